@@ -1,0 +1,29 @@
+"""Pin the Python packages again: `python -m scripts.pin` (needs `uv`, from PyPI).
+
+Each `requirements/*.in` names what we use; the `.txt` beside it holds one version of everything
+that comes along, for all Python versions and machines alike, with the hashes of all its files.
+"""
+
+import subprocess
+import sys
+from pathlib import Path
+
+REQUIREMENTS = Path(__file__).resolve().parent / "requirements"
+
+
+def main() -> None:
+    for name in ("site", "node", "test"):
+        subprocess.run(
+            [
+                "uv", "pip", "compile", "--quiet", "--universal", "--fork-strategy", "fewest",
+                "--python-version", "3.11", "--generate-hashes", "--no-emit-index-url",
+                "--custom-compile-command", "python -m scripts.pin", *sys.argv[1:],
+                *(["--constraints", "site.txt"] if name == "test" else []),
+                f"{name}.in", "--output-file", f"{name}.txt",
+            ],
+            cwd=REQUIREMENTS, check=True,
+        )
+
+
+if __name__ == "__main__":
+    main()
