@@ -1,0 +1,1 @@
+"""The calculators of the handbook: pure Python, standard library only."""
