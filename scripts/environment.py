@@ -39,9 +39,9 @@ def enter(module: str, *sets: str) -> None:
     if sys.version_info < OLDEST_PYTHON:
         raise Missing(f"Python {'.'.join(map(str, OLDEST_PYTHON))} or newer is needed; this is {sys.version.split()[0]}.")
     install(*sets)
+    os.chdir(ROOT)
     if Path(sys.prefix).resolve() == VENV.resolve():
         return
-    os.chdir(ROOT)
     command = [str(PYTHON), "-m", module, *sys.argv[1:]]
     if os.name == "nt":  # there exec gives the terminal back before the program has ended
         sys.exit(subprocess.call(command))

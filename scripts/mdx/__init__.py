@@ -1,0 +1,39 @@
+"""Markdown forms that put calculators and sizes into a page: a Python-Markdown extension.
+
+`/// calculator | id` and its like are blocks (`blocks.py`), `{size: …}` and `{result: …}` are inline
+forms (`inline.py`). What they render comes from `calc` (`handbook.py`). Anything that is not
+understood stops the build with the file, the line and what would be accepted (`place.py`).
+"""
+
+from pathlib import Path
+
+from markdown import Extension
+
+from scripts.mdx import blocks, inline, place
+from scripts.mdx.handbook import Handbook
+
+DOCS = Path(__file__).resolve().parents[2] / "docs"
+
+
+class SizebookExtension(Extension):
+    """The blocks and inline forms, filled from `handbook`: by default from `calc` and the pages in `docs`."""
+
+    def __init__(self, handbook: Handbook | None = None, **settings):
+        self.handbook = handbook
+        super().__init__(**settings)
+
+    def extendMarkdown(self, md):
+        lines = place.Lines()
+        handbook = self.handbook or _own_handbook()
+        inline.register(md, handbook, lines)
+        blocks.register(md, handbook, lines)
+
+
+def _own_handbook() -> Handbook:
+    from calc import page, stations
+
+    return Handbook(page, stations, DOCS)
+
+
+def makeExtension(**settings):
+    return SizebookExtension(**settings)

@@ -1,0 +1,221 @@
+"""The blocks: each puts one piece of HTML where it stands.
+
+    /// calculator | seat-fit
+        pocket_bore: 37.48 mm
+    ///
+
+A new block is one function in `BLOCKS`: it is given its `Use`, and returns HTML, or `Markdown` where
+links to other pages are in it. To refuse, it raises a `ValueError` or `KeyError` whose message says
+what would be accepted, `OptionError` where it is one option's fault.
+
+The Blocks API takes a block with a misspelt name or option for text and goes on, and reads options
+as YAML, which turns `1:30` into 90. So a preprocessor first checks what the API would pass over,
+and hands each option on as plain text with its line.
+"""
+
+from __future__ import annotations
+
+import json
+import re
+import xml.etree.ElementTree as etree
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from difflib import get_close_matches
+
+from markdown.preprocessors import Preprocessor
+from markdown.treeprocessors import Treeprocessor
+from markdown.util import AtomicString
+from pymdownx.blocks import BlocksExtension
+from pymdownx.blocks.block import Block
+
+from calc.result import Refused
+from scripts.mdx.handbook import Handbook
+from scripts.mdx.place import Lines, MarkdownError, outside_fences
+
+START = re.compile(r"^(?P<indent> *)(?P<slashes>/{3,}) *(?P<name>[\w-]+) *(?:\| *(?P<argument>.*?) *)?$")
+SLASHES = re.compile(r"^ *///")
+END = re.compile(r"^ *(/{3,}) *$")
+OPTION = re.compile(r"^ *(?P<key>[^\s:]+) *: *(?P<value>.*?) *$")
+LINE = "line of the header"  # no option can be called so: it has spaces
+
+# Python-Markdown's own steps: tabs become spaces at 30, fenced code is taken out at 25.
+BEFORE_FENCES = 29
+# The table of contents and MkDocs gather a page's anchors at 5.
+AFTER_ANCHORS = 4
+
+PLACE = "data-place"
+
+
+class Markdown(str):
+    """Markdown, to be converted where the block stands."""
+
+
+@dataclass(frozen=True)
+class Use:
+    """A block as it is used on a page."""
+
+    handbook: Handbook
+    argument: str
+    options: dict[str, str]
+    anchor: str  # free on the page
+
+
+class OptionError(ValueError):
+    """A refusal that is one option's fault."""
+
+    def __init__(self, option: str, problem: str):
+        self.option = option
+        super().__init__(problem)
+
+
+def calculator(use: Use) -> str:
+    """The calculator of that id, with its worked example; options pre-set inputs."""
+    try:
+        return use.handbook.page.calculator_html(use.argument, use.options, use.anchor)
+    except Refused as refused:
+        first = refused.errors[0]
+        raise OptionError(first.field, first.sentence()) from refused
+
+
+def station(use: Use) -> Markdown:
+    """A station's calculators, each linked to where it stands, in the order of the work."""
+    for name in use.options:
+        raise OptionError(name, f"{name} is not an option of /// station, which has none")
+    return Markdown("\n".join(
+        f"- [{title}]({use.handbook.link(id)}) {purpose}" for id, title, purpose in use.handbook.calculators(use.argument)
+    ))
+
+
+BLOCKS: dict[str, Callable[[Use], str]] = {"calculator": calculator, "station": station}
+
+
+def register(md, handbook: Handbook, lines: Lines) -> None:
+    """Give a Markdown converter the blocks, filled from `handbook`."""
+    _Registration(handbook).extendMarkdown(md)
+    names = md.parser.blockprocessors["blocks"].blocks  # those of other extensions too, once all are loaded
+    md.preprocessors.register(_Check(md, names, lines), "sizebook_blocks", BEFORE_FENCES)
+    md.treeprocessors.register(_BarePlaces(md), "sizebook_places", AFTER_ANCHORS)
+    md.block_level_elements.append("live-calculator")
+
+
+class _Registration(BlocksExtension):
+    def __init__(self, handbook):
+        self.handbook = handbook
+        super().__init__()
+
+    def extendMarkdownBlocks(self, md, block_mgr):
+        for name, function in BLOCKS.items():
+            block = type(f"{name.title()}Block", (_Placed,), {"NAME": name, "function": staticmethod(function)})
+            block_mgr.register(block, {"handbook": self.handbook})
+
+
+class _Placed(Block):
+    """A block that is replaced by HTML and has no text of its own."""
+
+    ARGUMENT = None
+
+    def _validate(self, parent, argument, **options):
+        # In place of the API's own: what is refused here would be left on the page as text.
+        self.argument = argument or ""
+        self.line = options.pop(LINE)
+        self.given = options
+        self.options = {"attrs": {}}
+        return True
+
+    def on_create(self, parent):
+        options = {name: value for name, (value, _) in self.given.items()}
+        anchor = self._free_anchor()
+        try:
+            content = self.function(Use(self.config["handbook"], self.argument, options, anchor))
+        except (KeyError, ValueError) as error:
+            option = getattr(error, "option", None)
+            line = self.given[option][1] if option in self.given else self.line
+            raise MarkdownError(line, f"/// {self.NAME}: {error.args[0]}") from error
+        if isinstance(content, Markdown):
+            place = etree.SubElement(parent, "div", {"class": self.NAME})
+            self._block_mgr.parser.parseChunk(place, content)
+            return place
+        # The stash puts the HTML in the place of a bare paragraph; its id is for the check of links only.
+        place = etree.SubElement(parent, "p", {"id": anchor, PLACE: ""})
+        place.text = AtomicString(self.md.htmlStash.store(content))
+        return place
+
+    def on_markdown(self):
+        return "raw"
+
+    def _free_anchor(self) -> str:
+        """The argument as an anchor: a second use on the same page gets a number."""
+        taken = self.tracker[self.argument] = self.tracker.get(self.argument, 0) + 1
+        return self.argument if taken == 1 else f"{self.argument}-{taken}"
+
+
+class _BarePlaces(Treeprocessor):
+    """Takes off the places' ids once links were checked: the HTML that is put there brings its own."""
+
+    def run(self, root):
+        for place in root.iter("p"):
+            if PLACE in place.attrib:
+                place.attrib.clear()
+
+
+@dataclass(frozen=True)
+class _Header:
+    number: int
+    indent: str
+    slashes: str
+    name: str
+
+
+class _Check(Preprocessor):
+    def __init__(self, md, names, lines: Lines):
+        super().__init__(md)
+        self.names, self.source = names, lines
+
+    def run(self, lines: list[str]) -> list[str]:
+        self.source.read(lines)
+        return list(self._checked(lines))
+
+    def _checked(self, lines: list[str]) -> Iterator[str]:
+        header, options = None, {}
+        for number, (line, bare) in enumerate(zip(lines, outside_fences(lines)), 1):
+            start = START.match(bare)
+            if header is None:
+                if not start:
+                    if SLASHES.match(bare) and not END.match(bare):
+                        raise MarkdownError(number, f"“{line.strip()[:60]}” does not open a block; write /// name | argument")
+                    yield line
+                    continue
+                self._known(number, start["name"])
+                yield line
+                if start["name"].lower() in BLOCKS:
+                    header, options = _Header(number, start["indent"], start["slashes"], start["name"]), {}
+                    yield f"{header.indent}    {json.dumps(LINE)}: {number}"
+                continue
+            end = END.match(bare)
+            if end and end[1] == header.slashes:
+                header = None
+                yield line
+            elif line.strip():
+                key, value = self._option(header, options, number, bare)
+                options[key] = number
+                yield f"{header.indent}    {json.dumps(key)}: {json.dumps([value, number])}"
+        if header:
+            raise MarkdownError(header.number, f"/// {header.name} is not closed; a line {header.slashes} closes it")
+
+    def _known(self, number: int, name: str) -> None:
+        if name.lower() in self.names:
+            return
+        near = get_close_matches(name.lower(), self.names, 2)
+        hint = f"did you mean {' or '.join(near)}?" if near else f"there are {', '.join(sorted(self.names))}"
+        raise MarkdownError(number, f"there is no block called {name}; {hint}")
+
+    def _option(self, header: _Header, options: dict[str, int], number: int, line: str) -> tuple[str, str]:
+        option = OPTION.match(line)
+        indented = line.startswith(header.indent + "    ")
+        if not option or not indented:
+            raise MarkdownError(number, (
+                f"“{line.strip()[:60]}” is not an option of /// {header.name} (line {header.number}); an option is a line"
+                f" “name: value”, four spaces in, and a line {header.slashes} closes the block"))
+        if option["key"] in options:
+            raise MarkdownError(number, f"{option['key']} is given twice, first on line {options[option['key']]}; give it once")
+        return option["key"], option["value"]

@@ -1,0 +1,47 @@
+"""What the Markdown forms are filled from: the calculators, and the pages that they stand on."""
+
+from __future__ import annotations
+
+import posixpath
+import re
+from difflib import get_close_matches
+from functools import cached_property
+from pathlib import Path
+
+from scripts.mdx import place
+
+PLACED = re.compile(r"^ *///+ *calculator *\| *([\w-]+) *$")
+
+
+class Handbook:
+    """`page` renders (`calc.page`), `stations` lists (`calc.stations`), `docs` is the folder of the pages."""
+
+    def __init__(self, page, stations, docs: Path):
+        self.page, self.stations, self.docs = page, stations, docs
+
+    def calculators(self, station: str) -> list[tuple[str, str, str]]:
+        """Id, title and purpose of a station's calculators, in the order of the work."""
+        if station not in self.stations.STATIONS:
+            near = get_close_matches(station, self.stations.STATIONS, 1)
+            hint = f"did you mean {near[0]}?" if near else f"there are {', '.join(self.stations.STATIONS)}"
+            raise KeyError(f"there is no station {station!r}; {hint}")
+        found = [self.stations.find(id) for id in self.stations.station(station).CALCULATORS]
+        return [(c.id, c.title, c.purpose) for c in found]
+
+    def link(self, id: str) -> str:
+        """Where a calculator stands, as a link for the Markdown of the page in work."""
+        if id not in self._placed:
+            raise KeyError(f"{id} stands on no page; put a block /// calculator | {id} on one")
+        here = posixpath.dirname(place.current_file())
+        docs = self.docs.name if here else ""
+        return f"{posixpath.relpath(posixpath.join(docs, self._placed[id]), here or '.')}#{id}"
+
+    @cached_property
+    def _placed(self) -> dict[str, str]:
+        """Id of each calculator → the page that it stands on, the first where there are several."""
+        found: dict[str, str] = {}
+        for path in sorted(self.docs.rglob("*.md")):
+            for line in place.outside_fences(path.read_text(encoding="utf-8").splitlines()):
+                if placed := PLACED.match(line):
+                    found.setdefault(placed[1], path.relative_to(self.docs).as_posix())
+        return found
