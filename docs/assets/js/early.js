@@ -1,0 +1,10 @@
+// Runs before the first paint, so that a page never shows one unit system and then the other.
+(() => {
+  let kept = null;
+  try {
+    kept = localStorage.getItem("sizebook:units");
+  } catch {
+    // Storage may be forbidden; then every page starts in metric.
+  }
+  document.documentElement.dataset.units = kept === "inch" ? "inch" : "metric";
+})();

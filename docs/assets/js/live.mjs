@@ -1,0 +1,210 @@
+// <live-calculator data-calculator="…">: carries entries to the calculators' worker and its answer back
+// into the page. The page already holds the example, worked out when the site was built; nothing is
+// worked out again until an entry differs from it. Words and markup of results come from the worker.
+
+import { Entries } from "./entries.mjs";
+import { runtime } from "./runtime.mjs";
+import { system } from "./units.mjs";
+
+const PATIENCE = 150; // ms after which a result that waits for its answer is marked as the older one
+const PAUSE = 700; // ms of rest in typing before the verdict is read out
+
+class LiveCalculator extends HTMLElement {
+  #entries;
+  #left; // aborted when the element leaves the page
+  #example; // what stood here first: html by part
+  #waits = 0;
+  #speaks = 0;
+
+  connectedCallback() {
+    const form = this.querySelector("[data-form]");
+    if (!form) return;
+    const twins = document.querySelectorAll(`live-calculator[data-calculator="${CSS.escape(this.calculator)}"]`);
+    this.#entries = new Entries(form, [this.calculator, [...twins].indexOf(this)].filter(Boolean).join(":"));
+    this.#left = new AbortController();
+    const { signal } = this.#left;
+    const on = (target, event, handler) => target.addEventListener(event, handler, { signal });
+
+    on(form, "input", () => this.#entered());
+    on(form, "submit", (event) => event.preventDefault());
+    on(form, "reset", (event) => this.#reset(event));
+    on(form, "focusin", ({ target }) => this.#focused(target));
+    on(this, "pointerdown", (event) => event.target.closest("[data-key]") && event.preventDefault());
+    on(this, "click", ({ target }) => this.#pressed(target));
+    on(runtime, "state", () => this.#tellState());
+    on(document, "sizebook:units", ({ detail: left }) => this.#turned(left));
+
+    this.#entries.setExample(system()); // the browser may have put back older texts by itself
+    if (this.#entries.restore(system()) && !this.#entries.isExample(system())) this.#evaluate();
+    else runtime.startWhenIdle();
+  }
+
+  disconnectedCallback() {
+    this.#left?.abort();
+    clearTimeout(this.#waits);
+    clearTimeout(this.#speaks);
+  }
+
+  get calculator() {
+    return this.dataset.calculator;
+  }
+
+  #entered() {
+    this.#entries.keep(system());
+    this.#evaluate();
+  }
+
+  #turned(left) {
+    const wasExample = this.#entries.isExample(left);
+    this.#entries.turn(left, system());
+    this.#entries.keep(system());
+    if (!wasExample) this.#evaluate();
+  }
+
+  #reset(event) {
+    event.preventDefault();
+    this.#entries.setExample(system());
+    this.#entries.keep(system());
+    this.#clearMessages();
+    if (!this.#example) return;
+    // An answer on its way would overwrite the example: let a request for the example overtake it.
+    for (const [part, html] of this.#example) swap(part, html);
+    this.#evaluate();
+  }
+
+  async #evaluate() {
+    this.#example ??= this.#parts.map((part) => [part, part.innerHTML]);
+    clearTimeout(this.#waits);
+    this.#waits = setTimeout(() => this.#markStale(true), PATIENCE);
+    const asked = runtime.ask(
+      { call: "evaluate", calculator: this.calculator, entries: this.#entries.texts(), system: system() },
+      this,
+    );
+    this.#tellState();
+    const reply = await asked;
+    if (!reply || !this.isConnected) return;
+    clearTimeout(this.#waits);
+    this.#clearMessages();
+    if (reply.ok) this.#show(reply.html);
+    else this.#refuse(reply.errors);
+    for (const [name, text] of Object.entries(reply.notes ?? {})) this.#message(name, "note", text);
+  }
+
+  #show(html) {
+    for (const part of this.#parts) {
+      if (part.dataset.part in html) swap(part, html[part.dataset.part]);
+    }
+    this.#markStale(false);
+    this.#say(html.announce);
+  }
+
+  #refuse(errors) {
+    this.#markStale(true);
+    for (const { field, message } of errors) {
+      if (!this.#message(field, "error", message)) this.#status.append(message);
+    }
+  }
+
+  /** Put a sentence under a field; whether there is such a field. */
+  #message(name, kind, text) {
+    const entry = this.#entries.named(name);
+    const place = entry && this.querySelector(`[data-message-for="${CSS.escape(name)}"]`);
+    if (!place) return false;
+    place.textContent = text;
+    place.dataset.kind = kind;
+    place.hidden = false;
+    if (kind === "error") {
+      entry.setAttribute("aria-invalid", "true");
+      const folded = entry.closest("details");
+      if (folded) folded.open = true;
+    }
+    const said = entry.getAttribute("aria-describedby")?.split(" ") ?? [];
+    entry.setAttribute("aria-describedby", [...new Set([...said, place.id])].join(" "));
+    return true;
+  }
+
+  #clearMessages() {
+    for (const place of this.querySelectorAll("[data-message-for]")) {
+      place.hidden = true;
+      place.textContent = "";
+      const entry = this.#entries.named(place.dataset.messageFor);
+      entry?.removeAttribute("aria-invalid");
+      const said = (entry?.getAttribute("aria-describedby") ?? "").split(" ").filter((id) => id && id !== place.id);
+      if (said.length) entry.setAttribute("aria-describedby", said.join(" "));
+      else entry?.removeAttribute("aria-describedby");
+    }
+    this.#tellState();
+  }
+
+  #markStale(stale) {
+    const words = this.querySelector('[data-part="stale"]');
+    if (words) words.hidden = !stale;
+    for (const part of this.#parts) part.toggleAttribute("data-stale", stale);
+  }
+
+  #say(text) {
+    const place = this.querySelector('[data-part="announce"]');
+    clearTimeout(this.#speaks);
+    if (place && text) this.#speaks = setTimeout(() => (place.textContent = text), PAUSE);
+  }
+
+  #tellState() {
+    const waiting = !this.#entries.isExample(system());
+    const status = this.#status;
+    if (runtime.state === "failed" && (waiting || this.#example)) {
+      const again = document.createElement("button");
+      again.type = "button";
+      again.textContent = "Try again";
+      again.dataset.retry = "";
+      status.replaceChildren(`${runtime.why} Your entries are kept; the result shown is the earlier one. `, again);
+    } else if (runtime.state === "starting" && waiting) {
+      status.textContent = "Starting the calculator: your entries are kept and worked out as soon as it is ready.";
+    } else {
+      status.textContent = "";
+    }
+  }
+
+  #pressed(target) {
+    if (target.closest("[data-retry]")) return runtime.retry();
+    const key = target.closest("[data-key]");
+    const entry = key?.closest("[data-field]")?.querySelector("[data-entry]");
+    if (!entry) return;
+    const whole = entry.selectionStart === 0 && entry.selectionEnd === entry.value.length;
+    // A unit is added behind a number that is selected as a whole; anything else replaces it.
+    const from = whole && key.dataset.key.startsWith(" ") ? entry.selectionEnd : entry.selectionStart;
+    entry.setRangeText(key.dataset.key, from, entry.selectionEnd, "end");
+    entry.dispatchEvent(new Event("input", { bubbles: true }));
+  }
+
+  #focused(entry) {
+    runtime.start();
+    // The example is there to be typed over, so one tap selects it.
+    if (entry.matches("input[data-entry]") && entry.value === entry.dataset[system()]) {
+      setTimeout(() => document.activeElement === entry && entry.select());
+    }
+  }
+
+  /** The parts whose markup comes with an answer. */
+  get #parts() {
+    return [...this.querySelectorAll("[data-part]")].filter(({ dataset }) => !["stale", "status", "announce"].includes(dataset.part));
+  }
+
+  get #status() {
+    return this.querySelector('[data-part="status"]') ?? document.createElement("p");
+  }
+}
+
+/** Replace markup, but leave open what the reader had opened, and the focus where it was. */
+function swap(part, html) {
+  const folds = (root) => root.querySelectorAll("details[data-keep]");
+  const open = new Map([...folds(part)].map((fold) => [fold.dataset.keep, fold.open]));
+  const focused = part.contains(document.activeElement) && document.activeElement.closest("[data-keep]")?.dataset.keep;
+  part.innerHTML = html;
+  for (const fold of folds(part)) {
+    const { keep } = fold.dataset;
+    if (open.has(keep)) fold.open = open.get(keep);
+    if (keep === focused) fold.querySelector("summary").focus({ preventScroll: true });
+  }
+}
+
+customElements.define("live-calculator", LiveCalculator);

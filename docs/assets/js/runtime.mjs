@@ -1,0 +1,119 @@
+// The page's side of the calculators' worker: one worker for the page, started late, never restarted
+// on its own. It lives on when the theme swaps the page's content.
+//
+// state: "asleep" → "starting" → "ready", or "failed" with a sentence in `why`; every change is told by
+// a "state" event. Requests asked before it is ready are kept and answered when it is.
+
+const SILENCE = 60_000; // ms without a reply to one request: the worker is gone or stuck
+
+class Runtime extends EventTarget {
+  state = "asleep";
+  why = "";
+  #worker = null;
+  #waiting = new Map(); // lane → {request, resolve}: the latest of each lane, in the order of asking
+  #running = null;
+  #alarm = 0;
+
+  /** Start once the page is painted and has nothing better to do; a reader who saves data starts it by typing. */
+  startWhenIdle() {
+    if (this.state !== "asleep" || navigator.connection?.saveData) return;
+    const idle = () => (self.requestIdleCallback ?? setTimeout)(() => this.start());
+    if (document.readyState === "complete") idle();
+    else addEventListener("load", idle, { once: true });
+  }
+
+  /** Start now, if it has not been started. */
+  start() {
+    if (this.state !== "asleep") return;
+    const site = new URL("../../", import.meta.url);
+    const build = document.querySelector('meta[name="sizebook-build"]')?.content;
+    if (!build) return this.#fail("This copy of the handbook was built without its calculators.");
+    const [python, calc] = build.split("-");
+    const where = {
+      runtime: new URL(`runtime/${python}/`, site).href,
+      calc: new URL(`runtime/${calc}/calc.zip`, site).href,
+    };
+    this.#enter("starting");
+    try {
+      this.#worker = new Worker(new URL("worker.mjs", import.meta.url), { type: "module", name: JSON.stringify(where) });
+    } catch (error) {
+      return this.#fail(`The calculators could not be started (${error.message}).`);
+    }
+    this.#worker.onmessage = ({ data }) => this.#hear(data);
+    this.#worker.onerror = (event) => {
+      event.preventDefault();
+      this.#fail(`The calculators stopped (${event.message || "the program could not be loaded"}).`);
+    };
+  }
+
+  /** After "failed": start again, and answer what is still waiting. */
+  retry() {
+    if (this.state !== "failed") return;
+    this.state = "asleep";
+    this.start();
+  }
+
+  /**
+   * Ask; the latest request of a lane overtakes the older ones that have not been answered.
+   * @returns {Promise<object|null>} the reply, or null where a later request overtook this one
+   */
+  ask(request, lane = `${request.call} ${request.calculator ?? ""}`) {
+    this.start();
+    return new Promise((resolve) => {
+      this.#waiting.get(lane)?.resolve(null);
+      this.#waiting.set(lane, { request, lane, resolve });
+      this.#next();
+    });
+  }
+
+  #next() {
+    if (this.state !== "ready" || this.#running) return;
+    const [first] = this.#waiting.values();
+    if (!first) return;
+    this.#waiting.delete(first.lane);
+    this.#running = first;
+    this.#alarm = setTimeout(() => this.#fail("The calculators do not answer any more."), SILENCE);
+    this.#worker.postMessage(first.request);
+  }
+
+  #hear(message) {
+    if (message.state === "ready") {
+      this.#enter("ready");
+    } else if (message.state === "failed") {
+      return this.#fail(`The calculators could not be started (${message.why}).`);
+    } else {
+      clearTimeout(this.#alarm);
+      const { lane, resolve } = this.#running;
+      this.#running = null;
+      if (message.fault) {
+        console.error(message.fault);
+        resolve({ ok: false, notes: {}, errors: [{ field: null, code: "fault", message: FAULT }] });
+      } else {
+        resolve(this.#waiting.has(lane) ? null : message.reply);
+      }
+    }
+    this.#next();
+  }
+
+  #fail(why) {
+    clearTimeout(this.#alarm);
+    this.#worker?.terminate();
+    this.#worker = null;
+    // What was being answered goes back in front of the queue, unless a later request overtook it.
+    const cut = this.#running;
+    this.#running = null;
+    if (cut && this.#waiting.has(cut.lane)) cut.resolve(null);
+    else if (cut) this.#waiting = new Map([[cut.lane, cut], ...this.#waiting]);
+    this.#enter("failed", why);
+  }
+
+  #enter(state, why = "") {
+    this.state = state;
+    this.why = why;
+    this.dispatchEvent(new Event("state"));
+  }
+}
+
+const FAULT = "The calculator failed on these entries; that is its fault, not yours. Please report it, with the entries.";
+
+export const runtime = new Runtime();

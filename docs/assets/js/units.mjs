@@ -1,0 +1,42 @@
+// The reader's unit system: kept on <html data-units>, where CSS shows one of the two texts of every
+// size, and in localStorage, from where other tabs follow. A change is told by "sizebook:units" on
+// the document, with the system that was left in `detail`.
+
+const KEPT = "sizebook:units";
+const root = document.documentElement;
+
+/** "metric" or "inch" */
+export const system = () => (root.dataset.units === "inch" ? "inch" : "metric");
+
+export function choose(wanted) {
+  const left = system();
+  if (wanted === left || !["metric", "inch"].includes(wanted)) return;
+  root.dataset.units = wanted;
+  show();
+  document.dispatchEvent(new CustomEvent("sizebook:units", { detail: left }));
+}
+
+function show() {
+  for (const button of document.querySelectorAll("[data-units-choice]")) {
+    button.setAttribute("aria-pressed", String(button.dataset.unitsChoice === system()));
+  }
+}
+
+document.addEventListener("click", (event) => {
+  const wanted = event.target.closest("[data-units-choice]")?.dataset.unitsChoice;
+  if (!wanted) return;
+  choose(wanted);
+  try {
+    localStorage.setItem(KEPT, system());
+  } catch {
+    // Storage may be forbidden: the choice then holds for this page only.
+  }
+});
+
+addEventListener("storage", (event) => {
+  if (event.key === KEPT) choose(event.newValue);
+});
+
+// The theme swaps the content of a page and tells so here; buttons that came with it show the choice too.
+if (globalThis.document$) globalThis.document$.subscribe(show);
+else show();

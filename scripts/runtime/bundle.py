@@ -1,0 +1,107 @@
+"""Puts the browser's Python into the built site: the runtime, its trimmed library and `calc`, as bytecode.
+
+    site/runtime/<python>/   loader, WebAssembly, the library that calc needs: changes with a new runtime
+    site/runtime/<calc>/     calc.zip: changes with every edit of a calculator
+
+Both names are hashes of what lies inside, so both may be cached for ever, and a reader fetches after an
+edit only the small one. The build id is the two names joined: `<python>-<calc>`.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import os
+import shutil
+import subprocess
+import tempfile
+from pathlib import Path
+
+from scripts import environment
+
+HERE = Path(__file__).resolve().parent
+CALC = environment.ROOT / "calc"
+RUNTIME_FILES = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")
+MADE_FILES = ("python_stdlib.zip", "pyodide-lock.json")
+CALC_FILES = ("calc.zip",)
+
+
+class BundleError(Exception):
+    """The runtime could not be made; the message holds the words of the program that failed."""
+
+
+def build(site_dir: Path, cache_dir: Path, calc: Path = CALC) -> str:
+    """Write `site_dir`/runtime and return the build id; takes from `cache_dir` what has been made before."""
+    made = bytecode(cache_dir, calc)
+    package = packages(cache_dir) / "pyodide"
+    python = _place(site_dir, [package / name for name in RUNTIME_FILES] + [made / name for name in MADE_FILES])
+    calculators = _place(site_dir, [made / name for name in CALC_FILES])
+    return f"{python}-{calculators}"
+
+
+def packages(cache_dir: Path) -> Path:
+    """The folder node_modules with what package-lock.json names, installed once."""
+    lock = [HERE / "package.json", HERE / "package-lock.json"]
+    return _make_once(cache_dir.resolve() / "npm" / _digest(lock), _install) / "node_modules"
+
+
+def bytecode(cache_dir: Path, calc: Path = CALC) -> Path:
+    """The folder with the library and `calc` as bytecode, made once for the same sources."""
+    sources = sorted(p for p in calc.rglob("*") if p.is_file() and "__pycache__" not in p.parts)
+    recipe = [HERE / name for name in ("package-lock.json", "compile.mjs", "inside.py")]
+    digest = _digest(recipe + sources, named_from=[calc.parent, HERE])
+
+    def compile_all(folder: Path) -> None:
+        script = str(HERE / "compile.mjs")
+        _run([environment.node(), script, str(packages(cache_dir) / "pyodide"), str(calc.resolve()), str(folder)], cwd=folder)
+
+    return _make_once(cache_dir.resolve() / "bytecode" / digest, compile_all)
+
+
+def _install(folder: Path) -> None:
+    for name in ("package.json", "package-lock.json"):
+        shutil.copy(HERE / name, folder)
+    # No package needs its install script; the environment's certificates are kept for registries behind a proxy.
+    _run([*environment.npm(environment.node()), "ci", "--ignore-scripts", "--no-audit", "--no-fund"], cwd=folder)
+
+
+def _make_once(folder: Path, make) -> Path:
+    """`folder`, filled by `make` where it does not exist; never left half made."""
+    if folder.exists():
+        return folder
+    folder.parent.mkdir(parents=True, exist_ok=True)
+    with tempfile.TemporaryDirectory(dir=folder.parent, ignore_cleanup_errors=True) as unfinished:
+        make(Path(unfinished))
+        try:
+            os.rename(unfinished, folder)
+        except OSError:
+            if not folder.exists():  # else another build was faster, with the same result
+                raise
+    return folder
+
+
+def _run(command: list[str], cwd: Path) -> None:
+    done = subprocess.run(command, cwd=cwd, capture_output=True, text=True)
+    if done.returncode:
+        # Node prints the line that failed, which in a packed file is the whole file: keep the end.
+        words = "\n".join(line[:500] for line in (done.stdout + done.stderr).splitlines()[-40:])
+        raise BundleError(f"{' '.join(command)} failed:\n{words}")
+
+
+def _place(site_dir: Path, files: list[Path]) -> str:
+    """Copy files into a folder of the site that is named by their content; returns the name."""
+    name = _digest(files)
+    folder = site_dir / "runtime" / name
+    folder.mkdir(parents=True, exist_ok=True)
+    for file in files:
+        shutil.copyfile(file, folder / file.name)
+    return name
+
+
+def _digest(files: list[Path], named_from: list[Path] = ()) -> str:
+    """Short hash of names and contents."""
+    total = hashlib.sha256()
+    for file in files:
+        base = next((b for b in named_from if file.is_relative_to(b)), file.parent)
+        total.update(file.relative_to(base).as_posix().encode() + b"\0")
+        total.update(hashlib.sha256(file.read_bytes()).digest())
+    return total.hexdigest()[:12]

@@ -1,0 +1,122 @@
+"""Serves a built site as a good static host does: right types, compressed, cached by content.
+
+Used by `scripts.serve`, the browser tests and the benchmark. Localhost counts as safe for browsers, so
+even working offline can be tried here.
+"""
+
+from __future__ import annotations
+
+import gzip
+import hashlib
+import mimetypes
+import os
+from functools import lru_cache, partial
+from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
+from pathlib import Path
+
+import brotli
+
+TYPES = {
+    **SimpleHTTPRequestHandler.extensions_map,
+    "": "application/octet-stream",
+    ".html": "text/html; charset=utf-8",
+    ".js": "text/javascript",
+    ".json": "application/json",
+    ".mjs": "text/javascript",
+    ".svg": "image/svg+xml",
+    ".wasm": "application/wasm",
+    ".webmanifest": "application/manifest+json",
+}
+# What is not compressed already.
+COMPRESSED = {".css", ".html", ".js", ".json", ".mjs", ".svg", ".txt", ".wasm", ".webmanifest", ".xml", ".zip"}
+QUALITY = 5  # of brotli: small enough, and the large files take half a second once
+
+
+class Handler(SimpleHTTPRequestHandler):
+    """Answers GET and HEAD from `directory`; compressed bodies are kept in `cache`."""
+
+    protocol_version = "HTTP/1.1"
+    extensions_map = TYPES
+
+    def __init__(self, *args, cache: Path, quality: int = QUALITY, **kwargs):
+        self.cache, self.quality = cache, quality
+        super().__init__(*args, **kwargs)
+
+    def send_head(self):
+        path = Path(self.translate_path(self.path))
+        address = self.path.partition("?")[0]
+        if path.is_dir():
+            if not address.endswith("/"):
+                return self._answer(301, b"", {"Location": address + "/"})
+            path /= "index.html"
+        if not path.is_file():
+            return self._missing()
+        facts = path.stat()
+        digest = _digest(path, facts.st_mtime_ns, facts.st_size)
+        tag = f'"{digest}"'
+        headers = {"ETag": tag, "Cache-Control": _caching(address)}
+        if self.headers.get("If-None-Match") == tag:
+            return self._answer(304, b"", headers)
+        headers["Content-Type"] = TYPES.get(path.suffix) or mimetypes.guess_type(path.name)[0] or TYPES[""]
+        body = path.read_bytes()
+        if path.suffix in COMPRESSED:
+            headers["Vary"] = "Accept-Encoding"
+            accepted = self.headers.get("Accept-Encoding", "")
+            for coding in ("br", "gzip"):
+                if coding in accepted:
+                    headers["Content-Encoding"] = coding
+                    body = self._compressed(body, digest, coding)
+                    break
+        return self._answer(200, body, headers)
+
+    def _compressed(self, body: bytes, digest: str, coding: str) -> bytes:
+        kept = self.cache / f"{digest}.{coding}{self.quality}"
+        if kept.exists():
+            return kept.read_bytes()
+        small = brotli.compress(body, quality=self.quality) if coding == "br" else gzip.compress(body, 6, mtime=0)
+        self.cache.mkdir(parents=True, exist_ok=True)
+        unfinished = kept.with_suffix(f"{kept.suffix}.{os.getpid()}.{id(self)}")
+        unfinished.write_bytes(small)
+        unfinished.replace(kept)
+        return small
+
+    def _missing(self):
+        page = Path(self.directory) / "404.html"
+        if page.is_file():
+            return self._answer(404, page.read_bytes(), {"Content-Type": TYPES[".html"], "Cache-Control": "no-cache"})
+        return self._answer(404, b"Not found.\n", {"Content-Type": "text/plain; charset=utf-8", "Cache-Control": "no-cache"})
+
+    def _answer(self, status: int, body: bytes, headers: dict[str, str]) -> None:
+        self.send_response(status)
+        for name, value in headers.items():
+            self.send_header(name, value)
+        if status != 304:
+            self.send_header("Content-Length", str(len(body)))
+        self.end_headers()
+        if self.command != "HEAD":
+            self.wfile.write(body)
+
+    def log_message(self, *_):
+        pass
+
+
+class Server(ThreadingHTTPServer):
+    daemon_threads = True
+
+    def handle_error(self, request, client_address):
+        """A browser that goes away in the middle of an answer is nothing to report."""
+
+
+def server(site: Path, cache: Path, host: str = "127.0.0.1", port: int = 0, quality: int = QUALITY) -> Server:
+    """A server for a built site, not started yet; port 0 takes a free one (`server_port` tells which)."""
+    return Server((host, port), partial(Handler, directory=str(site), cache=cache, quality=quality))
+
+
+def _caching(address: str) -> str:
+    """Folders under runtime/ are named by what they hold, so they never change; all else is asked for anew."""
+    return "public, max-age=31536000, immutable" if "/runtime/" in address else "no-cache"
+
+
+@lru_cache(maxsize=4096)
+def _digest(path: Path, changed: int, size: int) -> str:
+    return hashlib.sha256(path.read_bytes()).hexdigest()
