@@ -299,6 +299,14 @@ STIFFNESS = _kind(
     ("MN/m", 10**6),
     ("kgf/mm", _G * 1000, "kp/mm kg/mm"),
 )
+COMPLIANCE = _kind(
+    "COMPLIANCE", "compliance", (0, -1, 2, 0), "µm/kN", "µin/lbf", "2.5 µm/kN or 0.44 µin/lbf",
+    ("µm/kN", _MICRO / 1000, "um/kN"),
+    ("µin/lbf", _MICRO * _IN / _LBF, "uin/lbf µin/lb uin/lb"),
+    ("mm/N", _MILLI),
+    ("mm/kN", _MICRO),
+    ("in/lbf", _IN / _LBF, "in/lb"),
+)
 MASS = _kind(
     "MASS", "mass", (0, 1, 0, 0), "g", "oz", "412.5 g, 0.4125 kg or 14.55 oz",
     ("g", _MILLI, "gm gram grams gramme grammes"),
@@ -342,7 +350,7 @@ TIME = _kind(
 SPEED = _kind(
     "SPEED", "speed", (1, 0, -1, 0), "m/s", "ft/min", "12 m/s, 720 m/min or 2360 ft/min",
     ("m/s", 1),
-    ("ft/min", _FT / 60, "fpm sfm sfpm ft/m"),
+    ("ft/min", _FT / 60, "fpm sfm sfpm"),
     ("m/min", Fraction(1, 60)),
     ("ft/s", _FT, "fps ft/sec"),
     ("km/h", Fraction(1000, 3600), "kph kmh km/hr"),
@@ -562,7 +570,7 @@ def _plain(text):
         lambda m: f" {m[1].translate(_SUPERSCRIPT)}/{m[2].translate(_SUBSCRIPT)}", text)
     text = _RAISED.sub(lambda m: "^" + m[0].translate(_SUPERSCRIPT), text)
     text = text.translate(_SUBSCRIPT).translate(_PLAIN).replace("''", '"').replace("**", "^")
-    return re.sub(" +", " ", text).strip()
+    return re.sub(" +", " ", text).strip(" \ufeff\u200b\u200e\u200f")  # what a copied text brings along unseen
 
 
 _JOIN = re.compile(r"\.? ?[-·*×._] ?| ")
@@ -595,8 +603,12 @@ def _spellings(kind):
 
 @lru_cache(maxsize=None)
 def _every_spelling():
-    """Every spelling, exactly as written -> the first kind that has it."""
+    """Every spelling, exactly as written -> the kind it is most at home in: the first
+    that has it as a symbol, else the first that has it at all."""
     table = {}
+    for kind in KINDS.values():
+        for unit in kind.units:
+            table.setdefault(_canonical(_plain(unit.symbol)), kind)
     for kind in KINDS.values():
         for spelling in _spellings(kind)[0]:
             table.setdefault(spelling, kind)
@@ -682,12 +694,12 @@ def quantity(text: str, kind: Kind) -> float:
     """The SI value of a quantity in a declaration or data file, such as "37.9 mm".
 
     Stricter than `read`, as nobody is there to see a note: the unit must be named
-    (unless the kind needs none) and nothing may be left to choose.
+    (unless the kind needs none, or the value is 0) and nothing may be left to choose.
     """
     entry, named = _read(text, kind, kind.metric)
     if entry.note:
         raise EntryError("not-a-number", f"{_quote(text)} can be read in two ways", _accepted(kind))
-    if not named and kind.metric.symbol:
+    if not named and kind.metric.symbol and (entry.value or kind is TEMPERATURE):  # 0 is 0 in every unit but a temperature's
         raise EntryError("unknown-unit", f"{_quote(text)} names no unit", _accepted(kind))
     return entry.value
 
@@ -738,7 +750,7 @@ def _with_doubt(text, first, last, kind, default):
         if doubt.unit not in (kind.metric, kind.inch):
             raise EntryError(
                 "bad-doubt", f"{_quote(text)} does not say which unit {first} is in",
-                f"name both, such as {first} {default.symbol} ± {last}")
+                f"name both, such as {first}{_gap(default)}{default.symbol} ± {last}")
         value = _number(first, kind, doubt.unit)
         notes = value.notes + doubt.notes + [f"Took {doubt.unit.symbol} for both {first} and its doubt."]
     if doubt.number < 0:
@@ -765,6 +777,7 @@ _NUMBER = re.compile(r"""
           | \ ?[×x*·]\ ?10 (?: \^(?P<raised>[+-]?[0-9]+) | (?P<signed>[+-][0-9]+) ) )?
     )""", re.VERBOSE)
 _GROUPED = re.compile(r"[0-9]{1,3}(?:([.,])[0-9]{3})(?:\1[0-9]{3})*")
+_LIST = re.compile(r"[0-9]+\.[0-9]+(?:,[0-9]+\.[0-9]+)+|[0-9]+,[0-9]+(?:\.[0-9]+,[0-9]+)+")
 _ENDLESS = re.compile(r"[+-]? ?(?:nan|inf|infinity|∞)(?![a-z])", re.IGNORECASE)
 _MORE_NUMBERS = re.compile(r"(?:^|[ ;,/&+x×:|-]|to|and|or)[.,]?[0-9]|['\"°][0-9]|,[ ]|[a-zµ²³]\ [+-]?[0-9]")
 _MORE_FRACTION = re.compile(r"[ 0-9]*/ ?[0-9]")
@@ -790,7 +803,7 @@ def _number(plain, kind, default):
         if kind is LENGTH and not rest and default.symbol not in _INCH_MADE:
             unit = kind.inch
             bare = match[0].strip()
-            metric = write(float(number * unit.factor), default, 3)
+            metric = write(float(number * unit.factor) * (-1 if match["sign"] == "-" else 1), default, 3)
             meant = "millimetres were" if default.symbol == "mm" else f"{default.symbol} was"
             notes = [f'Took {bare} as inches ({metric} {default.symbol}); '
                      f'write "{bare} {default.symbol}" if {meant} meant.']
@@ -818,11 +831,14 @@ def _decimal(match, plain, kind):
     notes = []
     if " " in digits:
         notes.append(f"Took {digits} as {body.replace(',', '.')}.")
-    if len(set(marks)) == 2 or len(marks) > 1:  # the last mark is the decimal one, if it differs from the others
-        head, tail = (body, "") if len(set(marks)) == 1 else (body[:body.rindex(marks[-1])], body[body.rindex(marks[-1]) + 1:])
+    if len(marks) > 1:  # groups of thousands; the last mark is the decimal one if it differs from the others
+        mixed = len(set(marks)) == 2
+        head, tail = body.rsplit(marks[-1], 1) if mixed else (body, "")
         if not _GROUPED.fullmatch(head):
+            if _LIST.fullmatch(body):
+                raise EntryError("several-numbers", f"{_quote(plain)} is more than one number", _accepted(kind))
             raise EntryError("not-a-number", f"{_quote(plain)} is not a number", _accepted(kind))
-        body = re.sub("[.,]", "", head) + ("." + tail if len(set(marks)) == 2 else "")
+        body = re.sub("[.,]", "", head) + ("." + tail if mixed else "")
         notes.append(f"Took {digits} as {body}.")
     elif marks == [","] and " " not in digits:
         before, after = body.split(",")
@@ -846,7 +862,8 @@ def _named_unit(plain, rest, kind):
     if unit:
         said = _SAID.get((kind.name, canonical)) or _SAID.get((kind.name, canonical.lower()))
         return unit, [said] if said else []
-    other = next((other for other in KINDS.values() if canonical and _find(other, canonical)), None)
+    other = _every_spelling().get(canonical) or next(
+        (other for other in KINDS.values() if canonical and _find(other, canonical)), None)
     if other:
         raise EntryError("wrong-kind", f"{rest} is {_a(other.name)}, and {_a(kind.name)} belongs here", _accepted(kind))
     if _MORE_FRACTION.match(rest):
@@ -924,7 +941,12 @@ def from_unit(number: float, unit: Unit) -> float:
     """SI value of a number in a unit: the float nearest to number × factor + offset."""
     if not isfinite(number):
         return float(number)
-    return float(Fraction(float(number)) * unit.factor + unit.offset)
+    return float(_decimal_of(number) * unit.factor + unit.offset)
+
+
+def _decimal_of(number):
+    """The number that a float was written as: 0.1 is a tenth, not the nearest binary fraction."""
+    return Fraction(repr(float(number)))
 
 
 def to_unit(value: float, unit: Unit) -> float:
@@ -939,8 +961,7 @@ def to_unit(value: float, unit: Unit) -> float:
     value = float(value)
     number = float((Fraction(value) - unit.offset) / unit.factor)
     short = float(f"{number:.15g}")
-    # The short number is a decimal, so it is taken as one: 0.1 is a tenth here.
-    return short if float(Fraction(repr(short)) * unit.factor + unit.offset) == value else number
+    return short if from_unit(short, unit) == value else number
 
 
 def write(value: float, unit: Unit, decimals: int) -> str:
@@ -957,7 +978,6 @@ def write(value: float, unit: Unit, decimals: int) -> str:
     exact = Decimal(repr(to_unit(value, unit)))
     if abs(exact) >= 10**9:
         mantissa, power = f"{exact:.5e}".split("e")
-        text = f"{mantissa}×10{int(power)}"
         raised = str(int(power)).translate(str.maketrans("0123456789", "⁰¹²³⁴⁵⁶⁷⁸⁹"))
         text = f"{mantissa}×10{raised}"
     else:
@@ -975,8 +995,11 @@ def _rounded(exact, decimals):
 
 def stated(value: float, unit: Unit, decimals: int) -> str:
     """An SI value with its unit, "37.90 mm": no space before ° ′ ″, none behind a bare number."""
-    gap = "" if unit.symbol in ("", "°", "′", "″") else " "
-    return f"{write(value, unit, decimals)}{gap}{unit.symbol}"
+    return f"{write(value, unit, decimals)}{_gap(unit)}{unit.symbol}"
+
+
+def _gap(unit):
+    return "" if unit.symbol in ("", "°", "′", "″") else " "
 
 
 def decimals_for(unit: Unit, decimals: int, reference: Unit) -> int:

@@ -1,0 +1,17 @@
+"""Hazards of the work, in one place, so that the same danger is told in the same words everywhere."""
+from calc.result import Caution
+
+MAKER_FIRST = Caution("maker-first", "The engine maker's data and your own gauge come first; a calculated number never overrules either.")
+HOT_HEAD = Caution("hot-head", "A head at fitting heat burns through gloves in seconds and looks cold. Say 'hot' aloud, wear gauntlets and a face shield, and lay it on something dry that cannot burn.")
+FROZEN_RING = Caution("frozen-ring", "Dry ice and liquid nitrogen freeze skin and push the air out of a small room. Insulated gloves, goggles, an open door; never a closed container.")
+BRITTLE_RING = Caution("brittle-ring", "A hard ring can shatter when it is driven or chilled. Wear goggles, use a guided driver, never strike the ring itself.")
+PRESS_TRAPPED = Caution("press", "A part that stands under a press can fly. Keep out of its line and use the guard.")
+CUTTING = Caution("cutting", "Chips are sharp and the cutter pulls. Goggles on, sleeves back, no gloves near a turning spindle, never clear chips by hand or with compressed air.")
+FLUID = Caution("cutting-fluid", "Cutting fluid on hot metal smokes and can flash. Ventilate, keep an extinguisher for metal and oil fires at hand.")
+MAGNESIUM = Caution("magnesium", "Magnesium-bearing chips and dust burn and water feeds the fire. Cut with sharp tools, sweep often, keep dry sand or a class D extinguisher within reach; never water.")
+COMPRESSED_AIR = Caution("compressed-air", "Compressed air in a closed volume can blow out plugs and covers. Regulate it low, shield the work, wear goggles, and never aim it at skin.")
+VACUUM = Caution("vacuum", "A vessel under vacuum can implode and seals can be drawn in. Use fittings made for it and wear goggles.")
+AIRCRAFT = Caution("aircraft", "On an aircraft engine only the approved data and a licensed person may decide; a number from here is for study.")
+SPRING = Caution("spring", "A compressed valve spring holds enough to blind. Goggles, a compressor that cannot slip, and never your face over it.")
+SPINNING = Caution("spinning", "A wheel or disc that bursts kills. Never run one above its marked speed, and stand out of its plane.")
+SOLVENT = Caution("solvent", "Solvent vapour burns and harms. Open the door, no flame or spark, gloves on.")

@@ -1,0 +1,87 @@
+"""What a drawing or a plot shows, as data in metres; calc.page.svg writes it.
+
+Coordinates: x to the right, y up. A drawing is to scale in itself unless `exaggerated` says by how much.
+"""
+import math
+from dataclasses import dataclass
+
+from calc.result import Text
+from calc.working import Form, Number
+
+
+@dataclass(frozen=True)
+class Area:
+    """A cut face, hatched: pattern 'a' and 'b' lean against each other, 'c' is close, 'solid' is filled, '' is plain."""
+    points: tuple
+    hatch: str = "a"
+    role: str = "cut"
+
+
+@dataclass(frozen=True)
+class Line:
+    """`style`: outline, thin, centre, hidden, band (the contact or limit that matters)."""
+    points: tuple
+    style: str = "outline"
+
+
+@dataclass(frozen=True)
+class Dimension:
+    """A dimension line from `start` to `end`, moved off by `away` along its normal (metres; sign picks the side)."""
+    start: tuple
+    end: tuple
+    number: Number
+    away: float = 0.0
+    name: str = ""
+
+
+@dataclass(frozen=True)
+class Label:
+    """Words at a point, with a leader to `target` where given. `anchor`: start, middle, end."""
+    at: tuple
+    words: "str | Text | Number"
+    anchor: str = "middle"
+    target: tuple = ()
+
+
+@dataclass(frozen=True)
+class Drawing:
+    """`alt` says in words what is seen. `exaggerated` is a sentence, or empty where the drawing is to scale."""
+    title: str
+    alt: Text
+    shapes: tuple
+    exaggerated: "str | Text" = ""
+
+
+@dataclass(frozen=True)
+class Axis:
+    label: str
+    form: Form
+
+
+@dataclass(frozen=True)
+class Series:
+    """A curve of (x, y) points in SI units. `style`: line, dashed, points, limit."""
+    label: str
+    points: tuple
+    style: str = "line"
+
+
+@dataclass(frozen=True)
+class Plot:
+    title: str
+    alt: Text
+    x: Axis
+    y: Axis
+    series: tuple
+    marks: tuple = ()  # (x, y, words) where the reader's own number stands
+
+
+def arc(centre, radius, start, end, steps=48) -> tuple:
+    """Points along an arc, angles in radians from +x, counter-clockwise."""
+    return tuple((centre[0] + radius * math.cos(a), centre[1] + radius * math.sin(a))
+                 for a in (start + (end - start) * i / steps for i in range(steps + 1)))
+
+
+def box(left, bottom, right, top) -> tuple:
+    """Corner points of a rectangle."""
+    return ((left, bottom), (right, bottom), (right, top), (left, top))

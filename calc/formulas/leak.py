@@ -1,0 +1,119 @@
+"""Leak test by change of pressure: how much gas goes, and how large a hole that would be.
+
+A closed volume is put under pressure or vacuum, shut off, and its pressure read again after a while (the pressure-change method
+of EN 13184, from memory). `V·dp/dt` is a throughput in Pa·m³/s: 1 Pa·m³/s is 10 mbar·l/s. Gas warms and cools, and a change of
+temperature looks just like a leak; so does a change of the barometer, where the gauge reads against the air outside.
+
+Every pressure here is absolute (gauge reading + barometer), every temperature absolute. Volumes in m³ *with the hoses*, times
+in s. A loss counts positive under pressure; under vacuum the same formulas give the gain as a negative number.
+"""
+from calc.working import PI, exp, greatest, log, sqrt
+
+ATMOSPHERE = 101325.0  # Pa, standard atmosphere
+AIR_KAPPA = 1.4  # ratio of specific heats of air
+AIR_CONSTANT = 287.055  # J/(kg·K), R/M of dry air, M = 28.9647 g/mol
+
+
+# throughput
+
+def drift_pressure(pressure, temperature_change, temperature):
+    """Change of pressure that a change of temperature fakes in a tight volume, Pa: p·ΔT/T."""
+    return pressure * temperature_change / temperature
+
+
+def pressure_loss(start_pressure, end_pressure, start_temperature, end_temperature):
+    """Pressure lost to the leak alone, Pa: the end pressure is first brought back to the start temperature.
+
+    p₁ − p₂·T₁/T₂, exact for an ideal gas in a rigid volume. Negative where gas came in.
+    """
+    return start_pressure - end_pressure * start_temperature / end_temperature
+
+
+def leak_rate(volume, loss, time):
+    """Mean throughput over the test, Pa·m³/s, at the temperature to which `loss` belongs: V·Δp/t.
+
+    Good while the loss is small beside the pressure that drives it; otherwise see `conductance`.
+    """
+    return volume * loss / time
+
+
+def standard_flow(rate, temperature, standard_temperature, standard_pressure=ATMOSPHERE):
+    """The same throughput as a volume flow of gas at a stated reference, m³/s.
+
+    The reference must go with the number: at 0 °C the flow reads 7 % less than at 20 °C.
+    """
+    return rate / standard_pressure * standard_temperature / temperature
+
+
+# a drop that is not small
+
+def conductance(volume, start_difference, end_difference, time):
+    """Volume flow per driving pressure, m³/s, of a leak that falls off with the pressure that drives it: V/t·ln(Δp₁/Δp₂).
+
+    The differences are those across the leak (test pressure − outside), both above 0 or both below, corrected for temperature.
+    """
+    return volume / time * log(start_difference / end_difference)
+
+
+def difference_after(start_difference, conductance, volume, time):
+    """Pressure difference left after a time, Pa: Δp₁·exp(−C·t/V)."""
+    return start_difference * exp(-conductance * time / volume)
+
+
+def rate_at(conductance, difference):
+    """Throughput at a given pressure difference, Pa·m³/s: what two tests at unlike pressures can be compared by."""
+    return conductance * difference
+
+
+# what can be told apart
+
+def least_loss(pressure, temperature_doubt, temperature, gauge_doubt=0.0):
+    """Smallest change of pressure that is told from drift and gauge, Pa.
+
+    `temperature_doubt`: how much the gas may have warmed or cooled unseen, K; `gauge_doubt`: doubt of one reading, Pa, counted
+    twice, for start and end. Added as squares (they are independent).
+    """
+    return sqrt(drift_pressure(pressure, temperature_doubt, temperature) ** 2 + 2 * gauge_doubt ** 2)
+
+
+def time_to_tell(volume, rate, least):
+    """Time after which a leak of that rate has changed the pressure by `least`, s. With a steady drift waiting does not help."""
+    return volume * least / rate
+
+
+# equivalent hole
+
+def critical_ratio(kappa=AIR_KAPPA):
+    """Pressure ratio down/up below which the flow is choked: (2/(κ+1))^(κ/(κ−1)), 0.5283 for air."""
+    return (2 / (kappa + 1)) ** (kappa / (kappa - 1))
+
+
+def flow_function(ratio, kappa=AIR_KAPPA):
+    """Saint-Venant–Wantzel: mass flow·√(R·T)/(area·upstream pressure), pure, for a pressure ratio down/up of 0…1.
+
+    The pressure in the throat never falls below the critical ratio, so the choked value holds from there down to vacuum: one
+    formula, with no step at the critical ratio. (Heywood, Internal Combustion Engine Fundamentals, appendix C, from memory.)
+    """
+    r = greatest(ratio, critical_ratio(kappa))
+    return sqrt(2 * kappa / (kappa - 1) * (r ** (2 / kappa) - r ** ((kappa + 1) / kappa)))
+
+
+def mass_flow(area, up_pressure, down_pressure, temperature, discharge=1.0, kappa=AIR_KAPPA, gas_constant=AIR_CONSTANT):
+    """Gas through a hole, kg/s. `temperature` upstream; `discharge` coefficient, 1 for the ideal hole. down ≤ up pressure."""
+    return (discharge * area * up_pressure * flow_function(down_pressure / up_pressure, kappa)
+            / sqrt(gas_constant * temperature))
+
+
+def hole_area(rate, up_pressure, down_pressure, temperature, discharge=1.0, kappa=AIR_KAPPA, gas_constant=AIR_CONSTANT):
+    """Area of the hole that would leak `rate` (Pa·m³/s at that temperature), m².
+
+    Test under pressure: up is the mean test pressure, down the air outside. Under vacuum: up is the air outside, down the mean
+    pressure inside. A real leak is a crack or a scratch: longer and rougher, so larger than this. Needs down < up.
+    """
+    return rate / (discharge * up_pressure * flow_function(down_pressure / up_pressure, kappa)
+                   * sqrt(gas_constant * temperature))
+
+
+def hole_diameter(area):
+    """Diameter of the round hole of that area, m."""
+    return sqrt(4 * area / PI)

@@ -1,0 +1,186 @@
+"""Grip of a valve-seat ring in its pocket: cold, and with ring and head each at its own running temperature."""
+from calc import cautions, sources
+from calc.calculator import Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.drawing import Area, Axis, Dimension, Drawing, Line, Plot, Series, box
+from calc.formulas import press_fit as fit
+from calc.materials import MATERIALS, REFERENCE, OutsideTable
+from calc.quantity import EXPANSION, FORCE, LENGTH, MODULUS, RATIO, ROUGHNESS, STRESS, TEMPERATURE
+from calc.result import impossible, note, say, warning
+from calc.working import form, greatest, least, step
+
+SIZE, SMALL, TEMP, FACTOR = form(LENGTH, 3), form(LENGTH, 1), form(TEMPERATURE, 0), form(RATIO, 2)
+RINGS = ("sintered-iron", "high-chrome-iron", "grey-iron", "cobalt-alloy", "aluminium-bronze", "copper-nickel-silicon")
+HEADS = ("al-si-t6", "grey-iron")
+YIELD_MARGIN = 1.1  # common practice, no source: below a tenth over yield a reading's doubt alone decides
+
+
+class Out(Outputs):
+    interference = Output("Interference, cold", "δ", SIZE, main=True)
+    interference_hot = Output("Interference left, running", "δ_hot", SIZE, main=True)
+    pressure = Output("Contact pressure, cold", "p", form(STRESS, 1))
+    pressure_hot = Output("Contact pressure, running", "p_hot", form(STRESS, 1))
+    ring_hoop = Output("Hoop stress at the ring's bore, cold", "σ_r", form(STRESS, 0))
+    head_hoop = Output("Hoop stress at the pocket, cold", "σ_h", form(STRESS, 0))
+    ring_margin = Output("Ring: yield over stress, the worse of cold and running", "S_r", FACTOR)
+    head_margin = Output("Head: yield over stress, the worse of cold and running", "S_h", FACTOR)
+    hold = Output("Force that holds the ring, cold", "F", form(FORCE, 0))
+    hold_hot = Output("Force that holds the ring, running", "F_hot", form(FORCE, 0))
+    ring_wanted = Output("Ring outside that holds running in this pocket, least", "D_want", SIZE)
+
+
+@calculator(
+    "seat-fit", "Seat ring in its pocket", Out,
+    purpose="Does this ring hold in this pocket, cold and running, without ring or head giving way?",
+    finds=("valve seat interference", "seat insert press fit", "shrink fit of a seat", "loose seat", "dropped seat", "pocket bore size", "oversize seat ring"),
+    sources=(sources.LAME, sources.MISES, sources.THERMAL, sources.MATERIALS, sources.PRACTICE),
+    cautions=(cautions.HOT_HEAD, cautions.BRITTLE_RING, cautions.MAKER_FIRST, cautions.AIRCRAFT))
+def seat_fit(
+    pocket_bore: measured("Pocket bore", "D_p", SIZE, tool="a bore gauge set in a ring", hard=("10 mm", "90 mm"), usual=("25 mm", "60 mm"),
+                          feature="head.seat_pocket_intake"),
+    ring_outside: measured("Ring outside", "D_r", SIZE, tool="a micrometer", hard=("10 mm", "90 mm"), usual=("25 mm", "60 mm"),
+                           feature="head.seat_ring_outside_intake"),
+    ring_bore: measured("Ring bore", "d_r", form(LENGTH, 2), tool="a calliper or bore gauge", hard=("4 mm", "88 mm"), feature="head.seat_ring_bore_intake"),
+    depth: measured("Depth of the fit", "h", form(LENGTH, 2), tool="a depth gauge", hard=("1 mm", "30 mm"), usual=("4 mm", "12 mm"),
+                    feature="head.seat_pocket_depth", hint="The length on which ring and pocket touch, without the lead."),
+    head_wall: measured("Least wall round the pocket", "w", SMALL, tool="a calliper, at the thinnest place", hard=("1 mm", "100 mm"),
+                        usual=("3 mm", "25 mm"), feature="head.seat_pocket_wall", hint="Towards the other seat, the plug or a stud."),
+    ring_material: choice("Ring", {id: MATERIALS[id].name for id in RINGS}, fold=True) = "sintered-iron",
+    head_material: choice("Head", {id: MATERIALS[id].name for id in HEADS}, fold=True) = "al-si-t6",
+    ring_temperature: given("Ring, running", "T_r", TEMP, hard=("-60 °C", "600 °C"), usual=("80 °C", "450 °C"), fold=True,
+                            hint="Intake rings run near 200 to 250 °C, exhaust rings 300 °C and more; common practice, no source.") = "230 °C",
+    head_temperature: given("Head at the pocket, running", "T_h", TEMP, hard=("-60 °C", "400 °C"), usual=("80 °C", "230 °C"), fold=True) = "180 °C",
+    ring_roughness: given("Roughness of the ring, Rz", "Rz_r", form(ROUGHNESS, 1), hard=("0 µm", "40 µm"), usual=("0 µm", "16 µm"), fold=True) = "4 µm",
+    pocket_roughness: given("Roughness of the pocket, Rz", "Rz_p", form(ROUGHNESS, 1), hard=("0 µm", "40 µm"), usual=("0 µm", "16 µm"), fold=True) = "6.3 µm",
+    friction: given("Friction of ring on head", "µ", form(RATIO, 2), hard=("0.02", "0.6"), usual=("0.08", "0.25"), fold=True,
+                    hint="Dry iron in aluminium about 0.1 to 0.2.") = "0.12",
+    least_grip: given("Interference wanted when running, least", "δ_min", SIZE, hard=("0 mm", "0.3 mm"), usual=("0.005 mm", "0.06 mm"), fold=True,
+                      hint="Common practice, no source.") = "0.015 mm",
+):
+    """Grip of a seat ring, judged as two thick cylinders (Lamé, plane stress), the head taken as a ring with the least wall.
+
+    Elastic; one temperature in each part. Past yield the pressure shown is more than there really is.
+    """
+    ring, head = MATERIALS[ring_material], MATERIALS[head_material]
+    if ring_bore >= ring_outside:
+        raise impossible("ring_bore", "is {bore}, not smaller than the ring's outside {outside}; give less than {outside}", bore=ring_bore, outside=ring_outside)
+    if ring_bore >= pocket_bore:
+        raise impossible("ring_bore", "is {bore}, not smaller than the pocket {pocket}; give less than {pocket}", bore=ring_bore, pocket=pocket_bore)
+    reference = number("T_0", "Reference temperature", TEMP, REFERENCE, sources.THERMAL)
+    outside = step("D_o", "Outside of the head's ring round the pocket", SIZE, pocket_bore + 2 * head_wall)
+
+    def strain(material, temperature, letter, words, field):
+        try:
+            alpha = material.mean_alpha(temperature)
+        except OutsideTable:
+            raise impossible(field, "is {t}, and properties of {name} are held only up to {top}; give less, or another material",
+                             t=temperature, name=material.name, top=number("", "", TEMP, material.hottest))
+        mean = number(f"α_{letter}", f"Mean expansion of the {words}", form(EXPANSION, 1), alpha, sources.MATERIALS)
+        return step(f"ε_{letter}", f"Growth of the {words}", form(RATIO, 5), fit.free_strain(mean, temperature, reference), sources.THERMAL)
+
+    a = step("a", "Shape of the ring", form(RATIO, 3), fit.inner_shape(ring_bore, pocket_bore), sources.LAME)
+    b = step("b", "Shape of the head round it", form(RATIO, 3), fit.outer_shape(pocket_bore, outside), sources.LAME)
+
+    def give(hot):
+        """Interference that a unit of pressure takes up, per diameter."""
+        parts = []
+        for material, letter, temperature in ((ring, "r", ring_temperature), (head, "h", head_temperature)):
+            E = material.modulus_at(temperature) if hot else material.E
+            parts += [number(f"E_{letter}{'hot' if hot else ''}", f"Stiffness of the {material.name}", form(MODULUS, 0), E, sources.MATERIALS),
+                      number(f"ν_{letter}", f"Poisson's ratio of the {material.name}", form(RATIO, 2), material.nu, sources.MATERIALS)]
+        return fit.compliance(a, b, *parts)
+
+    def margins(pressure, hot):
+        """Yield over the von Mises stress where each part is loaded most; 99 stands for unloaded."""
+        if pressure <= 0:
+            return 99.0, 99.0
+        when = "hot" if hot else "cold"
+        limits = (ring.compressive_yield_at(float(ring_temperature)) if hot else ring.compressive_yield_at(REFERENCE),
+                  head.yield_at(float(head_temperature)) if hot else head.yield_20)
+        limits = [number(f"R_{letter}{when}", f"Yield stress of the {part.name}, {when}", form(STRESS, 0), limit, sources.MATERIALS)
+                  for limit, letter, part in zip(limits, "rh", (ring, head))]
+        return (step(f"S_r{when}", f"Ring's margin, {when}", FACTOR, fit.inner_yield_pressure(limits[0], ring_bore, pocket_bore) / pressure, sources.MISES),
+                step(f"S_h{when}", f"Head's margin, {when}", FACTOR, fit.outer_yield_pressure(limits[1], pocket_bore, outside) / pressure, sources.MISES))
+
+    grip = Out.interference(ring_outside - pocket_bore)
+    loss = step("δ_z", "Interference lost to roughness", SIZE, fit.roughness_loss(ring_roughness, pocket_roughness), sources.ROUGHNESS_LOSS)
+    bearing = step("δ_e", "Interference that bears", SIZE, grip - loss)
+    pressure = Out.pressure(fit.contact_pressure(bearing, pocket_bore, give(False)), sources.LAME)
+    ring_growth = strain(ring, ring_temperature, "r", "ring", "ring_temperature")
+    head_growth = strain(head, head_temperature, "h", "head", "head_temperature")
+    hot = Out.interference_hot(fit.interference_at(bearing, pocket_bore, ring_growth, head_growth), sources.THERMAL)
+    pressure_hot = Out.pressure_hot(fit.contact_pressure(hot, pocket_bore, give(True)), sources.LAME)
+    cold_margins, hot_margins = margins(pressure, False), margins(pressure_hot, True)
+    ring_margin = Out.ring_margin(least(cold_margins[0], hot_margins[0]))
+    head_margin = Out.head_margin(least(cold_margins[1], hot_margins[1]))
+    wanted = Out.ring_wanted(pocket_bore + loss + greatest(least_grip - pocket_bore * (ring_growth - head_growth), 0.0))
+
+    if grip <= loss:
+        verdict = ("fail", say("No grip even cold: interference {d}", d=grip),
+                   say("Do not fit this ring. A ring of {w} or more would hold in this pocket.", w=wanted))
+    elif hot <= 0:
+        verdict = ("fail", say("Too loose hot: {d} left when running", d=hot),
+                   say("Do not fit this ring. A ring of {w} or more would hold in this pocket.", w=wanted))
+    elif head_margin < 1 or ring_margin < 1:
+        part, margin = ("Head", head_margin) if head_margin < ring_margin else ("Ring", ring_margin)
+        verdict = ("fail", say(part + " yields: yield over stress is {s}", s=margin),
+                   say("Do not fit. Open the pocket, or take a smaller ring: {w} is enough to hold.", w=wanted))
+    elif hot < least_grip:
+        verdict = ("attention", say("Little grip left hot: {d}, wanted {m}", d=hot, m=least_grip),
+                   say("Measure both again. For {m} hot the ring wants {w} outside.", m=least_grip, w=wanted))
+    elif head_margin < YIELD_MARGIN or ring_margin < YIELD_MARGIN:
+        verdict = ("attention", "Holds, but near yield", say("Measure both again; a ring of {w} is enough to hold.", w=wanted))
+    else:
+        verdict = ("pass", say("Holds: {d} left when running", d=hot), "Fit it. Find the heat for the head with the next calculator, and have everything at hand first.")
+    limit = head.limit_temperature
+    return answer(
+        grip, hot, pressure, pressure_hot, Out.ring_hoop(fit.inner_bore_hoop(pressure, ring_bore, pocket_bore), sources.LAME),
+        Out.head_hoop(fit.outer_joint_hoop(pressure, pocket_bore, outside), sources.LAME), ring_margin, head_margin,
+        Out.hold(fit.holding_force(pressure, friction, pocket_bore, depth), sources.FRICTION_HOLD),
+        Out.hold_hot(fit.holding_force(pressure_hot, friction, pocket_bore, depth), sources.FRICTION_HOLD), wanted,
+        verdict=verdict,
+        remarks=(
+            warning("Interference of {d} is more than one part in 150 of the bore: were pocket and ring read at the same place, and from the same engine?", d=grip)
+            if grip > pocket_bore / 150 else None,
+            warning("Past yield the real pressure is less than shown, and part of the interference is gone for good once the head has been hot.")
+            if min(float(head_margin), float(ring_margin)) < 1 else None,
+            warning("{name} begins to lose its temper above {t}.", name=head.name, t=number("", "", TEMP, limit)) if limit and float(head_temperature) > limit else None,
+            note("The wall round a pocket is not even. The thinnest wall was taken: the pressure is the least, the stress in that wall about right."),
+        ),
+        figures=(section(pocket_bore, ring_outside, ring_bore, depth, head_wall), grip_plot(
+            float(bearing), float(pocket_bore), ring, head, float(ring_temperature), float(head_temperature), hot, least_grip)))
+
+
+def section(pocket_bore, ring_outside, ring_bore, depth, head_wall) -> Drawing:
+    """Ring in its pocket, cut through the axis."""
+    bore, inside, deep = float(pocket_bore) / 2, float(ring_bore) / 2, float(depth)
+    outer, floor = bore + float(head_wall), deep * 0.9
+    port = inside * 0.94
+    shapes = []
+    for side in (-1, 1):
+        shapes += [Area(tuple((side * x, y) for x, y in ((bore, 0), (outer, 0), (outer, -deep - floor), (port, -deep - floor), (port, -deep), (bore, -deep))), "a"),
+                   Area(tuple((side * x, y) for x, y in box(inside, -deep, bore, 0)), "b")]
+    return Drawing(
+        "Ring in its pocket", say("Section through head and ring: pocket {p}, ring outside {o}, ring bore {i}, depth {h}, wall {w}.",
+                                  p=pocket_bore, o=ring_outside, i=ring_bore, h=depth, w=head_wall),
+        (*shapes, Line(((0, deep * 0.5), (0, -deep - floor * 1.3)), "centre"),
+         Dimension((-inside, -deep * 0.5), (inside, -deep * 0.5), ring_bore, 0, "d_r".replace("_", "")),
+         Dimension((-bore, 0), (bore, 0), ring_outside, deep * 0.75, "Dr"),
+         Dimension((-bore, 0), (bore, 0), pocket_bore, deep * 1.7, "Dp"),
+         Dimension((outer, -deep), (outer, 0), depth, -deep * 0.6, "h")))
+
+
+def grip_plot(bearing, joint, ring, head, ring_hot, head_hot, hot, least_grip) -> Plot:
+    """Interference left while ring and head warm up in proportion to their running temperatures."""
+    points = []
+    for i in range(25):
+        share = i / 20  # a fifth past the running temperatures, as far as the materials' tables go
+        t_ring, t_head = (REFERENCE + share * (t - REFERENCE) for t in (ring_hot, head_hot))
+        if t_ring > ring.hottest or t_head > head.hottest:
+            break
+        points.append((t_head, fit.interference_at(bearing, joint, ring.strain_at(t_ring), head.strain_at(t_head))))
+    ends = (points[0][0], points[-1][0])
+    return Plot("Interference left as the head warms up", say("Falls to {d} at running heat.", d=hot),
+                Axis("Head at the pocket", TEMP), Axis("Interference", SIZE),
+                (Series("", tuple(points)), Series("wanted", tuple((t, float(least_grip)) for t in ends), "limit"),
+                 Series("loose below", tuple((t, 0.0) for t in ends), "limit")),
+                ((head_hot, float(hot), "running"),))

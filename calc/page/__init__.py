@@ -1,0 +1,62 @@
+"""Calculators, results and sizes as HTML: the one renderer, used when the site is built and in the browser."""
+from calc import engine
+from calc.calculator import Calculator, evaluate
+from calc.page import result as result_page
+from calc.page.form import form
+from calc.page.html import Html, children, el, quantity, value
+from calc.stations import find
+
+STALE = "The entry above cannot be used. What stands here is the last good result, for other numbers."
+
+
+def calculator_html(id: str, presets: dict[str, str] | None = None, anchor: str = "") -> Html:
+    """A calculator with its form and a worked result. Raises KeyError for an unknown id, calc.result.Refused for a bad preset."""
+    calculator, presets, anchor = find(id), presets or {}, anchor or id
+    found = evaluate(calculator, presets)
+    return el(
+        "live-calculator",
+        el("header", el("h3", calculator.title, id=f"{anchor}-title"), el("p", calculator.purpose, class_="purpose"), class_="calc-head"),
+        el("div", result_page.verdict(found), data_part="verdict", class_="part-verdict"),
+        form(calculator, found.taken, anchor, presets),
+        el("div", el("p", STALE, data_part="stale", class_="stale", hidden=True), el("p", data_part="status", class_="status", role="status"),
+           el("div", result_page.body(found, anchor), data_part="result"), class_="part-result"),
+        el("p", "Also looked for as: ", ", ".join(calculator.finds), ".", class_="finds") if calculator.finds else None,
+        el("p", data_part="announce", class_="visually-hidden", aria_live="polite"),
+        class_="calculator", id=anchor, data_calculator=id, role="group", aria_labelledby=f"{anchor}-title")
+
+
+def live_parts(calculator: Calculator, entries: dict[str, str], system: str, anchor: str) -> tuple[dict[str, str], dict[str, str]]:
+    """The parts of the page that change with the entries, and a note for each field that was read in a way worth saying."""
+    found = evaluate(calculator, entries, system)
+    parts = {"verdict": result_page.verdict(found), "result": result_page.body(found, anchor),
+             "announce": found.verdict.headline.plain(system)}
+    return parts, {t.input.name: t.note for t in found.taken if t.note}
+
+
+def result_html(id: str, output: str) -> Html:
+    """One number of a calculator's worked example, for the prose."""
+    calculator = find(id)
+    if output not in calculator.output:
+        raise KeyError(f"{id} has no output {output!r}; it has {', '.join(calculator.output)}")
+    return quantity(evaluate(calculator).outputs[output])
+
+
+def size_html(feature: str, what: str = "nominal") -> Html:
+    """A size from the demo engine's data sheet: nominal, low, high, wear, or limits (low to high)."""
+    found = engine.demo().feature(feature)
+    if what == "limits":
+        return children(quantity(found.number("low")), " to ", quantity(found.number("high")))
+    if what not in ("nominal", "low", "high", "wear"):
+        raise KeyError(f"a size has nominal, low, high, wear and limits, not {what!r}")
+    return quantity(found.number(what))
+
+
+def station_html(name: str, links: dict[str, str] | None = None) -> Html:
+    """A station's calculators in the order of the work; `links` maps id to address."""
+    from calc.stations import station
+    links = links or {}
+    rows = [find(id) for id in station(name).CALCULATORS]
+    return el("ul", *(el("li", el("a", c.title, href=links[c.id]) if c.id in links else el("strong", c.title), el("span", c.purpose, class_="purpose")) for c in rows), class_="station")
+
+
+__all__ = ["Html", "calculator_html", "live_parts", "result_html", "size_html", "station_html", "value"]

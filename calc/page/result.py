@@ -1,0 +1,55 @@
+"""A result as HTML: first what to do, then the numbers, then why."""
+from calc.page.formula import line_html
+from calc.page.html import Html, children, el, quantity, symbol
+from calc.page.svg import figure
+from calc.result import VERDICT_WORDS, Caution, Result, Table
+
+SOURCE_KINDS = {"standard": "published standard", "handbook": "handbook", "analytic": "exact geometry or physics",
+                "common practice": "common practice, no source", "maker": "maker's data", "invented": "invented for the example"}
+
+
+def verdict(result: Result) -> Html:
+    """The verdict with the leading numbers: stays in sight while entries change."""
+    v = result.verdict
+    main = [o for o in result.calculator.outputs if o.main]
+    return el("section", el("p", el("span", VERDICT_WORDS[v.state], class_="verdict-state"), " ", v.headline, class_="verdict-head"),
+              el("p", v.do, class_="verdict-do"),
+              el("dl", *(_output(o, result) for o in main), class_="outputs main") if main else None,
+              class_=f"verdict verdict-{v.state}", aria_label="Verdict")
+
+
+def body(result: Result, anchor: str) -> Html:
+    """Everything below the verdict."""
+    rest = [o for o in result.calculator.outputs if not o.main]
+    return children(
+        el("ul", *(el("li", r.text, class_=f"remark-{r.level}") for r in result.remarks), class_="remarks") if result.remarks else None,
+        *(figure(f, f"{anchor}-f{i}") for i, f in enumerate(result.figures)),
+        *(table(t) for t in result.tables),
+        el("dl", *(_output(o, result) for o in rest), class_="outputs") if rest else None,
+        cautions(result.cautions),
+        el("details", el("summary", "Working"), el("ol", *(_line(n) for n in result.working)), class_="working", data_keep="working"),
+        el("details", el("summary", "Sources"), el("ul", *(
+            el("li", s.text, " ", el("span", SOURCE_KINDS[s.kind], ", quoted from memory" if s.from_memory and s.kind in ("standard", "handbook") else None, class_="source-kind"))
+            for s in result.sources)), class_="sources", data_keep="sources"))
+
+
+def cautions(listed: "tuple[Caution, ...]") -> Html | None:
+    if not listed:
+        return None
+    return el("aside", el("p", "Take care", class_="cautions-head"), el("ul", *(el("li", c.text) for c in listed)), class_="cautions", aria_label="Take care")
+
+
+def table(t: Table) -> Html:
+    head = el("tr", *(el("th", c, scope="col") for c in t.columns))
+    states = t.states or ("",) * len(t.rows)
+    rows = [el("tr", el("th", row[0], scope="row"), *(el("td", c) for c in row[1:]), class_=f"row-{s}" if s else None) for row, s in zip(t.rows, states)]
+    return el("div", el("table", el("caption", t.title), el("thead", head), el("tbody", *rows)), class_="table-scroll", tabindex="0", role="region", aria_label=t.title)
+
+
+def _output(output, result) -> Html:
+    return el("div", el("dt", output.label, " ", el("span", symbol(output.symbol), class_="sym") if output.symbol else None),
+              el("dd", quantity(result.outputs[output.key]), class_="num"), class_="output", data_output=output.key)
+
+
+def _line(n) -> Html:
+    return el("li", el("p", n.label, class_="line-label"), line_html(n), el("p", n.source.text, class_="line-source") if n.source else None)

@@ -1,0 +1,85 @@
+"""A result or a declaration as plain data (for JSON) and as text (for the terminal). The schema is in DEVELOPERS.md; keep it stable."""
+from calc.calculator import Calculator, Quantity
+from calc.page.formula import line_text
+from calc.quantity import to_unit
+from calc.result import VERDICT_WORDS, Result
+from calc.working import Number
+
+
+def _written(n: Number, system: str) -> dict:
+    unit = n.form.unit(system)
+    return {"value": to_unit(n.value, unit), "unit": unit.symbol, "si": n.value, "text": n.text(system)}
+
+
+def result_data(result: Result, system: str = "metric") -> dict:
+    """A result as JSON-ready data, in one unit system."""
+    return {
+        "calculator": result.calculator.id, "title": result.calculator.title, "units": system,
+        "inputs": {t.input.name: {"label": t.input.label, "symbol": t.input.symbol, "entered": t.entered, "entry": t.text,
+                                  **(_written(t.value, system) if isinstance(t.value, Number) else {"value": t.value})} for t in result.taken},
+        "outputs": {key: {"label": n.label, "symbol": n.symbol, **_written(n, system)} for key, n in result.outputs.items()},
+        "verdict": {"state": result.verdict.state, "headline": result.verdict.headline.plain(system), "do": result.verdict.do.plain(system)},
+        "working": [{"symbol": n.symbol, "label": n.label, "line": line_text(n, system), "source": n.source.id if n.source else None} for n in result.working],
+        "remarks": [{"level": r.level, "text": r.text.plain(system), "field": r.field or None} for r in result.remarks],
+        "tables": [{"title": t.title, "columns": list(t.columns), "rows": [[_cell(c, system) for c in row] for row in t.rows], "states": list(t.states)} for t in result.tables],
+        "cautions": [{"id": c.id, "text": c.text} for c in result.cautions],
+        "sources": [{"id": s.id, "text": s.text, "kind": s.kind, "from_memory": s.from_memory} for s in result.sources],
+    }
+
+
+def _cell(cell, system) -> str:
+    return cell.text(system) if isinstance(cell, Number) else cell.plain(system) if hasattr(cell, "plain") else str(cell)
+
+
+def result_text(result: Result, system: str = "metric") -> str:
+    """A result for the terminal."""
+    d = result_data(result, system)
+    wide = max(len(o["label"]) for o in d["outputs"].values())
+    lines = [d["title"], f"{VERDICT_WORDS[d['verdict']['state']]}: {d['verdict']['headline']}", d["verdict"]["do"], ""]
+    lines += [f"  {o['label']:<{wide}}  {o['text']}" for o in d["outputs"].values()]
+    for t in d["tables"]:
+        lines += ["", t["title"], *("  " + "  ".join(row) for row in [t["columns"], *t["rows"]])]
+    for title, rows in (("Remarks", [r["text"] for r in d["remarks"]]), ("Working", [w["line"] for w in d["working"]]),
+                        ("Take care", [c["text"] for c in d["cautions"]]), ("Sources", [s["text"] for s in d["sources"]])):
+        if rows:
+            lines += ["", title, *(f"  {r}" for r in rows)]
+    return "\n".join(lines)
+
+
+def declaration_data(calculator: Calculator) -> dict:
+    """A calculator's declaration: inputs with kind, units, ranges; outputs."""
+    return {
+        "calculator": calculator.id, "title": calculator.title, "station": calculator.station, "purpose": calculator.purpose,
+        "finds": list(calculator.finds),
+        "inputs": {i.name: _input_data(i) for i in calculator.inputs},
+        "outputs": {o.key: {"label": o.label, "symbol": o.symbol, "kind": o.form.kind.name, "unit": o.form.metric.symbol,
+                            "unit_inch": o.form.inch.symbol, "decimals": o.form.decimals, "main": o.main} for o in calculator.outputs},
+        "sources": [{"id": s.id, "text": s.text, "kind": s.kind, "from_memory": s.from_memory} for s in calculator.sources],
+        "cautions": [{"id": c.id, "text": c.text} for c in calculator.cautions],
+    }
+
+
+def _input_data(i) -> dict:
+    common = {"label": i.label, "symbol": i.symbol, "hint": i.hint, "feature": i.feature or None}
+    if not isinstance(i, Quantity):
+        return {**common, "type": "choice", "options": i.options, "default": i.default}
+    low, high = i.hard_range
+    unit = i.form.metric
+
+    def shown(si):
+        return to_unit(si, unit)
+    return {**common, "type": "quantity", "kind": i.form.kind.name, "unit": unit.symbol, "unit_inch": i.form.inch.symbol,
+            "units": [u.symbol for u in i.form.kind.units], "decimals": i.form.decimals, "default": shown(i.default_value),
+            "least": shown(low), "most": shown(high), "usual": [shown(x) for x in i.usual_range] if i.usual_range else None, "tool": i.tool or None}
+
+
+def declaration_text(calculator: Calculator) -> str:
+    d = declaration_data(calculator)
+    lines = [f"{d['calculator']}: {d['title']}", d["purpose"], "", "Inputs"]
+    for name, i in d["inputs"].items():
+        if i["type"] == "choice":
+            lines.append(f"  {name:<24} {i['label']} (default {i['default']}): {', '.join(i['options'])}")
+        else:
+            unit = f" {i['unit']}" if i["unit"] else ""
+            lines.append(f"  {name:<24} {i['label']}: {i['kind']}, default {i['default']:.10g}{unit}, {i['least']:.10g} to {i['most']:.10g}{unit}")
+    return "\n".join(lines + ["", "Outputs"] + [f"  {name:<24} {o['label']}: {o['kind']}, {o['unit'] or 'no unit'}" for name, o in d["outputs"].items()])

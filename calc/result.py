@@ -1,0 +1,167 @@
+"""What an evaluated calculator says, as data: no HTML, no unit system chosen yet."""
+import re
+from dataclasses import dataclass, field
+
+from calc.working import Number
+
+VERDICT_WORDS = {"pass": "In order", "fail": "Not in order", "attention": "Look again", "unsure": "Cannot tell"}
+
+
+@dataclass(frozen=True)
+class Text:
+    """A sentence with quantities in it: `Text("Bore {d} is large", {"d": number})`; the unit system is chosen when it is written."""
+    template: str
+    values: dict
+
+    def parts(self) -> list:
+        """Strings and Numbers in turn."""
+        return [self.values[part] if i % 2 else part for i, part in enumerate(re.split(r"\{(\w+)\}", self.template))]
+
+    def plain(self, system: str = "metric") -> str:
+        return "".join(p.text(system) if isinstance(p, Number) else str(p) for p in self.parts())
+
+
+def say(template: str, **values) -> Text:
+    """A sentence with quantities: `say("{left} is left of the grip", left=number)`."""
+    text = Text(template, values)
+    text.parts()  # a placeholder without a value is the author's slip: fail where it was written
+    return text
+
+
+def as_text(words: "str | Text") -> Text:
+    return words if isinstance(words, Text) else Text(words.replace("{", "(").replace("}", ")"), {})
+
+
+@dataclass(frozen=True)
+class Source:
+    """Where a formula or value comes from. `kind`: standard, handbook, analytic, common practice, maker, invented."""
+    id: str
+    text: str
+    kind: str
+    from_memory: bool = True
+
+
+@dataclass(frozen=True)
+class Caution:
+    """A hazard of the work and what to do about it."""
+    id: str
+    text: str
+
+
+@dataclass(frozen=True)
+class Verdict:
+    """`state`: pass, fail, attention or unsure; what the number means in words, and what to do next."""
+    state: str
+    headline: Text
+    do: Text
+
+    def __post_init__(self):
+        if self.state not in VERDICT_WORDS:
+            raise ValueError(f"no verdict state {self.state!r}")
+
+
+@dataclass(frozen=True)
+class Remark:
+    """`level`: note or warning. `field` names the input it speaks of, if one."""
+    level: str
+    text: Text
+    field: str = ""
+
+
+def note(template: str, **values) -> Remark:
+    return Remark("note", say(template, **values))
+
+
+def warning(template: str, **values) -> Remark:
+    return Remark("warning", say(template, **values))
+
+
+@dataclass(frozen=True)
+class Table:
+    """Rows that a calculator judges one by one. Cells are strings, Texts or Numbers; `states` gives each row's verdict state."""
+    title: str
+    columns: tuple
+    rows: tuple
+    states: tuple = ()
+
+
+@dataclass(frozen=True)
+class Answer:
+    """What a calculator's function returns."""
+    numbers: tuple
+    verdict: Verdict
+    remarks: tuple = ()
+    figures: tuple = ()
+    tables: tuple = ()
+    cautions: tuple = ()  # those that only this result calls for
+
+
+def answer(*numbers: Number, verdict: tuple, remarks=(), figures=(), tables=(), cautions=()) -> Answer:
+    """Bundle outputs with `verdict=(state, headline, do)`, words as str or `say(...)`."""
+    state, headline, do = verdict
+    return Answer(numbers, Verdict(state, as_text(headline), as_text(do)), tuple(r for r in remarks if r),
+                  tuple(f for f in figures if f), tuple(t for t in tables if t), tuple(cautions))
+
+
+@dataclass(frozen=True)
+class InputError(ValueError):
+    """One refused entry. `str()` is the sentence in metric units; `sentence(system)` in either."""
+    field: str
+    code: str
+    text: Text
+
+    def sentence(self, system: str = "metric") -> str:
+        return self.text.plain(system)
+
+    def __str__(self):
+        return self.sentence()
+
+
+class Refused(ValueError):
+    """Entries that a calculator does not accept; carries one `InputError` for each bad field."""
+
+    def __init__(self, errors):
+        self.errors = tuple(errors)
+        super().__init__(" ".join(map(str, self.errors)))
+
+
+class Impossible(ValueError):
+    """Raised inside a calculator when entries that are each fine do not go together."""
+
+    def __init__(self, field: str, text: Text):
+        self.field, self.text = field, text
+        super().__init__(text.plain())
+
+
+def impossible(field: str, template: str, **values) -> Impossible:
+    """`raise impossible("ring_bore", "is {bore}, not smaller than ...; give less than {outside}", ...)`; the label is put in front."""
+    return Impossible(field, say(template, **values))
+
+
+@dataclass(frozen=True)
+class Taken:
+    """An input as it was taken: the text, the value, and whether it was the reader's or the default."""
+    input: object
+    text: str
+    value: object
+    entered: bool
+    note: str = ""
+
+
+@dataclass(frozen=True)
+class Result:
+    """A calculator evaluated once."""
+    calculator: object
+    taken: tuple[Taken, ...]
+    outputs: dict[str, Number]
+    verdict: Verdict
+    working: tuple[Number, ...]
+    remarks: tuple[Remark, ...]
+    cautions: tuple[Caution, ...]
+    sources: tuple[Source, ...]
+    figures: tuple = field(default=())
+    tables: tuple[Table, ...] = field(default=())
+
+    def __getitem__(self, output: str) -> float:
+        """SI value of an output."""
+        return float(self.outputs[output])
