@@ -6,12 +6,12 @@ from calc.formulas import press_fit as fit
 from calc.materials import MATERIALS, REFERENCE, OutsideTable
 from calc.quantity import EXPANSION, FORCE, LENGTH, MODULUS, RATIO, ROUGHNESS, STRESS, TEMPERATURE
 from calc.result import impossible, note, say, warning
-from calc.working import form, greatest, least, step
+from calc.working import form, greatest, step
 
-SIZE, SMALL, TEMP, FACTOR = form(LENGTH, 3), form(LENGTH, 1), form(TEMPERATURE, 0), form(RATIO, 2)
+SIZE, SMALL, TEMP, SHARE = form(LENGTH, 3), form(LENGTH, 1), form(TEMPERATURE, 0), form(RATIO, 0, "%", "%")
 RINGS = ("sintered-iron", "high-chrome-iron", "grey-iron", "cobalt-alloy", "aluminium-bronze", "copper-nickel-silicon")
 HEADS = ("al-si-t6", "grey-iron")
-YIELD_MARGIN = 1.1  # common practice, no source: below a tenth over yield a reading's doubt alone decides
+NEAR_YIELD = 0.9  # common practice, no source: nearer than a tenth, the doubt of the readings alone decides
 
 
 class Out(Outputs):
@@ -21,8 +21,8 @@ class Out(Outputs):
     pressure_hot = Output("Contact pressure, running", "p_hot", form(STRESS, 1))
     ring_hoop = Output("Hoop stress at the ring's bore, cold", "σ_r", form(STRESS, 0))
     head_hoop = Output("Hoop stress at the pocket, cold", "σ_h", form(STRESS, 0))
-    ring_margin = Output("Ring: yield over stress, the worse of cold and running", "S_r", FACTOR)
-    head_margin = Output("Head: yield over stress, the worse of cold and running", "S_h", FACTOR)
+    ring_used = Output("Ring: share of its yield used, the worse of cold and running", "U_r", SHARE)
+    head_used = Output("Head: share of its yield used, the worse of cold and running", "U_h", SHARE)
     hold = Output("Force that holds the ring, cold", "F", form(FORCE, 0))
     hold_hot = Output("Force that holds the ring, running", "F_hot", form(FORCE, 0))
     ring_wanted = Output("Ring outside that holds running in this pocket, least", "D_want", SIZE)
@@ -85,21 +85,18 @@ def seat_fit(
         parts = []
         for material, letter, temperature in ((ring, "r", ring_temperature), (head, "h", head_temperature)):
             E = material.modulus_at(temperature) if hot else material.E
-            parts += [number(f"E_{letter}{'hot' if hot else ''}", f"Stiffness of the {material.name}", form(MODULUS, 0), E, sources.MATERIALS),
+            parts += [number(f"E_{letter}{',hot' if hot else ''}", f"Stiffness of the {material.name}", form(MODULUS, 0), E, sources.MATERIALS),
                       number(f"ν_{letter}", f"Poisson's ratio of the {material.name}", form(RATIO, 2), material.nu, sources.MATERIALS)]
         return fit.compliance(a, b, *parts)
 
-    def margins(pressure, hot):
-        """Yield over the von Mises stress where each part is loaded most; 99 stands for unloaded."""
-        if pressure <= 0:
-            return 99.0, 99.0
+    def used(pressure, hot):
+        """Share of yield, by von Mises, where each part is loaded most."""
         when = "hot" if hot else "cold"
-        limits = (ring.compressive_yield_at(float(ring_temperature)) if hot else ring.compressive_yield_at(REFERENCE),
-                  head.yield_at(float(head_temperature)) if hot else head.yield_20)
-        limits = [number(f"R_{letter}{when}", f"Yield stress of the {part.name}, {when}", form(STRESS, 0), limit, sources.MATERIALS)
+        limits = (ring.compressive_yield_at(ring_temperature if hot else REFERENCE), head.yield_at(head_temperature if hot else REFERENCE))
+        limits = [number(f"R_{letter},{when}", f"Yield stress of the {part.name}, {when}", form(STRESS, 0), limit, sources.MATERIALS)
                   for limit, letter, part in zip(limits, "rh", (ring, head))]
-        return (step(f"S_r{when}", f"Ring's margin, {when}", FACTOR, fit.inner_yield_pressure(limits[0], ring_bore, pocket_bore) / pressure, sources.MISES),
-                step(f"S_h{when}", f"Head's margin, {when}", FACTOR, fit.outer_yield_pressure(limits[1], pocket_bore, outside) / pressure, sources.MISES))
+        return (step(f"U_r,{when}", f"Ring: share of yield used, {when}", SHARE, pressure / fit.inner_yield_pressure(limits[0], ring_bore, pocket_bore), sources.MISES),
+                step(f"U_h,{when}", f"Head: share of yield used, {when}", SHARE, pressure / fit.outer_yield_pressure(limits[1], pocket_bore, outside), sources.MISES))
 
     grip = Out.interference(ring_outside - pocket_bore)
     loss = step("δ_z", "Interference lost to roughness", SIZE, fit.roughness_loss(ring_roughness, pocket_roughness), sources.ROUGHNESS_LOSS)
@@ -109,9 +106,8 @@ def seat_fit(
     head_growth = strain(head, head_temperature, "h", "head", "head_temperature")
     hot = Out.interference_hot(fit.interference_at(bearing, pocket_bore, ring_growth, head_growth), sources.THERMAL)
     pressure_hot = Out.pressure_hot(fit.contact_pressure(hot, pocket_bore, give(True)), sources.LAME)
-    cold_margins, hot_margins = margins(pressure, False), margins(pressure_hot, True)
-    ring_margin = Out.ring_margin(least(cold_margins[0], hot_margins[0]))
-    head_margin = Out.head_margin(least(cold_margins[1], hot_margins[1]))
+    ring_used, head_used = (out(greatest(cold, warm)) for out, cold, warm in zip(
+        (Out.ring_used, Out.head_used), used(pressure, False), used(pressure_hot, True)))
     wanted = Out.ring_wanted(pocket_bore + loss + greatest(least_grip - pocket_bore * (ring_growth - head_growth), 0.0))
 
     if grip <= loss:
@@ -120,21 +116,21 @@ def seat_fit(
     elif hot <= 0:
         verdict = ("fail", say("Too loose hot: {d} left when running", d=hot),
                    say("Do not fit this ring. A ring of {w} or more would hold in this pocket.", w=wanted))
-    elif head_margin < 1 or ring_margin < 1:
-        part, margin = ("Head", head_margin) if head_margin < ring_margin else ("Ring", ring_margin)
-        verdict = ("fail", say(part + " yields: yield over stress is {s}", s=margin),
+    elif head_used > 1 or ring_used > 1:
+        part, share = ("Head", head_used) if head_used > ring_used else ("Ring", ring_used)
+        verdict = ("fail", say(part + " yields: {s} of what it can bear", s=share),
                    say("Do not fit. Open the pocket, or take a smaller ring: {w} is enough to hold.", w=wanted))
     elif hot < least_grip:
         verdict = ("attention", say("Little grip left hot: {d}, wanted {m}", d=hot, m=least_grip),
                    say("Measure both again. For {m} hot the ring wants {w} outside.", m=least_grip, w=wanted))
-    elif head_margin < YIELD_MARGIN or ring_margin < YIELD_MARGIN:
-        verdict = ("attention", "Holds, but near yield", say("Measure both again; a ring of {w} is enough to hold.", w=wanted))
+    elif head_used > NEAR_YIELD or ring_used > NEAR_YIELD:
+        verdict = ("attention", say("Holds, but near yield: {s} used", s=max(head_used, ring_used)), say("Measure both again; a ring of {w} is enough to hold.", w=wanted))
     else:
         verdict = ("pass", say("Holds: {d} left when running", d=hot), "Fit it. Find the heat for the head with the next calculator, and have everything at hand first.")
     limit = head.limit_temperature
     return answer(
         grip, hot, pressure, pressure_hot, Out.ring_hoop(fit.inner_bore_hoop(pressure, ring_bore, pocket_bore), sources.LAME),
-        Out.head_hoop(fit.outer_joint_hoop(pressure, pocket_bore, outside), sources.LAME), ring_margin, head_margin,
+        Out.head_hoop(fit.outer_joint_hoop(pressure, pocket_bore, outside), sources.LAME), ring_used, head_used,
         Out.hold(fit.holding_force(pressure, friction, pocket_bore, depth), sources.FRICTION_HOLD),
         Out.hold_hot(fit.holding_force(pressure_hot, friction, pocket_bore, depth), sources.FRICTION_HOLD), wanted,
         verdict=verdict,
@@ -142,7 +138,7 @@ def seat_fit(
             warning("Interference of {d} is more than one part in 150 of the bore: were pocket and ring read at the same place, and from the same engine?", d=grip)
             if grip > pocket_bore / 150 else None,
             warning("Past yield the real pressure is less than shown, and part of the interference is gone for good once the head has been hot.")
-            if min(float(head_margin), float(ring_margin)) < 1 else None,
+            if head_used > 1 or ring_used > 1 else None,
             warning("{name} begins to lose its temper above {t}.", name=head.name, t=number("", "", TEMP, limit)) if limit and float(head_temperature) > limit else None,
             note("The wall round a pocket is not even. The thinnest wall was taken: the pressure is the least, the stress in that wall about right."),
         ),
@@ -163,7 +159,7 @@ def section(pocket_bore, ring_outside, ring_bore, depth, head_wall) -> Drawing:
         "Ring in its pocket", say("Section through head and ring: pocket {p}, ring outside {o}, ring bore {i}, depth {h}, wall {w}.",
                                   p=pocket_bore, o=ring_outside, i=ring_bore, h=depth, w=head_wall),
         (*shapes, Line(((0, deep * 0.5), (0, -deep - floor * 1.3)), "centre"),
-         Dimension((-inside, -deep * 0.5), (inside, -deep * 0.5), ring_bore, 0, "d_r".replace("_", "")),
+         Dimension((-inside, -deep * 0.5), (inside, -deep * 0.5), ring_bore, 0, "dr"),
          Dimension((-bore, 0), (bore, 0), ring_outside, deep * 0.75, "Dr"),
          Dimension((-bore, 0), (bore, 0), pocket_bore, deep * 1.7, "Dp"),
          Dimension((outer, -deep), (outer, 0), depth, -deep * 0.6, "h")))

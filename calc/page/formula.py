@@ -46,7 +46,9 @@ def _mtext(text: str) -> Html:
 def _level(n: Number, numbers: bool) -> float:
     if n.op in _LEVEL:
         return _LEVEL[n.op]
-    return 1.5 if numbers and n.op in ("given", "step", "const", "in") and n.value < 0 else 9
+    if numbers and n.op in ("given", "step", "const", "in") and n.value < 0:
+        return 1.5
+    return 3.5 if numbers and n.op in ("given", "step") and n.form and n.form.metric.symbol else 9  # (37.5 mm)²
 
 
 def _const(n: Number) -> str:
