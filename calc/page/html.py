@@ -30,7 +30,7 @@ def _node(node) -> str:
     return escape(str(node), quote=False)
 
 
-def el(name: str, *nodes, **attributes) -> Html:
+def el(name: str, /, *nodes, **attributes) -> Html:
     """An element. Attributes: `class_` for class, `_` becomes `-`; True writes the bare name, None and False leave it out."""
     written = "".join(
         f" {key.rstrip('_').replace('_', '-')}" + ("" if value is True else f'="{escape(str(value))}"')
