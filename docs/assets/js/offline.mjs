@@ -1,0 +1,94 @@
+// Makes the handbook work without signal: hands it to the service worker (sw.js) once the page has no
+// more urgent wish, says where that stands, and offers a new edition without ever forcing it.
+
+import { runtime } from "./runtime.mjs";
+
+const GETTING = "Getting ready to work without signal…";
+const READY = "Ready to work without signal.";
+const FAILED = "Not ready to work without signal: not everything could be fetched. The next visit tries again.";
+const NEEDS_HTTPS = "Not available offline here: needs https.";
+const NOT_OFFERED = "Not available offline in this browser.";
+const HOURLY = 3_600_000; // ms
+
+const place = document.querySelector("[data-offline-status]") ?? appendPlace();
+let controlled = Boolean(navigator.serviceWorker?.controller);
+
+if (!isSecureContext) tell(NEEDS_HTTPS);
+else if (!navigator.serviceWorker) tell(NOT_OFFERED);
+else keep().catch(() => tell(controlled ? READY : FAILED)); // no signal just now, most often
+
+async function keep() {
+  navigator.serviceWorker.addEventListener("controllerchange", () => {
+    if (controlled) reload();
+    controlled = true;
+  });
+  tell(controlled ? READY : GETTING);
+  await quiet();
+  const registration = await navigator.serviceWorker.register(new URL("../../sw.js", import.meta.url), { updateViaCache: "none" });
+  follow(registration);
+  registration.addEventListener("updatefound", () => follow(registration));
+  let asked = Date.now();
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState !== "visible" || Date.now() - asked < HOURLY) return;
+    asked = Date.now();
+    registration.update().catch(() => {}); // no signal: the edition at hand goes on
+  });
+}
+
+/** Resolves when the page is loaded and the calculators have what they need of a slow line. */
+async function quiet() {
+  if (document.readyState !== "complete") await new Promise((go) => addEventListener("load", go, { once: true }));
+  if (!document.querySelector("live-calculator") || navigator.connection?.saveData) return;
+  while (runtime.state === "asleep" || runtime.state === "starting") {
+    await new Promise((go) => runtime.addEventListener("state", go, { once: true }));
+  }
+}
+
+function follow(registration) {
+  const { installing, waiting, active } = registration;
+  if (waiting) offer(registration);
+  if (active) settled(active);
+  installing?.addEventListener("statechange", () => {
+    if (installing.state === "installed" && registration.active) offer(registration);
+    if (installing.state === "activated") settled(installing);
+    if (installing.state === "redundant" && !registration.active) tell(FAILED);
+  });
+}
+
+function settled(worker) {
+  tell(READY);
+  if (!controlled) worker.postMessage({ call: "claim", build: document.querySelector('meta[name="sizebook-build"]')?.content });
+}
+
+function offer(registration) {
+  if (document.querySelector("[data-new-edition]")) return;
+  const box = document.createElement("div");
+  box.dataset.newEdition = "";
+  box.setAttribute("role", "status");
+  const words = document.createElement("p");
+  words.textContent = "A new edition of this handbook is ready.";
+  const button = document.createElement("button");
+  button.type = "button";
+  button.textContent = "Change to it";
+  button.addEventListener("click", () => registration.waiting?.postMessage({ call: "activate" }));
+  box.append(words, button);
+  document.body.append(box);
+}
+
+/** Every open page came from the edition that has just gone: all of them reload, with their entries kept. */
+function reload() {
+  dispatchEvent(new Event("sizebook:before-reload"));
+  location.reload();
+}
+
+function tell(words) {
+  if (place.textContent !== words) place.textContent = words;
+}
+
+function appendPlace() {
+  const made = document.createElement("p");
+  made.dataset.offlineStatus = "";
+  made.setAttribute("role", "status");
+  (document.querySelector("footer") ?? document.body).append(made);
+  return made;
+}

@@ -1,0 +1,80 @@
+// Keeps one whole build of the handbook on the device, and serves that build and nothing else: pages,
+// scripts and runtime of two builds are never mixed. `offline.py` fills in the next two lines.
+const BUILD = "";
+const FILES = {}; // path → integrity ("sha256-…"); a page by its index.html
+
+const SCOPE = self.registration.scope;
+const OURS = `sizebook ${SCOPE} `; // two copies of the handbook may share a host
+const CACHE = OURS + BUILD;
+const LIST = `${SCOPE}files of this build`; // what a cache holds, kept in it for the next build to compare
+const AT_ONCE = 6;
+
+self.addEventListener("install", (event) => event.waitUntil(fill()));
+self.addEventListener("activate", (event) => event.waitUntil(clear()));
+self.addEventListener("message", (event) => {
+  // Only the reader's word makes a new build take the place of the one that the open pages came from.
+  if (event.data.call === "activate") self.skipWaiting();
+  // A page that came from the network before this worker stood ready may use it, if it is of the same build.
+  if (event.data.call === "claim" && BUILD.startsWith(`${event.data.build}-`)) event.waitUntil(self.clients.claim());
+});
+self.addEventListener("fetch", (event) => {
+  const { method, url, mode } = event.request;
+  if (method !== "GET" || !url.startsWith(SCOPE)) return;
+  const address = new URL(url);
+  if (mode === "navigate") address.search = "";
+  const path = pathOf(address.href);
+  if (path in FILES) event.respondWith(serve(path, event.request));
+  else if (mode === "navigate" && `${path}/index.html` in FILES) event.respondWith(Response.redirect(`${address.href}/`));
+});
+
+const pathOf = (url) => url.slice(SCOPE.length).replace(/#.*/, "").replace(/(^|\/)$/, "$1index.html");
+// Asked for as a reader's link asks for it: some hosts redirect from index.html to its folder.
+const addressOf = (path) => SCOPE + path.replace(/(^|\/)index\.html$/, "$1");
+
+async function serve(path, request) {
+  const cache = await caches.open(CACHE);
+  return (await cache.match(SCOPE + path)) ?? fetch(request);
+}
+
+/** Bring every file of this build into its cache, or fail; the browser tries again at a later visit. */
+async function fill() {
+  const cache = await caches.open(CACHE);
+  const older = await olderFiles();
+  await cache.put(LIST, new Response(JSON.stringify(FILES)));
+  const there = new Set((await cache.keys()).map(({ url }) => url));
+  const missing = Object.keys(FILES).filter((path) => !there.has(SCOPE + path));
+  const work = async () => {
+    for (let path; (path = missing.pop()); ) {
+      await cache.put(SCOPE + path, (await older.get(FILES[path])?.()) ?? (await load(path)));
+    }
+  };
+  await Promise.all(Array.from({ length: AT_ONCE }, work));
+}
+
+/** integrity → how to read that content from a cache of an older build */
+async function olderFiles() {
+  const older = new Map();
+  for (const name of await caches.keys()) {
+    if (!name.startsWith(OURS) || name === CACHE) continue;
+    const cache = await caches.open(name);
+    const files = (await (await cache.match(LIST))?.json()) ?? {};
+    for (const [path, integrity] of Object.entries(files)) older.set(integrity, () => cache.match(SCOPE + path));
+  }
+  return older;
+}
+
+/** Fetch a file of this very build: the browser refuses one whose content has another digest. */
+async function load(path) {
+  const ask = (cache) => fetch(new Request(addressOf(path), { integrity: FILES[path], cache }));
+  // The runtime lies under names that change with its content, so what the page has just loaded will do.
+  const response = path.startsWith("runtime/") ? await ask("default").catch(() => ask("reload")) : await ask("reload");
+  if (!response.ok) throw new Error(`${path}: ${response.status}`);
+  // A redirected response may not answer a navigation: keep its content only.
+  return response.redirected ? new Response(response.body, { headers: response.headers }) : response;
+}
+
+async function clear() {
+  for (const name of await caches.keys()) {
+    if (name.startsWith(OURS) && name !== CACHE) await caches.delete(name);
+  }
+}
