@@ -10,6 +10,7 @@ functions on SI values, tested with floats and worked with Numbers.
 import itertools
 import math
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from calc.quantity import Kind, Unit, decimals_for, stated, to_unit, write
 
@@ -19,6 +20,11 @@ _made = itertools.count()
 
 class DimensionError(TypeError):
     """A formula that adds, compares or names quantities of unlike dimensions: a fault of the formula, not of the reader."""
+
+
+# A page writes the same few hundred values again on each keystroke, and exact conversion is what takes its time.
+_stated = lru_cache(maxsize=4096)(stated)
+_decimals_for = lru_cache(maxsize=1024)(decimals_for)
 
 
 @dataclass(frozen=True)
@@ -36,11 +42,11 @@ class Form:
         """Decimals in that system: as many as show a size no coarser than the metric ones do."""
         if system == "metric" or self.inch == self.metric:
             return self.decimals
-        return decimals_for(self.inch, self.decimals, self.metric)
+        return _decimals_for(self.inch, self.decimals, self.metric)
 
     def write(self, value: float, system: str) -> str:
         """Value with its unit, as a person writes it: 37.90 mm, 45°, 12.5 %."""
-        return stated(value, self.unit(system), self.places(system))
+        return _stated(value, self.unit(system), self.places(system))
 
     def bare(self, value: float, system: str) -> str:
         """Value in that system's unit, without the unit."""

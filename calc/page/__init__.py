@@ -19,17 +19,22 @@ def calculator_html(id: str, presets: dict[str, str] | None = None, anchor: str 
         el("div", result_page.verdict(found), data_part="verdict", class_="part-verdict"),
         form(calculator, found.taken, anchor, presets),
         el("div", el("p", STALE, data_part="stale", class_="stale", hidden=True), el("p", data_part="status", class_="status", role="status"),
-           el("div", result_page.body(found, anchor), data_part="result"), class_="part-result"),
+           el("div", result_page.body(found, anchor), data_part="result"),
+           el("details", el("summary", "Working"), el("div", result_page.working(found), data_part="working"), data_keep="working"), class_="part-result"),
         el("p", "Also looked for as: ", ", ".join(calculator.finds), ".", class_="finds") if calculator.finds else None,
         el("p", data_part="announce", class_="visually-hidden", aria_live="polite"),
         class_="calculator", id=anchor, data_calculator=id, role="group", aria_labelledby=f"{anchor}-title")
 
 
-def live_parts(calculator: Calculator, entries: dict[str, str], system: str, anchor: str) -> tuple[dict[str, str], dict[str, str]]:
-    """The parts of the page that change with the entries, and a note for each field that was read in a way worth saying."""
+def live_parts(calculator: Calculator, entries: dict[str, str], system: str, anchor: str, working: bool) -> tuple[dict[str, str], dict[str, str]]:
+    """The parts of the page that change with the entries, and a note for each field that was read in a way worth saying.
+
+    The working is half of all markup, so it is written only where it stands open.
+    """
     found = evaluate(calculator, entries, system)
-    parts = {"verdict": result_page.verdict(found), "result": result_page.body(found, anchor),
-             "announce": found.verdict.headline.plain(system)}
+    parts = {"verdict": result_page.verdict(found), "result": result_page.body(found, anchor), "announce": found.verdict.headline.plain(system)}
+    if working:
+        parts["working"] = result_page.working(found)
     return parts, {t.input.name: t.note for t in found.taken if t.note}
 
 

@@ -1,4 +1,5 @@
 """The smallest thing that writes HTML safely: text is escaped here, at the writer, and nowhere else."""
+from functools import cache
 from html import escape
 
 from calc.result import Text
@@ -13,7 +14,7 @@ class Html(str):
 
 def children(*nodes) -> Html:
     """Nodes in a row: markup as it is, strings escaped, Texts and Numbers in both unit systems, None and False dropped."""
-    return Html("".join(_node(n) for n in nodes))
+    return Html("".join([node if type(node) is Html else _node(node) for node in nodes]))
 
 
 def _node(node) -> str:
@@ -25,17 +26,22 @@ def _node(node) -> str:
         return quantity(node)
     if isinstance(node, Text):
         return children(*node.parts())
-    if isinstance(node, (list, tuple)):
+    if isinstance(node, (list, tuple)) or hasattr(node, "__next__"):
         return children(*node)
     return escape(str(node), quote=False)
 
 
 def el(name: str, /, *nodes, **attributes) -> Html:
     """An element. Attributes: `class_` for class, `_` becomes `-`; True writes the bare name, None and False leave it out."""
-    written = "".join(
-        f" {key.rstrip('_').replace('_', '-')}" + ("" if value is True else f'="{escape(str(value))}"')
-        for key, value in attributes.items() if value is not None and value is not False)
+    written = "".join([
+        f" {_attribute(key)}" if value is True else f' {_attribute(key)}="{escape(str(value))}"'
+        for key, value in attributes.items() if value is not None and value is not False]) if attributes else ""
     return Html(f"<{name}{written}>" if name in VOID else f"<{name}{written}>{children(*nodes)}</{name}>")
+
+
+@cache
+def _attribute(key: str) -> str:
+    return key.rstrip("_").replace("_", "-")
 
 
 def both(metric, inch, tag: str = "span") -> Html:

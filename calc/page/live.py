@@ -7,14 +7,16 @@ from calc.stations import find
 
 
 def answer(request: str) -> str:
-    """{"call": "evaluate", "calculator": id, "anchor": id, "entries": {name: text}, "system": "metric"|"inch"} ->
+    """{"call": "evaluate", "calculator": id, "anchor": id, "entries": {name: text}, "system": "metric"|"inch",
+    "working": is it open} ->
     {"ok": true, "html": {part: markup}, "notes": {name: sentence}, "errors": []} or
     {"ok": false, "html": {}, "notes": {}, "errors": [{"field", "code", "message"}]}.
     """
     asked = json.loads(request)
     system = asked["system"]
     try:
-        parts, notes = live_parts(find(asked["calculator"]), asked["entries"], system, asked.get("anchor") or asked["calculator"])
+        parts, notes = live_parts(find(asked["calculator"]), asked["entries"], system, asked.get("anchor") or asked["calculator"],
+                                  asked.get("working", True))
     except Refused as refused:
         errors = [{"field": e.field, "code": e.code, "message": e.sentence(system)} for e in refused.errors]
         return json.dumps({"ok": False, "html": {}, "notes": {}, "errors": errors})

@@ -27,10 +27,14 @@ def body(result: Result, anchor: str) -> Html:
         *(table(t) for t in result.tables),
         el("dl", *(_output(o, result) for o in rest), class_="outputs") if rest else None,
         cautions(result.cautions),
-        el("details", el("summary", "Working"), el("ol", *(_line(n) for n in result.working)), class_="working", data_keep="working"),
         el("details", el("summary", "Sources"), el("ul", *(
             el("li", s.text, " ", el("span", SOURCE_KINDS[s.kind], ", quoted from memory" if s.from_memory and s.kind in ("standard", "handbook") else None, class_="source-kind"))
             for s in result.sources)), class_="sources", data_keep="sources"))
+
+
+def working(result: Result) -> Html:
+    """How the numbers came about, line by line."""
+    return el("ol", *(_line(n) for n in result.working), class_="working")
 
 
 def cautions(listed: "tuple[Caution, ...]") -> Html | None:

@@ -155,10 +155,11 @@ def _plot(plot: Plot) -> Html:
 
 
 def _plot_in(plot: Plot, system: str, height: int) -> Html:
-    from calc.quantity import to_unit
     ux, uy = plot.x.form.unit(system), plot.y.form.unit(system)
-    series = [(s, [(to_unit(x, ux), to_unit(y, uy)) for x, y in s.points]) for s in plot.series]
-    marks = [(to_unit(x, ux), to_unit(y, uy), words) for x, y, words in plot.marks]
+    # plain floats: a curve needs no exact conversion, and has many points
+    (fx, ox), (fy, oy) = ((float(u.factor), float(u.offset)) for u in (ux, uy))
+    series = [(s, [((x - ox) / fx, (y - oy) / fy) for x, y in s.points]) for s in plot.series]
+    marks = [((x - ox) / fx, (y - oy) / fy, words) for x, y, words in plot.marks]
     xs = [x for _, ps in series for x, _ in ps] + [m[0] for m in marks]
     ys = [y for _, ps in series for _, y in ps] + [m[1] for m in marks]
     tx, ty = ticks(min(xs), max(xs)), ticks(min(ys), max(ys))
