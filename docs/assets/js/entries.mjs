@@ -24,8 +24,10 @@ export class Entries {
     return this.all.find((entry) => entry.name === name);
   }
 
-  texts() {
-    return Object.fromEntries(this.all.map((entry) => [entry.name, entry.value]));
+  /** What differs from the calculator's own example: typed entries, and those that the page pre-set. */
+  texts(system) {
+    const text = (entry) => (isExample(entry, system) ? entry.dataset.preset : entry.value);
+    return Object.fromEntries(this.all.map((entry) => [entry.name, text(entry)]).filter(([, given]) => given !== undefined));
   }
 
   isExample(system) {

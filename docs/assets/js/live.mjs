@@ -31,6 +31,7 @@ class LiveCalculator extends HTMLElement {
     on(form, "focusin", ({ target }) => this.#focused(target));
     on(this, "pointerdown", (event) => event.target.closest("[data-key]") && event.preventDefault());
     on(this, "click", ({ target }) => this.#pressed(target));
+    on(this.#working, "toggle", () => this.#working.open && this.#example && this.#evaluate());
     on(runtime, "state", () => this.#tellState());
     on(document, "sizebook:units", ({ detail: left }) => this.#turned(left));
 
@@ -77,7 +78,7 @@ class LiveCalculator extends HTMLElement {
     clearTimeout(this.#waits);
     this.#waits = setTimeout(() => this.#markStale(true), PATIENCE);
     const asked = runtime.ask(
-      { call: "evaluate", calculator: this.calculator, entries: this.#entries.texts(), system: system() },
+      { call: "evaluate", calculator: this.calculator, anchor: this.id, entries: this.#entries.texts(system()), system: system(), working: this.#working.open },
       this,
     );
     this.#tellState();
@@ -105,7 +106,7 @@ class LiveCalculator extends HTMLElement {
     }
   }
 
-  /** Put a sentence under a field; whether there is such a field. */
+  /** Put a sentence under a field, whose aria-describedby names that place already; whether there is such a field. */
   #message(name, kind, text) {
     const entry = this.#entries.named(name);
     const place = entry && this.querySelector(`[data-message-for="${CSS.escape(name)}"]`);
@@ -118,8 +119,6 @@ class LiveCalculator extends HTMLElement {
       const folded = entry.closest("details");
       if (folded) folded.open = true;
     }
-    const said = entry.getAttribute("aria-describedby")?.split(" ") ?? [];
-    entry.setAttribute("aria-describedby", [...new Set([...said, place.id])].join(" "));
     return true;
   }
 
@@ -127,11 +126,7 @@ class LiveCalculator extends HTMLElement {
     for (const place of this.querySelectorAll("[data-message-for]")) {
       place.hidden = true;
       place.textContent = "";
-      const entry = this.#entries.named(place.dataset.messageFor);
-      entry?.removeAttribute("aria-invalid");
-      const said = (entry?.getAttribute("aria-describedby") ?? "").split(" ").filter((id) => id && id !== place.id);
-      if (said.length) entry.setAttribute("aria-describedby", said.join(" "));
-      else entry?.removeAttribute("aria-describedby");
+      this.#entries.named(place.dataset.messageFor)?.removeAttribute("aria-invalid");
     }
     this.#tellState();
   }
@@ -187,6 +182,11 @@ class LiveCalculator extends HTMLElement {
   /** The parts whose markup comes with an answer. */
   get #parts() {
     return [...this.querySelectorAll("[data-part]")].filter(({ dataset }) => !["stale", "status", "announce"].includes(dataset.part));
+  }
+
+  /** The fold with the working, which comes with an answer only while it stands open. */
+  get #working() {
+    return this.querySelector('details[data-keep="working"]') ?? document.createElement("details");
   }
 
   get #status() {
