@@ -17,11 +17,11 @@ import tempfile
 from html.parser import HTMLParser
 from pathlib import Path
 
-from scripts.environment import CACHE, ROOT
+from scripts.environment import CACHE, ROOT, Missing
 from scripts.mdx.place import MarkdownError
 
 SITE = ROOT / "site"
-SOURCES = ("calc", "docs", "overrides", "scripts", "mkdocs.yml")
+SOURCES = ("calc", "docs", "overrides", "scripts", "tests", "mkdocs.yml")  # tests: their checks are printed
 BUILT_FROM = "built-from.txt"
 
 
@@ -43,7 +43,7 @@ def build(site_dir: Path = SITE, force: bool = False) -> str:
         fresh = Path(work) / "fresh"
         _pages(fresh)
         check_pages(fresh)
-        _runtime(fresh, build_id)
+        _runtime(fresh)
         (fresh / BUILT_FROM).write_text(build_id)
         if site_dir.exists():
             site_dir.rename(Path(work) / "old")
@@ -125,13 +125,16 @@ def check_pages(folder: Path) -> None:
             raise BuildFailed(f"{path.relative_to(folder)}: “{text.found[0].strip()[:80]}” was left as text; it is misspelt or not closed.")
 
 
-def _runtime(fresh: Path, build_id: str) -> None:
-    if not (ROOT / "scripts/runtime/bundle.py").exists(): return  # TODO
+def _runtime(fresh: Path) -> None:
+    """What the pages need to calculate in the browser and to work offline; the worker for that comes last, as it holds every file's digest."""
     from scripts.runtime import bundle, offline, stamp
 
-    bundle.build(fresh)
-    stamp.stamp(fresh, build_id)
-    offline.write(fresh, build_id)
+    try:
+        runtime_id = bundle.build(fresh, CACHE)
+        stamp.stamp(fresh, runtime_id)
+        offline.write(fresh, runtime_id)
+    except (bundle.BundleError, stamp.StampError, Missing, OSError) as error:
+        raise BuildFailed(str(error)) from error
 
 
 def main() -> None:
