@@ -1,0 +1,56 @@
+"""Numbers from outside the project that the formulas must agree with, kept as data.
+
+The same rows are tested and printed on the page of sources and checks. A table stands in `<module>_checks.py` beside the tests
+of what it checks, as a list `CHECKS`, and is named in `TABLES`. It imports nothing but the project, so that a build can read it.
+"""
+from collections.abc import Callable
+from dataclasses import dataclass
+from importlib import import_module
+
+TABLES = (
+    "tests.materials_checks",
+    "tests.formulas.press_fit_checks",
+    "tests.formulas.seat_geometry_checks",
+    "tests.formulas.leak_checks",
+)
+
+KINDS = {
+    "library": "worked by a general-purpose library, by another method than ours",
+    "standard": "value of a published standard",
+    "handbook": "value or worked example of a handbook",
+    "limit": "analytic limit or identity",
+}
+
+
+@dataclass(frozen=True)
+class Check:
+    """One number to agree with.
+
+    subject    what is computed, as a heading: "Press fit"
+    what       which number of it, with its unit: "pressure in the joint, MPa"
+    inputs     name → number; the names say the unit ("joint_mm"), `got` is called with them
+    expected   the outside number, in the unit of `what`
+    tolerance  largest difference allowed, same unit; half the last digit that the source gives, or the source's own scatter
+    got        computes the number with the project's formulas
+    source     where `expected` comes from, as a reader would look it up; "from memory" where no copy was open
+    kind       one of KINDS
+    """
+    subject: str
+    what: str
+    inputs: dict[str, float]
+    expected: float
+    tolerance: float
+    got: Callable[..., float]
+    source: str
+    kind: str
+
+    def __post_init__(self):
+        if self.kind not in KINDS:
+            raise ValueError(f"{self.subject}: kind is {self.kind!r}; use one of {', '.join(KINDS)}")
+        if not self.tolerance > 0 or not self.source:
+            raise ValueError(f"{self.subject}, {self.what}: needs a tolerance above 0 and a source")
+
+
+def every() -> list[Check]:
+    """Every row of every table, in the order of TABLES."""
+    return [check for table in TABLES for check in import_module(table).CHECKS]
