@@ -5,7 +5,7 @@ from html import escape
 from calc.result import Text
 from calc.working import Form, Number
 
-VOID = {"input", "br", "hr", "meta", "line", "path", "polygon", "polyline", "rect", "circle"}
+VOID = {"input", "br", "hr", "meta"}  # of HTML only: in SVG an element left open takes in what follows
 
 
 class Html(str):
