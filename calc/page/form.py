@@ -8,8 +8,8 @@ def form(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, presets:
     """Fields in declared order; those that rarely change stand folded below."""
     first = [_field(t, anchor, presets) for t in taken if not t.input.fold]
     folded = [t for t in taken if t.input.fold]
-    more = el("details", el("summary", "More: ", ", ".join(t.input.label.lower() if t.input.label[1:2].islower() else t.input.label for t in folded)),
-              el("div", *(_field(t, anchor, presets) for t in folded), class_="fields"), class_="more", data_keep="more") if folded else None
+    more = el("details", el("summary", f"{len(folded)} more that rarely change"), el("div", *(_field(t, anchor, presets) for t in folded), class_="fields"),
+              class_="more", data_keep="more") if folded else None
     foot = el("div", el("button", "Back to the example", type="reset", data_reset=True, class_="reset"), class_="form-foot")
     return el("form", el("div", *first, class_="fields"), more, foot, data_form=True, novalidate=True, autocomplete="off", class_="calc-form")
 

@@ -36,6 +36,8 @@ def el(name: str, /, *nodes, **attributes) -> Html:
     written = "".join([
         f" {_attribute(key)}" if value is True else f' {_attribute(key)}="{escape(str(value))}"'
         for key, value in attributes.items() if value is not None and value is not False]) if attributes else ""
+    if name in SHAPES:
+        return Html(f"<{name}{written}/>")
     return Html(f"<{name}{written}>" if name in VOID else f"<{name}{written}>{children(*nodes)}</{name}>")
 
 
