@@ -5,7 +5,8 @@ from html import escape
 from calc.result import Text
 from calc.working import Form, Number
 
-VOID = {"input", "br", "hr", "meta"}  # of HTML only: in SVG an element left open takes in what follows
+VOID = {"input", "br", "hr", "meta"}
+SHAPES = {"line", "path", "polygon", "polyline", "rect", "circle"}  # of SVG, where an element left open takes in what follows
 
 
 class Html(str):
