@@ -163,6 +163,11 @@ _ALL = (
            yields=((20, 200), (100, 190), (150, 150), (200, 75), (250, 45), (300, 25)),
            note="About 7 % Si with magnesium, aged. From 150 °C up the strength is that left after very long heating: a new "
                 "casting bears more for the first hours, and one that has run hot bears less than 200 MPa when cold again."),
+    _grade("al-si-cu-t6", "Al–Si–Cu casting alloy, T6", "heat-treated aluminium casting that keeps strength longer in heat: heads",
+           E=73, fall=4.6, nu=0.33, alpha=21.5, growth=5.0, density=2710, ultimate=320, conductivity=140, limit=200,
+           yields=((20, 240), (100, 230), (150, 215), (200, 150), (250, 80), (300, 38)),
+           note="About 7 % Si with magnesium and 0.5 % or more copper, aged. From 200 °C up the strength is that left after long "
+                "heating."),
     _grade("mg-az91", "Magnesium AZ91 casting", "magnesium casting: crankcases, gear cases",
            E=45, fall=8.0, nu=0.35, alpha=26.0, growth=4.0, density=1810, ultimate=200, conductivity=65, limit=150,
            yields=((20, 120), (100, 105), (150, 85), (200, 60)),

@@ -26,6 +26,10 @@ def to(id):
     return lambda celsius: material(id).mean_alpha(celsius + KELVIN) * 1e6
 
 
+def yields(id):
+    return lambda celsius: material(id).yield_at(celsius + KELVIN) / 1e6
+
+
 def shrinks(id):
     """Shrinkage from 20 °C, %."""
     return lambda celsius: -material(id).strain_at(celsius + KELVIN) * 100
@@ -63,6 +67,11 @@ CHECKS = [
     # Less silicon expands more: 6061 has 23.6 where the casting has 21.5, so its shrinkage is taken down by that.
     Check("Materials", "Al–Si casting in liquid nitrogen, shrinkage from 20 °C, %", dict(celsius=-195.8), 0.389 * 21.5 / 23.6, 0.01,
           shrinks("al-si-t6"), f"{NIST}, aluminium alloy 6061, × 21.5/23.6 for the silicon", "handbook"),
+    *(Check("Materials", "Al–Si–Cu casting, yield after conditioning, MPa", dict(celsius=celsius), expected, 0.12 * expected, yields("al-si-cu-t6"),
+            "Modern Casting, July 2018, p. 39, table 2: A356 + 0.5 % Cu, T6", "handbook")
+      for celsius, expected in ((20.0, 269.0), (150.0, 235.0), (200.0, 163.0), (250.0, 84.0), (300.0, 39.0))),
+    Check("Materials", "Al–Si casting, yield at 20 °C, MPa", dict(celsius=20.0), 207.0, 10.0, yields("al-si-t6"),
+          "ASM Metals Handbook vol. 2, A356.0-T61 permanent mould, from memory", "handbook"),
     Check("Materials", "shear modulus of spring steel, GPa", {}, 79.3, 0.5, lambda: material("spring-steel").shear_modulus / 1e9,
           "usual value for spring wire, from memory", "handbook"),
     Check("Materials", "50 mm of aluminium at 35 °C read with steel at 20 °C is too large by, µm", dict(length_mm=50.0, part_C=35.0),

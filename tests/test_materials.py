@@ -12,8 +12,8 @@ any_material = st.sampled_from(list(MATERIALS.values()))
 
 # Usual handbook ranges near 20–100 °C, 1e-6/K, from memory.
 RANGES = {
-    "al-si-t6": (21.0, 22.0), "mg-az91": (25.2, 26.0), "grey-iron": (10.5, 11.5), "ductile-iron": (11.0, 11.8),
-    "sintered-iron": (10.0, 13.0), "high-chrome-iron": (10.0, 13.0), "cobalt-alloy": (11.0, 12.0), "bronze": (17.0, 18.2),
+    "al-si-t6": (21.0, 22.0), "al-si-cu-t6": (21.0, 22.0), "mg-az91": (25.2, 26.0), "grey-iron": (10.5, 11.5),
+    "ductile-iron": (11.0, 11.8), "sintered-iron": (10.0, 13.0), "high-chrome-iron": (10.0, 13.0), "cobalt-alloy": (11.0, 12.0), "bronze": (17.0, 18.2),
     "aluminium-bronze": (16.0, 17.5), "copper-nickel-silicon": (16.5, 17.7), "forged-steel": (11.5, 12.3),
     "spring-steel": (11.3, 12.3), "bearing-steel": (11.5, 12.5), "brass": (19.5, 21.0),
 }
@@ -64,7 +64,7 @@ def test_refusal_says_what_is_accepted():
                                 "give a temperature from −200 °C to 300 °C.")
     with pytest.raises(OutsideTable, match=r"colder than −200 °C or hotter than 300 °C .* by 3 %; ask for less"):
         material("al-si-t6").temperature_for(0.03)
-    with pytest.raises(ValueError, match="No material is called 'wood'; choose one of al-si-t6, mg-az91"):
+    with pytest.raises(ValueError, match="No material is called 'wood'; choose one of al-si-t6, al-si-cu-t6, mg-az91"):
         material("wood")
 
 
@@ -119,4 +119,4 @@ def test_heat_treated_alloys_name_the_temperature_that_undoes_them():
     """A356-type T6 is aged at about 155 °C and loses its temper above about 200 °C (common practice, no source)."""
     assert material("al-si-t6").limit_temperature == pytest.approx(200 + KELVIN)
     assert {id for id, m in MATERIALS.items() if m.limit_temperature} == {
-        "al-si-t6", "mg-az91", "copper-nickel-silicon", "forged-steel", "spring-steel", "bearing-steel"}
+        "al-si-t6", "al-si-cu-t6", "mg-az91", "copper-nickel-silicon", "forged-steel", "spring-steel", "bearing-steel"}
