@@ -92,6 +92,10 @@ class Handler(http.server.SimpleHTTPRequestHandler):
 class Server(http.server.ThreadingHTTPServer):
     daemon_threads = True
 
+    def handle_error(self, request, client_address):
+        if not isinstance(sys.exc_info()[1], ConnectionError):  # a reader who left is no fault
+            super().handle_error(request, client_address)
+
 
 def server(site: Path, host: str = "127.0.0.1", port: int = 0) -> Server:
     """A server for a built site; port 0 takes a free one (`server_port` tells which)."""
