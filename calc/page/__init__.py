@@ -1,9 +1,12 @@
 """Calculators, results and sizes as HTML: the one renderer, used when the site is built and in the browser."""
-from calc import engine
+from calc import cautions, engine, working
 from calc.calculator import Calculator, evaluate
 from calc.page import result as result_page
 from calc.page.form import form
 from calc.page.html import Html, children, el, quantity, value
+from calc.quantity import KINDS
+from calc.quantity import quantity as read_quantity
+from calc.result import Caution
 from calc.stations import find
 
 STALE = "The entry above cannot be used. What stands here is the last good result, for other numbers."
@@ -56,6 +59,28 @@ def size_html(feature: str, what: str = "nominal") -> Html:
     return quantity(found.number(what))
 
 
+def quantity_html(number: str, unit: str) -> Html:
+    """A number that a page gives itself, such as a rule of thumb: `number` in a metric `unit`, written in both systems.
+
+    Keeps the decimals that were typed. The unit is given by its symbol; K is a difference of temperatures. Raises KeyError for
+    a unit that is not metric, ValueError for what is not a number.
+    """
+    kind = KINDS["temperature difference"] if unit == "K" else next((k for k in KINDS.values() if any(unit == u.symbol for u in k.units)), None)
+    if kind is None:
+        raise KeyError(f"{unit!r} is not the symbol of a unit; give mm, °C, kPa, N or another that the calculators write")
+    if unit == kind.inch.symbol != kind.metric.symbol:
+        raise KeyError(f"{unit!r} is of the inch system, which is worked out here; give {kind.metric.symbol}")
+    return value(working.form(kind, len(number.partition(".")[2]), unit), read_quantity(f"{number} {unit}", kind))
+
+
+def caution_html(id: str) -> Html:
+    """A hazard in the words that calculators use for it."""
+    known = {c.id: c for c in vars(cautions).values() if isinstance(c, Caution)}
+    if id not in known:
+        raise KeyError(f"there is no caution {id!r}; there are {', '.join(known)}")
+    return children(known[id].text)
+
+
 def station_html(name: str, links: dict[str, str] | None = None) -> Html:
     """A station's calculators in the order of the work; `links` maps id to address."""
     from calc.stations import station
@@ -64,4 +89,4 @@ def station_html(name: str, links: dict[str, str] | None = None) -> Html:
     return el("ul", *(el("li", el("a", c.title, href=links[c.id]) if c.id in links else el("strong", c.title), el("span", c.purpose, class_="purpose")) for c in rows), class_="station")
 
 
-__all__ = ["Html", "calculator_html", "live_parts", "result_html", "size_html", "station_html", "value"]
+__all__ = ["Html", "calculator_html", "caution_html", "live_parts", "quantity_html", "result_html", "size_html", "station_html", "value"]

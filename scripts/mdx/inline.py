@@ -1,14 +1,18 @@
-"""The inline forms: a size from the engine's data sheet, and a number that a calculator worked out.
+"""The inline forms: what stands in a sentence but is kept elsewhere, or has to follow the reader's units.
 
-    {size: head.seat_pocket_intake nominal}     {result: seat-fit interference}
+    {size: head.seat_pocket_intake nominal}     a size from the engine's data sheet
+    {result: seat-fit interference}             a number that a calculator worked out
+    {quantity: 0.03 mm}                         a number of the page's own, such as a rule of thumb
+    {caution: hot-head}                         a hazard, in the words that are used everywhere
 
-Both are written in both unit systems. Not taken inside code. A new form is one function in `FORMS`.
+Every number is written in both unit systems. Not taken inside code. A new form is one function in `FORMS`.
 """
 
 from __future__ import annotations
 
 import re
 from collections.abc import Callable
+from typing import NamedTuple
 
 from markdown.inlinepatterns import InlineProcessor
 
@@ -33,9 +37,27 @@ def result(handbook, calculator: str, output: str) -> str:
     return handbook.page.result_html(calculator, output)
 
 
-FORMS: dict[str, tuple[Callable[..., str], str]] = {
-    "size": (size, "{size: feature part}, part being one of " + ", ".join(SIZE_PARTS)),
-    "result": (result, "{result: calculator output}"),
+def quantity(handbook, number: str, unit: str) -> str:
+    """A number that the page gives itself, in a metric unit."""
+    return handbook.page.quantity_html(number, unit)
+
+
+def caution(handbook, id: str) -> str:
+    """A hazard of the work and what to do about it."""
+    return handbook.page.caution_html(id)
+
+
+class Form(NamedTuple):
+    function: Callable[..., str]
+    words: range  # how many it takes
+    shape: str  # how it is written
+
+
+FORMS = {
+    "size": Form(size, range(1, 3), "{size: feature part}, part being one of " + ", ".join(SIZE_PARTS)),
+    "result": Form(result, range(2, 3), "{result: calculator output}"),
+    "quantity": Form(quantity, range(2, 3), "{quantity: number unit}, such as 0.03 mm"),
+    "caution": Form(caution, range(1, 2), "{caution: name}"),
 }
 
 
@@ -50,13 +72,11 @@ class _Form(InlineProcessor):
         self.handbook, self.lines = handbook, lines
 
     def handleMatch(self, m, data):
-        function, shape = FORMS[m[1]]
-        words = m[2].split()
-        least = 2 if m[1] == "result" else 1
+        form, words = FORMS[m[1]], m[2].split()
         try:
-            if not least <= len(words) <= 2:
-                raise ValueError(f"write it as {shape}")
-            html = function(self.handbook, *words)
+            if len(words) not in form.words:
+                raise ValueError(f"write it as {form.shape}")
+            html = form.function(self.handbook, *words)
         except (KeyError, ValueError) as error:
             problem = error.args[0] if error.args else error
             raise MarkdownError(self.lines.first(m[0]), f"{m[0]}: {problem}") from error

@@ -41,6 +41,18 @@ class Page:
             raise KeyError(f"{id} has no output {output!r}; it has grip")
         return f"<span>{id} {output}</span>"
 
+    @staticmethod
+    def quantity_html(number, unit):
+        if unit != "mm":
+            raise KeyError(f"{unit!r} is not the symbol of a unit")
+        return f"<span>{number} {unit}</span>"
+
+    @staticmethod
+    def caution_html(id):
+        if id != "hot-head":
+            raise KeyError(f"there is no caution {id!r}; there are hot-head")
+        return "It burns."
+
 
 class Stations:
     STATIONS = ("heads",)
@@ -138,6 +150,15 @@ REFUSED = {
     "result without an output": (
         "{result: seat-fit}",
         1, ["write it as {result: calculator output}"]),
+    "quantity without a unit": (
+        "Within {quantity: 0.03}.",
+        1, ["write it as {quantity: number unit}"]),
+    "quantity in no unit": (
+        "Within {quantity: 0.03 mn}.",
+        1, ["'mn'"]),
+    "unknown caution": (
+        "\n{caution: hot-had}",
+        2, ["hot-had", "there are hot-head"]),
 }
 
 
