@@ -73,8 +73,8 @@ class Kind:
         """The unit of this kind that is spelled so, or None.
 
         Capitals are taken as written first.  Failing that they are disregarded, but
-        only where one unit alone fits, where no unit of another kind is spelled
-        exactly so, and never so that a milli becomes a mega or the other way round.
+        only where one unit alone fits and never so that a milli becomes a mega or the
+        other way round.
         """
         return _find(self, _canonical(_plain(spelling)))
 
@@ -627,8 +627,6 @@ def _find(kind, canonical):
     exact, folded = _spellings(kind)
     if canonical in exact:
         return exact[canonical]
-    if canonical in _every_spelling():
-        return None
     near = folded.get(canonical.lower(), ())
     if len({unit.symbol for _, unit in near}) != 1:
         return None
