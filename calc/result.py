@@ -34,11 +34,19 @@ def as_text(words: "str | Text") -> Text:
 
 @dataclass(frozen=True)
 class Source:
-    """Where a formula or value comes from. `kind`: standard, handbook, analytic, common practice, maker, invented."""
+    """Where a formula or value comes from. `kind`: standard, handbook, analytic, common practice, maker, invented.
+
+    `name` is the word or two that stand beside a line of working.
+    """
     id: str
     text: str
     kind: str
     from_memory: bool = True
+    name: str = ""
+
+    @property
+    def short(self) -> str:
+        return self.name or self.id.replace("-", " ")
 
 
 @dataclass(frozen=True)

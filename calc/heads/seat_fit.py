@@ -159,9 +159,9 @@ def section(pocket_bore, ring_outside, ring_bore, depth, head_wall) -> Drawing:
         "Ring in its pocket", say("Section through head and ring: pocket {p}, ring outside {o}, ring bore {i}, depth {h}, wall {w}.",
                                   p=pocket_bore, o=ring_outside, i=ring_bore, h=depth, w=head_wall),
         (*shapes, Line(((0, deep * 0.5), (0, -deep - floor * 1.3)), "centre"),
-         Dimension((-inside, -deep * 0.5), (inside, -deep * 0.5), ring_bore, 0, "dr"),
-         Dimension((-bore, 0), (bore, 0), ring_outside, deep * 0.75, "Dr"),
-         Dimension((-bore, 0), (bore, 0), pocket_bore, deep * 1.7, "Dp"),
+         Dimension((-inside, -deep * 0.5), (inside, -deep * 0.5), ring_bore, 0, "d_r"),
+         Dimension((-bore, 0), (bore, 0), ring_outside, deep * 0.75, "D_r"),
+         Dimension((-bore, 0), (bore, 0), pocket_bore, deep * 1.7, "D_p"),
          Dimension((outer, -deep), (outer, 0), depth, -deep * 0.6, "h")))
 
 

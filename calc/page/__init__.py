@@ -19,8 +19,8 @@ def calculator_html(id: str, presets: dict[str, str] | None = None, anchor: str 
     return el(
         "live-calculator",
         el("header", el("h3", calculator.title, id=f"{anchor}-title"), el("p", calculator.purpose, class_="purpose"), class_="calc-head"),
-        el("div", result_page.verdict(found), data_part="verdict", class_="part-verdict"),
-        form(calculator, found.taken, anchor, presets),
+        el("div", el("div", result_page.verdict(found), data_part="verdict", class_="part-verdict"),
+           form(calculator, found.taken, anchor, presets), class_="calc-top"),
         el("div", el("p", STALE, data_part="stale", class_="stale", hidden=True), el("p", data_part="status", class_="status", role="status"),
            el("div", result_page.body(found, anchor), data_part="result"),
            el("details", el("summary", "Working"), el("div", result_page.working(found), data_part="working"), data_keep="working"), class_="part-result"),

@@ -9,10 +9,10 @@ _NAMES = {"least": "min", "greatest": "max", "log10": "log"}
 def line_html(n: Number) -> Html:
     """A named result as MathML: symbol = formula = numbers put in = value."""
     expression = n.args[0]
-    rows = [_row(_symbol(n.symbol), el("mo", "="), _ml(expression, False))]
+    rows = [_row(_symbol(n.symbol), el("mo", "=", form="infix"), _ml(expression, False))]
     if expression.op not in ("given", "step"):
-        rows.append(_row(el("mo", "="), _ml(expression, True)))
-    rows.append(_row(el("mo", "="), _value(n)))
+        rows.append(_row(el("mo", "=", form="infix"), _ml(expression, True)))
+    rows.append(_row(el("mo", "=", form="infix"), _value(n)))
     return el("div", *(el("math", row, display="block") for row in rows), class_="formula")
 
 
@@ -89,7 +89,7 @@ def _ml(n: Number, numbers: bool) -> Html:
 
 def _ml_in(n: Number, least: float, numbers: bool) -> Html:
     inner = _ml(n, numbers)
-    return _brackets(inner) if _level(n, numbers) < least and n.op != "/" else inner
+    return _brackets(inner) if _level(n, numbers) < least and (n.op != "/" or least > 3) else inner
 
 
 def _brackets(inner: Html) -> Html:

@@ -9,13 +9,14 @@ SOURCE_KINDS = {"standard": "published standard", "handbook": "handbook", "analy
 
 
 def verdict(result: Result) -> Html:
-    """The verdict with the leading numbers: stays in sight while entries change."""
+    """The verdict with the leading numbers, which stays in sight while entries change, and below it what to do."""
     v = result.verdict
     main = [o for o in result.calculator.outputs if o.main]
-    return el("section", el("p", el("span", VERDICT_WORDS[v.state], class_="verdict-state"), " ", v.headline, class_="verdict-head"),
-              el("p", v.do, class_="verdict-do"),
-              el("dl", *(_output(o, result) for o in main), class_="outputs main") if main else None,
-              class_=f"verdict verdict-{v.state}", aria_label="Verdict")
+    return children(
+        el("section", el("p", el("span", VERDICT_WORDS[v.state], class_="verdict-state"), " ", v.headline, class_="verdict-head"),
+           el("dl", *(_output(o, result) for o in main), class_="outputs main") if main else None,
+           class_=f"verdict verdict-{v.state}", aria_label="Verdict"),
+        el("p", v.do, class_=f"verdict-do verdict-{v.state}"))
 
 
 def body(result: Result, anchor: str) -> Html:
@@ -56,4 +57,4 @@ def _output(output, result) -> Html:
 
 
 def _line(n) -> Html:
-    return el("li", el("p", n.label, class_="line-label"), line_html(n), el("p", n.source.text, class_="line-source") if n.source else None)
+    return el("li", el("p", n.label, el("span", n.source.short, class_="line-source", title=n.source.text) if n.source else None, class_="line-label"), line_html(n))

@@ -1,5 +1,6 @@
 """Shop drawings and plots as SVG: section hatching, dimension and centre lines, to scale; no colour carries meaning alone."""
 import math
+import re
 
 from calc.drawing import Area, Dimension, Drawing, Label, Line, Plot
 from calc.page.html import Html, both, children, el
@@ -46,9 +47,15 @@ def _words(x, y, words, anchor="middle", turned=None) -> Html:
         plain = words.text if isinstance(words, Number) else words.plain
         metric, inch = plain("metric"), plain("inch")
         if metric != inch:
-            return children(*(el("text", text, **{**place, "class_": f"text u-{system}"}) for system, text in (("metric", metric), ("inch", inch))))
+            return children(*(el("text", _subscripts(text), **{**place, "class_": f"text u-{system}"}) for system, text in (("metric", metric), ("inch", inch))))
         words = metric
-    return el("text", words, **place)
+    return el("text", _subscripts(words), **place)
+
+
+def _subscripts(words: str) -> Html:
+    """A name such as D_p with its subscript set low; other words as they are."""
+    parts = re.split(r"(?<=\w)_(\w+)", words)
+    return children(*(el("tspan", part, class_="sub", dy="3") if i % 2 else el("tspan", part, dy="-3") if i and part else part for i, part in enumerate(parts)))
 
 
 def _drawing(drawing: Drawing, id: str) -> Html:
@@ -187,9 +194,16 @@ def _plot_in(plot: Plot, system: str, height: int) -> Html:
     for x, y, words in marks:
         px, py = at(x, y)
         side = "end" if px > (left + right) / 2 else "start"
-        curves += [el("circle", cx=_f(px), cy=_f(py), r=5, class_="mark"), _words(px + (-9 if side == "end" else 9), py - 7, words, side)]
+        under = (side == "end") == _falls(series[0][1], x)  # the side of the curve on which the words have room
+        curves += [el("circle", cx=_f(px), cy=_f(py), r=5, class_="mark"), _words(px + (-9 if side == "end" else 9), py + (18 if under else -9), words, side)]
     axes = [_words((left + right) / 2, height - 8, _axis(plot.x.label, ux)), _words(6, 14, _axis(plot.y.label, uy), "start")]
     return children(*grid, *curves, *axes)
+
+
+def _falls(points, x) -> bool:
+    """Does the curve fall near x?"""
+    pairs = sorted(zip(points, points[1:]), key=lambda pair: abs((pair[0][0] + pair[1][0]) / 2 - x))
+    return bool(pairs) and (pairs[0][1][1] - pairs[0][0][1]) * (pairs[0][1][0] - pairs[0][0][0]) < 0
 
 
 def _axis(label, unit) -> str:
