@@ -58,13 +58,14 @@ def install(*sets: str) -> None:
         if installed.get("python") != sys.version or not PYTHON.exists():
             _make_venv()
             installed = {"python": sys.version}
+            _write_stamp(installed)
         for name, digest in wanted.items():
             if installed.get(name) == digest:
                 continue
             print(f"Installing what {name} needs (once) …", file=sys.stderr, flush=True)
             _run_pip("install", "--require-hashes", "--only-binary", ":all:", "-r", str(REQUIREMENTS / f"{name}.txt"))
             installed[name] = digest
-            _stamp().write_text(json.dumps(installed, indent=1))
+            _write_stamp(installed)
 
 
 def node() -> str:
@@ -129,6 +130,10 @@ def _read_stamp() -> dict[str, str]:
         return json.loads(_stamp().read_text())
     except (OSError, ValueError):  # none yet, or one that was cut off: install again
         return {}
+
+
+def _write_stamp(installed: dict[str, str]) -> None:
+    _stamp().write_text(json.dumps(installed, indent=1))
 
 
 def _make_venv() -> None:

@@ -1,0 +1,108 @@
+"""The build: what it refuses, and that a failed one leaves the old site in place."""
+
+from types import SimpleNamespace
+
+import pytest
+
+from scripts import build
+from scripts.build import BuildFailed
+from scripts.mdx import hooks, place
+
+
+@pytest.fixture
+def checkout(tmp_path, monkeypatch):
+    """A checkout of one source file, whose pages are 'made' by copying it."""
+    (tmp_path / "docs").mkdir()
+    source = tmp_path / "docs/index.md"
+    source.write_text("first")
+    monkeypatch.setattr(build, "ROOT", tmp_path)
+    monkeypatch.setattr(build, "CACHE", tmp_path / ".cache")
+    monkeypatch.setattr(build, "SOURCES", ("docs",))
+    monkeypatch.setattr(build, "_runtime", lambda fresh: None)
+
+    def pages(fresh):
+        fresh.mkdir()
+        (fresh / "index.html").write_text(f"<p>{source.read_text()}</p>")
+
+    monkeypatch.setattr(build, "_pages", pages)
+    return SimpleNamespace(source=source, site=tmp_path / "site", built=lambda: (tmp_path / "site/index.html").read_text())
+
+
+def test_builds_only_when_something_changed(checkout, monkeypatch):
+    first = build.build(checkout.site)
+    assert checkout.built() == "<p>first</p>"
+    monkeypatch.setattr(build, "_pages", lambda fresh: pytest.fail("built though nothing changed"))
+    assert build.build(checkout.site) == first
+
+
+def test_builds_again_when_a_source_changed(checkout):
+    first = build.build(checkout.site)
+    checkout.source.write_text("second")
+    assert build.build(checkout.site) != first
+    assert checkout.built() == "<p>second</p>"
+
+
+def test_builds_again_when_a_source_was_renamed(checkout):
+    first = build.sources_digest()
+    checkout.source.rename(checkout.source.with_name("other.md"))
+    assert build.sources_digest() != first
+
+
+def test_builds_again_when_forced(checkout):
+    build.build(checkout.site)
+    (checkout.site / "index.html").write_text("spoilt")
+    build.build(checkout.site, force=True)
+    assert checkout.built() == "<p>first</p>"
+
+
+def test_a_failed_build_leaves_the_old_site(checkout):
+    build.build(checkout.site)
+    checkout.source.write_text("{size: nothing}")
+    with pytest.raises(BuildFailed):
+        build.build(checkout.site)
+    assert checkout.built() == "<p>first</p>"
+    assert not list((checkout.site.parent / ".cache").iterdir())
+
+
+@pytest.mark.parametrize("left", [
+    "<p>/// calculater | seat-fit</p>",
+    "<p>prose\n///</p>",
+    "<p>is {size: head.pocket low} wide</p>",
+    "<li>{result: seat-fit",
+])
+def test_a_form_left_as_text_is_refused(left, tmp_path):
+    (tmp_path / "heads").mkdir()
+    (tmp_path / "heads/page.html").write_text(f"<html><body>{left}</body></html>")
+    with pytest.raises(BuildFailed, match="heads/page.html: .* was left as text"):
+        build.check_pages(tmp_path)
+
+
+@pytest.mark.parametrize("fine", [
+    "<pre><code>/// calculator | seat-fit\n///</code></pre>",
+    "<p>write <code>{size: head.pocket low}</code></p>",
+    "<script>/// a comment</script>",
+    "<p>https://example.org/ and a // b</p>",
+    '<textarea>{result: x}</textarea><p title="/// x">text</p>',
+])
+def test_what_is_shown_as_code_is_not(fine, tmp_path):
+    (tmp_path / "page.html").write_text(f"<html><body>{fine}</body></html>")
+    build.check_pages(tmp_path)
+
+
+@pytest.mark.parametrize(("source", "above"), [
+    ("# Title\n\ntext\n", 0),
+    ("---\ntitle: Title\n---\n# Title\n", 3),
+    ("---\ntitle: Title\n---\n\n\n# Title\n", 5),
+    ("\ufeff---\ntitle: Title\n---\n# Title\n", 3),
+])
+def test_the_hook_counts_the_lines_of_the_front_matter(source, above, tmp_path, monkeypatch):
+    from mkdocs.utils.meta import get_data
+
+    monkeypatch.setattr(hooks, "ROOT", tmp_path)
+    path = tmp_path / "page.md"
+    path.write_text(source, encoding="utf-8")
+    markdown, _ = get_data(path.read_text(encoding="utf-8-sig"))
+    with place.page("before"):
+        hooks.on_page_markdown(markdown, page=SimpleNamespace(file=SimpleNamespace(abs_src_path=str(path))))
+        error = place.MarkdownError(1, "wrong")
+    assert str(error) == f"page.md:{above + 1}: wrong"
