@@ -16,148 +16,16 @@ import inspect
 from dataclasses import dataclass, field, replace
 from functools import cached_property
 
-from calc import engine
-from calc.quantity import EntryError, quantity, read
-from calc.result import Impossible, InputError, Refused, Remark, Result, Taken, answer, as_text, say
+from calc import doubt
+from calc.inputs import Choice, Quantity, choice, column, given, grid, measured
+from calc.result import Impossible, InputError, Limit, Refused, Remark, Result, answer, as_text, say
 from calc.working import Form, Number, given as given_number, step, steps_behind
 
-__all__ = ["Calculator", "Output", "Outputs", "answer", "calculator", "choice", "evaluate", "given", "measured", "number"]
+__all__ = ["Calculator", "Limit", "Output", "Outputs", "answer", "calculator", "choice", "column", "evaluate", "given", "grid", "measured", "number"]
 
 
 class DeclarationError(TypeError):
     """A calculator declared wrongly; names the calculator, the parameter and what is missing."""
-
-
-@dataclass(frozen=True)
-class Quantity:
-    """An input that is a number with a unit.
-
-    `hard` is (least, most) or (least, most, why): refused outside. `usual` is (least, most): remarked on outside. `tool` says what
-    measures it (empty for a value that is chosen or known); `feature` names the engine feature that it measures.
-    """
-    label: str
-    symbol: str
-    form: Form
-    hard: tuple
-    usual: tuple = ()
-    tool: str = ""
-    feature: str = ""
-    hint: str = ""
-    fold: bool = False
-    name: str = ""
-    default: str = ""
-
-    @property
-    def measured(self) -> bool:
-        return bool(self.tool)
-
-    @cached_property
-    def hard_range(self) -> tuple[float, float]:
-        return quantity(self.hard[0], self.form.kind), quantity(self.hard[1], self.form.kind)
-
-    @cached_property
-    def usual_range(self) -> tuple[float, float] | None:
-        return tuple(quantity(x, self.form.kind) for x in self.usual) if self.usual else None
-
-    @cached_property
-    def default_value(self) -> float:
-        """SI value of the worked example: the default, or the nominal size of the feature on the demo engine's sheet."""
-        return quantity(self.default, self.form.kind) if self.default else engine.demo().feature(self.feature).nominal
-
-    def default_text(self, system: str) -> str:
-        """The default as it stands in the form's field in that system, without unit."""
-        return self.form.bare(self.default_value, system)
-
-    def number(self, value: float) -> Number:
-        return given_number(self.symbol, self.label, self.form, value, key=self.name)
-
-    def take(self, text: str, system: str) -> Taken:
-        """Read an entry; raises `Refused` with one sentence."""
-        try:
-            entry = read(text, self.form.kind, self.form.unit(system))
-        except EntryError as error:
-            raise Refused([self.refusal(error.code, say("{problem}; {accepted}", problem=error.problem, accepted=error.accepted))])
-        self.check(entry.value)
-        return Taken(self, text, self.number(entry.value), True, entry.note)
-
-    def check(self, value: float):
-        """Raises `Refused` where the value lies outside the hard range."""
-        low, high = self.hard_range
-        if low <= value <= high:
-            return
-        why = f" ({self.hard[2]})" if len(self.hard) > 2 else ""
-        side, limit = ("below", low) if value < low else ("above", high)
-        words = {"got": self._exact(value), "limit": self._exact(limit), "low": self._exact(low), "high": self._exact(high)}
-        raise Refused([self.refusal("out-of-range", say(
-            "{got} is " + side + " {limit}, past what this calculator can answer for" + why + "; give {low} to {high}", **words))])
-
-    def _exact(self, value):
-        """The value with enough decimals to tell it from a limit that it just misses, no needless zeros else."""
-        number = self.number(value)
-        return number.shown(self.form.decimals + 3) if self.form.bare(value, "metric") in (
-            self.form.bare(self.hard_range[0], "metric"), self.form.bare(self.hard_range[1], "metric")
-        ) and value not in self.hard_range else number
-
-    def refusal(self, code: str, text) -> InputError:
-        return InputError(self.name, code, say(f"{self.label}: " + text.template.rstrip(".") + ".", **text.values))
-
-    def usual_remark(self, value: float):
-        if not self.usual_range or self.usual_range[0] <= value <= self.usual_range[1]:
-            return None
-        low, high = map(self.number, self.usual_range)
-        return Remark("warning", say("{label} {got} is outside the usual {low} to {high}: measure again before you trust what follows.",
-                                     label=self.label, got=self.number(value), low=low, high=high), self.name)
-
-
-@dataclass(frozen=True)
-class Choice:
-    """An input that is one of several named options. `options` maps id to words."""
-    label: str
-    options: dict
-    hint: str = ""
-    fold: bool = False
-    name: str = ""
-    default: str = ""
-    symbol: str = ""
-    feature: str = ""
-    measured = False
-
-    def default_text(self, system: str) -> str:
-        return self.default
-
-    @property
-    def default_value(self) -> str:
-        return self.default
-
-    def take(self, text: str, system: str) -> Taken:
-        chosen = text.strip()
-        if chosen not in self.options:
-            by_words = [key for key, words in self.options.items() if words.casefold() == chosen.casefold() or key == chosen.casefold()]
-            if len(by_words) != 1:
-                accepted = ", ".join(self.options)
-                what = f"“{chosen[:40]}” is not a choice" if chosen else "is empty"
-                raise Refused([InputError(self.name, "unknown-choice", say("{label}: {what}; choose one of {accepted}.",
-                                                                           label=self.label, what=what, accepted=accepted))])
-            chosen = by_words[0]
-        return Taken(self, text, chosen, True)
-
-    def usual_remark(self, value):
-        return None
-
-
-def measured(label, symbol, shape, *, tool, hard, usual=(), feature="", hint="", fold=False) -> Quantity:
-    """An input that is read off a part with a tool."""
-    return Quantity(label, symbol, shape, hard, usual, tool, feature, hint, fold)
-
-
-def given(label, symbol, shape, *, hard, usual=(), feature="", hint="", fold=False) -> Quantity:
-    """An input that is chosen, known or read from a drawing."""
-    return Quantity(label, symbol, shape, hard, usual, "", feature, hint, fold)
-
-
-def choice(label, options, *, hint="", fold=False) -> Choice:
-    """An input chosen from named options, {id: words}."""
-    return Choice(label, dict(options), hint, fold)
 
 
 def number(symbol, label, shape, value, source=None) -> Number:
@@ -238,43 +106,65 @@ def calculator(id, title, outputs, *, purpose, finds=(), sources=(), cautions=()
 def evaluate(calculator: Calculator, entries: dict[str, str] | None = None, system: str = "metric") -> Result:
     """Evaluate with the reader's entries (texts, by input name); what is not entered takes its default.
 
-    A text without a unit is read in `system`'s unit. Raises `Refused` with one sentence for each entry that cannot be used.
+    A text without a unit is read in `system`'s unit. Beside an input's own entry there may be others, named with a point behind
+    its name: the cells of a grid, the temperatures of a warm reading. Raises `Refused` with one sentence for each entry that
+    cannot be used.
     """
-    entries = entries or {}
-    errors, taken = [], []
-    for name in entries:
-        if name not in calculator.input:
-            errors.append(_unknown_input(calculator, name))
-    for declared in calculator.inputs:
-        try:
-            if declared.name in entries:
-                taken.append(declared.take(str(entries[declared.name]), system))
-            else:
-                value = declared.default_value
-                taken.append(Taken(declared, declared.default_text(system), declared.number(value) if isinstance(declared, Quantity) else value, False))
-        except Refused as refused:
-            errors += refused.errors
-    if errors:
-        raise Refused(errors)
-    try:
-        found = calculator.function(**{t.input.name: t.value for t in taken})
-    except Impossible as error:
-        declared = calculator.input[error.field]
-        raise Refused([InputError(declared.name, "impossible", say(declared.label + ": " + error.text.template.rstrip(".") + ".", **error.text.values))])
-    except ArithmeticError as error:  # kept from the reader's eye; the sweep over all calculators holds that it never happens
-        raise Refused([InputError(calculator.inputs[0].name, "no-answer", say(
-            "{label}: these entries together give no answer ({error}); give sizes nearer to the usual ones.",
-            label=calculator.inputs[0].label, error=type(error).__name__))])
+    taken = _take(calculator, entries or {}, system)
+    values = {t.input.name: t.value for t in taken}
+    found = _work(calculator, values)
     outputs = {n.key: n for n in found.numbers}
     if list(outputs) != list(calculator.output):
         raise DeclarationError(f"{calculator.id}: returned {list(outputs)}, declared {list(calculator.output)}")
-    remarks = [Remark("note", as_text(t.note), t.input.name) for t in taken if t.note]
-    remarks += [r for t in taken if t.entered and (r := t.input.usual_remark(float(t.value) if isinstance(t.value, Number) else t.value))]
+    verdict, doubts = found.verdict, {}
+    if any(t.doubts for t in taken):
+        doubts, verdict = doubt.weigh(lambda moved: _work(calculator, moved), values, taken, found)
+    remarks = [Remark("note", as_text(n), t.input.name) for t in taken for n in t.notes]
+    remarks += [r for t in taken if t.entered for r in t.input.usual_remarks(t)]
     steps = steps_behind(found.numbers)
     used = [s.source for s in steps if s.source]
-    return Result(calculator, tuple(taken), outputs, found.verdict, tuple(steps), (*remarks, *found.remarks),
+    return Result(calculator, taken, outputs, verdict, tuple(steps), (*remarks, *found.remarks),
                   tuple(dict.fromkeys((*found.cautions, *calculator.cautions))), tuple(dict.fromkeys((*calculator.sources, *used))),
-                  found.figures, found.tables)
+                  found.figures, found.tables, doubts)
+
+
+def _take(calculator, entries, system) -> tuple:
+    """Every input as it was taken, or `Refused` with all that is wrong, in the order of the form."""
+    errors, own = [], {i.name: {} for i in calculator.inputs}
+    for name, text in entries.items():
+        base, _, part = name.partition(".")
+        if base in own and (not part or part in calculator.input[base].parts):
+            own[base][part] = str(text)
+        else:
+            errors.append(_unknown_input(calculator, name))
+    taken, chosen = {}, {}
+    for declared in sorted(calculator.inputs, key=lambda i: not isinstance(i, Choice)):  # a choice may name another input's material
+        try:
+            taken[declared.name] = declared.take(own[declared.name], system, chosen)
+            if isinstance(declared, Choice):
+                chosen[declared.name] = taken[declared.name].value
+        except Refused as refused:
+            errors += refused.errors
+            if isinstance(declared, Choice):
+                chosen[declared.name] = declared.default
+    if errors:
+        place = {i.name: n for n, i in enumerate(calculator.inputs)}
+        raise Refused(sorted(errors, key=lambda e: place.get(e.field.partition(".")[0], -1)))
+    return tuple(taken[i.name] for i in calculator.inputs)
+
+
+def _work(calculator, values):
+    """Call the calculator's function; entries that do not go together are refused."""
+    try:
+        return calculator.function(**values)
+    except Impossible as error:
+        declared = calculator.input[error.field.partition(".")[0]]
+        raise Refused([InputError(error.field, "impossible", say(declared.label + ": " + error.text.template.rstrip(".") + ".", **error.text.values))]) from None
+    except ArithmeticError as error:  # kept from the reader's eye; the sweep over all calculators holds that it never happens
+        first = calculator.inputs[0]
+        raise Refused([InputError(first.name, "no-answer", say(
+            "{label}: these entries together give no answer ({error}); give sizes nearer to the usual ones.",
+            label=first.label, error=type(error).__name__))]) from error
 
 
 def _unknown_input(calculator, name) -> InputError:

@@ -1,5 +1,6 @@
 """A result or a declaration as plain data (for JSON) and as text (for the terminal). The schema is in DEVELOPERS.md; keep it stable."""
-from calc.calculator import Calculator, Quantity
+from calc.calculator import Calculator
+from calc.inputs import Choice, Grid
 from calc.page.formula import line_text
 from calc.quantity import to_unit
 from calc.result import VERDICT_WORDS, Result
@@ -16,8 +17,8 @@ def result_data(result: Result, system: str = "metric") -> dict:
     return {
         "calculator": result.calculator.id, "title": result.calculator.title, "units": system,
         "inputs": {t.input.name: {"label": t.input.label, "symbol": t.input.symbol, "entered": t.entered, "entry": t.text,
-                                  **(_written(t.value, system) if isinstance(t.value, Number) else {"value": t.value})} for t in result.taken},
-        "outputs": {key: {"label": n.label, "symbol": n.symbol, **_written(n, system)} for key, n in result.outputs.items()},
+                                  **_taken(t.value, system)} for t in result.taken},
+        "outputs": {key: {"label": n.label, "symbol": n.symbol, **_written(n, system), **_doubt(n, result.doubts.get(key), system)} for key, n in result.outputs.items()},
         "verdict": {"state": result.verdict.state, "headline": result.verdict.headline.plain(system), "do": result.verdict.do.plain(system)},
         "working": [{"symbol": n.symbol, "label": n.label, "line": line_text(n, system), "source": n.source.id if n.source else None} for n in result.working],
         "remarks": [{"level": r.level, "text": r.text.plain(system), "field": r.field or None} for r in result.remarks],
@@ -25,6 +26,24 @@ def result_data(result: Result, system: str = "metric") -> dict:
         "cautions": [{"id": c.id, "text": c.text} for c in result.cautions],
         "sources": [{"id": s.id, "text": s.text, "kind": s.kind, "from_memory": s.from_memory} for s in result.sources],
     }
+
+
+def _taken(value, system) -> dict:
+    """An input's value: a number with its unit, an option's id, or a grid's rows of numbers."""
+    if isinstance(value, Number):
+        return _written(value, system)
+    if isinstance(value, tuple):
+        return {"rows": [None if row is None else [_written(n, system) for n in row] for row in value]}
+    return {"value": value}
+
+
+def _doubt(n: Number, U: float | None, system: str) -> dict:
+    """Expanded uncertainty (k = 2) of an output, where the readings have one."""
+    if not U:
+        return {}
+    shape = n.form.difference
+    unit = shape.unit(system)
+    return {"doubt": to_unit(U, unit), "text": f"{n.text(system)} ± {shape.write(U, system)}"}
 
 
 def _cell(cell, system) -> str:
@@ -59,17 +78,20 @@ def declaration_data(calculator: Calculator) -> dict:
     }
 
 
-def _input_data(i) -> dict:
+def _input_data(i, with_default: bool = True) -> dict:
     common = {"label": i.label, "symbol": i.symbol, "hint": i.hint, "feature": i.feature or None}
-    if not isinstance(i, Quantity):
+    if isinstance(i, Choice):
         return {**common, "type": "choice", "options": i.options, "default": i.default}
+    if isinstance(i, Grid):
+        return {**common, "type": "grid", "rows": list(i.rows), "least": i.least, "default": i.default_text("metric"), "tool": i.tool or None,
+                "columns": [{k: v for k, v in _input_data(i.cells[0, c], False).items() if k not in ("hint", "feature", "tool")} for c in range(len(i.columns))]}
     low, high = i.hard_range
     unit = i.form.metric
 
     def shown(si):
         return to_unit(si, unit)
     return {**common, "type": "quantity", "kind": i.form.kind.name, "unit": unit.symbol, "unit_inch": i.form.inch.symbol,
-            "units": [u.symbol for u in i.form.kind.units], "decimals": i.form.decimals, "default": shown(i.default_value),
+            "units": [u.symbol for u in i.form.kind.units], "decimals": i.form.decimals, **({"default": shown(i.default_value)} if with_default else {}),
             "least": shown(low), "most": shown(high), "usual": [shown(x) for x in i.usual_range] if i.usual_range else None, "tool": i.tool or None}
 
 
@@ -79,6 +101,8 @@ def declaration_text(calculator: Calculator) -> str:
     for name, i in d["inputs"].items():
         if i["type"] == "choice":
             lines.append(f"  {name:<24} {i['label']} (default {i['default']}): {', '.join(i['options'])}")
+        elif i["type"] == "grid":
+            lines.append(f"  {name:<24} {i['label']}: rows {', '.join(i['rows'])} of {', '.join(c['label'] for c in i['columns'])}; default {i['default']}")
         else:
             unit = f" {i['unit']}" if i["unit"] else ""
             lines.append(f"  {name:<24} {i['label']}: {i['kind']}, default {i['default']:.10g}{unit}, {i['least']:.10g} to {i['most']:.10g}{unit}")

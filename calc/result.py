@@ -94,6 +94,21 @@ class Table:
 
 
 @dataclass(frozen=True)
+class Limit:
+    """What decides a verdict: a number that must not lie below `low` nor above `high`. `words` say what lies within:
+    "the grip left hot"."""
+    words: str
+    number: Number
+    low: "Number | float | None" = None
+    high: "Number | float | None" = None
+
+    def margins(self) -> tuple:
+        """How far inside the number lies, from each bound that there is; negative outside. SI floats."""
+        return tuple(m for m in (None if self.low is None else float(self.number) - float(self.low),
+                                 None if self.high is None else float(self.high) - float(self.number)) if m is not None)
+
+
+@dataclass(frozen=True)
 class Answer:
     """What a calculator's function returns."""
     numbers: tuple
@@ -102,13 +117,18 @@ class Answer:
     figures: tuple = ()
     tables: tuple = ()
     cautions: tuple = ()  # those that only this result calls for
+    limits: tuple = ()
 
 
-def answer(*numbers: Number, verdict: tuple, remarks=(), figures=(), tables=(), cautions=()) -> Answer:
-    """Bundle outputs with `verdict=(state, headline, do)`, words as str or `say(...)`."""
+def answer(*numbers: Number, verdict: tuple, remarks=(), figures=(), tables=(), cautions=(), limits=()) -> Answer:
+    """Bundle outputs with `verdict=(state, headline, do)`, words as str or `say(...)`.
+
+    `limits` are the `Limit`s that decide between passing and failing: where readings carry a doubt, they tell whether the
+    verdict can be given at all.
+    """
     state, headline, do = verdict
     return Answer(numbers, Verdict(state, as_text(headline), as_text(do)), tuple(r for r in remarks if r),
-                  tuple(f for f in figures if f), tuple(t for t in tables if t), tuple(cautions))
+                  tuple(f for f in figures if f), tuple(t for t in tables if t), tuple(cautions), tuple(limits))
 
 
 @dataclass(frozen=True)
@@ -147,20 +167,10 @@ def impossible(field: str, template: str, **values) -> Impossible:
 
 
 @dataclass(frozen=True)
-class Taken:
-    """An input as it was taken: the text, the value, and whether it was the reader's or the default."""
-    input: object
-    text: str
-    value: object
-    entered: bool
-    note: str = ""
-
-
-@dataclass(frozen=True)
 class Result:
     """A calculator evaluated once."""
     calculator: object
-    taken: tuple[Taken, ...]
+    taken: tuple  # of calc.inputs.Taken
     outputs: dict[str, Number]
     verdict: Verdict
     working: tuple[Number, ...]
@@ -169,6 +179,7 @@ class Result:
     sources: tuple[Source, ...]
     figures: tuple = field(default=())
     tables: tuple[Table, ...] = field(default=())
+    doubts: dict[str, float] = field(default_factory=dict)  # expanded uncertainty (k = 2) of outputs, SI, where readings have one
 
     def __getitem__(self, output: str) -> float:
         """SI value of an output."""

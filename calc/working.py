@@ -10,9 +10,10 @@ functions on SI values, tested with floats and worked with Numbers.
 import itertools
 import math
 from dataclasses import dataclass, replace
-from functools import lru_cache
+from fractions import Fraction
+from functools import cache, lru_cache
 
-from calc.quantity import Kind, Unit, decimals_for, stated, to_unit, write
+from calc.quantity import KINDS, Kind, Unit, decimals_for, stated, to_unit, write
 
 PURE = (0, 0, 0, 0)  # dimensions as powers of metre, kilogram, second, kelvin
 _made = itertools.count()
@@ -52,6 +53,14 @@ class Form:
         """Value in that system's unit, without the unit."""
         return write(value, self.unit(system), self.places(system))
 
+    @property
+    def difference(self) -> "Form":
+        """The form of a difference of two such quantities: a temperature's zero point falls out."""
+        if not self.metric.offset and not self.inch.offset:
+            return self
+        kind = TEMPERATURE_DIFFERENCE
+        return Form(kind, self.decimals, kind.metric, kind.inch)
+
     def with_decimals(self, decimals: int) -> "Form":
         return replace(self, decimals=decimals)
 
@@ -82,7 +91,7 @@ class Number:
 
     # arithmetic
     def __add__(self, other): return _sum("+", self, other)
-    def __radd__(self, other): return _sum("+", other, self)
+    def __radd__(self, other): return self if type(other) is int and other == 0 else _sum("+", other, self)  # sum() starts from 0
     def __sub__(self, other): return _sum("-", self, other)
     def __rsub__(self, other): return _sum("-", other, self)
 
@@ -98,18 +107,17 @@ class Number:
             _need_pure("**", power)
             if self.dims != PURE:
                 raise DimensionError("a quantity with a dimension was raised to a computed power")
-            return Number(self.value ** power.value, PURE, "**", (self, power))
-        return Number(self.value ** power, tuple(d * power for d in self.dims), "**", (self, _number(power)))
+            return Number(_power(self.value, power.value), PURE, "**", (self, power))
+        return Number(_power(self.value, power), _times(self.dims, power), "**", (self, _number(power)))
 
     def __rpow__(self, base):
         _need_pure("**", self)
-        return Number(base ** self.value, PURE, "**", (_number(base), self))
+        return Number(_power(float(base), self.value), PURE, "**", (_number(base), self))
 
     # a Number compares by value, and only with its like
     def _other(self, other):
         other = _number(other)
-        if self.dims != other.dims and other.value != 0 and self.value != 0:
-            raise DimensionError(f"{self!r} was compared with {other!r}")
+        _like("comparison", (self, other))
         return other.value
 
     def __lt__(self, other): return self.value < self._other(other)
@@ -119,13 +127,17 @@ class Number:
     def __eq__(self, other): return isinstance(other, (Number, int, float)) and self.value == self._other(other)
     __hash__ = None
     def __float__(self): return self.value
+    def __bool__(self): return self.value != 0  # as a float is, so that plain and traced numbers take the same branch
 
     def __repr__(self):
         return f"Number({self.symbol or self.op}={self.value!r}, dims={self.dims})"
 
     def text(self, system: str = "metric") -> str:
-        """The value as a person writes it, in one unit system."""
-        return self.form.write(self.value, system) if self.form else f"{self.value:.6g}".replace("-", "−")
+        """The value as a person writes it, in one unit system. Only a pure number can do without a form."""
+        if self.form:
+            return self.form.write(self.value, system)
+        _need_pure("writing", self)
+        return figures(self.value, 6)
 
     def shown(self, decimals: int) -> "Number":
         """The same number, written with other decimals."""
@@ -137,6 +149,13 @@ class _Pi(float):
 
 
 PI = _Pi(math.pi)
+
+
+def figures(value: float, digits: int) -> str:
+    """A pure number with as many significant digits as are needed, `digits` at most: 0.8, −2, 2.5×10⁻⁶."""
+    mantissa, e, power = f"{value:.{digits}g}".partition("e")
+    raised = "×10" + str(int(power)).translate(str.maketrans("0123456789-", "⁰¹²³⁴⁵⁶⁷⁸⁹⁻")) if e else ""
+    return mantissa.replace("-", "−") + raised
 
 
 def _number(x) -> Number:
@@ -166,6 +185,20 @@ def _like(what, numbers):
 def _sum(op, a, b):
     a, b = _number(a), _number(b)
     return Number(a.value + b.value if op == "+" else a.value - b.value, _like(op, (a, b)), op, (a, b))
+
+
+def _power(base, power):
+    """As floats do it, but a root of a negative number is an error instead of a complex number."""
+    value = base ** power
+    if isinstance(value, complex):
+        raise ValueError("math domain error")
+    return value
+
+
+def _times(dims, power):
+    """Dimensions of a power, exact: the cube of a cube root is the whole again."""
+    power = Fraction(power).limit_denominator(1000)
+    return tuple(d * power for d in dims)
 
 
 def _product(a, b):
@@ -205,7 +238,7 @@ def sqrt(x):
     """Square root; halves the dimensions."""
     if not isinstance(x, Number):
         return math.sqrt(x)
-    return Number(math.sqrt(x.value), tuple(d / 2 for d in x.dims), "sqrt", (x,))
+    return Number(math.sqrt(x.value), _times(x.dims, 0.5), "sqrt", (x,))
 
 
 def _extreme(name, plain):
@@ -227,7 +260,14 @@ def in_unit(x, unit: Unit):
     """Pure number that x counts in a unit, for empirical formulas that are stated in one."""
     if not isinstance(x, Number):
         return to_unit(x, unit)
+    if x.dims not in _dims_of(unit):
+        raise DimensionError(f"{x!r} cannot be counted in {unit.symbol or 'parts of one'}")
     return Number(to_unit(x.value, unit), PURE, "in", (x,), form=unit)
+
+
+@cache
+def _dims_of(unit: Unit) -> set:
+    return {kind.dims for kind in KINDS.values() if unit in kind.units}
 
 
 def of_unit(x, kind: Kind, unit: Unit):

@@ -1,6 +1,6 @@
 """Grip of a valve-seat ring in its pocket: cold, and with ring and head each at its own running temperature."""
 from calc import cautions, sources
-from calc.calculator import Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
 from calc.drawing import Area, Axis, Dimension, Drawing, Line, Plot, Series, box
 from calc.formulas import press_fit as fit
 from calc.materials import MATERIALS, REFERENCE, OutsideTable
@@ -36,9 +36,9 @@ class Out(Outputs):
     cautions=(cautions.HOT_HEAD, cautions.BRITTLE_RING, cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def seat_fit(
     pocket_bore: measured("Pocket bore", "D_p", SIZE, tool="a bore gauge set in a ring", hard=("10 mm", "90 mm"), usual=("25 mm", "60 mm"),
-                          feature="head.seat_pocket_intake"),
+                          feature="head.seat_pocket_intake", of="head_material"),
     ring_outside: measured("Ring outside", "D_r", SIZE, tool="a micrometer", hard=("10 mm", "90 mm"), usual=("25 mm", "60 mm"),
-                           feature="head.seat_ring_outside_intake"),
+                           feature="head.seat_ring_outside_intake", of="ring_material"),
     ring_bore: measured("Ring bore", "d_r", form(LENGTH, 2), tool="a calliper or bore gauge", hard=("4 mm", "88 mm"), feature="head.seat_ring_bore_intake"),
     depth: measured("Depth of the fit", "h", form(LENGTH, 2), tool="a depth gauge", hard=("1 mm", "30 mm"), usual=("4 mm", "12 mm"),
                     feature="head.seat_pocket_depth", hint="The length on which ring and pocket touch, without the lead."),
@@ -134,6 +134,7 @@ def seat_fit(
         Out.hold(fit.holding_force(pressure, friction, pocket_bore, depth), sources.FRICTION_HOLD),
         Out.hold_hot(fit.holding_force(pressure_hot, friction, pocket_bore, depth), sources.FRICTION_HOLD), wanted,
         verdict=verdict,
+        limits=(Limit("the grip left hot", hot, low=0), Limit("the head's stress", head_used, high=1), Limit("the ring's stress", ring_used, high=1)),
         remarks=(
             warning("Interference of {d} is more than one part in 150 of the bore: were pocket and ring read at the same place, and from the same engine?", d=grip)
             if grip > pocket_bore / 150 else None,

@@ -1,126 +1,167 @@
-"""Working lines, read back from the numbers that were really used: MathML for the page, one line of text for the terminal."""
-from calc.page.html import Html, both, children, el
-from calc.working import Number
+"""Working lines, read back from the numbers that were really used: MathML for the page, one line of text for the terminal.
 
-_LEVEL = {"+": 1, "-": 1, "neg": 1.5, "*": 2, "/": 2, "**": 3}
+Both are written by one walk through the expression, so that brackets stand in the one where they stand in the other, but for
+fractions, which MathML stacks.
+"""
+from dataclasses import dataclass
+
+from calc.page.html import Html, both, children, el
+from calc.working import Number, figures
+
+SUM, PRODUCT, POWER, ATOM = 1, 2, 3, 4  # how firmly a piece of a formula holds together
 _NAMES = {"least": "min", "greatest": "max", "log10": "log"}
 
 
 def line_html(n: Number) -> Html:
     """A named result as MathML: symbol = formula = numbers put in = value."""
     expression = n.args[0]
-    rows = [_row(_symbol(n.symbol), el("mo", "=", form="infix"), _ml(expression, False))]
-    if expression.op not in ("given", "step"):
-        rows.append(_row(el("mo", "=", form="infix"), _ml(expression, True)))
-    rows.append(_row(el("mo", "=", form="infix"), _value(n)))
-    return el("div", *(el("math", row, display="block") for row in rows), class_="formula")
+    rows = [_MathML.symbol(n.symbol), _MathML.sign("="), _write(expression, _MathML, False).out]
+    sides = [_write(expression, _MathML, True).out] if expression.op not in ("given", "step") else []
+    sides.append(_MathML.quantity([n.text(s) for s in _MathML.systems]))
+    lines = [rows, *([_MathML.sign("="), side] for side in sides)]
+    return el("div", *(el("math", _MathML.row(*line), display="block") for line in lines), class_="formula")
 
 
 def line_text(n: Number, system: str) -> str:
     """The same as one line of plain text."""
-    expression = n.args[0]
-    parts = [n.symbol, _plain(expression, None)]
+    expression, style = n.args[0], _Plain(system)
+    parts = [n.symbol, _write(expression, style, False).out]
     if expression.op not in ("given", "step"):
-        parts.append(_plain(expression, system))
+        parts.append(_write(expression, style, True).out)
     return " = ".join((*parts, n.text(system)))
 
 
-def _row(*nodes) -> Html:
-    return el("mrow", *nodes)
+@dataclass
+class _Piece:
+    """A written part of a formula: how firmly it holds together, and whether a minus sign stands in front of it."""
+    out: str
+    holds: int = ATOM
+    minus: bool = False
 
 
-def _symbol(text: str) -> Html:
-    base, _, sub = text.partition("_")
-    letter = el("mi", base)
-    return el("msub", letter, el("mtext" if len(sub) > 1 else "mi", sub)) if sub else letter
+def _write(n: Number, style, numbers: bool) -> _Piece:
+    """The expression behind `n`: in symbols, or with the numbers put in."""
+    def part(i, least, leading=False) -> _Piece:
+        """An operand, bracketed where it holds less firmly than needed, or has a minus that would follow another sign."""
+        piece = _write(n.args[i], style, numbers)
+        return _Piece(style.bracketed(piece.out)) if piece.holds < least or piece.minus and not leading else piece
+
+    op, sign = n.op, style.sign
+    if op == "const" or op == "in" and numbers:
+        text = figures(n.value, 10 if op == "const" else 5)
+        return _Piece(style.number(text), PRODUCT if "×" in text else ATOM, text.startswith("−"))
+    if op in ("given", "step"):
+        if n.symbol and not (numbers and n.form):
+            return _Piece(style.symbol(n.symbol))
+        texts = [n.text(system) for system in style.systems]
+        unit = any(n.form.unit(system).symbol for system in style.systems) if n.form else False
+        holds = PRODUCT if any("×" in text for text in texts) else POWER if unit else ATOM  # (37.5 mm)²
+        return _Piece(style.quantity(texts), holds, any(text.startswith("−") for text in texts))
+    if op in ("in", "of"):
+        unit = n.form.symbol
+        if not unit:
+            return _write(n.args[0], style, numbers)
+        if op == "of":
+            inner = part(0, ATOM, leading=True)
+            return _Piece(style.row(inner.out, style.unit("\u00a0" + unit)), POWER, inner.minus)
+        inner = part(0, PRODUCT, leading=True)
+        unit = style.bracketed(style.unit(unit)) if "/" in unit or "·" in unit else style.unit(unit)
+        return _Piece(style.row(inner.out, sign("/"), unit), PRODUCT, inner.minus)
+    if op == "/":
+        if style.stacks:
+            return _Piece(style.stacked(*(_write(a, style, numbers).out for a in n.args)), POWER)
+        over, under = part(0, PRODUCT, leading=True), part(1, POWER)
+        return _Piece(style.row(over.out, sign("/"), under.out), PRODUCT, over.minus)
+    if op in ("+", "-", "*"):
+        left, right = part(0, PRODUCT if op == "*" else SUM, leading=True), part(1, SUM if op == "+" else PRODUCT)
+        return _Piece(style.row(left.out, sign(op), right.out), PRODUCT if op == "*" else SUM, left.minus)
+    if op == "neg":
+        return _Piece(style.row(style.minus, part(0, PRODUCT).out), PRODUCT, True)
+    if op == "**":
+        exponent = _write(n.args[1], style, numbers) if style.stacks else part(1, ATOM, leading=n.args[1].op == "const")
+        return _Piece(style.raised(part(0, ATOM).out, exponent.out), POWER)
+    if op == "sqrt":
+        return _Piece(style.root(_write(n.args[0], style, numbers).out))
+    if op == "abs":
+        return _Piece(style.bars(_write(n.args[0], style, numbers).out))
+    listed = [_write(a, style, numbers).out for a in n.args]
+    return _Piece(style.called(_NAMES.get(op, op), listed))
 
 
-def _value(n: Number) -> Html:
-    return _row(both(*(_mtext(n.text(s)) for s in ("metric", "inch")), tag="mrow"))
+class _Plain:
+    """Plain text, in one unit system."""
+    stacks, minus = False, "−"
+    _signs = {"+": " + ", "-": " − ", "*": "·", "/": "/"}
+
+    def __init__(self, system):
+        self.systems = (system,)
+
+    number = symbol = staticmethod(lambda text: text)
+    unit = staticmethod(lambda text: text.replace("\u00a0", " "))
+    quantity = staticmethod(lambda texts: texts[0])
+    row = staticmethod(lambda *parts: "".join(parts))
+    bracketed = staticmethod(lambda inner: f"({inner})")
+    raised = staticmethod(lambda base, exponent: f"{base}^{exponent}")
+    root = staticmethod(lambda inner: f"√({inner})")
+    bars = staticmethod(lambda inner: f"|{inner}|")
+    called = staticmethod(lambda name, arguments: f"{name}({'; '.join(arguments)})")
+
+    def sign(self, op):
+        return self._signs[op]
 
 
-def _mtext(text: str) -> Html:
-    return el("mtext", text.replace(" ", "\u00a0"))
+class _MathML:
+    """Presentation MathML, quantities in both unit systems."""
+    stacks, minus, systems = True, el("mo", "−", form="prefix"), ("metric", "inch")
+    _signs = {"+": "+", "-": "−", "*": "·", "/": "/", "=": "=", ";": ";"}
 
+    @staticmethod
+    def row(*parts) -> Html:
+        return el("mrow", *parts)
 
-def _level(n: Number, numbers: bool) -> float:
-    if n.op in _LEVEL:
-        return _LEVEL[n.op]
-    if numbers and n.op in ("given", "step", "const", "in") and n.value < 0:
-        return 1.5
-    return 3.5 if numbers and n.op in ("given", "step") and n.form and n.form.metric.symbol else 9  # (37.5 mm)²
+    @classmethod
+    def sign(cls, op) -> Html:
+        return el("mo", cls._signs[op], form="infix")
 
+    @staticmethod
+    def number(text) -> Html:
+        return el("mn", text)
 
-def _const(n: Number) -> str:
-    return f"{n.value:.10g}".replace("-", "−")
+    @staticmethod
+    def unit(text) -> Html:
+        return el("mtext", text)
 
+    @staticmethod
+    def symbol(text) -> Html:
+        base, _, sub = text.partition("_")
+        letter = el("mi", base)
+        return el("msub", letter, el("mtext" if len(sub) > 1 else "mi", sub)) if sub else letter
 
-def _ml(n: Number, numbers: bool) -> Html:
-    if n.op == "const":
-        return el("mn", _const(n))
-    if n.op in ("given", "step"):
-        return _value(n) if numbers and n.form else _symbol(n.symbol)
-    if n.op in ("in", "of"):
-        inner = n.args[0]
-        if n.op == "of":
-            return _ml(inner, numbers)
-        return el("mn", f"{n.value:.5g}") if numbers else _row(_ml(inner, False), el("mo", "/"), el("mtext", n.form.symbol))
-    if n.op == "/":
-        return el("mfrac", _ml(n.args[0], numbers), _ml(n.args[1], numbers))
-    if n.op == "sqrt":
-        return el("msqrt", _ml(n.args[0], numbers))
-    if n.op == "abs":
-        return _row(el("mo", "|"), _ml(n.args[0], numbers), el("mo", "|"))
-    if n.op == "neg":
-        return _row(el("mo", "−"), _ml_in(n.args[0], 2, numbers))
-    if n.op == "**":
-        return el("msup", _ml_in(n.args[0], 4, numbers), _ml(n.args[1], numbers))
-    if n.op in ("+", "-", "*"):
-        sign = {"+": "+", "-": "−", "*": "·"}[n.op]
-        level = _LEVEL[n.op]
-        right = level + 0.6 if n.op != "+" else level + 0.4  # a negative number on the right is bracketed, a − (b − c) too
-        return _row(_ml_in(n.args[0], level, numbers), el("mo", sign), _ml_in(n.args[1], right, numbers))
-    arguments = [_ml(a, numbers) for a in n.args]
-    listed = [arguments[0]]
-    for a in arguments[1:]:
-        listed += [el("mo", ";"), a]
-    return _row(el("mi", _NAMES.get(n.op, n.op)), _brackets(_row(*listed)))
+    @classmethod
+    def quantity(cls, texts) -> Html:
+        return cls.row(both(*(el("mtext", text.replace(" ", "\u00a0")) for text in texts), tag="mrow"))
 
+    @classmethod
+    def bracketed(cls, inner) -> Html:
+        return cls.row(el("mo", "("), inner, el("mo", ")"))
 
-def _ml_in(n: Number, least: float, numbers: bool) -> Html:
-    inner = _ml(n, numbers)
-    return _brackets(inner) if _level(n, numbers) < least and (n.op != "/" or least > 3) else inner
+    @staticmethod
+    def stacked(over, under) -> Html:
+        return el("mfrac", over, under)
 
+    @staticmethod
+    def raised(base, exponent) -> Html:
+        return el("msup", base, exponent)
 
-def _brackets(inner: Html) -> Html:
-    return _row(el("mo", "("), inner, el("mo", ")"))
+    @staticmethod
+    def root(inner) -> Html:
+        return el("msqrt", inner)
 
+    @classmethod
+    def bars(cls, inner) -> Html:
+        return cls.row(el("mo", "|"), inner, el("mo", "|"))
 
-def _plain(n: Number, system: str | None) -> str:
-    """Plain text; symbols where `system` is None, numbers in that system else."""
-    numbers = system is not None
-    if n.op == "const":
-        return _const(n)
-    if n.op in ("given", "step"):
-        return n.text(system) if numbers and n.form else n.symbol
-    if n.op == "of":
-        return _plain(n.args[0], system)
-    if n.op == "in":
-        return f"{n.value:.5g}" if numbers else f"{_plain(n.args[0], None)}[{n.form.symbol}]"
-    if n.op == "sqrt":
-        return f"√({_plain(n.args[0], system)})"
-    if n.op == "abs":
-        return f"|{_plain(n.args[0], system)}|"
-
-    def inside(a, least):
-        text = _plain(a, system)
-        return f"({text})" if _level(a, numbers) < least else text
-    if n.op == "neg":
-        return "−" + inside(n.args[0], 2)
-    if n.op == "**":
-        return f"{inside(n.args[0], 4)}^{inside(n.args[1], 4)}"
-    if n.op in ("+", "-", "*", "/"):
-        sign = {"+": " + ", "-": " − ", "*": "·", "/": "/"}[n.op]
-        level = _LEVEL[n.op]
-        return inside(n.args[0], level) + sign + inside(n.args[1], level + (0.4 if n.op == "+" else 0.6))
-    return f"{_NAMES.get(n.op, n.op)}({'; '.join(_plain(a, system) for a in n.args)})"
+    @classmethod
+    def called(cls, name, arguments) -> Html:
+        listed = [arguments[0], *(part for a in arguments[1:] for part in (cls.sign(";"), a))]
+        return cls.row(el("mi", name), cls.bracketed(cls.row(*listed)))

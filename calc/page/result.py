@@ -1,6 +1,6 @@
 """A result as HTML: first what to do, then the numbers, then why."""
 from calc.page.formula import line_html
-from calc.page.html import Html, children, el, quantity, symbol
+from calc.page.html import Html, children, el, quantity, symbol, value
 from calc.page.svg import figure
 from calc.result import VERDICT_WORDS, Caution, Result, Table
 
@@ -53,7 +53,13 @@ def table(t: Table) -> Html:
 
 def _output(output, result) -> Html:
     return el("div", el("dt", output.label, " ", el("span", symbol(output.symbol), class_="sym") if output.symbol else None),
-              el("dd", quantity(result.outputs[output.key]), class_="num"), class_="output", data_output=output.key)
+              el("dd", quantity(result.outputs[output.key]), _doubt(output, result), class_="num"), class_="output", data_output=output.key)
+
+
+def _doubt(output, result) -> Html | None:
+    """The expanded uncertainty behind a number, where the readings have one."""
+    U = result.doubts.get(output.key)
+    return el("span", " ± ", value(output.form.difference, U), class_="doubt") if U else None
 
 
 def _line(n) -> Html:

@@ -1,0 +1,347 @@
+"""What a calculator asks for: quantities, choices and grids, each able to read an entry or refuse it in one sentence."""
+from dataclasses import dataclass
+from functools import cached_property
+
+from calc import engine
+from calc.formulas.warm_reading import GAUGE_ALPHA, at_reference
+from calc.materials import MATERIALS, REFERENCE, OutsideTable
+from calc.quantity import EXPANSION, TEMPERATURE, EntryError, quantity, read
+from calc.result import InputError, Refused, Remark, say
+from calc.sources import THERMAL
+from calc.working import Form, Number, form, given as given_number, step
+
+WARM = {"part": "part temperature", "gauge": "gauge temperature"}  # what may be told beside a measured length: entry name.part
+_WARM_RANGE = (quantity("-60 °C", TEMPERATURE), quantity("150 °C", TEMPERATURE))
+
+
+@dataclass(frozen=True)
+class Taken:
+    """An input as it was taken: its entry texts by part name, the value, whether the reader entered it, and its standard doubt."""
+    input: object
+    texts: dict
+    value: object
+    entered: bool
+    notes: tuple = ()
+    doubts: tuple = ()  # (index path into value, standard uncertainty in SI)
+
+    @property
+    def text(self) -> str:
+        return self.texts.get("", "")
+
+
+@dataclass(frozen=True)
+class Quantity:
+    """An input that is a number with a unit.
+
+    `hard` is (least, most) or (least, most, why): refused outside. `usual` is (least, most): remarked on outside. `tool` says what
+    measures it (empty for a value that is chosen or known); `feature` names the engine feature that it measures; `of` names the
+    material of the part, or the choice input that does, so that a warm reading can be brought to 20 °C.
+    """
+    label: str
+    symbol: str
+    form: Form
+    hard: tuple
+    usual: tuple = ()
+    tool: str = ""
+    feature: str = ""
+    of: str = ""
+    hint: str = ""
+    fold: bool = False
+    name: str = ""
+    default: str = ""
+
+    @property
+    def measured(self) -> bool:
+        return bool(self.tool)
+
+    @cached_property
+    def hard_range(self) -> tuple[float, float]:
+        return quantity(self.hard[0], self.form.kind), quantity(self.hard[1], self.form.kind)
+
+    @cached_property
+    def usual_range(self) -> tuple[float, float] | None:
+        return tuple(quantity(x, self.form.kind) for x in self.usual) if self.usual else None
+
+    @cached_property
+    def default_value(self) -> float:
+        """SI value of the worked example: the default, or the nominal size of the feature on the demo engine's sheet."""
+        return quantity(self.default, self.form.kind) if self.default else engine.demo().feature(self.feature).nominal
+
+    def default_text(self, system: str) -> str:
+        """The default as it stands in the form's field in that system, without unit."""
+        return self.form.bare(self.default_value, system)
+
+    def number(self, value: float) -> Number:
+        return given_number(self.symbol, self.label, self.form, value, key=self.name)
+
+    @property
+    def parts(self) -> tuple[str, ...]:
+        """Names behind the input's own that an entry may have."""
+        return tuple(WARM) if self.of else ()
+
+    def take(self, texts: dict[str, str], system: str, chosen: dict[str, str]) -> Taken:
+        """Read the entry and what is told beside it; raises `Refused`."""
+        if "" in texts:
+            entry = self._read(texts[""], system)
+            value, notes, u = self.number(entry.value), (entry.note,) if entry.note else (), _standard(entry)
+        else:
+            value, notes, u = self.number(self.default_value), (), 0.0
+        told = {part: text for part, text in texts.items() if part and text.strip()}
+        if told:
+            value, u = self._at_reference(value, u, told, system, chosen)
+        self.check(float(value))
+        return Taken(self, texts, value, bool(texts), notes, (((), u),) if u else ())
+
+    def _read(self, text, system):
+        try:
+            return read(text, self.form.kind, self.form.unit(system))
+        except EntryError as error:
+            raise Refused([self.refusal(error.code, say("{problem}; {accepted}", problem=error.problem, accepted=error.accepted))]) from None
+
+    def _at_reference(self, reading, u, told, system, chosen):
+        """The reading brought to 20 °C, and its standard doubt with that of the temperatures."""
+        material = MATERIALS[chosen.get(self.of, self.of)]
+        temperatures, doubts = {}, {}
+        for part, words in WARM.items():
+            try:
+                entry = read(told[part], TEMPERATURE, TEMPERATURE.unit(system)) if part in told else None
+            except EntryError as error:
+                raise Refused([self.refusal(error.code, say(f"{words}: " + "{problem}; {accepted}", problem=error.problem, accepted=error.accepted), part)]) from None
+            temperatures[part], doubts[part] = (entry.value, _standard(entry)) if entry else (REFERENCE, 0.0)
+            if not _WARM_RANGE[0] <= temperatures[part] <= _WARM_RANGE[1]:
+                raise Refused([self.refusal("out-of-range", say(f"{words} " + "{t} is no temperature to measure at; give {low} to {high}", **{
+                    key: given_number("", "", form(TEMPERATURE, 0), value) for key, value in zip(("t", "low", "high"), (temperatures[part], *_WARM_RANGE))}), part)])
+        try:
+            alpha = material.mean_alpha(temperatures["part"])
+        except OutsideTable as error:
+            raise Refused([self.refusal("out-of-range", say("{why}", why=str(error)), "part")]) from None
+        expansion = form(EXPANSION, 1)
+        numbers = [given_number(f"α_{letter}", words, expansion, a, THERMAL) for letter, words, a in (
+            ("part", f"Expansion of {material.name}", alpha), ("gauge", "Expansion of a steel gauge", GAUGE_ALPHA))]
+        degrees = [given_number(f"t_{part}", words.capitalize(), form(TEMPERATURE, 1), temperatures[part]) for part, words in WARM.items()]
+        zero = given_number("T_0", "Reference temperature", form(TEMPERATURE, 0), REFERENCE)
+        read_as = given_number(f"{self.symbol}{',' if '_' in self.symbol else '_'}read", f"{self.label}, as read", self.form, float(reading))
+        value = step(self.symbol, f"{self.label} at 20 °C", self.form, at_reference(read_as, *numbers, *degrees, zero), THERMAL, self.name)
+        size = abs(float(reading))
+        return value, (u ** 2 + (size * alpha * doubts["part"]) ** 2 + (size * GAUGE_ALPHA * doubts["gauge"]) ** 2) ** 0.5
+
+    def check(self, value: float):
+        """Raises `Refused` where the value lies outside the hard range."""
+        low, high = self.hard_range
+        if low <= value <= high:
+            return
+        why = f" ({self.hard[2]})" if len(self.hard) > 2 else ""
+        side, limit = ("below", low) if value < low else ("above", high)
+        words = {"got": self._exact(value), "limit": self._exact(limit), "low": self._exact(low), "high": self._exact(high)}
+        raise Refused([self.refusal("out-of-range", say(
+            "{got} is " + side + " {limit}, past what this calculator can answer for" + why + "; give {low} to {high}", **words))])
+
+    def _exact(self, value):
+        """The value with enough decimals to tell it from a limit that it just misses, no needless zeros else."""
+        number = self.number(value)
+        return number.shown(self.form.decimals + 3) if self.form.bare(value, "metric") in (
+            self.form.bare(self.hard_range[0], "metric"), self.form.bare(self.hard_range[1], "metric")
+        ) and value not in self.hard_range else number
+
+    def refusal(self, code: str, text, part: str = "") -> InputError:
+        return InputError(f"{self.name}.{part}" if part else self.name, code, say(f"{self.label}: " + text.template.rstrip(".") + ".", **text.values))
+
+    def usual_remarks(self, taken: Taken):
+        value = float(taken.value)
+        if self.usual_range and not self.usual_range[0] <= value <= self.usual_range[1]:
+            low, high = map(self.number, self.usual_range)
+            yield Remark("warning", say("{label} {got} is outside the usual {low} to {high}: measure again before you trust what follows.",
+                                        label=self.label, got=self.number(value), low=low, high=high), self.name)
+
+
+@dataclass(frozen=True)
+class Choice:
+    """An input that is one of several named options. `options` maps id to words."""
+    label: str
+    options: dict
+    hint: str = ""
+    fold: bool = False
+    name: str = ""
+    default: str = ""
+    symbol: str = ""
+    feature: str = ""
+    measured = False
+    parts = ()
+
+    def default_text(self, system: str) -> str:
+        return self.default
+
+    @property
+    def default_value(self) -> str:
+        return self.default
+
+    def take(self, texts: dict[str, str], system: str, chosen: dict[str, str]) -> Taken:
+        if "" not in texts:
+            return Taken(self, texts, self.default, False)
+        text = texts[""].strip()
+        ids = [text] if text in self.options else [
+            id for id, words in self.options.items() if text.casefold() in (words.casefold(), id.casefold())]
+        if len(ids) != 1:
+            what = f"“{text[:40]}” is not a choice" if text else "is empty"
+            raise Refused([InputError(self.name, "unknown-choice", say("{label}: {what}; choose one of {accepted}.",
+                                                                       label=self.label, what=what, accepted=", ".join(self.options)))])
+        return Taken(self, texts, ids[0], True)
+
+    def usual_remarks(self, taken: Taken):
+        return ()
+
+
+@dataclass(frozen=True)
+class Column:
+    """One column of a grid: what is read there, as for `Quantity`."""
+    label: str
+    symbol: str
+    form: Form
+    hard: tuple
+    usual: tuple = ()
+
+
+@dataclass(frozen=True)
+class Grid:
+    """An input of several rows: eight valves, four chambers, a chain of sizes.
+
+    As text, rows stand on lines of their own or are parted by |, cells by ; or a tab; a column pasted from elsewhere fits as it
+    is. A cell may be entered by itself as name.row.column, counted from 1. Rows left empty are skipped as long as `least` rows
+    are filled; the value is one tuple of Numbers a row, None for a skipped one.
+    """
+    label: str
+    rows: tuple
+    columns: tuple
+    least: int
+    tool: str = ""
+    feature: str = ""
+    hint: str = ""
+    fold: bool = False
+    name: str = ""
+    default: str = ""
+    symbol: str = ""
+
+    @property
+    def measured(self) -> bool:
+        return bool(self.tool)
+
+    @property
+    def parts(self) -> tuple[str, ...]:
+        return tuple(f"{r + 1}.{c + 1}" for r in range(len(self.rows)) for c in range(len(self.columns)))
+
+    @cached_property
+    def cells(self) -> dict:
+        """Each cell as a quantity of its own, by (row, column)."""
+        return {(r, c): Quantity(f"{self.label}, {row}" + (f", {column.label}" if len(self.columns) > 1 else ""), _cell_symbol(column.symbol, row),
+                                 column.form, column.hard, column.usual, self.tool, name=f"{self.name}.{r + 1}.{c + 1}")
+                for r, row in enumerate(self.rows) for c, column in enumerate(self.columns)}
+
+    @cached_property
+    def default_texts(self) -> dict:
+        """The example's entry in each filled cell, with its unit where it names one."""
+        return {place: text for place, text in self._split(self.default).items() if text}
+
+    @cached_property
+    def default_value(self) -> tuple:
+        return self._rows({place: read(text, self.cells[place].form.kind, self.cells[place].form.metric).value for place, text in self.default_texts.items()})
+
+    def default_text(self, system: str) -> str:
+        return " | ".join("; ".join("" if row is None else self.cells[r, c].form.bare(row[c], system) for c in range(len(self.columns)))
+                          for r, row in enumerate(self.default_value))
+
+    def take(self, texts: dict[str, str], system: str, chosen: dict[str, str]) -> Taken:
+        entered = dict(self.default_texts) if "" not in texts else self._split(texts[""])
+        by_default = set(entered) if "" not in texts else set()
+        for part, text in texts.items():
+            if part:
+                row, column = part.split(".")
+                place = int(row) - 1, int(column) - 1
+                entered[place] = text
+                by_default.discard(place)
+        values, notes, doubts, errors = {}, [], [], []
+        for place, text in entered.items():
+            if not text.strip():
+                continue
+            try:
+                cell = self.cells[place]
+                taken = cell.take({"": text}, "metric" if place in by_default else system, chosen)
+                values[place] = taken.value
+                notes += taken.notes
+                doubts += [(place, u) for _, u in taken.doubts]
+            except Refused as refused:
+                errors += refused.errors
+        if errors:
+            raise Refused(errors)
+        rows = self._rows(values)
+        for r, row in enumerate(self.rows):
+            missing = [c for c in range(len(self.columns)) if (r, c) not in values]
+            if missing and (len(missing) < len(self.columns) or self.least == len(self.rows)):
+                cell = self.cells[r, missing[0]]
+                raise Refused([InputError(cell.name, "empty", say("{label}: is empty; give {what}.", label=cell.label,
+                                                                  what=f"a {cell.form.kind.name}, or leave the whole row empty" if self.least < len(self.rows) else f"a {cell.form.kind.name}"))])
+        filled = sum(row is not None for row in rows)
+        if filled < self.least:
+            raise Refused([InputError(self.name, "too-few", say("{label}: {got} filled; give at least {least}.", label=self.label,
+                                                                got="no row is" if not filled else f"only {filled} rows are", least=self.least))])
+        return Taken(self, texts, rows, bool(texts), tuple(notes), tuple(doubts))
+
+    def _rows(self, values: dict) -> tuple:
+        return tuple(tuple(values[r, c] for c in range(len(self.columns))) if all((r, c) in values for c in range(len(self.columns))) else None
+                     for r in range(len(self.rows)))
+
+    def _split(self, text: str) -> dict:
+        """Cells of a text. More rows or cells than there are is an error; one row of many fits a grid of one column."""
+        lines = [line for line in text.replace("|", "\n").split("\n")]
+        while lines and not lines[-1].strip():
+            lines.pop()
+        table = [line.replace("\t", ";").split(";") for line in lines]
+        if len(self.columns) == 1 and len(table) == 1:
+            table = [[cell] for cell in table[0]]
+        elif len(self.rows) == 1 and all(len(row) == 1 for row in table):
+            table = [[row[0] for row in table]]
+        if len(table) > len(self.rows) or any(len(row) > len(self.columns) for row in table):
+            raise Refused([InputError(self.name, "too-many", say(
+                "{label}: has {rows} rows of up to {cells}; give {least} to {most} rows of {columns}.", label=self.label, rows=len(table),
+                cells=max(map(len, table)), least=self.least, most=len(self.rows), columns=len(self.columns)))])
+        return {(r, c): cell.strip() for r, row in enumerate(table) for c, cell in enumerate(row)}
+
+    def usual_remarks(self, taken: Taken):
+        for r, row in enumerate(taken.value):
+            for c, value in enumerate(row or ()):
+                cell = self.cells[r, c]
+                yield from cell.usual_remarks(Taken(cell, {}, value, True))
+
+
+def _cell_symbol(symbol, row):
+    return f"{symbol}{',' if '_' in symbol else '_'}{row.split()[-1]}" if symbol else ""
+
+
+def _standard(entry) -> float:
+    """Standard uncertainty of an entry: a doubt written behind ± is the expanded one, k = 2 (GUM, common form)."""
+    return (entry.doubt or 0.0) / 2
+
+
+def measured(label, symbol, shape, *, tool, hard, usual=(), feature="", of="", hint="", fold=False) -> Quantity:
+    """An input that is read off a part with a tool."""
+    return Quantity(label, symbol, shape, hard, usual, tool, feature, of, hint, fold)
+
+
+def given(label, symbol, shape, *, hard, usual=(), feature="", hint="", fold=False) -> Quantity:
+    """An input that is chosen, known or read from a drawing."""
+    return Quantity(label, symbol, shape, hard, usual, "", feature, "", hint, fold)
+
+
+def choice(label, options, *, hint="", fold=False) -> Choice:
+    """An input chosen from named options, {id: words}."""
+    return Choice(label, dict(options), hint, fold)
+
+
+def column(label, symbol, shape, *, hard, usual=()) -> Column:
+    """A column of a grid."""
+    return Column(label, symbol, shape, hard, usual)
+
+
+def grid(label, rows, columns, *, least=None, tool="", feature="", hint="", fold=False) -> Grid:
+    """Rows of readings: `rows` are their names, `columns` what is read in each; all rows must be filled unless `least` says fewer."""
+    rows, columns = tuple(rows), tuple(columns)
+    return Grid(label, rows, columns, len(rows) if least is None else least, tool, feature, hint, fold)
