@@ -28,6 +28,8 @@ class LiveCalculator extends HTMLElement {
     on(form, "input", () => this.#entered());
     on(form, "submit", (event) => event.preventDefault());
     on(form, "reset", (event) => this.#reset(event));
+    on(form, "keydown", (event) => this.#moveOn(event));
+    on(form, "paste", (event) => this.#pasted(event));
     on(form, "focusin", ({ target }) => this.#focused(target));
     on(this, "pointerdown", (event) => event.target.closest("[data-key]") && event.preventDefault());
     on(this, "click", ({ target }) => this.#pressed(target));
@@ -109,14 +111,15 @@ class LiveCalculator extends HTMLElement {
   /** Put a sentence under a field, whose aria-describedby names that place already; whether there is such a field. */
   #message(name, kind, text) {
     const entry = this.#entries.named(name);
-    const place = entry && this.querySelector(`[data-message-for="${CSS.escape(name)}"]`);
+    // A cell of a grid has its sentence below the grid.
+    const place = [name, name.split(".")[0]].map((known) => this.querySelector(`[data-message-for="${CSS.escape(known)}"]`)).find(Boolean);
     if (!place) return false;
     place.textContent = text;
     place.dataset.kind = kind;
     place.hidden = false;
     if (kind === "error") {
-      entry.setAttribute("aria-invalid", "true");
-      const folded = entry.closest("details");
+      entry?.setAttribute("aria-invalid", "true");
+      const folded = place.closest("details");
       if (folded) folded.open = true;
     }
     return true;
@@ -126,8 +129,8 @@ class LiveCalculator extends HTMLElement {
     for (const place of this.querySelectorAll("[data-message-for]")) {
       place.hidden = true;
       place.textContent = "";
-      this.#entries.named(place.dataset.messageFor)?.removeAttribute("aria-invalid");
     }
+    for (const entry of this.#entries.all) entry.removeAttribute("aria-invalid");
     this.#tellState();
   }
 
@@ -162,8 +165,9 @@ class LiveCalculator extends HTMLElement {
   #pressed(target) {
     if (target.closest("[data-retry]")) return runtime.retry();
     const key = target.closest("[data-key]");
-    const entry = key?.closest("[data-field]")?.querySelector("[data-entry]");
-    if (!entry) return;
+    const field = key?.closest("[data-field]");
+    if (!field) return;
+    const entry = field.contains(document.activeElement) && document.activeElement.matches("input") ? document.activeElement : field.querySelector("[data-entry]");
     const whole = entry.selectionStart === 0 && entry.selectionEnd === entry.value.length;
     // A unit is added behind a number that is selected as a whole; anything else replaces it.
     const from = whole && key.dataset.key.startsWith(" ") ? entry.selectionEnd : entry.selectionStart;
@@ -177,6 +181,31 @@ class LiveCalculator extends HTMLElement {
     if (entry.matches("input[data-entry]") && entry.value === entry.dataset[system()]) {
       setTimeout(() => document.activeElement === entry && entry.select());
     }
+  }
+
+  /** Enter goes on to the next entry that is in sight. */
+  #moveOn(event) {
+    if (event.key !== "Enter" || !event.target.matches("input[data-entry]")) return;
+    event.preventDefault();
+    const open = this.#entries.all.filter((entry) => entry.checkVisibility());
+    open[open.indexOf(event.target) + 1]?.focus();
+  }
+
+  /** A column (or block) copied from elsewhere fills the cells from here on; what has no cell is left to the reader. */
+  #pasted(event) {
+    const text = event.clipboardData?.getData("text/plain").replace(/\r?\n$/, "") ?? "";
+    const row = event.target.closest("[data-grid] tr");
+    if (!row || !/[\t\n]/.test(text)) return;
+    event.preventDefault();
+    const rows = [...row.parentElement.rows];
+    const across = [...row.cells].indexOf(event.target.closest("td"));
+    text.split(/\r?\n/).forEach((line, down) => {
+      line.split("\t").forEach((value, along) => {
+        const entry = rows[rows.indexOf(row) + down]?.cells[across + along]?.querySelector("[data-entry]");
+        if (entry) entry.value = value.trim();
+      });
+    });
+    this.#entered();
   }
 
   /** The parts whose markup comes with an answer. */
