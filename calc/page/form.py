@@ -54,7 +54,9 @@ def _entry(name, id, shape, value, preset, described, label=None) -> Html:
     metric, inch = ("" if value is None else shape.bare(value, s) for s in ("metric", "inch"))
     units = shape.metric.symbol, shape.inch.symbol
     return children(
-        el("input", type="text", inputmode="decimal", enterkeyhint="next", spellcheck="false", value=metric, id=id, name=name, data_entry=True,
+        el("input", type="text", inputmode="decimal", enterkeyhint="next", spellcheck="false", value=metric,
+           placeholder=" " if value is None else None,  # lets print.css leave out what is empty
+           id=id, name=name, data_entry=True,
            aria_describedby=described, aria_label=label, data_preset=preset, data_metric=metric, data_inch=inch, data_unit_metric=units[0], data_unit_inch=units[1]),
         el("span", both(*units), class_="unit") if any(units) else None)
 
