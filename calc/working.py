@@ -272,6 +272,8 @@ def _dims_of(unit: Unit) -> set:
 
 def of_unit(x, kind: Kind, unit: Unit):
     """The reverse: the quantity that a pure number of that unit makes."""
+    if unit not in kind.units:
+        raise DimensionError(f"{kind.name} has no unit {unit.symbol}")
     value = float(x) * float(unit.factor) + float(unit.offset)
     if not isinstance(x, Number):
         return value

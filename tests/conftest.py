@@ -1,0 +1,11 @@
+"""How hard the property tests try: `quick` tries the same examples on every machine and run, `thorough` many new ones.
+
+    SIZEBOOK_HYPOTHESIS=thorough python3 scripts/test.py tests/test_every_calculator.py
+"""
+import os
+
+from hypothesis import HealthCheck, settings
+
+settings.register_profile("quick", deadline=None, derandomize=True, suppress_health_check=[HealthCheck.too_slow])
+settings.register_profile("thorough", deadline=None, max_examples=2000, suppress_health_check=[HealthCheck.too_slow])
+settings.load_profile(os.environ.get("SIZEBOOK_HYPOTHESIS", "quick"))
