@@ -6,26 +6,28 @@ from calc.formulas import press_fit as fit
 from calc.materials import MATERIALS, REFERENCE, OutsideTable
 from calc.quantity import EXPANSION, FORCE, LENGTH, MODULUS, RATIO, ROUGHNESS, STRESS, TEMPERATURE
 from calc.result import impossible, note, say, warning
-from calc.working import form, greatest, step
+from calc.working import form, greatest, least, step
 
-SIZE, SMALL, TEMP, SHARE = form(LENGTH, 3), form(LENGTH, 1), form(TEMPERATURE, 0), form(RATIO, 0, "%", "%")
+SIZE, SMALL, TEMP, MPA, SHARE = form(LENGTH, 3), form(LENGTH, 1), form(TEMPERATURE, 0), form(STRESS, 1), form(RATIO, 0, "%", "%")
 RINGS = ("sintered-iron", "high-chrome-iron", "grey-iron", "cobalt-alloy", "aluminium-bronze", "copper-nickel-silicon")
-HEADS = ("al-si-t6", "grey-iron")
+HEADS = ("al-si-t6", "al-si-cu-t6", "grey-iron")
 NEAR_YIELD = 0.9  # common practice, no source: nearer than a tenth, the doubt of the readings alone decides
 
 
 class Out(Outputs):
     interference = Output("Interference, cold", "δ", SIZE, main=True)
     interference_hot = Output("Interference left, running", "δ_hot", SIZE, main=True)
-    pressure = Output("Contact pressure, cold", "p", form(STRESS, 1))
-    pressure_hot = Output("Contact pressure, running", "p_hot", form(STRESS, 1))
+    interference_stopped = Output("Interference left, stopped hot", "δ_stop", SIZE)
+    pressure = Output("Contact pressure, cold", "p", MPA)
+    pressure_hot = Output("Contact pressure, running", "p_hot", MPA)
     ring_hoop = Output("Hoop stress at the ring's bore, cold", "σ_r", form(STRESS, 0))
     head_hoop = Output("Hoop stress at the pocket, cold", "σ_h", form(STRESS, 0))
     ring_used = Output("Ring: share of its yield used, the worse of cold and running", "U_r", SHARE)
     head_used = Output("Head: share of its yield used, the worse of cold and running", "U_h", SHARE)
     hold = Output("Force that holds the ring, cold", "F", form(FORCE, 0))
     hold_hot = Output("Force that holds the ring, running", "F_hot", form(FORCE, 0))
-    ring_wanted = Output("Ring outside that holds running in this pocket, least", "D_want", SIZE)
+    ring_wanted = Output("Ring outside that holds in this pocket, least", "D_want", SIZE)
+    ring_most = Output("Ring outside that this pocket bears, most", "D_most", SIZE)
 
 
 @calculator(
@@ -53,12 +55,13 @@ def seat_fit(
     pocket_roughness: given("Roughness of the pocket, Rz", "Rz_p", form(ROUGHNESS, 1), hard=("0 µm", "40 µm"), usual=("0 µm", "16 µm"), fold=True) = "6.3 µm",
     friction: given("Friction of ring on head", "µ", form(RATIO, 2), hard=("0.02", "0.6"), usual=("0.08", "0.25"), fold=True,
                     hint="Dry iron in aluminium about 0.1 to 0.2.") = "0.12",
-    least_grip: given("Interference wanted when running, least", "δ_min", SIZE, hard=("0 mm", "0.3 mm"), usual=("0.005 mm", "0.06 mm"), fold=True,
-                      hint="Common practice, no source.") = "0.015 mm",
+    least_grip: given("Interference wanted, least", "δ_min", SIZE, hard=("0 mm", "0.3 mm"), usual=("0.005 mm", "0.06 mm"), fold=True,
+                      hint="Cold, running, and stopped hot. Common practice, no source.") = "0.015 mm",
 ):
     """Grip of a seat ring, judged as two thick cylinders (Lamé, plane stress), the head taken as a ring with the least wall.
 
-    Elastic; one temperature in each part. Past yield the pressure shown is more than there really is.
+    Elastic; one temperature in each part. Past yield the pressure shown is more than there really is. Cold, running, and just
+    after stopping, when the ring has come down to the head's heat while the head is still hot: then an iron ring holds least.
     """
     ring, head = MATERIALS[ring_material], MATERIALS[head_material]
     if ring_bore >= ring_outside:
@@ -89,62 +92,74 @@ def seat_fit(
                       number(f"ν_{letter}", f"Poisson's ratio of the {material.name}", form(RATIO, 2), material.nu, sources.MATERIALS)]
         return fit.compliance(a, b, *parts)
 
-    def used(pressure, hot):
-        """Share of yield, by von Mises, where each part is loaded most."""
+    def yield_pressures(hot):
+        """Pressure at which each part begins to yield, by von Mises, where it is loaded most."""
         when = "hot" if hot else "cold"
         limits = (ring.compressive_yield_at(ring_temperature if hot else REFERENCE), head.yield_at(head_temperature if hot else REFERENCE))
         limits = [number(f"R_{letter},{when}", f"Yield stress of the {part.name}, {when}", form(STRESS, 0), limit, sources.MATERIALS)
                   for limit, letter, part in zip(limits, "rh", (ring, head))]
-        return (step(f"U_r,{when}", f"Ring: share of yield used, {when}", SHARE, pressure / fit.inner_yield_pressure(limits[0], ring_bore, pocket_bore), sources.MISES),
-                step(f"U_h,{when}", f"Head: share of yield used, {when}", SHARE, pressure / fit.outer_yield_pressure(limits[1], pocket_bore, outside), sources.MISES))
+        return (step(f"p_r,{when}", f"Pressure at which the ring begins to yield, {when}", MPA, fit.inner_yield_pressure(limits[0], ring_bore, pocket_bore), sources.MISES),
+                step(f"p_h,{when}", f"Pressure at which the head begins to yield, {when}", MPA, fit.outer_yield_pressure(limits[1], pocket_bore, outside), sources.MISES))
 
     grip = Out.interference(ring_outside - pocket_bore)
     loss = step("δ_z", "Interference lost to roughness", SIZE, fit.roughness_loss(ring_roughness, pocket_roughness), sources.ROUGHNESS_LOSS)
     bearing = step("δ_e", "Interference that bears", SIZE, grip - loss)
-    pressure = Out.pressure(fit.contact_pressure(bearing, pocket_bore, give(False)), sources.LAME)
     ring_growth = strain(ring, ring_temperature, "r", "ring", "ring_temperature")
     head_growth = strain(head, head_temperature, "h", "head", "head_temperature")
+    ring_stopped = strain(ring, head_temperature, "r,stop", "ring at the head's heat", "head_temperature")
     hot = Out.interference_hot(fit.interference_at(bearing, pocket_bore, ring_growth, head_growth), sources.THERMAL)
-    pressure_hot = Out.pressure_hot(fit.contact_pressure(hot, pocket_bore, give(True)), sources.LAME)
-    ring_used, head_used = (out(greatest(cold, warm)) for out, cold, warm in zip(
-        (Out.ring_used, Out.head_used), used(pressure, False), used(pressure_hot, True)))
-    wanted = Out.ring_wanted(pocket_bore + loss + greatest(least_grip - pocket_bore * (ring_growth - head_growth), 0.0))
+    stopped = Out.interference_stopped(fit.interference_at(bearing, pocket_bore, ring_stopped, head_growth), sources.THERMAL)
+    cold_give, hot_give = give(False), give(True)
+    pressure = Out.pressure(fit.contact_pressure(bearing, pocket_bore, cold_give), sources.LAME)
+    pressure_hot = Out.pressure_hot(fit.contact_pressure(hot, pocket_bore, hot_give), sources.LAME)
+    cold_yield, hot_yield = yield_pressures(False), yield_pressures(True)
+    ring_used, head_used = (out(greatest(pressure / cold, pressure_hot / warm), sources.MISES) for out, cold, warm in zip(
+        (Out.ring_used, Out.head_used), cold_yield, hot_yield))
+    borne_cold = step("δ_y", "Interference at which yield begins, cold", SIZE, fit.interference_for(least(*cold_yield), pocket_bore, cold_give), sources.LAME)
+    borne_hot = step("δ_y,hot", "Interference at which yield begins, running", SIZE, fit.interference_for(least(*hot_yield), pocket_bore, hot_give), sources.LAME)
+    wanted = Out.ring_wanted(pocket_bore + loss + least_grip + greatest(bearing - hot, bearing - stopped, 0.0))
+    most = Out.ring_most(pocket_bore + loss + least(borne_cold, borne_hot + (bearing - hot)))
 
-    if grip <= loss:
-        verdict = ("fail", say("No grip even cold: interference {d}", d=grip),
-                   say("Do not fit this ring. A ring of {w} or more would hold in this pocket.", w=wanted))
-    elif hot <= 0:
-        verdict = ("fail", say("Too loose hot: {d} left when running", d=hot),
-                   say("Do not fit this ring. A ring of {w} or more would hold in this pocket.", w=wanted))
-    elif head_used > 1 or ring_used > 1:
-        part, share = ("Head", head_used) if head_used > ring_used else ("Ring", ring_used)
-        verdict = ("fail", say(part + " yields: {s} of what it can bear", s=share),
-                   say("Do not fit. Open the pocket, or take a smaller ring: {w} is enough to hold.", w=wanted))
-    elif hot < least_grip:
-        verdict = ("attention", say("Little grip left hot: {d}, wanted {m}", d=hot, m=least_grip),
-                   say("Measure both again. For {m} hot the ring wants {w} outside.", m=least_grip, w=wanted))
-    elif head_used > NEAR_YIELD or ring_used > NEAR_YIELD:
-        verdict = ("attention", say("Holds, but near yield: {s} used", s=max(head_used, ring_used)), say("Measure both again; a ring of {w} is enough to hold.", w=wanted))
+    left, when = min((bearing, "cold"), (hot, "when running"), (stopped, "when stopped hot"), key=lambda pair: float(pair[0]))
+    part, share = ("Head", head_used) if head_used > ring_used else ("Ring", ring_used)
+
+    def advise(words):
+        """What to do, and which ring would serve."""
+        if wanted <= most:
+            return say(words + " For this pocket take a ring of {w} to {m}.", w=wanted, m=most)
+        return words + " No ring serves this pocket as it runs: what holds hot already overloads it. Look for a ring that grows more, a thicker wall, or less heat."
+    if grip <= 0:
+        verdict = ("fail", say("Falls in: ring {d} under the pocket", d=number("", "", SIZE, -float(grip))), advise("Do not fit this ring."))
+    elif bearing <= 0:
+        verdict = ("fail", say("No grip: roughness takes up all {d}", d=grip), advise("Do not fit this ring."))
+    elif left <= 0:
+        verdict = ("fail", say("Comes loose: {d} left " + when, d=left), advise("Do not fit this ring."))
+    elif share > 1:
+        verdict = ("fail", say(part + (" may crack" if part == "Head" and head.brittle else " yields") + ": {s} of what it can bear", s=share), advise("Do not fit this ring."))
+    elif left < least_grip:
+        verdict = ("attention", say("Little grip: {d} left " + when, d=left), advise("Measure both again."))
+    elif share > NEAR_YIELD:
+        verdict = ("attention", say("Holds, but near yield: {s} used", s=share), advise("Measure both again."))
     else:
         verdict = ("pass", say("Holds: {d} left when running", d=hot), "Fit it. Find the heat for the head with the next calculator, and have everything at hand first.")
     limit = head.limit_temperature
     return answer(
-        grip, hot, pressure, pressure_hot, Out.ring_hoop(fit.inner_bore_hoop(pressure, ring_bore, pocket_bore), sources.LAME),
+        grip, hot, stopped, pressure, pressure_hot, Out.ring_hoop(fit.inner_bore_hoop(pressure, ring_bore, pocket_bore), sources.LAME),
         Out.head_hoop(fit.outer_joint_hoop(pressure, pocket_bore, outside), sources.LAME), ring_used, head_used,
         Out.hold(fit.holding_force(pressure, friction, pocket_bore, depth), sources.FRICTION_HOLD),
-        Out.hold_hot(fit.holding_force(pressure_hot, friction, pocket_bore, depth), sources.FRICTION_HOLD), wanted,
+        Out.hold_hot(fit.holding_force(pressure_hot, friction, pocket_bore, depth), sources.FRICTION_HOLD), wanted, most,
         verdict=verdict,
-        limits=(Limit("the grip left hot", hot, low=0), Limit("the head's stress", head_used, high=1), Limit("the ring's stress", ring_used, high=1)),
+        limits=(Limit("the least grip left", left, low=0), Limit("the head's stress", head_used, high=1), Limit("the ring's stress", ring_used, high=1)),
         remarks=(
             warning("Interference of {d} is more than one part in 150 of the bore: were pocket and ring read at the same place, and from the same engine?", d=grip)
             if grip > pocket_bore / 150 else None,
             warning("Past yield the real pressure is less than shown, and part of the interference is gone for good once the head has been hot.")
-            if head_used > 1 or ring_used > 1 else None,
+            if share > 1 else None,
             warning("{name} begins to lose its temper above {t}.", name=head.name, t=number("", "", TEMP, limit)) if limit and float(head_temperature) > limit else None,
-            note("The wall round a pocket is not even. The thinnest wall was taken: the pressure is the least, the stress in that wall about right."),
+            note("The wall round a pocket is not even. The thinnest was taken: pressure and grip come out on the low side, the stress in that wall about right."),
         ),
         figures=(section(pocket_bore, ring_outside, ring_bore, depth, head_wall), grip_plot(
-            float(bearing), float(pocket_bore), ring, head, float(ring_temperature), float(head_temperature), hot, least_grip)))
+            float(bearing), float(pocket_bore), ring, head, float(ring_temperature), float(head_temperature), hot, stopped, least_grip)))
 
 
 def section(pocket_bore, ring_outside, ring_bore, depth, head_wall) -> Drawing:
@@ -166,7 +181,7 @@ def section(pocket_bore, ring_outside, ring_bore, depth, head_wall) -> Drawing:
          Dimension((outer, -deep), (outer, 0), depth, -deep * 0.6, "h")))
 
 
-def grip_plot(bearing, joint, ring, head, ring_hot, head_hot, hot, least_grip) -> Plot:
+def grip_plot(bearing, joint, ring, head, ring_hot, head_hot, hot, stopped, least_grip) -> Plot:
     """Interference left while ring and head warm up in proportion to their running temperatures."""
     points = []
     for i in range(25):
@@ -176,8 +191,8 @@ def grip_plot(bearing, joint, ring, head, ring_hot, head_hot, hot, least_grip) -
             break
         points.append((t_head, fit.interference_at(bearing, joint, ring.strain_at(t_ring), head.strain_at(t_head))))
     ends = (points[0][0], points[-1][0])
-    return Plot("Interference left as the head warms up", say("Falls to {d} at running heat.", d=hot),
+    return Plot("Interference left as the head warms up", say("{d} is left at running heat, {s} when stopped hot.", d=hot, s=stopped),
                 Axis("Head at the pocket", TEMP), Axis("Interference", SIZE),
                 (Series("", tuple(points)), Series("wanted", tuple((t, float(least_grip)) for t in ends), "limit"),
                  Series("loose below", tuple((t, 0.0) for t in ends), "limit")),
-                ((head_hot, float(hot), "running"),))
+                ((head_hot, float(hot), "running"), (head_hot, float(stopped), "stopped hot")))

@@ -1,6 +1,6 @@
 """How hot the head and how cold the ring must be for a seat ring to drop into its pocket."""
 from calc import cautions, sources
-from calc.calculator import Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
 from calc.drawing import Axis, Plot, Series
 from calc.formulas import press_fit as fit
 from calc.heads.seat_fit import HEADS, RINGS
@@ -18,7 +18,7 @@ def _at(kelvin: float):
 
 FREEZING = _at(273.15)
 BATHS = (("the room", _at(293.15)), ("a freezer", _at(255.15)), ("dry ice", _at(195.15)), ("liquid nitrogen", _at(77.15)))  # warmest first
-READING = number("", "", KELVINS, 10.0)  # common practice, no source: what a surface thermometer on a hot casting may be off
+READING = number("", "", KELVINS, 10.0)  # common practice, no source: what a contact thermometer on a hot casting may be off
 
 
 class Out(Outputs):
@@ -39,9 +39,9 @@ class Out(Outputs):
     cautions=(cautions.HOT_HEAD, cautions.BRITTLE_RING, cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def seat_shrink(
     pocket_bore: measured("Pocket bore", "D_p", SIZE, tool="a bore gauge set in a ring", hard=("10 mm", "90 mm"), usual=("25 mm", "60 mm"),
-                          feature="head.seat_pocket_intake"),
+                          feature="head.seat_pocket_intake", of="head_material"),
     ring_outside: measured("Ring outside", "D_r", SIZE, tool="a micrometer", hard=("10 mm", "90 mm"), usual=("25 mm", "60 mm"),
-                           feature="head.seat_ring_outside_intake"),
+                           feature="head.seat_ring_outside_intake", of="ring_material"),
     ring_temperature: given("Ring, when it goes in", "T_r", TEMP, hard=("-196 °C", "60 °C", "liquid nitrogen boils at −196 °C"),
                             hint="In the room 20 °C, out of a freezer −18 °C, out of dry ice −78 °C, out of liquid nitrogen −196 °C.") = "-78 °C",
     head_limit: given("Head may be heated to, at most", "T_max", TEMP, hard=("60 °C", "350 °C"), usual=("100 °C", "230 °C"),
@@ -106,15 +106,16 @@ def seat_shrink(
             "There is {c} to spare at first. Warm the head by hand until it is dry, so that no frost forms in the pocket, and hold the ring down until it grips.", c=clearance_in))
     elif margin < READING:
         verdict = ("attention", say("Heat to {t}, close to the limit", t=needed), say(
-            "A surface thermometer may be off by {off}. Check yours in boiling water first, or chill the ring more.", off=READING))
+            "A contact thermometer may be off by {off}. Check yours in boiling water first, or chill the ring more.", off=READING))
     else:
         verdict = ("pass", say("Heat the head to {t}", t=needed), say(
-            "Soak it at that heat all through, and read it beside the pocket with a surface thermometer or a temperature crayon. "
+            "Soak it at that heat all through, and read it in the pocket with a contact thermometer, or beside it with a temperature crayon. "
             "Then ring in, square and in one move, and hold it down until it grips: it sticks once the head has cooled {k}.", k=may_cool))
     own, rows = head.limit_temperature, [(words, bath, _at(head_for(bath))) for words, bath in BATHS]
     return answer(
         needed, margin, may_cool, may_warm, clearance_in, clearance_limit, grip,
         verdict=verdict,
+        limits=(Limit("the heat of the head", margin, low=0.0),),
         remarks=(
             warning("{name} begins to lose its temper above {t}, and the limit given is {limit}: what is lost there is lost for good.",
                     name=head.name, t=_at(own), limit=head_limit) if own and float(head_limit) > own else None,
