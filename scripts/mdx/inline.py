@@ -80,4 +80,6 @@ class _Form(InlineProcessor):
         except (KeyError, ValueError) as error:
             problem = error.args[0] if error.args else error
             raise MarkdownError(self.lines.first(m[0]), f"{m[0]}: {problem}") from error
+        # One system is enough for the search, which would run the two together.
+        html = html.replace('class="u-inch"', 'class="u-inch" data-search-exclude')
         return self.md.htmlStash.store(html), m.start(0), m.end(0)
