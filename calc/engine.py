@@ -3,25 +3,34 @@
     [engine]
     name = "TS-16"
     about = "..."
-
-    [head.seat_pocket_intake]
-    label = "Seat pocket bore, intake"
-    nominal = "37.900 mm"
-    low = "37.900 mm"
-    high = "37.925 mm"
-    tool = "bore gauge set in a ring"
     from = "invented"
+
+    [crank]
+    main_journal = { label = "Main journal", nominal = "54.993 mm", low = "54.985 mm", high = "55.000 mm", wear = "54.960 mm", tool = "a micrometer" }
+
+    [crankcase]
+    main_clearance = { label = "Main bearing clearance", wear = "0.150 mm",
+                       follows = "crankcase.main_housing - 2 crankcase.main_shell_wall - crank.main_journal" }
+
+A feature may also say its `kind` (length if not said), `decimals` shown in the metric unit, and `from` where its values come from.
 """
 import os
+import re
 import tomllib
 from dataclasses import dataclass
+from difflib import get_close_matches
 from functools import cache
 
-from calc.quantity import KINDS, quantity
+from calc.quantity import KINDS, EntryError, quantity
 from calc.working import Form, Number, form, given
 
 DEMO = "TS-16"
-_FILES = {"TS-16": "ts16.toml"}
+WHAT = ("nominal", "low", "high", "wear")
+_WORDS = {"label", "kind", "decimals", "follows", "tool", "from", *WHAT}
+
+
+class SheetError(ValueError):
+    """A data sheet that cannot be used: file, line and reason in one sentence."""
 
 
 @dataclass(frozen=True)
@@ -36,6 +45,7 @@ class Feature:
     wear: float | None
     tool: str
     source: str
+    follows: str = ""
 
     def number(self, what: str) -> Number:
         """nominal, low, high or wear as a Number that can be written."""
@@ -55,16 +65,19 @@ class Engine:
         try:
             return self.features[id]
         except KeyError:
-            from difflib import get_close_matches
             near = get_close_matches(id, self.features, 3)
             raise KeyError(f"{self.name} has no feature {id!r}; " + (f"nearest are {', '.join(near)}" if near else "see its data sheet")) from None
 
 
 @cache
 def engine(name: str) -> Engine:
-    """The engine family of that name."""
-    path = os.path.join(os.path.dirname(__file__), "engines", _FILES[name])
-    return load(__spec__.loader.get_data(path).decode())  # works from a folder and from a zip alike
+    """The engine family of that name: "TS-16" stands in engines/ts16.toml. KeyError where there is no such sheet."""
+    file = re.sub(r"[^a-z0-9]", "", name.lower()) + ".toml"
+    try:
+        data = __spec__.loader.get_data(os.path.join(os.path.dirname(__file__), "engines", file))  # from a folder and from a zip alike
+    except OSError:
+        raise KeyError(f"there is no data sheet for {name!r}: calc/engines/{file} does not exist") from None
+    return load(data.decode(), f"calc/engines/{file}")
 
 
 def demo() -> Engine:
@@ -72,15 +85,112 @@ def demo() -> Engine:
     return engine(DEMO)
 
 
-def load(text: str) -> Engine:
-    """An engine from the text of its sheet."""
-    sheet = tomllib.loads(text)
-    head = sheet.pop("engine")
-    features = {}
+def load(text: str, file: str = "sheet") -> Engine:
+    """An engine from the text of its sheet. Raises SheetError with file, line and reason."""
+    def wrong(group, name, reason):
+        return SheetError(f"{file}, line {_line(text, group, name)}: {group}.{name} {reason}." if name else f"{file}, line {_line(text, group)}: {reason}.")
+    try:
+        sheet = tomllib.loads(text)
+    except tomllib.TOMLDecodeError as error:
+        raise SheetError(f"{file}: {error}.") from None
+    head = sheet.pop("engine", None)
+    if not isinstance(head, dict) or not all(isinstance(head.get(key), str) and head[key] for key in ("name", "about")):
+        raise SheetError(f"{file}, line 1: [engine] must say name and about, as texts.")
+    rows = {}
     for group, entries in sheet.items():
+        if not isinstance(entries, dict):
+            raise wrong(group, "", f"{group} is not a group of features; write [{group}] above its features")
         for name, row in entries.items():
-            id = f"{group}.{name}"
-            kind = KINDS[row.get("kind", "length")]
-            sizes = {what: quantity(row[what], kind) if what in row else None for what in ("nominal", "low", "high", "wear")}
-            features[id] = Feature(id, row["label"], form(kind, row.get("decimals", 3)), **sizes, tool=row.get("tool", ""), source=row.get("from", ""))
-    return Engine(head["name"], head["about"], features)
+            if not isinstance(row, dict):
+                raise wrong(group, name, "is not a feature; write name = { label = \"...\", nominal = \"...\" }")
+            rows[f"{group}.{name}"] = row
+    features, open_ids = {}, []
+
+    def made(id, group, name):
+        if id in features:
+            return features[id]
+        if id in open_ids:
+            raise wrong(group, name, "follows from itself by way of " + ", ".join(open_ids))
+        open_ids.append(id)
+        features[id] = _feature(id, rows[id], head.get("from", ""), lambda other: made(other, *other.split(".", 1)) if other in rows else None,
+                                lambda reason: wrong(group, name, reason))
+        open_ids.pop()
+        return features[id]
+    for id in rows:
+        made(id, *id.split(".", 1))
+    return Engine(head["name"], head["about"], {id: features[id] for id in rows})
+
+
+def _feature(id, row, source, other, wrong) -> Feature:
+    """One feature, checked; `other(id)` gives a feature that it follows from, `wrong(reason)` the error to raise."""
+    for key in row:
+        if key not in _WORDS:
+            near = get_close_matches(key, _WORDS, 1)
+            raise wrong(f"says {key!r}, which no sheet knows; " + (f"did you mean {near[0]}" if near else f"it may say {', '.join(sorted(_WORDS))}"))
+    kind = KINDS.get(row.get("kind", "length"))
+    if kind is None:
+        near = get_close_matches(str(row["kind"]), KINDS, 1)
+        raise wrong(f"has the kind {row['kind']!r}, which there is not; " + (f"did you mean {near[0]}" if near else "it may be length, force, torque, volume and so on"))
+    if not isinstance(row.get("label"), str) or not row["label"]:
+        raise wrong("has no label; give the words that a reader knows it by")
+    if not isinstance(row.get("decimals", 3), int):
+        raise wrong("has decimals that are not a whole number")
+    shape = form(kind, row.get("decimals", 3))
+    sizes = {}
+    for what in WHAT:
+        if what in row:
+            try:
+                sizes[what] = quantity(str(row[what]), kind)
+            except EntryError as error:
+                raise wrong(f"has a {what} that cannot be read: {error.problem}; {error.accepted}") from None
+    if "follows" in row:
+        worked = _worked(row["follows"], shape, other, wrong)
+        for what, value in worked.items():
+            if value is not None:
+                sizes.setdefault(what, value)
+        half = float(shape.metric.factor) * 0.5 * 10 ** -shape.decimals  # what is written is rounded
+        if abs(sizes["nominal"] - worked["nominal"]) > half or any(
+                worked[what] is not None and sign * (sizes[what] - worked[what]) < -half for what, sign in (("low", 1), ("high", -1))):
+            raise wrong("does not follow from the sizes that it names: those give " + ", ".join(
+                f"{what} {shape.write(value, 'metric')}" for what, value in worked.items() if value is not None))
+    if "nominal" not in sizes:
+        raise wrong("has no nominal size; give one with its unit, such as nominal = \"37.900 mm\"")
+    low, high = sizes.get("low"), sizes.get("high")
+    if low is not None and high is not None and low > high:
+        raise wrong(f"has its limits upside down: low {row.get('low', '')} lies above high {row.get('high', '')}")
+    if low is not None and sizes["nominal"] < low - 1e-12 or high is not None and sizes["nominal"] > high + 1e-12:
+        raise wrong("has a nominal size outside its own limits")
+    return Feature(id, row["label"], shape, sizes["nominal"], low, high, sizes.get("wear"), row.get("tool", ""), row.get("from", source), row.get("follows", ""))
+
+
+def _worked(follows: str, shape: Form, other, wrong) -> dict:
+    """nominal, low and high of a sum of other features: "+ a - 2 b"; the limits at the worst of theirs."""
+    terms = re.findall(r"\s*([+-]?)\s*(?:(\d+(?:\.\d+)?)\s+)?([a-z_]+\.[a-z0-9_]+)\s*", follows)
+    if not terms or re.sub(r"\s", "", "".join("".join(t) for t in terms)) != re.sub(r"\s", "", follows):
+        raise wrong(f"follows {follows!r}, which cannot be read; write features with + and −, such as \"case.bore - 2 case.shell_wall - crank.journal\"")
+    worked = {"nominal": 0.0, "low": 0.0, "high": 0.0}
+    for sign, factor, id in terms:
+        feature, weight = other(id), (-1 if sign == "-" else 1) * float(factor or 1)
+        if feature is None:
+            raise wrong(f"follows from {id}, which the sheet does not have")
+        if feature.form.kind != shape.kind:
+            raise wrong(f"follows from {id}, which is a {feature.form.kind.name} and not a {shape.kind.name}")
+        worked["nominal"] += weight * feature.nominal
+        ends = (feature.low, feature.high) if weight > 0 else (feature.high, feature.low)
+        for what, end in zip(("low", "high"), ends):
+            worked[what] = None if end is None or worked[what] is None else worked[what] + weight * end
+    return worked
+
+
+def _line(text: str, group: str, name: str = "") -> int:
+    """Where a feature stands in the text, counted from 1; 1 where it is not found."""
+    inside = False
+    for number, line in enumerate(text.splitlines(), 1):
+        head = re.match(r"\s*\[([^\]]+)\]", line)
+        if head:
+            inside = head[1].strip() == group
+            if inside and not name or head[1].strip() == f"{group}.{name}":
+                return number
+        elif name and inside and re.match(rf"\s*{re.escape(name)}\s*=", line):
+            return number
+    return 1
