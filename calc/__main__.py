@@ -4,6 +4,7 @@ Exit status: 0 done, 2 something asked for that cannot be used (one sentence on 
 """
 import argparse
 import json
+import os
 import sys
 
 from calc.calculator import evaluate
@@ -69,4 +70,7 @@ def _refuse(sentences, asked, errors=()) -> int:
 
 
 if __name__ == "__main__":
-    sys.exit(main())
+    try:
+        sys.exit(main())
+    except BrokenPipeError:  # the reader of a pipe had seen enough
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
