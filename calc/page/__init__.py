@@ -18,16 +18,16 @@ def calculator_html(id: str, presets: dict[str, str] | None = None, anchor: str 
     found = evaluate(calculator, presets)
     return el(
         "live-calculator",
-        el("header", el("h3", calculator.title, id=f"{anchor}-title"), el("p", calculator.purpose, class_="purpose"), class_="calc-head"),
-        # Search finds a calculator by title, purpose and the words it is looked for with, not by the numbers of its example. The theme's
-        # indexer leaves an element out up to the first end tag of the same name, hence names that occur once.
+        # Search finds a calculator by what stands in its header, not by the numbers of its example. The theme's indexer leaves
+        # an element out up to the first end tag of the same name, hence names that occur once.
+        el("header", el("h3", calculator.title, id=f"{anchor}-title"), el("p", calculator.purpose, class_="purpose"),
+           el("p", "Also looked for as: ", ", ".join(calculator.finds), ".", class_="finds") if calculator.finds else None, class_="calc-head"),
         el("calc-top", el("div", result_page.verdict(found), data_part="verdict", class_="part-verdict"),
            form(calculator, found.taken, anchor, presets), class_="calc-top", data_search_exclude=True),
         el("calc-below", el("p", STALE, data_part="stale", class_="stale", hidden=True), el("p", data_part="status", class_="status", role="status"),
            el("div", result_page.body(found, anchor), data_part="result"),
            el("details", el("summary", "Working"), el("div", result_page.working(found), data_part="working"), data_keep="working"), class_="part-result",
            data_search_exclude=True),
-        el("p", "Also looked for as: ", ", ".join(calculator.finds), ".", class_="finds") if calculator.finds else None,
         el("p", data_part="announce", class_="visually-hidden", aria_live="polite"),
         class_="calculator", id=anchor, data_calculator=id, role="group", aria_labelledby=f"{anchor}-title")
 
