@@ -9,8 +9,8 @@
     main_journal = { label = "Main journal", nominal = "54.993 mm", low = "54.985 mm", high = "55.000 mm", wear = "54.960 mm", tool = "a micrometer" }
 
     [crankcase]
-    main_clearance = { label = "Main bearing clearance", wear = "0.150 mm",
-                       follows = "crankcase.main_housing - 2 crankcase.main_shell_wall - crank.main_journal" }
+    main_bore = { label = "Main bearing bore, shells fitted", nominal = "55.065 mm", low = "55.050 mm", high = "55.080 mm" }
+    main_clearance = { label = "Main bearing clearance", wear = "0.150 mm", follows = "crankcase.main_bore - crank.main_journal" }
 
 A feature may also say its `kind` (length if not said), `decimals` shown in the metric unit, and `from` where its values come from.
 """
@@ -21,7 +21,7 @@ from dataclasses import dataclass
 from difflib import get_close_matches
 from functools import cache
 
-from calc.quantity import KINDS, EntryError, quantity
+from calc.quantity import KINDS, EntryError, quantity, to_unit
 from calc.working import Form, Number, form, given
 
 DEMO = "TS-16"
@@ -46,6 +46,11 @@ class Feature:
     tool: str
     source: str
     follows: str = ""
+
+    @property
+    def text(self) -> str:
+        """The nominal size as an entry, exactly."""
+        return f"{to_unit(self.nominal, self.form.metric)!r} {self.form.metric.symbol}".strip()
 
     def number(self, what: str) -> Number:
         """nominal, low, high or wear as a Number that can be written."""
@@ -92,10 +97,11 @@ def load(text: str, file: str = "sheet") -> Engine:
     try:
         sheet = tomllib.loads(text)
     except tomllib.TOMLDecodeError as error:
-        raise SheetError(f"{file}: {error}.") from None
+        problem, _, where = str(error).removesuffix(")").rpartition(" (at ")
+        raise SheetError(f"{file}, {where}: not a line of a sheet ({problem}); write name = {{ label = \"...\", nominal = \"...\" }}.") from None
     head = sheet.pop("engine", None)
-    if not isinstance(head, dict) or not all(isinstance(head.get(key), str) and head[key] for key in ("name", "about")):
-        raise SheetError(f"{file}, line 1: [engine] must say name and about, as texts.")
+    if not isinstance(head, dict) or not all(_is_words(head.get(key)) for key in ("name", "about", "from")):
+        raise SheetError(f"{file}, line {_line(text, 'engine')}: [engine] must say name, about and from (whose numbers these are), as texts.")
     rows = {}
     for group, entries in sheet.items():
         if not isinstance(entries, dict):
@@ -126,15 +132,18 @@ def _feature(id, row, source, other, wrong) -> Feature:
     for key in row:
         if key not in _WORDS:
             near = get_close_matches(key, _WORDS, 1)
-            raise wrong(f"says {key!r}, which no sheet knows; " + (f"did you mean {near[0]}" if near else f"it may say {', '.join(sorted(_WORDS))}"))
-    kind = KINDS.get(row.get("kind", "length"))
+            raise wrong(f"says {key!r}, which no sheet knows; " + (f"{near[0]} is the nearest" if near else f"it may say {', '.join(sorted(_WORDS))}"))
+    kind = KINDS.get(str(row.get("kind", "length")))
     if kind is None:
         near = get_close_matches(str(row["kind"]), KINDS, 1)
-        raise wrong(f"has the kind {row['kind']!r}, which there is not; " + (f"did you mean {near[0]}" if near else "it may be length, force, torque, volume and so on"))
-    if not isinstance(row.get("label"), str) or not row["label"]:
+        raise wrong(f"has the kind {row['kind']!r}, which there is not; " + (f"{near[0]} is the nearest" if near else "it may be length, force, torque, volume and so on"))
+    if not _is_words(row.get("label")):
         raise wrong("has no label; give the words that a reader knows it by")
-    if not isinstance(row.get("decimals", 3), int):
-        raise wrong("has decimals that are not a whole number")
+    if type(row.get("decimals", 3)) is not int or not 0 <= row.get("decimals", 3) <= 9:
+        raise wrong("has decimals that are not a whole number from 0 to 9")
+    for key in ("tool", "from", "follows"):
+        if not _is_words(row.get(key, "-")):
+            raise wrong(f"has {key} that is not a text; give words, or leave {key} out")
     shape = form(kind, row.get("decimals", 3))
     sizes = {}
     for what in WHAT:
@@ -157,29 +166,33 @@ def _feature(id, row, source, other, wrong) -> Feature:
         raise wrong("has no nominal size; give one with its unit, such as nominal = \"37.900 mm\"")
     low, high = sizes.get("low"), sizes.get("high")
     if low is not None and high is not None and low > high:
-        raise wrong(f"has its limits upside down: low {row.get('low', '')} lies above high {row.get('high', '')}")
+        raise wrong(f"has its limits upside down: low {row.get('low', '')} lies above high {row.get('high', '')}; give the smaller as low")
     if low is not None and sizes["nominal"] < low - 1e-12 or high is not None and sizes["nominal"] > high + 1e-12:
-        raise wrong("has a nominal size outside its own limits")
+        raise wrong("has a nominal size outside its own limits; give one within " + " and ".join(row[what] for what in ("low", "high") if what in row))
     return Feature(id, row["label"], shape, sizes["nominal"], low, high, sizes.get("wear"), row.get("tool", ""), row.get("from", source), row.get("follows", ""))
 
 
 def _worked(follows: str, shape: Form, other, wrong) -> dict:
     """nominal, low and high of a sum of other features: "+ a - 2 b"; the limits at the worst of theirs."""
     terms = re.findall(r"\s*([+-]?)\s*(?:(\d+(?:\.\d+)?)\s+)?([a-z_]+\.[a-z0-9_]+)\s*", follows)
-    if not terms or re.sub(r"\s", "", "".join("".join(t) for t in terms)) != re.sub(r"\s", "", follows):
-        raise wrong(f"follows {follows!r}, which cannot be read; write features with + and −, such as \"case.bore - 2 case.shell_wall - crank.journal\"")
+    if not terms or any(not sign for sign, _, _ in terms[1:]) or re.sub(r"\s", "", "".join("".join(t) for t in terms)) != re.sub(r"\s", "", follows):
+        raise wrong(f"follows {follows!r}, which cannot be read; write features with + and - between them, such as \"case.bore - 2 case.shell_wall - crank.journal\"")
     worked = {"nominal": 0.0, "low": 0.0, "high": 0.0}
     for sign, factor, id in terms:
         feature, weight = other(id), (-1 if sign == "-" else 1) * float(factor or 1)
         if feature is None:
-            raise wrong(f"follows from {id}, which the sheet does not have")
+            raise wrong(f"follows from {id}, which the sheet does not have; name a feature that it has")
         if feature.form.kind != shape.kind:
-            raise wrong(f"follows from {id}, which is a {feature.form.kind.name} and not a {shape.kind.name}")
+            raise wrong(f"follows from {id}, which is a {feature.form.kind.name} and not a {shape.kind.name}; name sizes of one kind")
         worked["nominal"] += weight * feature.nominal
         ends = (feature.low, feature.high) if weight > 0 else (feature.high, feature.low)
         for what, end in zip(("low", "high"), ends):
             worked[what] = None if end is None or worked[what] is None else worked[what] + weight * end
     return worked
+
+
+def _is_words(x) -> bool:
+    return isinstance(x, str) and bool(x.strip())
 
 
 def _line(text: str, group: str, name: str = "") -> int:

@@ -12,9 +12,13 @@ from calc.stations import find
 STALE = "The entry above cannot be used. What stands here is the last good result, for other numbers."
 
 
-def calculator_html(id: str, presets: dict[str, str] | None = None, anchor: str = "") -> Html:
-    """A calculator with its form and a worked result. Raises KeyError for an unknown id, calc.result.Refused for a bad preset."""
-    calculator, presets, anchor = find(id), presets or {}, anchor or id
+def calculator_html(id: str, presets: dict[str, str] | None = None, anchor: str = "", sheet: str = "") -> Html:
+    """A calculator with its form and a worked result; `sheet` names the engine whose sizes stand in for the demo engine's.
+
+    Raises KeyError for an unknown id or engine, calc.result.Refused for a bad preset.
+    """
+    calculator, anchor = find(id), anchor or id
+    presets = {**(_presets(calculator, engine.engine(sheet)) if sheet else {}), **(presets or {})}
     found = evaluate(calculator, presets)
     return el(
         "live-calculator",
@@ -32,6 +36,11 @@ def calculator_html(id: str, presets: dict[str, str] | None = None, anchor: str 
         class_="calculator", id=anchor, data_calculator=id, role="group", aria_labelledby=f"{anchor}-title")
 
 
+def _presets(calculator: Calculator, sheet: engine.Engine) -> dict[str, str]:
+    """The nominal sizes of an engine as entries for the inputs that measure its features."""
+    return {i.name: sheet.features[i.feature].text for i in calculator.inputs if i.feature in sheet.features}
+
+
 def live_parts(calculator: Calculator, entries: dict[str, str], system: str, anchor: str, working: bool) -> tuple[dict[str, str], dict[str, str]]:
     """The parts of the page that change with the entries, and a note for each field that was read in a way worth saying.
 
@@ -41,7 +50,7 @@ def live_parts(calculator: Calculator, entries: dict[str, str], system: str, anc
     parts = {"verdict": result_page.verdict(found), "result": result_page.body(found, anchor), "announce": found.verdict.headline.plain(system)}
     if working:
         parts["working"] = result_page.working(found)
-    return parts, {t.input.name: t.note for t in found.taken if t.note}
+    return parts, {t.input.name: " ".join(t.notes) for t in found.taken if t.notes}
 
 
 def result_html(id: str, output: str) -> Html:
@@ -52,13 +61,16 @@ def result_html(id: str, output: str) -> Html:
     return quantity(evaluate(calculator).outputs[output])
 
 
-def size_html(feature: str, what: str = "nominal") -> Html:
-    """A size from the demo engine's data sheet: nominal, low, high, wear, or limits (low to high)."""
-    found = engine.demo().feature(feature)
+def size_html(feature: str, what: str = "nominal", sheet: str = engine.DEMO) -> Html:
+    """A size from an engine's data sheet: nominal, low, high, wear, or limits (low to high, or the one that there is)."""
+    found = engine.engine(sheet).feature(feature)
     if what == "limits":
+        if found.low is None or found.high is None:
+            one = "high" if found.low is None else "low"
+            return children({"high": "up to ", "low": "from "}[one], quantity(found.number(one)))
         return children(quantity(found.number("low")), " to ", quantity(found.number("high")))
-    if what not in ("nominal", "low", "high", "wear"):
-        raise KeyError(f"a size has nominal, low, high, wear and limits, not {what!r}")
+    if what not in engine.WHAT:
+        raise KeyError(f"a size has {', '.join(engine.WHAT)} and limits, not {what!r}")
     return quantity(found.number(what))
 
 
@@ -84,12 +96,4 @@ def caution_html(id: str) -> Html:
     return children(known[id].text)
 
 
-def station_html(name: str, links: dict[str, str] | None = None) -> Html:
-    """A station's calculators in the order of the work; `links` maps id to address."""
-    from calc.stations import station
-    links = links or {}
-    rows = [find(id) for id in station(name).CALCULATORS]
-    return el("ul", *(el("li", el("a", c.title, href=links[c.id]) if c.id in links else el("strong", c.title), el("span", c.purpose, class_="purpose")) for c in rows), class_="station")
-
-
-__all__ = ["Html", "calculator_html", "caution_html", "live_parts", "quantity_html", "result_html", "size_html", "station_html", "value"]
+__all__ = ["Html", "calculator_html", "caution_html", "live_parts", "quantity_html", "result_html", "size_html", "value"]

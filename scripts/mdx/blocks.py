@@ -28,6 +28,7 @@ from markdown.util import AtomicString
 from pymdownx.blocks import BlocksExtension
 from pymdownx.blocks.block import Block
 
+from calc import engine
 from calc.result import Refused
 from scripts.mdx.handbook import Handbook
 from scripts.mdx.place import Lines, MarkdownError, outside_fences
@@ -69,9 +70,10 @@ class OptionError(ValueError):
 
 
 def calculator(use: Use) -> str:
-    """The calculator of that id, with its worked example; options pre-set inputs."""
+    """The calculator of that id, with its worked example; options pre-set inputs, `engine` takes another sheet's sizes."""
+    presets = dict(use.options)
     try:
-        return use.handbook.page.calculator_html(use.argument, use.options, use.anchor)
+        return use.handbook.page.calculator_html(use.argument, presets, use.anchor, presets.pop("engine", ""))
     except Refused as refused:
         first = refused.errors[0]
         raise OptionError(first.field, first.sentence()) from refused
@@ -86,7 +88,26 @@ def station(use: Use) -> Markdown:
     ))
 
 
-BLOCKS: dict[str, Callable[[Use], str]] = {"calculator": calculator, "station": station}
+def limits(use: Use) -> Markdown:
+    """The limits of an engine's features, by groups of its data sheet; each linked to the calculator that judges it."""
+    for name in use.options:
+        if name != "engine":
+            raise OptionError(name, f"{name} is not an option of /// limits; it takes engine")
+    sheet = use.options.get("engine", engine.DEMO)
+    rows = [f"| {f'[{feature.label}]({link})' if link else feature.label} | {made} | {wear} | {feature.tool or ''} |"
+            for feature, link, made, wear in use.handbook.limits(use.argument.split(), sheet)]
+    return Markdown("\n".join(["| Size | As made | Wear limit | Measured with |", "| --- | --- | --- | --- |", *rows]))
+
+
+def checks(use: Use) -> Markdown:
+    """Every calculator's sources, and the outside numbers that it meets."""
+    from scripts.mdx import checks as tables  # reads the tests' tables, which only this page needs
+    for name in use.options:
+        raise OptionError(name, f"{name} is not an option of /// checks, which has none")
+    return Markdown(tables.page(use.handbook))
+
+
+BLOCKS: dict[str, Callable[[Use], str]] = {"calculator": calculator, "station": station, "limits": limits, "checks": checks}
 
 
 def register(md, handbook: Handbook, lines: Lines) -> None:

@@ -8,6 +8,7 @@ from difflib import get_close_matches
 from functools import cached_property
 from pathlib import Path
 
+from calc import engine
 from scripts.mdx import place
 
 PLACED = re.compile(r"^ *///+ *calculator *\| *([\w-]+) *$")
@@ -27,6 +28,41 @@ class Handbook:
             raise KeyError(f"there is no station {station!r}; {hint}")
         found = [self.stations.find(id) for id in self.stations.station(station).CALCULATORS]
         return [(c.id, c.title, c.purpose) for c in found]
+
+    def limits(self, groups: list[str], sheet: str) -> list[tuple]:
+        """Of each feature in those groups of an engine's sheet: itself, a link to what judges it or "", its limits as made and worn as HTML."""
+        found = engine.engine(sheet)
+        for group in groups:
+            if not any(id.startswith(f"{group}.") for id in found.features):
+                known = sorted({id.partition(".")[0] for id in found.features})
+                raise KeyError(f"{sheet} has no group {group!r}; it has {', '.join(known)}")
+
+        def part(feature, what):
+            return self.page.size_html(feature.id, what, sheet)
+        return [(f, self._judge(f), part(f, "limits") if f.low is not None or f.high is not None else part(f, "nominal"), "" if f.wear is None else part(f, "wear"))
+                for f in found.features.values() if f.id.partition(".")[0] in groups]
+
+    def _judge(self, feature) -> str:
+        """Link to the calculator that takes a feature, or one that it follows from; empty where none does."""
+        for id in (feature.id, *re.findall(r"[a-z_]+\.[a-z0-9_]+", feature.follows)):
+            if id in self._takers:
+                return self.link(self._takers[id])
+        return ""
+
+    @cached_property
+    def _takers(self) -> dict[str, str]:
+        """Feature → the first placed calculator with an input that measures it."""
+        taken: dict[str, str] = {}
+        for calculator in self.stations.every():
+            if calculator.id in self._placed:
+                for declared in calculator.inputs:
+                    if declared.feature:
+                        taken.setdefault(declared.feature, calculator.id)
+        return taken
+
+    def placed(self, id: str) -> bool:
+        """Does a calculator stand on a page?"""
+        return id in self._placed
 
     def link(self, id: str) -> str:
         """Where a calculator stands, as a link for the Markdown of the page in work."""
