@@ -17,7 +17,7 @@ import tempfile
 from html.parser import HTMLParser
 from pathlib import Path
 
-from scripts.environment import CACHE, ROOT, Missing
+from scripts.environment import CACHE, ROOT, Missing, one_at_a_time
 from scripts.mdx.place import MarkdownError
 
 SITE = ROOT / "site"
@@ -35,10 +35,15 @@ def build(site_dir: Path = SITE, force: bool = False) -> str:
     The id is made from the sources, so the same sources always give the same one.
     """
     site_dir = Path(site_dir)
-    build_id = sources_digest()
-    if not force and built_from(site_dir) == build_id:
-        return build_id
     CACHE.mkdir(exist_ok=True)
+    with one_at_a_time(CACHE / "build.lock"):
+        build_id = sources_digest()
+        if force or built_from(site_dir) != build_id:
+            _build_anew(site_dir, build_id)
+    return build_id
+
+
+def _build_anew(site_dir: Path, build_id: str) -> None:
     with tempfile.TemporaryDirectory(prefix="site-", dir=CACHE) as work:
         fresh = Path(work) / "fresh"
         _pages(fresh)
@@ -49,7 +54,6 @@ def build(site_dir: Path = SITE, force: bool = False) -> str:
             site_dir.rename(Path(work) / "old")
         site_dir.parent.mkdir(parents=True, exist_ok=True)
         shutil.move(fresh, site_dir)
-    return build_id
 
 
 def sources_digest() -> str:

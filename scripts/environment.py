@@ -52,7 +52,7 @@ def enter(module: str, *sets: str) -> None:
 def install(*sets: str) -> None:
     """Make the environment, and bring the named requirement sets (site, test, node) up to date."""
     VENV.mkdir(exist_ok=True)
-    with _one_at_a_time(VENV / ".lock"):
+    with one_at_a_time(VENV / ".lock"):
         installed = _read_stamp()
         wanted = {name: _digest(name) for name in sets}
         if installed.get("python") != sys.version or not PYTHON.exists():
@@ -179,8 +179,8 @@ def _apt_install(package: str) -> bool:
 
 
 @contextlib.contextmanager
-def _one_at_a_time(path: Path):
-    """Two commands started together must not both install."""
+def one_at_a_time(path: Path):
+    """Two commands started together must not both do the same work in the same place."""
     try:
         import fcntl
     except ImportError:  # Windows: nobody runs two at once there

@@ -12,7 +12,12 @@ const python = await loadPyodide({ indexURL: runtime + sep, env: { PYTHONHASHSEE
 python.mountNodeFS("/source/calc", calc);
 python.mountNodeFS("/out", out);
 python.runPython(await readFile(new URL("inside.py", import.meta.url), "utf8"));
-python.globals.get("make")("/source/calc", "/out");
+try {
+  python.globals.get("make")("/source/calc", "/out");
+} catch (error) {
+  console.error(error.message);
+  process.exit(1);
+}
 
 // The runtime asks for its list of packages at every start; none of them is used here.
 const { info } = JSON.parse(await readFile(join(runtime, "pyodide-lock.json"), "utf8"));

@@ -4,10 +4,10 @@
 // It says  {state: "ready"}  or  {state: "failed", why}  once, then  {reply}  or  {fault}  to each request.
 import { startPython } from "./python.mjs";
 
-const where = JSON.parse(self.name);
+const { runtime, calc } = JSON.parse(self.name);
 
 try {
-  const answer = await startPython(where.runtime, bytes(where.calc));
+  const answer = await Promise.race([startPython(runtime, bytes(calc)), failureOfTheBrowser()]);
   self.onmessage = ({ data: request }) => {
     try {
       self.postMessage({ reply: JSON.parse(answer(JSON.stringify(request))) });
@@ -22,7 +22,26 @@ try {
 }
 
 async function bytes(address) {
-  const response = await fetch(address);
-  if (!response.ok) throw new Error(`${address}: ${response.status} ${response.statusText}`);
-  return new Uint8Array(await response.arrayBuffer());
+  return new Uint8Array(await (await fetch(address)).arrayBuffer());
+}
+
+/**
+ * Rejects when a download or the compilation fails. The runtime only prints that to the console, and
+ * then waits for ever.
+ */
+function failureOfTheBrowser() {
+  return new Promise((_, reject) => {
+    const watch = (owner, name, check = () => {}) => {
+      const original = owner[name];
+      owner[name] = (...given) => {
+        const promise = original.apply(owner, given);
+        promise.then(check).catch(reject);
+        return promise;
+      };
+    };
+    watch(self, "fetch", ({ ok, status, url }) => {
+      if (!ok) throw new Error(`${url} gave ${status}`);
+    });
+    watch(WebAssembly, "instantiateStreaming");
+  });
 }
