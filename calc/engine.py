@@ -116,7 +116,7 @@ def load(text: str, file: str = "sheet") -> Engine:
         if id in features:
             return features[id]
         if id in open_ids:
-            raise wrong(group, name, "follows from itself by way of " + ", ".join(open_ids))
+            raise wrong(group, name, "follows from itself by way of " + ", ".join(open_ids) + "; give one of them a size of its own")
         open_ids.append(id)
         features[id] = _feature(id, rows[id], head.get("from", ""), lambda other: made(other, *other.split(".", 1)) if other in rows else None,
                                 lambda reason: wrong(group, name, reason))
@@ -168,7 +168,7 @@ def _feature(id, row, source, other, wrong) -> Feature:
     if low is not None and high is not None and low > high:
         raise wrong(f"has its limits upside down: low {row.get('low', '')} lies above high {row.get('high', '')}; give the smaller as low")
     if low is not None and sizes["nominal"] < low - 1e-12 or high is not None and sizes["nominal"] > high + 1e-12:
-        raise wrong("has a nominal size outside its own limits; give one within " + " and ".join(row[what] for what in ("low", "high") if what in row))
+        raise wrong("has a nominal size outside its own limits; give one within " + " and ".join(str(row[what]) for what in ("low", "high") if what in row))
     return Feature(id, row["label"], shape, sizes["nominal"], low, high, sizes.get("wear"), row.get("tool", ""), row.get("from", source), row.get("follows", ""))
 
 
