@@ -14,10 +14,13 @@ are named by a class of `Output`s. Form, checks on input, page, command, schema 
 """
 import inspect
 from dataclasses import dataclass, field, replace
+from difflib import get_close_matches
 from functools import cached_property
+from math import isfinite
 
 from calc import doubt
 from calc.inputs import Choice, Quantity, choice, column, given, grid, measured
+from calc.quantity import quoted
 from calc.result import Impossible, InputError, Limit, Refused, Remark, Result, answer, as_text, say
 from calc.working import Form, Number, given as given_number, step, steps_behind
 
@@ -95,6 +98,8 @@ def calculator(id, title, outputs, *, purpose, finds=(), sources=(), cautions=()
             default = "" if parameter.default is parameter.empty else parameter.default
             if not default and not declared.feature:
                 raise DeclarationError(f"{id}: {parameter.name} has neither a default nor a feature to take it from")
+            if isinstance(declared, Choice) and default not in declared.options:
+                raise DeclarationError(f"{id}: {parameter.name} has the default {default!r}, which is not one of {', '.join(declared.options)}")
             inputs.append(replace(declared, name=parameter.name, default=default))
         if not outputs.all():
             raise DeclarationError(f"{id}: no outputs")
@@ -122,6 +127,8 @@ def evaluate(calculator: Calculator, entries: dict[str, str] | None = None, syst
     remarks = [Remark("note", as_text(n), t.input.name) for t in taken for n in t.notes]
     remarks += [r for t in taken if t.entered for r in t.input.usual_remarks(t)]
     steps = steps_behind(found.numbers)
+    if not all(isfinite(n.value) for n in steps):
+        raise _no_answer(calculator, "endless")
     used = [s.source for s in steps if s.source]
     return Result(calculator, taken, outputs, verdict, tuple(steps), (*remarks, *found.remarks),
                   tuple(dict.fromkeys((*found.cautions, *calculator.cautions))), tuple(dict.fromkeys((*calculator.sources, *used))),
@@ -156,19 +163,27 @@ def _take(calculator, entries, system) -> tuple:
 def _work(calculator, values):
     """Call the calculator's function; entries that do not go together are refused."""
     try:
-        return calculator.function(**values)
+        found = calculator.function(**values)
+    except Refused:
+        raise
     except Impossible as error:
         declared = calculator.input[error.field.partition(".")[0]]
         raise Refused([InputError(error.field, "impossible", say(declared.label + ": " + error.text.template.rstrip(".") + ".", **error.text.values))]) from None
-    except ArithmeticError as error:  # kept from the reader's eye; the sweep over all calculators holds that it never happens
-        first = calculator.inputs[0]
-        raise Refused([InputError(first.name, "no-answer", say(
-            "{label}: these entries together give no answer ({error}); give sizes nearer to the usual ones.",
-            label=first.label, error=type(error).__name__))]) from error
+    except (ArithmeticError, ValueError) as error:  # a division by zero, the root of a negative number
+        raise _no_answer(calculator, type(error).__name__) from error
+    if not all(isfinite(n.value) for n in found.numbers):
+        raise _no_answer(calculator, "endless")
+    return found
+
+
+def _no_answer(calculator, why) -> Refused:
+    """Keeps an arithmetical fault from the reader's eye; the sweep over all calculators holds that it never happens."""
+    first = calculator.inputs[0]
+    return Refused([InputError(first.name, "no-answer", say("{label}: these entries together give no answer ({why}); give sizes nearer to the usual ones.",
+                                                            label=first.label, why=why))])
 
 
 def _unknown_input(calculator, name) -> InputError:
-    from difflib import get_close_matches
     near = get_close_matches(name, calculator.input, 1)
-    hint = f"did you mean {near[0]}?" if near else "give one of " + ", ".join(calculator.input)
-    return InputError(name, "unknown-input", say("{name}: {id} has no such input; {hint}" + ("" if near else "."), name=name[:40], id=calculator.id, hint=hint))
+    hint = f"the nearest is {near[0]}" if near else "give one of " + ", ".join(calculator.input)
+    return InputError(name, "unknown-input", say("{name} is not an input of {id}; {hint}.", name=quoted(name), id=calculator.id, hint=hint))

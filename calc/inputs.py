@@ -1,11 +1,13 @@
 """What a calculator asks for: quantities, choices and grids, each able to read an entry or refuse it in one sentence."""
+import math
 from dataclasses import dataclass
+from fractions import Fraction
 from functools import cached_property
 
 from calc import engine
 from calc.formulas.warm_reading import GAUGE_ALPHA, at_reference
 from calc.materials import MATERIALS, REFERENCE, OutsideTable
-from calc.quantity import EXPANSION, TEMPERATURE, EntryError, quantity, read
+from calc.quantity import EXPANSION, TEMPERATURE, EntryError, from_unit, quantity, quoted, read, stated, to_unit
 from calc.result import InputError, Refused, Remark, say
 from calc.sources import THERMAL
 from calc.working import Form, Number, form, given as given_number, step
@@ -131,17 +133,22 @@ class Quantity:
         if low <= value <= high:
             return
         why = f" ({self.hard[2]})" if len(self.hard) > 2 else ""
-        side, limit = ("below", low) if value < low else ("above", high)
-        words = {"got": self._exact(value), "limit": self._exact(limit), "low": self._exact(low), "high": self._exact(high)}
+        side, limit = ("below", "{low}") if value < low else ("above", "{high}")
         raise Refused([self.refusal("out-of-range", say(
-            "{got} is " + side + " {limit}, past what this calculator can answer for" + why + "; give {low} to {high}", **words))])
+            "{got} is " + side + " " + limit + ", past what this calculator can answer for" + why + "; give {low} to {high}",
+            **self._beside(value, low, high)))])
 
-    def _exact(self, value):
-        """The value with enough decimals to tell it from a limit that it just misses, no needless zeros else."""
-        number = self.number(value)
-        return number.shown(self.form.decimals + 3) if self.form.bare(value, "metric") in (
-            self.form.bare(self.hard_range[0], "metric"), self.form.bare(self.hard_range[1], "metric")
-        ) and value not in self.hard_range else number
+    def _beside(self, value, low, high) -> dict:
+        """A value and the range that it misses, as they are told: what is read here and typed again is accepted."""
+        texts = {"low": {}, "high": {}, "got": {}}
+        for system in ("metric", "inch"):
+            unit, places = self.form.unit(system), self.form.places(system)
+            for name, limit, inwards in (("low", low, math.ceil), ("high", high, math.floor)):
+                steps = inwards(Fraction(repr(to_unit(limit, unit))) * 10 ** places)
+                texts[name][system] = stated(from_unit(steps / 10 ** places, unit), unit, places)
+            told = (stated(value, unit, more) for more in range(places, places + 18))  # enough to tell it from the limit that it just misses
+            texts["got"][system] = next(text for text in told if text not in (texts["low"][system], texts["high"][system]))
+        return {name: _Told(value, texts[name]) for name in texts}
 
     def refusal(self, code: str, text, part: str = "") -> InputError:
         return InputError(f"{self.name}.{part}" if part else self.name, code, say(f"{self.label}: " + text.template.rstrip(".") + ".", **text.values))
@@ -149,9 +156,20 @@ class Quantity:
     def usual_remarks(self, taken: Taken):
         value = float(taken.value)
         if self.usual_range and not self.usual_range[0] <= value <= self.usual_range[1]:
-            low, high = map(self.number, self.usual_range)
             yield Remark("warning", say("{label} {got} is outside the usual {low} to {high}: measure again before you trust what follows.",
-                                        label=self.label, got=self.number(value), low=low, high=high), self.name)
+                                        label=self.label, **self._beside(value, *self.usual_range)), self.name)
+
+
+class _Told(Number):
+    """A number that is written in its own words in each unit system."""
+    __slots__ = ("texts",)
+
+    def __init__(self, value, texts):
+        super().__init__(value)
+        self.texts = texts
+
+    def text(self, system="metric"):
+        return self.texts[system]
 
 
 @dataclass(frozen=True)
@@ -182,7 +200,7 @@ class Choice:
         ids = [text] if text in self.options else [
             id for id, words in self.options.items() if text.casefold() in (words.casefold(), id.casefold())]
         if len(ids) != 1:
-            what = f"“{text[:40]}” is not a choice" if text else "is empty"
+            what = f"{quoted(text)} is not a choice" if text else "is empty"
             raise Refused([InputError(self.name, "unknown-choice", say("{label}: {what}; choose one of {accepted}.",
                                                                        label=self.label, what=what, accepted=", ".join(self.options)))])
         return Taken(self, texts, ids[0], True)

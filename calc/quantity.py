@@ -690,9 +690,9 @@ def quantity(text: str, kind: Kind) -> float:
     """
     entry, named = _read(text, kind, kind.metric)
     if entry.note:
-        raise EntryError("not-a-number", f"{_quote(text)} can be read in two ways", _accepted(kind))
+        raise EntryError("not-a-number", f"{quoted(text)} can be read in two ways", _accepted(kind))
     if not named and kind.metric.symbol and (entry.value or kind is TEMPERATURE):  # 0 is 0 in every unit but a temperature's
-        raise EntryError("unknown-unit", f"{_quote(text)} names no unit", _accepted(kind))
+        raise EntryError("unknown-unit", f"{quoted(text)} names no unit", _accepted(kind))
     return entry.value
 
 
@@ -701,15 +701,15 @@ _DOUBT = re.compile(r"±|\+ ?/ ?-|\+-")
 
 def _read(text, kind, default):
     if not isinstance(text, str):
-        raise EntryError("not-a-number", f"{_quote(repr(text))} is not text", _accepted(kind))
+        raise EntryError("not-a-number", f"{quoted(repr(text))} is not text", _accepted(kind))
     if len(text) > LONGEST:
-        raise EntryError("too-long", f"{_quote(text)} is {len(text)} characters long", _accepted(kind))
+        raise EntryError("too-long", f"{quoted(text)} is {len(text)} characters long", _accepted(kind))
     plain = _plain(text)
     if not plain:
         raise EntryError("empty", "nothing was given", _accepted(kind))
     parts = _DOUBT.split(plain)
     if len(parts) > 2:
-        raise EntryError("bad-doubt", f"{_quote(text)} has more than one ±", _accepted_doubt(kind))
+        raise EntryError("bad-doubt", f"{quoted(text)} has more than one ±", _accepted_doubt(kind))
     if len(parts) == 2:
         first, last = parts
         if first.startswith("(") and last.count(")") == 1 and ")" not in first:  # (54.987 ± 0.004) mm
@@ -720,20 +720,20 @@ def _read(text, kind, default):
         notes = value.notes
     number = _to_float(value.number * value.unit.factor + value.unit.offset, text, kind)
     if kind is COUNT and value.number.denominator != 1:
-        raise EntryError("not-a-number", f"{_quote(text)} is not a whole number", _accepted(kind))
+        raise EntryError("not-a-number", f"{quoted(text)} is not a whole number", _accepted(kind))
     return Entry(number, value.unit, " ".join(notes), doubt, text), value.named
 
 
 def _with_doubt(text, first, last, kind, default):
     """Value, SI doubt and notes of an entry with a ± in it."""
     if not first or not last:
-        raise EntryError("bad-doubt", f"{_quote(text)} needs a number on both sides of the ±", _accepted_doubt(kind))
+        raise EntryError("bad-doubt", f"{quoted(text)} needs a number on both sides of the ±", _accepted_doubt(kind))
     value = _number(first, kind, default)
     try:
         doubt = _number(last, kind, value.unit)
     except EntryError as error:
         if error.code in ("not-a-number", "several-numbers"):
-            raise EntryError("bad-doubt", f"{_quote(last)} is not a doubt", _accepted_doubt(kind)) from None
+            raise EntryError("bad-doubt", f"{quoted(last)} is not a doubt", _accepted_doubt(kind)) from None
         raise
     notes = value.notes + doubt.notes
     if doubt.named and not value.named and doubt.unit != value.unit:
@@ -741,12 +741,12 @@ def _with_doubt(text, first, last, kind, default):
         # "54.987 ± 4 µm" or "20 ± 1 K" it may well be for the doubt alone.
         if doubt.unit not in (kind.metric, kind.inch):
             raise EntryError(
-                "bad-doubt", f"{_quote(text)} does not say which unit {first} is in",
+                "bad-doubt", f"{quoted(text)} does not say which unit {first} is in",
                 f"name both, such as {first}{_gap(default)}{default.symbol} ± {last}")
         value = _number(first, kind, doubt.unit)
         notes = value.notes + doubt.notes + [f"Took {doubt.unit.symbol} for both {first} and its doubt."]
     if doubt.number < 0:
-        raise EntryError("bad-doubt", f"{_quote(text)} has a doubt below zero", _accepted_doubt(kind))
+        raise EntryError("bad-doubt", f"{quoted(text)} has a doubt below zero", _accepted_doubt(kind))
     return value, _to_float(doubt.number * doubt.unit.factor, text, kind), notes
 
 
@@ -786,8 +786,8 @@ def _number(plain, kind, default):
     match = _NUMBER.match(plain)
     if not match:
         if _ENDLESS.match(plain):
-            raise EntryError("not-finite", f"{_quote(plain)} is not a size", _accepted(kind))
-        raise EntryError("not-a-number", f"{_quote(plain)} is not a number", _accepted(kind))
+            raise EntryError("not-finite", f"{quoted(plain)} is not a size", _accepted(kind))
+        raise EntryError("not-a-number", f"{quoted(plain)} is not a number", _accepted(kind))
     rest = plain[match.end():].strip()
     unit, notes = (_named_unit(plain, rest, kind) if rest else (default, []))
     if match["top"]:
@@ -808,9 +808,9 @@ def _number(plain, kind, default):
 def _fraction(match, plain, kind):
     whole, top, under = (int(match[part] or 0) for part in ("whole", "top", "under"))
     if under == 0:
-        raise EntryError("bad-fraction", f"{_quote(plain)} divides by zero", _accepted(kind))
+        raise EntryError("bad-fraction", f"{quoted(plain)} divides by zero", _accepted(kind))
     if match["whole"] and top >= under:
-        raise EntryError("bad-fraction", f"{_quote(plain)} has a fraction of one or more behind a whole number",
+        raise EntryError("bad-fraction", f"{quoted(plain)} has a fraction of one or more behind a whole number",
                          _accepted(kind))
     return whole + Fraction(top, under)
 
@@ -828,8 +828,8 @@ def _decimal(match, plain, kind):
         head, tail = body.rsplit(marks[-1], 1) if mixed else (body, "")
         if not _GROUPED.fullmatch(head):
             if _LIST.fullmatch(body):
-                raise EntryError("several-numbers", f"{_quote(plain)} is more than one number", _accepted(kind))
-            raise EntryError("not-a-number", f"{_quote(plain)} is not a number", _accepted(kind))
+                raise EntryError("several-numbers", f"{quoted(plain)} is more than one number", _accepted(kind))
+            raise EntryError("not-a-number", f"{quoted(plain)} is not a number", _accepted(kind))
         body = re.sub("[.,]", "", head) + ("." + tail if mixed else "")
         notes.append(f"Took {digits} as {body}.")
     elif marks == [","] and " " not in digits:
@@ -840,7 +840,7 @@ def _decimal(match, plain, kind):
     body = body.replace(",", ".")
     power = match["power"] or match["raised"] or match["signed"] or "0"
     if len(power.lstrip("+-").lstrip("0")) > 3:
-        raise EntryError("not-finite", f"{_quote(plain)} is beyond all sizes", _accepted(kind))
+        raise EntryError("not-finite", f"{quoted(plain)} is beyond all sizes", _accepted(kind))
     return Fraction(body.removesuffix(".")) * Fraction(10) ** int(power), notes
 
 
@@ -859,15 +859,15 @@ def _named_unit(plain, rest, kind):
     if other:
         raise EntryError("wrong-kind", f"{rest} is {_a(other.name)}, and {_a(kind.name)} belongs here", _accepted(kind))
     if _MORE_FRACTION.match(rest):
-        raise EntryError("bad-fraction", f"{_quote(plain)} is not a fraction of whole numbers", _accepted(kind))
+        raise EntryError("bad-fraction", f"{quoted(plain)} is not a fraction of whole numbers", _accepted(kind))
     if _MORE_NUMBERS.search(rest):
-        raise EntryError("several-numbers", f"{_quote(plain)} is more than one number", _accepted(kind))
+        raise EntryError("several-numbers", f"{quoted(plain)} is more than one number", _accepted(kind))
     if _UNIT_LIKE.fullmatch(rest) and rest not in ("x", "e", "E"):
-        problem = f"{_quote(rest)} is not a unit of {kind.name}"
+        problem = f"{quoted(rest)} is not a unit of {kind.name}"
         if canonical.lower() in _spellings(kind)[1]:
             problem += " as it is written, for capitals matter here"
         raise EntryError("unknown-unit", problem, _accepted(kind))
-    raise EntryError("not-a-number", f"{_quote(plain)} is not a number", _accepted(kind))
+    raise EntryError("not-a-number", f"{quoted(plain)} is not a number", _accepted(kind))
 
 
 _SEXAGESIMAL = re.compile(r"""
@@ -893,7 +893,7 @@ def _degrees_minutes_seconds(plain):
     if values["s"] >= 60 or (match["d"] and values["m"] >= 60):
         wrong = "has minutes or seconds of 60 or more"
     if wrong:
-        raise EntryError("bad-angle", f"{_quote(plain)} {wrong}", _accepted(ANGLE))
+        raise EntryError("bad-angle", f"{quoted(plain)} {wrong}", _accepted(ANGLE))
     degrees = values["d"] + values["m"] / 60 + values["s"] / 3600
     return -degrees if match["sign"] == "-" else degrees
 
@@ -904,7 +904,7 @@ _BEYOND = 10**30
 def _to_float(exact, text, kind):
     # Nothing in a workshop is outside of this in SI units, and inside of it every conversion is safe.
     if exact and not Fraction(1, _BEYOND) < abs(exact) < _BEYOND:
-        raise EntryError("not-finite", f"{_quote(text)} is beyond all sizes", _accepted(kind))
+        raise EntryError("not-finite", f"{quoted(text)} is beyond all sizes", _accepted(kind))
     return float(exact)
 
 
@@ -921,7 +921,7 @@ def _accepted_doubt(kind):
     return f"give a value and its doubt, such as {number} ± {'1 K' if kind is TEMPERATURE else '0.01'}"
 
 
-def _quote(text):
+def quoted(text):
     """The text in quotation marks for a message: printable, on one line, 40 characters at most."""
     text = "".join(c if c.isprintable() else " " if c.isspace() else "\ufffd" for c in text[:200]).strip()
     return f'"{text if len(text) <= 40 else text[:39] + "…"}"'

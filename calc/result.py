@@ -24,7 +24,9 @@ class Text:
 def say(template: str, **values) -> Text:
     """A sentence with quantities: `say("{left} is left of the grip", left=number)`."""
     text = Text(template, values)
-    text.parts()  # a placeholder without a value is the author's slip: fail where it was written
+    # a placeholder without a value, or one that is not a plain name, is the author's slip: fail where it was written
+    if any("{" in words or "}" in words for words in text.parts()[::2]):
+        raise KeyError(f"a placeholder is only a name in braces: {template}")
     return text
 
 
@@ -127,6 +129,8 @@ def answer(*numbers: Number, verdict: tuple, remarks=(), figures=(), tables=(), 
     verdict can be given at all.
     """
     state, headline, do = verdict
+    if not all(isinstance(n, Number) for n in numbers):
+        raise TypeError("every output is named by its declaration: answer(Out.size(...), ...)")
     return Answer(numbers, Verdict(state, as_text(headline), as_text(do)), tuple(r for r in remarks if r),
                   tuple(f for f in figures if f), tuple(t for t in tables if t), tuple(cautions), tuple(limits))
 
