@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sys
 from collections import Counter
+from importlib import import_module
 
 from calc.page.html import el
 from calc.page.result import SOURCE_KINDS
@@ -41,8 +42,8 @@ def _rows(calculator) -> list[checks.Check]:
     used = {value.__name__ for value in vars(module).values() if type(value) is type(sys) and value.__name__.startswith("calc.")}
     used.add(module.__name__)
     tables = [table for table in checks.TABLES if table.replace("tests.", "calc.", 1).removesuffix("_checks") in used]
-    return [row for table in tables for row in sys.modules[table].CHECKS] + [
-        row for row in checks.every() if row.subject == calculator.id and not any(row in sys.modules[table].CHECKS for table in tables)]
+    return [row for table in tables for row in import_module(table).CHECKS] + [
+        row for row in checks.every() if row.subject == calculator.id and not any(row in import_module(table).CHECKS for table in tables)]
 
 
 def _table(rows) -> str:
