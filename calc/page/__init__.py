@@ -3,7 +3,7 @@ from calc import cautions, engine, working
 from calc.calculator import Calculator, evaluate
 from calc.page import result as result_page
 from calc.page.form import form
-from calc.page.html import Html, children, el, quantity, value
+from calc.page.html import Html, both, children, el, quantity, value
 from calc.quantity import KINDS
 from calc.quantity import quantity as read_quantity
 from calc.result import Caution
@@ -68,7 +68,7 @@ def size_html(feature: str, what: str = "nominal", sheet: str = engine.DEMO) -> 
         if found.low is None or found.high is None:
             one = "high" if found.low is None else "low"
             return children({"high": "up to ", "low": "from "}[one], quantity(found.number(one)))
-        return children(quantity(found.number("low")), " to ", quantity(found.number("high")))
+        return both(*(f"{found.form.bare(found.low, system)} to {found.form.write(found.high, system)}" for system in ("metric", "inch")))
     if what not in engine.WHAT:
         raise KeyError(f"a size has {', '.join(engine.WHAT)} and limits, not {what!r}")
     return quantity(found.number(what))

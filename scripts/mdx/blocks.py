@@ -94,9 +94,9 @@ def limits(use: Use) -> Markdown:
         if name != "engine":
             raise OptionError(name, f"{name} is not an option of /// limits; it takes engine")
     sheet = use.options.get("engine", engine.DEMO)
-    rows = [f"| {f'[{feature.label}]({link})' if link else feature.label} | {made} | {wear} | {feature.tool or ''} |"
+    rows = [f"| {f'[{feature.label}]({link})' if link else feature.label}<br><small>{feature.tool}</small> | {made} | {wear} |"
             for feature, link, made, wear in use.handbook.limits(use.argument.split(), sheet)]
-    return Markdown("\n".join(["| Size | As made | Wear limit | Measured with |", "| --- | --- | --- | --- |", *rows]))
+    return Markdown("\n".join(["| Size | As made | Wear limit |", "| --- | --- | --- |", *rows]))
 
 
 def checks(use: Use) -> Markdown:
