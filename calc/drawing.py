@@ -85,3 +85,17 @@ def arc(centre, radius, start, end, steps=48) -> tuple:
 def box(left, bottom, right, top) -> tuple:
     """Corner points of a rectangle."""
     return ((left, bottom), (right, bottom), (right, top), (left, top))
+
+
+def clip(points, left, bottom, right, top) -> tuple:
+    """The part of a closed outline that lies in a rectangle (Sutherland and Hodgman); empty where none does."""
+    for axis, edge, way in ((0, left, 1), (0, right, -1), (1, bottom, 1), (1, top, -1)):
+        kept = []
+        for p, q in zip(points, (*points[1:], *points[:1])):
+            a, b = (p[axis] - edge) * way, (q[axis] - edge) * way
+            if a >= 0:
+                kept.append(p)
+            if a * b < 0:
+                kept.append(tuple(u + (v - u) * a / (a - b) for u, v in zip(p, q)))
+        points = tuple(kept)
+    return points

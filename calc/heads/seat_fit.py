@@ -181,18 +181,18 @@ def section(pocket_bore, ring_outside, ring_bore, depth, head_wall) -> Drawing:
          Dimension((outer, -deep), (outer, 0), depth, -deep * 0.6, "h")))
 
 
-def grip_plot(bearing, joint, ring, head, ring_hot, head_hot, hot, stopped, least_grip) -> Plot:
-    """Interference left while ring and head warm up in proportion to their running temperatures."""
-    points = []
-    for i in range(25):
-        share = i / 20  # a fifth past the running temperatures, as far as the materials' tables go
-        t_ring, t_head = (REFERENCE + share * (t - REFERENCE) for t in (ring_hot, head_hot))
-        if t_ring > ring.hottest or t_head > head.hottest:
-            break
-        points.append((t_head, fit.interference_at(bearing, joint, ring.strain_at(t_ring), head.strain_at(t_head))))
-    ends = (points[0][0], points[-1][0])
+def grip_plot(bearing, joint, ring, head, ring_hot, head_hot, hot, stopped, least_grip) -> Plot | None:
+    """Interference left over the head's temperature: the ring hotter in proportion, as when running, and as warm as the head."""
+    if abs(head_hot - REFERENCE) < 1:
+        return None  # a head that stays cold has nothing to show
+    running, level = [], []
+    for i in range(21):
+        t_ring, t_head = (REFERENCE + i / 20 * (t - REFERENCE) for t in (ring_hot, head_hot))
+        running.append((t_head, fit.interference_at(bearing, joint, ring.strain_at(t_ring), head.strain_at(t_head))))
+        level.append((t_head, fit.interference_at(bearing, joint, ring.strain_at(t_head), head.strain_at(t_head))))
+    ends = (running[0][0], running[-1][0])
     return Plot("Interference left as the head warms up", say("{d} is left at running heat, {s} when stopped hot.", d=hot, s=stopped),
                 Axis("Head at the pocket", TEMP), Axis("Interference", SIZE),
-                (Series("", tuple(points)), Series("wanted", tuple((t, float(least_grip)) for t in ends), "limit"),
+                (Series("", tuple(running)), Series("stopped hot", tuple(level), "dashed"), Series("wanted", tuple((t, float(least_grip)) for t in ends), "limit"),
                  Series("loose below", tuple((t, 0.0) for t in ends), "limit")),
-                ((head_hot, float(hot), "running"), (head_hot, float(stopped), "stopped hot")))
+                ((head_hot, float(hot), "running"),))
