@@ -1,0 +1,1 @@
+"""Published standards that are tables, each in a module of its own."""
