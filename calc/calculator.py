@@ -19,7 +19,7 @@ from functools import cached_property
 from math import isfinite
 
 from calc import doubt
-from calc.inputs import Choice, Quantity, choice, column, given, grid, measured
+from calc.inputs import Choice, Quantity, choice, column, given, grid, hand_over_doubts, measured
 from calc.quantity import quoted
 from calc.result import Impossible, InputError, Limit, Refused, Remark, Result, answer, as_text, say
 from calc.working import Form, Number, given as given_number, step, steps_behind
@@ -96,7 +96,7 @@ def calculator(id, title, outputs, *, purpose, finds=(), sources=(), cautions=()
             if not hasattr(declared, "take"):
                 raise DeclarationError(f"{id}: parameter {parameter.name} is not declared with measured, given or choice")
             default = "" if parameter.default is parameter.empty else parameter.default
-            if not default and not declared.feature:
+            if not default and not declared.feature and not getattr(declared, "optional", False):
                 raise DeclarationError(f"{id}: {parameter.name} has neither a default nor a feature to take it from")
             if isinstance(declared, Choice) and default not in declared.options:
                 raise DeclarationError(f"{id}: {parameter.name} has the default {default!r}, which is not one of {', '.join(declared.options)}")
@@ -157,6 +157,7 @@ def _take(calculator, entries, system) -> tuple:
     if errors:
         place = {i.name: n for n, i in enumerate(calculator.inputs)}
         raise Refused(sorted(errors, key=lambda e: place.get(e.field.partition(".")[0], -1)))
+    hand_over_doubts(taken)
     return tuple(taken[i.name] for i in calculator.inputs)
 
 

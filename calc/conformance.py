@@ -1,12 +1,21 @@
 """Is a size within its limits, when the reading is in doubt? ISO 14253-1's decision rules with the probabilities of JCGM 106.
 
-The doubt is taken as normal. Expanded uncertainty U = k·u with k = 2 throughout, unless a function says otherwise.
+The doubt is taken as normal, and nothing else is held to be known of the size. Everything here counts in standard uncertainties:
+`below` is how far the reading lies above its lower limit, `above` how far below its upper one, negative outside; a limit that
+does not exist lies infinitely far. `standard(margin, u)` counts a margin so.
 """
 import math
 
-COVERAGE = 2  # k: about 95 % (GUM)
+COVERAGE = 2  # k: expanded uncertainty U = k·u, about 95 % (GUM); so is every doubt behind a ±
 PROOF = 0.95  # ISO 14253-1:2017: conformity is proven at a probability of 95 % unless agreed otherwise (from memory)
-GUARD = 1.6448536269514722  # standard uncertainties to a one-sided 95 % of a normal
+
+
+def standard(margin: float | None, u: float) -> float:
+    """A margin in standard uncertainties: ∞ where there is no limit (None); without doubt ±∞, a limit itself belonging to what it
+    allows."""
+    if margin is None:
+        return math.inf
+    return margin / u if u else math.copysign(math.inf, margin) if margin else math.inf
 
 
 def phi(x: float) -> float:
@@ -14,16 +23,45 @@ def phi(x: float) -> float:
     return 0.5 * math.erfc(-x / math.sqrt(2))
 
 
+def quantile(probability: float) -> float:
+    """Number of standard uncertainties below which a normal value lies with that probability, 0.5 to 1 − 10⁻¹⁵."""
+    x, beyond = 0.0, 1 - probability
+    while True:  # Newton from the left on a curve that bends down: each step falls short of the root
+        step = (phi(-x) - beyond) * math.sqrt(2 * math.pi) * math.exp(x * x / 2)
+        if step < 1e-14 * max(x, 1):
+            return x + step
+        x += step
+
+
+def probability(below: float, above: float) -> float:
+    """Probability that the true size lies within its limits: Φ(above) − Φ(−below) (JCGM 106, 7.3)."""
+    return phi(below) - phi(-above) if below < above else phi(above) - phi(-below)  # of two numbers near 1 or near 0, take those near 0
+
+
 def probability_within(reading: float, u: float, low: float | None, high: float | None) -> float:
-    """Probability that the true size lies within its limits: Φ((U−y)/u) − Φ((L−y)/u) (JCGM 106, 7.3). `u` is standard; a
-    limit that does not exist is None. With u = 0 it is 1 or 0, a limit itself belonging to what it allows."""
-    if u == 0:
-        return float((low is None or reading >= low) and (high is None or reading <= high))
-    below = 1.0 if high is None else phi((high - reading) / u)
-    above = 1.0 if low is None else phi((reading - low) / u)
-    return max(0.0, below + above - 1.0) if below < 1 or above < 1 else 1.0
+    """The same from a reading, its standard uncertainty and its limits (None where there is none), in one unit."""
+    return probability(standard(None if low is None else reading - low, u), standard(None if high is None else high - reading, u))
 
 
-def decide(probability: float, proof: float = PROOF) -> str:
-    """'in', 'out' or 'cannot tell'."""
-    return "in" if probability >= proof else "out" if 1 - probability >= proof else "cannot tell"
+def decide(below: float, above: float, proof: float = PROOF) -> str:
+    """'in' where conformity is proven, 'out' where it is proven that one of the limits is passed, else 'cannot tell'.
+
+    That a doubt far wider than the limits leaves little probability between them does not prove that the size lies outside.
+    """
+    if probability(below, above) >= proof:
+        return "in"
+    return "out" if phi(-min(below, above)) >= proof else "cannot tell"
+
+
+def deciding_share(below: float, above: float, proof: float = PROOF) -> float:
+    """The greatest multiple of the doubt with which that same reading would decide; 0 on a limit, above 1 where it decides
+    as it is, ∞ without limits or without doubt."""
+    nearer, farther = sorted((below, above))
+    one_sided = quantile(proof)
+    if nearer <= 0 or math.isinf(farther):
+        return abs(nearer) / one_sided
+    few, many = nearer / quantile((1 + proof) / 2), nearer / one_sided  # the farther limit counts as much as the nearer, or nothing
+    while many - few > 1e-12 * many:
+        middle = (few + many) / 2
+        few, many = (middle, many) if probability(nearer / middle, farther / middle) >= proof else (few, middle)
+    return few

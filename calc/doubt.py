@@ -1,11 +1,12 @@
 """What the doubt of the readings is worth in a result.
 
 Each reading is moved by its standard uncertainty, both ways, and the same function is worked again (the law of propagation of
-uncertainty, GUM 5.1, with numerical sensitivities); no calculator knows about it. Readings are taken as independent.
+uncertainty, GUM 5.1, with numerical sensitivities); no calculator knows about it. Readings are taken as independent, and each
+limit is judged by itself.
 """
 import math
 
-from calc.conformance import COVERAGE, GUARD, decide, probability_within
+from calc.conformance import COVERAGE, decide, deciding_share, probability, standard
 from calc.quantity import RATIO
 from calc.result import Refused, Verdict, say
 from calc.working import form, given
@@ -16,18 +17,33 @@ def weigh(work, values, taken, found):
 
     `work(values)` evaluates; `found` is its answer for `values` themselves. Returns ({output: U}, Verdict).
     """
-    outputs = {n.key: 0.0 for n in found.numbers}
-    margins = [0.0 for limit in found.limits for _ in limit.margins()]
+    squares = dict.fromkeys(_told(found), 0.0)
     for t in taken:
         for path, u in t.doubts:
-            up, down = (_moved(work, values, t.input.name, path, way * u) for way in (1, -1))
-            up, down = up or found, down or found  # at the edge of what goes together: one-sided
-            span = 2 if up is not found and down is not found else 1
-            for a, b in zip(up.numbers, down.numbers):
-                outputs[a.key] += ((float(a) - float(b)) / span) ** 2
-            for i, (a, b) in enumerate(zip(*([m for limit in answer.limits for m in limit.margins()] for answer in (up, down)))):
-                margins[i] += ((a - b) / span) ** 2
-    return {key: COVERAGE * math.sqrt(square) for key, square in outputs.items()}, _verdict(found, [math.sqrt(m) for m in margins])
+            for place, change in _changes(work, values, t.input.name, path, u, found).items():
+                squares[place] += change ** 2
+    doubts = {place: math.sqrt(square) for place, square in squares.items()}
+    return {n.key: COVERAGE * doubts[n.key] for n in found.numbers}, _verdict(found, doubts)
+
+
+def _told(answer) -> dict:
+    """Outputs by key, and how far inside of each limit they lie by (which limit, which side)."""
+    return {n.key: float(n) for n in answer.numbers} | {
+        (i, side): margin for i, limit in enumerate(answer.limits) for side, margin in enumerate(limit.margins()) if margin is not None}
+
+
+def _changes(work, values, name, path, u, found) -> dict:
+    """What one standard uncertainty of one reading changes. Where a reading so far off does not go together with the others, one
+    side is enough; where neither side does, the step is made smaller."""
+    share = 1.0
+    while True:
+        up, down = (_moved(work, values, name, path, way * share * u) for way in (1, -1))
+        if up or down or share < 1e-9:
+            break
+        share /= 8
+    span = share * ((up is not None) + (down is not None)) or 1.0
+    high, low = _told(up or found), _told(down or found)
+    return {place: (high[place] - low[place]) / span for place in _told(found) if place in high and place in low}
 
 
 def _moved(work, values, name, path, by):
@@ -45,21 +61,28 @@ def _shift(value, path, by):
 
 def _verdict(found, doubts) -> Verdict:
     """The calculator's own verdict where the doubt cannot turn it, 'cannot tell' where it can (ISO 14253-1)."""
-    undecided, worst, i = None, 1.0, 0
-    for limit in found.limits:
-        for margin in limit.margins():
-            p = probability_within(margin, doubts[i], 0.0, None)
-            decision = decide(p)
-            if decision == "out":
-                return found.verdict
-            if decision == "cannot tell" and p < worst:
-                undecided, worst = (limit, margin, doubts[i]), p
-            i += 1
-    if undecided is None:
+    margins = {place: margin for place, margin in _told(found).items() if isinstance(place, tuple)}
+    undecided = []
+    if found.verdict.state == "fail" and all(margin >= 0 for margin in margins.values()):
+        return found.verdict  # fails by something that no doubt of these readings touches
+    for i, limit in enumerate(found.limits):
+        below, above = (standard(margins.get((i, side)), doubts.get((i, side), 0.0)) for side in (0, 1))
+        decision = decide(below, above)
+        if decision == "out":
+            return found.verdict
+        if decision == "cannot tell":
+            undecided.append((probability(below, above), deciding_share(below, above), limit.words))
+    if not undecided:
         return found.verdict
-    limit, margin, u = undecided
-    chance = given("", "", form(RATIO, 0, "%", "%"), worst)
-    # the same readings decide when their doubt is this share of what it is now
-    share = given("", "", form(RATIO, 0, "%", "%"), max(0.01, abs(margin) / (GUARD * u)))
-    return Verdict("unsure", say("Cannot tell: {p} that {words} is right", p=chance, words=limit.words),
-                   say("Measure again with less doubt: {share} of the present one would decide. Until then treat it as not right.", share=share))
+    sure, _, words = min(undecided)
+    share = min(share for _, share, _ in undecided)
+    if share < 0.01:
+        again = say("It lies on the limit, where no doubt is small enough to tell. Treat it as not right.")
+    else:
+        again = say("Measure again with less doubt: {share} of the present one would tell. Until then treat it as not right.", share=_percent(share))
+    return Verdict("unsure", say("Only {sure} sure that {words} is right", sure=_percent(sure), words=words), again)
+
+
+def _percent(share):
+    """Rounded down: what falls short of proof must not read as proof."""
+    return given("", "", form(RATIO, 0, "%", "%"), math.floor(share * 100 + 1e-9) / 100)

@@ -1,10 +1,12 @@
 """What a calculator asks for: quantities, choices and grids, each able to read an entry or refuse it in one sentence."""
+import itertools
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cached_property
 
 from calc import engine
+from calc.conformance import COVERAGE
 from calc.formulas.warm_reading import GAUGE_ALPHA, at_reference
 from calc.materials import MATERIALS, REFERENCE, OutsideTable
 from calc.quantity import EXPANSION, TEMPERATURE, EntryError, from_unit, quantity, quoted, read, stated, to_unit
@@ -37,7 +39,9 @@ class Quantity:
 
     `hard` is (least, most) or (least, most, why): refused outside. `usual` is (least, most): remarked on outside. `tool` says what
     measures it (empty for a value that is chosen or known); `feature` names the engine feature that it measures; `of` names the
-    material of the part, or the choice input that does, so that a warm reading can be brought to 20 °C.
+    material of the part, or the choice input that does, so that a warm reading can be brought to 20 °C. An `optional` one may be
+    left empty: its value is then None. `doubt_of` names the reading whose expanded doubt this is: one written behind its ± is
+    taken here, and carried no further.
     """
     label: str
     symbol: str
@@ -49,6 +53,8 @@ class Quantity:
     of: str = ""
     hint: str = ""
     fold: bool = False
+    optional: bool = False
+    doubt_of: str = ""
     name: str = ""
     default: str = ""
 
@@ -65,13 +71,16 @@ class Quantity:
         return tuple(quantity(x, self.form.kind) for x in self.usual) if self.usual else None
 
     @cached_property
-    def default_value(self) -> float:
-        """SI value of the worked example: the default, or the nominal size of the feature on the demo engine's sheet."""
+    def default_value(self) -> float | None:
+        """SI value of the worked example: the default, or the nominal size of the feature on the demo engine's sheet; None where
+        the example leaves it empty."""
+        if self.optional and not self.default and not self.feature:
+            return None
         return quantity(self.default, self.form.kind) if self.default else engine.demo().feature(self.feature).nominal
 
     def default_text(self, system: str) -> str:
         """The default as it stands in the form's field in that system, without unit."""
-        return self.form.bare(self.default_value, system)
+        return "" if self.default_value is None else self.form.bare(self.default_value, system)
 
     def number(self, value: float) -> Number:
         return given_number(self.symbol, self.label, self.form, value, key=self.name)
@@ -83,6 +92,8 @@ class Quantity:
 
     def take(self, texts: dict[str, str], system: str, chosen: dict[str, str]) -> Taken:
         """Read the entry and what is told beside it; raises `Refused`."""
+        if self.optional and (not texts[""].strip() if "" in texts else self.default_value is None):
+            return Taken(self, texts, None, bool(texts))
         if "" in texts:
             entry = self._read(texts[""], system)
             value, notes, u = self.number(entry.value), (entry.note,) if entry.note else (), _standard(entry)
@@ -143,20 +154,22 @@ class Quantity:
         texts = {"low": {}, "high": {}, "got": {}}
         for system in ("metric", "inch"):
             unit, places = self.form.unit(system), self.form.places(system)
+            ends, exact = [], Fraction(repr(to_unit(value, unit)))
             for name, limit, inwards in (("low", low, math.ceil), ("high", high, math.floor)):
-                steps = inwards(Fraction(repr(to_unit(limit, unit))) * 10 ** places)
-                texts[name][system] = stated(from_unit(steps / 10 ** places, unit), unit, places)
-            told = (stated(value, unit, more) for more in range(places, places + 18))  # enough to tell it from the limit that it just misses
-            texts["got"][system] = next(text for text in told if text not in (texts["low"][system], texts["high"][system]))
+                ends.append(Fraction(inwards(Fraction(repr(to_unit(limit, unit))) * 10 ** places), 10 ** places))
+                texts[name][system] = stated(from_unit(float(ends[-1]), unit), unit, places)
+            enough = next(more for more in itertools.count(places) if not ends[0] <= round(exact, more) <= ends[1])  # to tell it from the limit
+            texts["got"][system] = stated(value, unit, enough)
         return {name: _Told(value, texts[name]) for name in texts}
 
     def refusal(self, code: str, text, part: str = "") -> InputError:
         return InputError(f"{self.name}.{part}" if part else self.name, code, say(f"{self.label}: " + text.template.rstrip(".") + ".", **text.values))
 
     def usual_remarks(self, taken: Taken):
-        value = float(taken.value)
-        if self.usual_range and not self.usual_range[0] <= value <= self.usual_range[1]:
-            yield Remark("warning", say("{label} {got} is outside the usual {low} to {high}: measure again before you trust what follows.",
+        value = None if taken.value is None else float(taken.value)
+        if value is not None and self.usual_range and not self.usual_range[0] <= value <= self.usual_range[1]:
+            again = "measure again" if self.measured else "look at it again"
+            yield Remark("warning", say("{label} {got} is outside the usual {low} to {high}: {again} before you trust what follows.", again=again,
                                         label=self.label, **self._beside(value, *self.usual_range)), self.name)
 
 
@@ -211,12 +224,13 @@ class Choice:
 
 @dataclass(frozen=True)
 class Column:
-    """One column of a grid: what is read there, as for `Quantity`."""
+    """One column of a grid: what is read there, as for `Quantity`. A cell of an `optional` one may be empty in a filled row."""
     label: str
     symbol: str
     form: Form
     hard: tuple
     usual: tuple = ()
+    optional: bool = False
 
 
 @dataclass(frozen=True)
@@ -225,7 +239,7 @@ class Grid:
 
     As text, rows stand on lines of their own or are parted by |, cells by ; or a tab; a column pasted from elsewhere fits as it
     is. A cell may be entered by itself as name.row.column, counted from 1. Rows left empty are skipped as long as `least` rows
-    are filled; the value is one tuple of Numbers a row, None for a skipped one.
+    are filled; the value is one tuple of Numbers a row, None for a skipped row and for an empty cell of an optional column.
     """
     label: str
     rows: tuple
@@ -251,7 +265,7 @@ class Grid:
     def cells(self) -> dict:
         """Each cell as a quantity of its own, by (row, column)."""
         return {(r, c): Quantity(f"{self.label}, {row}" + (f", {column.label}" if len(self.columns) > 1 else ""), _cell_symbol(column.symbol, row),
-                                 column.form, column.hard, column.usual, self.tool, name=f"{self.name}.{r + 1}.{c + 1}")
+                                 column.form, column.hard, column.usual, self.tool, optional=column.optional, name=f"{self.name}.{r + 1}.{c + 1}")
                 for r, row in enumerate(self.rows) for c, column in enumerate(self.columns)}
 
     @cached_property
@@ -264,7 +278,7 @@ class Grid:
         return self._rows({place: read(text, self.cells[place].form.kind, self.cells[place].form.metric).value for place, text in self.default_texts.items()})
 
     def default_text(self, system: str) -> str:
-        return " | ".join("; ".join("" if row is None else self.cells[r, c].form.bare(row[c], system) for c in range(len(self.columns)))
+        return " | ".join("; ".join("" if row is None or row[c] is None else self.cells[r, c].form.bare(row[c], system) for c in range(len(self.columns)))
                           for r, row in enumerate(self.default_value))
 
     def take(self, texts: dict[str, str], system: str, chosen: dict[str, str]) -> Taken:
@@ -290,44 +304,70 @@ class Grid:
                 errors += refused.errors
         if errors:
             raise Refused(errors)
+        for r in range(len(self.rows)):
+            missing = [self.cells[r, c] for c, column in enumerate(self.columns) if (r, c) not in values and not column.optional]
+            if missing and (self._started(values, r) or self.least == len(self.rows)):
+                leave = ", or leave the whole row empty" if self.least < len(self.rows) else ""
+                raise Refused([InputError(missing[0].name, "empty", say(
+                    "{label}: is empty; give {what}.", label=missing[0].label, what=f"a {missing[0].form.kind.name}{leave}"))])
         rows = self._rows(values)
-        for r, row in enumerate(self.rows):
-            missing = [c for c in range(len(self.columns)) if (r, c) not in values]
-            if missing and (len(missing) < len(self.columns) or self.least == len(self.rows)):
-                cell = self.cells[r, missing[0]]
-                raise Refused([InputError(cell.name, "empty", say("{label}: is empty; give {what}.", label=cell.label,
-                                                                  what=f"a {cell.form.kind.name}, or leave the whole row empty" if self.least < len(self.rows) else f"a {cell.form.kind.name}"))])
         filled = sum(row is not None for row in rows)
         if filled < self.least:
-            raise Refused([InputError(self.name, "too-few", say("{label}: {got} filled; give at least {least}.", label=self.label,
-                                                                got="no row is" if not filled else f"only {filled} rows are", least=self.least))])
+            got = "no row is" if not filled else "only one row is" if filled == 1 else f"only {filled} rows are"
+            raise Refused([InputError(self.name, "too-few", say("{label}: {got} filled; give at least {least}.", label=self.label, got=got, least=self.least))])
         return Taken(self, texts, rows, bool(texts), tuple(notes), tuple(doubts))
 
+    def preset(self, presets: dict[str, str]) -> dict:
+        """What a page enters by itself, {name or name.row.column: text}, as the text of each cell that it speaks of."""
+        texts = {}
+        if self.name in presets:
+            texts = dict.fromkeys(self.cells, "") | self._split(presets[self.name])
+        return texts | {place: presets[cell.name] for place, cell in self.cells.items() if cell.name in presets}
+
+    def _started(self, values: dict, r: int) -> bool:
+        return any((r, c) in values for c in range(len(self.columns)))
+
     def _rows(self, values: dict) -> tuple:
-        return tuple(tuple(values[r, c] for c in range(len(self.columns))) if all((r, c) in values for c in range(len(self.columns))) else None
-                     for r in range(len(self.rows)))
+        return tuple(tuple(values.get((r, c)) for c in range(len(self.columns))) if self._started(values, r) else None for r in range(len(self.rows)))
 
     def _split(self, text: str) -> dict:
         """Cells of a text. More rows or cells than there are is an error; one row of many fits a grid of one column."""
         lines = [line for line in text.replace("|", "\n").split("\n")]
         while lines and not lines[-1].strip():
             lines.pop()
-        table = [line.replace("\t", ";").split(";") for line in lines]
+        table = [_filled(line.replace("\t", ";").split(";")) for line in lines]
         if len(self.columns) == 1 and len(table) == 1:
             table = [[cell] for cell in table[0]]
         elif len(self.rows) == 1 and all(len(row) == 1 for row in table):
             table = [[row[0] for row in table]]
         if len(table) > len(self.rows) or any(len(row) > len(self.columns) for row in table):
-            raise Refused([InputError(self.name, "too-many", say(
-                "{label}: has {rows} rows of up to {cells}; give {least} to {most} rows of {columns}.", label=self.label, rows=len(table),
-                cells=max(map(len, table)), least=self.least, most=len(self.rows), columns=len(self.columns)))])
+            wanted = f"{self.least} to {len(self.rows)}" if self.least < len(self.rows) else len(self.rows)
+            raise Refused([InputError(self.name, "too-many", say("{label}: has {rows} rows of up to {cells}; give {wanted} rows of {columns}.", label=self.label,
+                                                                rows=len(table), cells=max(map(len, table)), wanted=wanted, columns=len(self.columns)))])
         return {(r, c): cell.strip() for r, row in enumerate(table) for c, cell in enumerate(row)}
 
     def usual_remarks(self, taken: Taken):
         for r, row in enumerate(taken.value):
             for c, value in enumerate(row or ()):
+                if value is None:
+                    continue
                 cell = self.cells[r, c]
                 yield from cell.usual_remarks(Taken(cell, {}, value, True))
+
+
+def with_unit(text: str, shape: Form) -> str:
+    """An entry that a page makes, with its unit named, so that it means the same in either unit system."""
+    if not text.strip():
+        return text
+    metric, inch = (read(text, shape.kind, shape.unit(system)) for system in ("metric", "inch"))
+    return text if (metric.value, metric.doubt) == (inch.value, inch.doubt) else f"{text} {shape.metric.symbol}"
+
+
+def _filled(cells):
+    """Cells of a line without the empty ones at its end, which a pasted block brings along."""
+    while len(cells) > 1 and not cells[-1].strip():
+        cells = cells[:-1]
+    return cells
 
 
 def _cell_symbol(symbol, row):
@@ -335,18 +375,33 @@ def _cell_symbol(symbol, row):
 
 
 def _standard(entry) -> float:
-    """Standard uncertainty of an entry: a doubt written behind ± is the expanded one, k = 2 (GUM, common form)."""
-    return (entry.doubt or 0.0) / 2
+    """Standard uncertainty of an entry: a doubt written behind ± is the expanded one (GUM, common form)."""
+    return (entry.doubt or 0.0) / COVERAGE
 
 
-def measured(label, symbol, shape, *, tool, hard, usual=(), feature="", of="", hint="", fold=False) -> Quantity:
+def hand_over_doubts(taken: dict) -> None:
+    """Give each input that asks for the doubt of a reading the one behind that reading's ±, in place. Raises `Refused` where
+    both carry one."""
+    for name, own in taken.items():
+        reading = taken.get(getattr(own.input, "doubt_of", ""))
+        if reading is None or not reading.doubts:
+            continue
+        if own.text.strip():
+            raise Refused([own.input.refusal("twice", say("is given here and behind the ± of {reading}; give it in one place", reading=reading.input.label))])
+        (_, u), = reading.doubts
+        own.input.check(COVERAGE * u)
+        taken[name] = replace(own, value=own.input.number(COVERAGE * u), notes=(f"Taken from behind the ± of {reading.input.label}.",))
+        taken[reading.input.name] = replace(reading, doubts=())
+
+
+def measured(label, symbol, shape, *, tool, hard, usual=(), feature="", of="", hint="", fold=False, optional=False) -> Quantity:
     """An input that is read off a part with a tool."""
-    return Quantity(label, symbol, shape, hard, usual, tool, feature, of, hint, fold)
+    return Quantity(label, symbol, shape, hard, usual, tool, feature, of, hint, fold, optional)
 
 
-def given(label, symbol, shape, *, hard, usual=(), feature="", hint="", fold=False) -> Quantity:
+def given(label, symbol, shape, *, hard, usual=(), feature="", hint="", fold=False, optional=False, doubt_of="") -> Quantity:
     """An input that is chosen, known or read from a drawing."""
-    return Quantity(label, symbol, shape, hard, usual, "", feature, "", hint, fold)
+    return Quantity(label, symbol, shape, hard, usual, "", feature, "", hint, fold, optional, doubt_of)
 
 
 def choice(label, options, *, hint="", fold=False) -> Choice:
@@ -354,9 +409,9 @@ def choice(label, options, *, hint="", fold=False) -> Choice:
     return Choice(label, dict(options), hint, fold)
 
 
-def column(label, symbol, shape, *, hard, usual=()) -> Column:
+def column(label, symbol, shape, *, hard, usual=(), optional=False) -> Column:
     """A column of a grid."""
-    return Column(label, symbol, shape, hard, usual)
+    return Column(label, symbol, shape, hard, usual, optional)
 
 
 def grid(label, rows, columns, *, least=None, tool="", feature="", hint="", fold=False) -> Grid:

@@ -33,7 +33,7 @@ def _taken(value, system) -> dict:
     if isinstance(value, Number):
         return _written(value, system)
     if isinstance(value, tuple):
-        return {"rows": [None if row is None else [_written(n, system) for n in row] for row in value]}
+        return {"rows": [None if row is None else [None if n is None else _written(n, system) for n in row] for row in value]}
     return {"value": value}
 
 
@@ -89,9 +89,9 @@ def _input_data(i, with_default: bool = True) -> dict:
     unit = i.form.metric
 
     def shown(si):
-        return to_unit(si, unit)
+        return None if si is None else to_unit(si, unit)
     return {**common, "type": "quantity", "kind": i.form.kind.name, "unit": unit.symbol, "unit_inch": i.form.inch.symbol,
-            "units": [u.symbol for u in i.form.kind.units], "decimals": i.form.decimals, **({"default": shown(i.default_value)} if with_default else {}),
+            "units": [u.symbol for u in i.form.kind.units], "decimals": i.form.decimals, "optional": i.optional, **({"default": shown(i.default_value)} if with_default else {}),
             "least": shown(low), "most": shown(high), "usual": [shown(x) for x in i.usual_range] if i.usual_range else None, "tool": i.tool or None}
 
 
@@ -105,5 +105,6 @@ def declaration_text(calculator: Calculator) -> str:
             lines.append(f"  {name:<24} {i['label']}: rows {', '.join(i['rows'])} of {', '.join(c['label'] for c in i['columns'])}; default {i['default']}")
         else:
             unit = f" {i['unit']}" if i["unit"] else ""
-            lines.append(f"  {name:<24} {i['label']}: {i['kind']}, default {i['default']:.10g}{unit}, {i['least']:.10g} to {i['most']:.10g}{unit}")
+            default = "may be left out" if i["default"] is None else f"default {i['default']:.10g}{unit}"
+            lines.append(f"  {name:<24} {i['label']}: {i['kind']}, {default}, {i['least']:.10g} to {i['most']:.10g}{unit}")
     return "\n".join(lines + ["", "Outputs"] + [f"  {name:<24} {o['label']}: {o['kind']}, {o['unit'] or 'no unit'}" for name, o in d["outputs"].items()])

@@ -105,9 +105,9 @@ class Limit:
     high: "Number | float | None" = None
 
     def margins(self) -> tuple:
-        """How far inside the number lies, from each bound that there is; negative outside. SI floats."""
-        return tuple(m for m in (None if self.low is None else float(self.number) - float(self.low),
-                                 None if self.high is None else float(self.high) - float(self.number)) if m is not None)
+        """How far above its lower and below its upper bound the number lies, negative outside, None where there is no bound. SI floats."""
+        return (None if self.low is None else float(self.number) - float(self.low),
+                None if self.high is None else float(self.high) - float(self.number))
 
 
 @dataclass(frozen=True)
