@@ -2,17 +2,17 @@
 import math
 import operator
 from fractions import Fraction
+from xml.etree import ElementTree
 
 import mpmath
 import pint
 import pytest
 from hypothesis import assume, given, strategies as st
-from lxml import etree
 
 from calc.page.formula import line_html, line_text
 from calc.quantity import (ANGLE, AREA, FORCE, KINDS, LENGTH, PRESSURE, RATIO, ROTATION, STRESS, TEMPERATURE, TIME, VOLUME,
                            from_unit)
-from calc.working import (PI, PURE, DimensionError, Number, acos, asin, atan, cos, exp, figures, form, given as named, greatest,
+from calc.working import (PI, DimensionError, acos, asin, atan, cos, exp, figures, form, given as named, greatest,
                           in_unit, least, log, log10, of_unit, sin, sqrt, step, steps_behind, tan, tanh)
 from tests.formula_reader import Reader, Unreadable, mathml_text
 
@@ -133,7 +133,7 @@ def halves(n, system="metric"):
 
 
 def maths(n):
-    return etree.fromstring(f"<all>{line_html(n)}</all>").findall("div/math")
+    return ElementTree.fromstring(f"<all>{line_html(n)}</all>").findall("div/math")
 
 
 def close(a, b):
@@ -275,7 +275,7 @@ def test_a_number_without_a_symbol_shows_its_value_among_the_symbols():
 def test_mathml_escapes_what_is_written_in_symbols_and_units():
     hostile = named("<b>&", "", SHARE, 1.0)
     html = line_html(step("\"><script>_<i>", "", SHARE, hostile + 1))
-    tree = etree.fromstring(html)
+    tree = ElementTree.fromstring(html)
     assert {node.tag for node in tree.iter()} <= {"div", "math", "mrow", "mi", "mn", "mo", "msub", "mtext"}
     assert "<b>&" in "".join(tree.itertext()) and "<script>" in "".join(tree.itertext())
 
