@@ -1,5 +1,4 @@
 """What a calculator asks for: quantities, choices and grids, each able to read an entry or refuse it in one sentence."""
-import itertools
 import math
 from dataclasses import dataclass, replace
 from fractions import Fraction
@@ -158,7 +157,7 @@ class Quantity:
             for name, limit, inwards in (("low", low, math.ceil), ("high", high, math.floor)):
                 ends.append(Fraction(inwards(Fraction(repr(to_unit(limit, unit))) * 10 ** places), 10 ** places))
                 texts[name][system] = stated(from_unit(float(ends[-1]), unit), unit, places)
-            enough = next(more for more in itertools.count(places) if not ends[0] <= round(exact, more) <= ends[1])  # to tell it from the limit
+            enough = next((more for more in range(places, places + 18) if not ends[0] <= round(exact, more) <= ends[1]), places)  # to tell it from the limit
             texts["got"][system] = stated(value, unit, enough)
         return {name: _Told(value, texts[name]) for name in texts}
 
