@@ -6,6 +6,8 @@ does not exist lies infinitely far. `standard(margin, u)` counts a margin so.
 """
 import math
 
+from calc.working import pure_function
+
 COVERAGE = 2  # k: expanded uncertainty U = k·u, about 95 % (GUM); so is every doubt behind a ±
 PROOF = 0.95  # ISO 14253-1:2017: conformity is proven at a probability of 95 % unless agreed otherwise (from memory)
 
@@ -18,9 +20,8 @@ def standard(margin: float | None, u: float) -> float:
     return margin / u if u else math.copysign(math.inf, margin) if margin else math.inf
 
 
-def phi(x: float) -> float:
-    """Standard normal distribution function, accurate in both tails."""
-    return 0.5 * math.erfc(-x / math.sqrt(2))
+# Standard normal distribution function, accurate in both tails; of a plain or traced number.
+phi = pure_function("Φ", lambda x: 0.5 * math.erfc(-x / math.sqrt(2)))
 
 
 def quantile(probability: float) -> float:
@@ -33,8 +34,8 @@ def quantile(probability: float) -> float:
         x += step
 
 
-def probability(below: float, above: float) -> float:
-    """Probability that the true size lies within its limits: Φ(above) − Φ(−below) (JCGM 106, 7.3)."""
+def probability(below, above):
+    """Probability that the true size lies within its limits: Φ(above) − Φ(−below) (JCGM 106, 7.3); plain or traced."""
     return phi(below) - phi(-above) if below < above else phi(above) - phi(-below)  # of two numbers near 1 or near 0, take those near 0
 
 

@@ -211,7 +211,8 @@ def _quotient(a, b):
     return Number(a.value / b.value, tuple(x - y for x, y in zip(a.dims, b.dims)), "/", (a, b))
 
 
-def _pure_function(name, plain):
+def pure_function(name, plain):
+    """A function of one pure number that takes plain and traced ones alike, written with that name in the working."""
     def function(x):
         if not isinstance(x, Number):
             return plain(x)
@@ -222,16 +223,16 @@ def _pure_function(name, plain):
     return function
 
 
-sin = _pure_function("sin", math.sin)
-cos = _pure_function("cos", math.cos)
-tan = _pure_function("tan", math.tan)
-asin = _pure_function("asin", math.asin)
-acos = _pure_function("acos", math.acos)
-atan = _pure_function("atan", math.atan)
-exp = _pure_function("exp", math.exp)
-log = _pure_function("ln", math.log)
-log10 = _pure_function("log10", math.log10)
-tanh = _pure_function("tanh", math.tanh)
+sin = pure_function("sin", math.sin)
+cos = pure_function("cos", math.cos)
+tan = pure_function("tan", math.tan)
+asin = pure_function("asin", math.asin)
+acos = pure_function("acos", math.acos)
+atan = pure_function("atan", math.atan)
+exp = pure_function("exp", math.exp)
+log = pure_function("ln", math.log)
+log10 = pure_function("log10", math.log10)
+tanh = pure_function("tanh", math.tanh)
 
 
 def sqrt(x):

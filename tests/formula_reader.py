@@ -9,7 +9,7 @@ from fractions import Fraction
 import mpmath
 
 _RAISED = str.maketrans("⁰¹²³⁴⁵⁶⁷⁸⁹⁻", "0123456789-")
-_FUNCTIONS = ("min", "max", "sin", "cos", "tan", "asin", "acos", "atan", "exp", "ln", "log", "tanh")
+_FUNCTIONS = ("min", "max", "sin", "cos", "tan", "asin", "acos", "atan", "exp", "ln", "log", "tanh", "Φ")
 
 
 class Unreadable(ValueError):
@@ -168,7 +168,7 @@ class Reader:
 
     def call(self, name, *xs):
         if not self.half:
-            plain = {"min": min, "max": max, "ln": mpmath.log, "log": mpmath.log10, "abs": abs}
+            plain = {"min": min, "max": max, "ln": mpmath.log, "log": mpmath.log10, "abs": abs, "Φ": mpmath.ncdf}
             return plain.get(name, getattr(mpmath, name, None))(*xs)
         iv = mpmath.iv
         if name in ("min", "max"):
@@ -181,7 +181,7 @@ class Reader:
             return abs(x)
         if name in ("ln", "log"):
             return iv.log(x) / (iv.log(10) if name == "log" else 1)
-        rising = {"atan": mpmath.atan, "tanh": mpmath.tanh, "asin": mpmath.asin}  # by their ends
+        rising = {"atan": mpmath.atan, "tanh": mpmath.tanh, "asin": mpmath.asin, "Φ": mpmath.ncdf}  # by their ends
         if name == "acos":
             return iv.pi / 2 - self.call("asin", x)
         low, high = (mpmath.mpf(end) for end in (x.a, x.b))
