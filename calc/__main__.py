@@ -9,7 +9,8 @@ import sys
 
 from calc.calculator import evaluate
 from calc.report import declaration_data, declaration_text, result_data, result_text
-from calc.result import Refused
+from calc.quantity import quoted
+from calc.result import InputError, Refused, say
 from calc.stations import every, find
 
 
@@ -25,13 +26,15 @@ def main(arguments: list[str] | None = None) -> int:
         sub.add_argument("id", metavar="ID")
     run.add_argument("entries", nargs="*", metavar="name=value", help="a value with its unit, or a bare number in the input's own unit")
     run.add_argument("--units", choices=("metric", "inch"), default="metric", help="system of bare numbers and of what is printed")
-    asked = parser.parse_args(arguments)
+    asked, rest = parser.parse_known_args(arguments)
+    if asked.command == "run" and not any(word.startswith("-") for word in rest):
+        asked.entries += rest  # those behind an option, which argparse leaves over
+    elif rest:
+        parser.error(f"{rest[0]} is not understood")
     try:
         print(_answer(asked))
-    except KeyError as error:
-        return _refuse([error.args[0]], asked)
     except Refused as refused:
-        return _refuse([e.sentence(asked.units) for e in refused.errors], asked, refused.errors)
+        return _refuse(refused.errors, asked)
     return 0
 
 
@@ -41,35 +44,45 @@ def _answer(asked) -> str:
         if asked.json:
             return _json([{"calculator": c.id, "title": c.title, "station": c.station, "purpose": c.purpose, "finds": list(c.finds)} for c in rows])
         return "\n".join(f"{c.id:<20} {c.station:<10} {c.title}" for c in rows)
-    calculator = find(asked.id)
+    try:
+        calculator = find(asked.id)
+    except KeyError as error:
+        raise _refused("", "unknown-calculator", "{why}", why=error.args[0]) from None
     if asked.command == "show":
         return _json(declaration_data(calculator)) if asked.json else declaration_text(calculator)
     entries = {}
     for pair in asked.entries:
         name, equals, value = pair.partition("=")
         if not equals:
-            raise KeyError(f"“{pair[:40]}” is not an entry; give name=value, such as {calculator.inputs[0].name}={calculator.inputs[0].default_text('metric')}.")
+            raise _refused("", "not-an-entry", "{pair} is not an entry; give name=value, such as {name}={default}.", pair=quoted(pair),
+                           name=calculator.inputs[0].name, default=calculator.inputs[0].default_text(asked.units))
         if name in entries:
-            raise KeyError(f"{name} is given twice; give it once.")
+            raise _refused(name, "given-twice", "{name} is given twice; give it once.", name=quoted(name))
         entries[name] = value
     found = evaluate(calculator, entries, asked.units)
     return _json(result_data(found, asked.units)) if asked.json else result_text(found, asked.units)
 
 
 def _json(data) -> str:
-    return json.dumps(data, ensure_ascii=False, indent=2)
+    return json.dumps(data, ensure_ascii=False, indent=2, allow_nan=False)
 
 
-def _refuse(sentences, asked, errors=()) -> int:
+def _refused(field, code, template, **values) -> Refused:
+    return Refused([InputError(field, code, say(template, **values))])
+
+
+def _refuse(errors, asked) -> int:
+    told = [{"field": e.field or None, "code": e.code, "message": e.sentence(getattr(asked, "units", "metric"))} for e in errors]
     if asked.json:
-        print(_json({"errors": [{"field": e.field, "code": e.code, "message": s} for e, s in zip(errors, sentences)]
-                     or [{"field": None, "code": "not-found", "message": s} for s in sentences]}))
-    for sentence in sentences:
-        print(sentence, file=sys.stderr)
+        print(_json({"errors": told}))
+    for error in told:
+        print(error["message"], file=sys.stderr)
     return 2
 
 
 if __name__ == "__main__":
+    for stream in (sys.stdout, sys.stderr):
+        stream.reconfigure(encoding="utf-8")  # for −, µ and ° wherever it is written to
     try:
         sys.exit(main())
     except BrokenPipeError:  # the reader of a pipe had seen enough

@@ -16,13 +16,13 @@ def result_data(result: Result, system: str = "metric") -> dict:
     """A result as JSON-ready data, in one unit system."""
     return {
         "calculator": result.calculator.id, "title": result.calculator.title, "units": system,
-        "inputs": {t.input.name: {"label": t.input.label, "symbol": t.input.symbol, "entered": t.entered, "entry": t.text,
+        "inputs": {t.input.name: {"label": t.input.label, "symbol": t.input.symbol, "entered": t.entered, "entry": t.text, **_beside(t),
                                   **_taken(t.value, system)} for t in result.taken},
         "outputs": {key: {"label": n.label, "symbol": n.symbol, **_written(n, system), **_doubt(n, result.doubts.get(key), system)} for key, n in result.outputs.items()},
         "verdict": {"state": result.verdict.state, "headline": result.verdict.headline.plain(system), "do": result.verdict.do.plain(system)},
         "working": [{"symbol": n.symbol, "label": n.label, "line": line_text(n, system), "source": n.source.id if n.source else None} for n in result.working],
         "remarks": [{"level": r.level, "text": r.text.plain(system), "field": r.field or None} for r in result.remarks],
-        "tables": [{"title": t.title, "columns": list(t.columns), "rows": [[_cell(c, system) for c in row] for row in t.rows], "states": list(t.states)} for t in result.tables],
+        "tables": [{"title": t.title, "columns": [_cell(c, system) for c in t.columns], "rows": [[_cell(c, system) for c in row] for row in t.rows], "states": list(t.states)} for t in result.tables],
         "cautions": [{"id": c.id, "text": c.text} for c in result.cautions],
         "sources": [{"id": s.id, "text": s.text, "kind": s.kind, "from_memory": s.from_memory} for s in result.sources],
     }
@@ -35,6 +35,12 @@ def _taken(value, system) -> dict:
     if isinstance(value, tuple):
         return {"rows": [None if row is None else [None if n is None else _written(n, system) for n in row] for row in value]}
     return {"value": value}
+
+
+def _beside(t) -> dict:
+    """What was entered beside an input: cells of a grid, temperatures of a warm reading."""
+    beside = {part: text for part, text in t.texts.items() if part}
+    return {"beside": beside} if beside else {}
 
 
 def _doubt(n: Number, U: float | None, system: str) -> dict:

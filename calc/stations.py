@@ -4,7 +4,7 @@ from importlib import import_module
 
 from calc.calculator import Calculator
 
-STATIONS = ("heads",)
+STATIONS = ("measuring", "heads",)
 
 
 def station(name: str):
@@ -24,7 +24,7 @@ def find(id: str) -> Calculator:
             module = id.replace("-", "_")
             return getattr(import_module(f"calc.{name}.{module}"), module)
     near = get_close_matches(id, ids(), 3)
-    raise KeyError(f"there is no calculator {id!r}; " + (f"nearest are {', '.join(near)}" if near else f"there are {', '.join(ids())}"))
+    raise KeyError(f"there is no calculator {id!r}; " + (f"the nearest are {', '.join(near)}" if near else f"there are {', '.join(ids())}") + ".")
 
 
 def every() -> list[Calculator]:

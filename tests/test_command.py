@@ -1,0 +1,209 @@
+"""The command, run as a reader runs it: its words, its JSON and its exit status."""
+import json
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from calc import stations
+from calc.calculator import evaluate
+from calc.quantity import KINDS
+
+ROOT = Path(__file__).resolve().parent.parent
+
+
+def run(*arguments, **environment):
+    return subprocess.run([sys.executable, "-m", "calc", *arguments], cwd=ROOT, capture_output=True, encoding="utf-8",
+                          env={"PATH": os.environ["PATH"], **environment})
+
+
+def data(*arguments):
+    """What the command prints as JSON; no number in it may be anything but a number."""
+    def refuse(word):
+        raise AssertionError(f"{word} in JSON")
+    ran = run(*arguments, "--json")
+    assert ran.stdout.endswith("}\n") or ran.stdout.endswith("]\n")
+    return ran.returncode, json.loads(ran.stdout, parse_constant=refuse), ran.stderr
+
+
+# the schema, as DEVELOPERS.md describes it: every key, and what stands behind it
+
+TEXT, WHOLE = str, int
+NUMBER = (int, float)
+OPTIONAL = object()  # the key may be missing
+SOURCE = {"id": TEXT, "text": TEXT, "kind": TEXT, "from_memory": bool}
+CAUTION = {"id": TEXT, "text": TEXT}
+WRITTEN = {"value": NUMBER, "unit": TEXT, "si": NUMBER, "text": TEXT}
+NULL = type(None)
+TAKEN = {"label": TEXT, "symbol": TEXT, "entered": bool, "entry": TEXT, "beside": (OPTIONAL, {str: TEXT})}
+RESULT = {
+    "calculator": TEXT, "title": TEXT, "units": TEXT,
+    "inputs": {str: ({**TAKEN, **WRITTEN}, {**TAKEN, "value": (TEXT, NULL)}, {**TAKEN, "rows": [(NULL, [(NULL, WRITTEN)])]})},
+    "outputs": {str: {"label": TEXT, "symbol": TEXT, **WRITTEN, "doubt": (OPTIONAL, *NUMBER)}},
+    "verdict": {"state": TEXT, "headline": TEXT, "do": TEXT},
+    "working": [{"symbol": TEXT, "label": TEXT, "line": TEXT, "source": (TEXT, NULL)}],
+    "remarks": [{"level": TEXT, "text": TEXT, "field": (TEXT, NULL)}],
+    "tables": [{"title": TEXT, "columns": [TEXT], "rows": [[TEXT]], "states": [TEXT]}],
+    "cautions": [CAUTION], "sources": [SOURCE],
+}
+QUANTITY = {"label": TEXT, "symbol": TEXT, "type": TEXT, "kind": TEXT, "unit": TEXT, "unit_inch": TEXT, "units": [TEXT], "decimals": WHOLE, "optional": bool,
+            "least": NUMBER, "most": NUMBER, "usual": (NULL, [NUMBER])}
+INPUT = {"hint": TEXT, "feature": (TEXT, NULL)}
+DECLARATION = {
+    "calculator": TEXT, "title": TEXT, "station": TEXT, "purpose": TEXT, "finds": [TEXT],
+    "inputs": {str: ({**QUANTITY, **INPUT, "default": (*NUMBER, NULL), "tool": (TEXT, NULL)},
+                     {**INPUT, "label": TEXT, "symbol": TEXT, "type": TEXT, "options": {str: TEXT}, "default": TEXT},
+                     {**INPUT, "label": TEXT, "symbol": TEXT, "type": TEXT, "rows": [TEXT], "least": WHOLE, "default": TEXT, "tool": (TEXT, NULL), "columns": [QUANTITY]})},
+    "outputs": {str: {"label": TEXT, "symbol": TEXT, "kind": TEXT, "unit": TEXT, "unit_inch": TEXT, "decimals": WHOLE, "main": bool}},
+    "sources": [SOURCE], "cautions": [CAUTION],
+}
+LISTED = [{"calculator": TEXT, "title": TEXT, "station": TEXT, "purpose": TEXT, "finds": [TEXT]}]
+ERRORS = {"errors": [{"field": (TEXT, NULL), "code": TEXT, "message": TEXT}]}
+
+
+def mismatch(value, shape, at="") -> str:
+    """Where a value departs from its shape, or nothing."""
+    if isinstance(shape, tuple):
+        tried = [mismatch(value, one, at) for one in shape if one is not OPTIONAL]
+        return "" if "" in tried else " or ".join(tried)
+    if isinstance(shape, list):
+        return next(filter(None, (mismatch(v, shape[0], f"{at}[{i}]") for i, v in enumerate(value))), "") if isinstance(value, list) else f"{at} is no list"
+    if not isinstance(shape, dict):
+        return "" if type(value) is shape else f"{at} is {value!r}, not {shape.__name__}"
+    if not isinstance(value, dict):
+        return f"{at} is no object"
+    if str in shape:
+        return next(filter(None, (mismatch(v, shape[str], f"{at}.{k}") for k, v in value.items())), "")
+    missing = [k for k, s in shape.items() if k not in value and not (isinstance(s, tuple) and OPTIONAL in s)]
+    if missing or value.keys() - shape.keys():
+        return f"{at} lacks {missing} and has {sorted(value.keys() - shape.keys())}"
+    return next(filter(None, (mismatch(v, shape[k], f"{at}.{k}") for k, v in value.items())), "")
+
+
+def test_the_check_of_shapes_finds_what_is_wrong():
+    assert mismatch({"a": 1, "b": None}, {"a": NUMBER, "b": (TEXT, NULL), "c": (OPTIONAL, TEXT)}) == ""
+    for wrong in ({"a": True, "b": ""}, {"a": 1}, {"a": 1, "b": "", "d": 1}, {"a": 1, "b": 2}, {"a": 1, "b": "", "c": 0}, []):
+        assert mismatch(wrong, {"a": NUMBER, "b": (TEXT, NULL), "c": (OPTIONAL, TEXT)})
+
+
+# list and show
+
+def test_list_names_every_calculator_in_the_order_of_the_work():
+    ran = run("list")
+    assert ran.returncode == 0 and not ran.stderr
+    assert [line.split()[0] for line in ran.stdout.splitlines()] == stations.ids()
+    code, rows, _ = data("list")
+    assert code == 0 and [row["calculator"] for row in rows] == stations.ids() and not mismatch(rows, LISTED)
+
+
+@pytest.mark.parametrize("id", stations.ids())
+def test_show_gives_the_declaration(id):
+    code, shown, errors = data("show", id)
+    calculator = stations.find(id)
+    assert code == 0 and not errors and not mismatch(shown, DECLARATION, id)
+    assert list(shown["inputs"]) == [i.name for i in calculator.inputs] and list(shown["outputs"]) == [o.key for o in calculator.outputs]
+    for name, i in shown["inputs"].items():
+        if i["type"] == "quantity":
+            assert i["default"] is None and i["optional"] or i["least"] <= i["default"] <= i["most"]
+            assert i["unit"] in i["units"] and i["unit_inch"] in i["units"] and i["kind"] in KINDS
+            assert KINDS[i["kind"]].find(i["unit"]).symbol == i["unit"]
+    text = run("show", id)
+    assert text.returncode == 0 and all(name in text.stdout for name in (*shown["inputs"], *shown["outputs"]))
+
+
+# run
+
+@pytest.mark.parametrize("units", ["metric", "inch"])
+@pytest.mark.parametrize("id", stations.ids())
+def test_run_gives_what_the_library_gives(id, units):
+    code, found, errors = data("run", id, "--units", units)
+    expected = evaluate(stations.find(id), {}, units)
+    assert code == 0 and not errors and not mismatch(found, RESULT, id)
+    assert found["units"] == units and found["verdict"]["state"] == expected.verdict.state == "pass"
+    for key, n in expected.outputs.items():
+        told, unit = found["outputs"][key], n.form.unit(units)
+        assert told["si"] == float(n) and told["unit"] == unit.symbol and told["text"] == n.text(units)
+        assert told["value"] * float(unit.factor) + float(unit.offset) == pytest.approx(told["si"], rel=1e-12, abs=1e-15)
+    assert len(found["working"]) == len(expected.working)
+    text = run("run", id, "--units", units)
+    assert text.returncode == 0 and not text.stderr
+    assert all(found["outputs"][key]["text"] in text.stdout for key in found["outputs"])
+    assert found["verdict"]["headline"] in text.stdout and all(c["text"] in text.stdout for c in found["cautions"])
+
+
+def test_entries_are_read_in_the_chosen_units_or_their_own():
+    entries = {"pocket_bore": "1 31/64", "ring_outside": "37.81 mm", "ring_material": "grey-iron"}
+    _, found, _ = data("run", "seat-fit", "--units", "inch", *(f"{k}={v}" for k, v in entries.items()))
+    expected = evaluate(stations.find("seat-fit"), entries, "inch")
+    assert found["outputs"]["interference"]["si"] == expected["interference"] == 0.03781 - 0.037703125  # 1 31/64 in is 37.703125 mm exactly
+    told = found["inputs"]["pocket_bore"]
+    assert (told["entered"], told["entry"], told["unit"], told["value"]) == (True, "1 31/64", "in", 1.484375)
+    assert not found["inputs"]["depth"]["entered"] and found["inputs"]["ring_material"]["value"] == "grey-iron"
+
+
+def test_a_doubt_comes_back_beside_the_number():
+    _, found, _ = data("run", "seat-fit", "pocket_bore=37.5 ± 0.004 mm")
+    assert found["outputs"]["interference"]["doubt"] == pytest.approx(0.004, rel=1e-6)
+    assert found["outputs"]["interference"]["text"].endswith("± 0.004 mm")
+
+
+def test_options_may_stand_before_between_and_behind_the_entries():
+    asked = [
+        ["run", "--json", "seat-fit", "depth=7", "friction=0.15"], ["run", "seat-fit", "depth=7", "--json", "friction=0.15"],
+        ["run", "seat-fit", "--json", "depth=7", "friction=0.15"], ["run", "seat-fit", "depth=7", "friction=0.15", "--json"]]
+    told = {run(*arguments).stdout for arguments in asked}
+    assert len(told) == 1 and json.loads(told.pop())["inputs"]["friction"]["value"] == 0.15
+
+
+# refusals
+
+REFUSED = [
+    (["run", "seat-fit", "pocket_bore=5"], [("pocket_bore", "out-of-range")], "Pocket bore: 5.000 mm is below 10.000 mm"),
+    (["run", "seat-fit", "pocket_bore=", "depth=x"], [("pocket_bore", "empty"), ("depth", "not-a-number")], "Pocket bore: nothing was given"),
+    (["run", "seat-fit", "pocket_bore=5", "--units", "inch"], [("pocket_bore", "out-of-range")], "Pocket bore: 5.00000 in is above"),
+    (["run", "seat-fit", "ring_bore=37.6", "ring_outside=37.6"], [("ring_bore", "impossible")], "Ring bore: is "),
+    (["run", "seat-fit", "pocket_bor=37"], [("pocket_bor", "unknown-input")], '"pocket_bor" is not an input of seat-fit; the nearest is pocket_bore.'),
+    (["run", "seat-fit", "37.5"], [(None, "not-an-entry")], '"37.5" is not an entry; give name=value, such as pocket_bore='),
+    (["run", "seat-fit", "depth=7", "depth=8"], [("depth", "given-twice")], '"depth" is given twice; give it once.'),
+    (["run", "seat-fitt"], [(None, "unknown-calculator")], "there is no calculator 'seat-fitt'; the nearest are seat-fit"),
+    (["show", "qqqqqqq"], [(None, "unknown-calculator")], "there is no calculator 'qqqqqqq'; there are seat-fit"),
+]
+
+
+@pytest.mark.parametrize("arguments, expected, words", REFUSED, ids=[" ".join(a) for a, *_ in REFUSED])
+def test_what_cannot_be_used_is_refused_with_status_2_and_a_sentence_for_each(arguments, expected, words):
+    ran = run(*arguments)
+    assert ran.returncode == 2 and not ran.stdout
+    told = ran.stderr.splitlines()
+    assert len(told) == len(expected) and told[0].startswith(words) and all(line.endswith(".") for line in told)
+    code, errors, again = data(*arguments)
+    assert code == 2 and again == ran.stderr and not mismatch(errors, ERRORS)
+    assert [(e["field"], e["code"]) for e in errors["errors"]] == expected and [e["message"] for e in errors["errors"]] == told
+
+
+@pytest.mark.parametrize("arguments", [[], ["walk"], ["run"], ["run", "seat-fit", "--units", "cubits"], ["list", "--jsn"], ["show", "seat-fit", "more"]])
+def test_a_wrong_call_shows_the_usage_and_ends_with_status_2(arguments):
+    ran = run(*arguments)
+    assert ran.returncode == 2 and not ran.stdout and ran.stderr.startswith("usage: python -m calc") and "Traceback" not in ran.stderr
+
+
+def test_help_works():
+    for arguments in ([], ["run"], ["show"], ["list"]):
+        assert run(*arguments, "--help").returncode == 0
+
+
+@pytest.mark.parametrize("environment", [{"PYTHONIOENCODING": "ascii"}, {"LC_ALL": "C", "PYTHONCOERCECLOCALE": "0", "PYTHONUTF8": "0"}, {"PYTHONIOENCODING": "cp1252"}])
+def test_signs_come_through_whatever_the_terminals_encoding(environment):
+    ran = run("run", "seat-fit", **environment)
+    assert ran.returncode == 0 and "°C" in ran.stdout and "−" in ran.stdout and "µm" in ran.stdout
+    assert run("run", "seat-fit", "head_temperature=-99 C", **environment).stderr.startswith("Head at the pocket, running: −99 °C is below −60 °C")
+
+
+def test_a_pipe_that_closes_early_is_no_fault():
+    reader = subprocess.Popen([sys.executable, "-m", "calc", "run", "seat-fit", "--json"], cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.PIPE)
+    reader.stdout.close()
+    assert b"Traceback" not in reader.stderr.read()
+    reader.stderr.close()
+    reader.wait()
