@@ -13,6 +13,10 @@ TABLES = (
     "tests.formulas.press_fit_checks",
     "tests.formulas.seat_geometry_checks",
     "tests.formulas.leak_checks",
+    "tests.heads.seat_fit_checks",
+    "tests.heads.seat_shrink_checks",
+    "tests.heads.seat_cut_checks",
+    "tests.heads.leak_test_checks",
 )
 
 KINDS = {
@@ -29,7 +33,7 @@ class Check:
 
     subject    what is computed, as a heading: "Press fit"
     what       which number of it, with its unit: "pressure in the joint, MPa"
-    inputs     name → number; the names say the unit ("joint_mm"), `got` is called with them
+    inputs     name → number; the names say the unit ("joint_mm"); or name → text, as entered in a calculator. `got` is called with them
     expected   the outside number, in the unit of `what`
     tolerance  largest difference allowed, same unit; half the last digit that the source gives, or the source's own scatter
     got        computes the number with the project's formulas
@@ -38,7 +42,7 @@ class Check:
     """
     subject: str
     what: str
-    inputs: dict[str, float]
+    inputs: dict[str, float | str]
     expected: float
     tolerance: float
     got: Callable[..., float]

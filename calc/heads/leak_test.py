@@ -142,6 +142,6 @@ def _plot(start, end, time, volume, loss, at_start, limit_rate, leak) -> Plot:
     drift = p_1 - p_2 - float(loss)
     return Plot("Pressure over the test", say("A leak of {q} would take it from {a} to {b}; {c} was read.", q=leak, a=start, b=_kpa(falling(at_start)[-1][1]), c=end),
                 Axis("Time", SECONDS), Axis("Pressure from the room's", KPA),
-                (Series("this leak", falling(at_start)), Series("leak at the limit", falling(limit_rate), "limit"),
+                (Series("this leak" if drift else "", falling(at_start)), Series("leak at the limit", falling(limit_rate), "limit"),
                  *((Series("temperature alone", ((0.0, p_1), (t, p_1 - drift)), "dashed"),) if drift else ())),
                 ((t, p_2, "read"),))

@@ -1,4 +1,6 @@
 """Grip of a valve-seat ring in its pocket: cold, and with ring and head each at its own running temperature."""
+import math
+
 from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
 from calc.drawing import Area, Axis, Dimension, Drawing, Line, Plot, Series, box
@@ -124,9 +126,10 @@ def seat_fit(
     part, share = ("Head", head_used) if head_used > ring_used else ("Ring", ring_used)
 
     def advise(words):
-        """What to do, and which ring would serve."""
-        if wanted <= most:
-            return say(words + " For this pocket take a ring of {w} to {m}.", w=wanted, m=most)
+        """What to do, and which ring would serve: the window in whole micrometres, taken inwards."""
+        small, large = math.ceil(float(wanted) * 1e6) / 1e6, math.floor(float(most) * 1e6) / 1e6
+        if small <= large:
+            return say(words + " For this pocket take a ring of {w} to {m}.", w=number("", "", SIZE, small), m=number("", "", SIZE, large))
         return words + " No ring serves this pocket as it runs: what holds hot already overloads it. Look for a ring that grows more, a thicker wall, or less heat."
     if grip <= 0:
         verdict = ("fail", say("Falls in: ring {d} under the pocket", d=number("", "", SIZE, -float(grip))), advise("Do not fit this ring."))

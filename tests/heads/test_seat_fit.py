@@ -1,0 +1,193 @@
+"""The fit of a seat ring against the equation of the thick cylinder, its verdicts and refusals, and what must always be so."""
+import pytest
+from hypothesis import assume, given
+from hypothesis import strategies as st
+
+from calc.heads.seat_fit import seat_fit
+from calc.materials import MATERIALS
+from calc.result import Refused
+from tests.formulas.test_press_fit import two_rings
+from tests.heads.seat_fit_checks import CASES, COLUMNS, FOUND, SMOOTH, ring
+
+MM, MPA = 1e-3, 1e6
+
+
+def growth(material, celsius):
+    """Free strain from 20 °C, written out from the table's own numbers: mean coefficient of 20 to 100 °C, growing with heat."""
+    rise = celsius - 20
+    return material.alpha / (1 + 80 * material.alpha_growth) * rise * (1 + material.alpha_growth * rise)
+
+
+@pytest.mark.parametrize("case", CASES)
+def test_checks_are_what_the_boundary_value_solver_finds(case):
+    """scipy's solve_bvp on both rings, cold and hot, with free thermal strain in the equation itself."""
+    pocket, outside, bore, wall, ring_id, head_id, ring_hot, head_hot = CASES[case]
+    inner, outer = MATERIALS[ring_id], MATERIALS[head_id]
+    grip = (outside - pocket) * MM
+
+    def solved(e_ring, e_head, strain_ring, strain_head):
+        return two_rings(bore * MM, pocket * MM, (pocket + 2 * wall) * MM, grip, e_ring, inner.nu, e_head, outer.nu, strain_ring, strain_head)
+    cold_ring, cold_head = solved(inner.E, outer.E, 0.0, 0.0)
+    hot_ring, _ = solved(inner.E * (1 - inner.modulus_fall * (ring_hot - 20)), outer.E * (1 - outer.modulus_fall * (head_hot - 20)),
+                         growth(inner, ring_hot), growth(outer, head_hot))
+    left = (grip + pocket * MM * (growth(inner, t) - growth(outer, head_hot)) for t in (ring_hot, head_hot))
+    found = (-cold_ring(pocket * MM)[1] / MPA, cold_ring(bore * MM)[0] / MPA, cold_head(pocket * MM)[0] / MPA, next(left) / MM,
+             -hot_ring(pocket * MM)[1] / MPA, next(left) / MM)
+    for got, stated, (output, *_, tolerance) in zip(found, FOUND[case], COLUMNS, strict=True):
+        assert got == pytest.approx(stated, abs=tolerance), output
+
+
+def test_share_of_yield_is_von_mises_at_the_worst_place_of_the_solution():
+    pocket, outside, bore, wall, ring_id, head_id, *_ = CASES["intake of the example"]
+    inner, outer = MATERIALS[ring_id], MATERIALS[head_id]
+    in_ring, in_head = two_rings(bore * MM, pocket * MM, (pocket + 2 * wall) * MM, (outside - pocket) * MM, inner.E, inner.nu, outer.E, outer.nu)
+
+    def mises(stress):
+        hoop, radial = stress
+        return (hoop ** 2 - hoop * radial + radial ** 2) ** 0.5
+    worst_ring = max(mises(in_ring(bore * MM + i / 50 * (pocket - bore) * MM)) for i in range(51))
+    worst_head = max(mises(in_head(pocket * MM + i / 50 * 2 * wall * MM)) for i in range(51))
+    cold = seat_fit(**ring(*CASES["intake of the example"][:6], 20, 20))
+    assert cold["head_used"] == pytest.approx(worst_head / 200e6, rel=1e-5)  # Al–Si T6, 200 MPa
+    assert cold["ring_used"] == pytest.approx(worst_ring / (1.3 * 380e6), rel=1e-5)  # sintered iron, 380 MPa, 1.3 times in compression
+
+
+def test_hot_share_of_yield_counts_the_yield_of_that_heat():
+    """A head at 200 °C bears 75 of the 200 MPa that it bears cold: the same pressure uses more of it."""
+    warm = seat_fit(**ring(38, 38.2, 31, 11, "high-chrome-iron", "al-si-t6", 350, 200))
+    k = 38 / 60
+    assert warm["head_used"] == pytest.approx(warm["pressure_hot"] * (3 + k ** 4) ** 0.5 / (1 - k ** 2) / 75e6, rel=1e-9)
+
+
+def test_one_material_at_one_heat_keeps_its_interference():
+    """Limit: equal expansion at equal temperatures leaves the grip as it is, to first order."""
+    same = seat_fit(**ring(40, 40.05, 33, 12, "grey-iron", "grey-iron", 200, 200))
+    assert same["interference_hot"] == same["interference_stopped"] == pytest.approx(0.05 * MM)
+
+
+def test_inches_give_the_same_as_millimetres():
+    metric = seat_fit(pocket_bore="37.338 mm", ring_outside="37.465 mm", ring_bore="30.861 mm")
+    inch = seat_fit(pocket_bore="1.470 in", ring_outside="1.475 in", ring_bore="1 43/200 in")
+    for output in metric.outputs:
+        assert inch[output] == pytest.approx(metric[output], rel=1e-12), output
+
+
+# Every verdict: state, words that stand in it, entries.
+VERDICTS = {
+    "holds": ("pass", "Holds: 0.058 mm left when running", {}),
+    "smaller than the pocket": ("fail", "Falls in: ring 0.100 mm under the pocket", dict(ring_outside="37.400 mm")),
+    "of the pocket's size": ("fail", "Falls in: ring 0.000 mm under the pocket", dict(ring_outside="37.500 mm")),
+    "pressed flat": ("fail", "No grip: roughness takes up all 0.005 mm", dict(ring_outside="37.505 mm")),
+    "loose running": ("fail", "Comes loose: −0.025 mm left when running", dict(ring_outside="37.560 mm", ring_temperature="150 °C")),
+    "loose stopped": ("fail", "Comes loose: −0.011 mm left when stopped hot", dict(ring_outside="37.560 mm")),
+    "head yields": ("fail", "Head yields: 145 % of what it can bear", dict(ring_outside="37.700 mm")),
+    "ring yields": ("fail", "Ring yields: 148 % of what it can bear", dict(ring_bore="36.5 mm", ring_outside="37.75 mm")),
+    "iron head": ("fail", "Head may crack: 167 % of what it can bear", dict(head_material="grey-iron", ring_outside="37.700 mm")),
+    "little grip": ("attention", "Little grip: 0.009 mm left when stopped hot", dict(ring_outside="37.580 mm")),
+    "little grip cold": ("attention", "Little grip: 0.012 mm left cold", dict(ring_outside="37.520 mm", head_material="grey-iron")),
+    "near yield": ("attention", "Holds, but near yield: 98 % used", dict(ring_outside="37.650 mm")),
+}
+
+
+@pytest.mark.parametrize("name", VERDICTS)
+def test_verdict(name):
+    state, words, entries = VERDICTS[name]
+    verdict = seat_fit(**entries).verdict
+    assert (verdict.state, verdict.headline.plain()[:len(words)]) == (state, words)
+
+
+def test_ring_that_is_advised_is_in_order():
+    """Both ends of the window that a failing fit names, and just outside of it."""
+    advised = seat_fit(ring_outside="37.54 mm")
+    assert advised.verdict.do.plain() == "Do not fit this ring. For this pocket take a ring of 37.587 mm to 37.652 mm."
+    assert "1.47980 in to 1.48236 in" in advised.verdict.do.plain("inch")  # 37.587 and 37.652 over 25.4
+    assert seat_fit(ring_outside="37.587 mm").verdict.state == "pass" and seat_fit(ring_outside="37.652 mm").verdict.state == "attention"
+    least, most = advised["ring_wanted"] / MM, advised["ring_most"] / MM
+    at_least, at_most = (seat_fit(ring_outside=f"{d!r} mm") for d in (least + 1e-9, most))
+    assert at_least["interference_stopped"] == pytest.approx(0.015 * MM, abs=1e-12) and at_least.verdict.state == "pass"
+    assert max(at_most["head_used"], at_most["ring_used"]) == pytest.approx(1.0, abs=1e-9)
+    assert seat_fit(ring_outside=f"{least - 1e-4} mm").verdict.state == "attention"
+    assert seat_fit(ring_outside=f"{most + 1e-4} mm").verdict.state == "fail"
+
+
+def test_pocket_that_no_ring_serves_says_so():
+    """A thin-walled soft head that runs hot: what holds stopped hot already overloads it."""
+    none = seat_fit(head_wall="3 mm", head_temperature="260 °C", ring_temperature="400 °C")
+    assert none["ring_wanted"] > none["ring_most"]
+    assert none.verdict.state == "fail" and "No ring serves this pocket" in none.verdict.do.plain()
+
+
+@pytest.mark.parametrize("entries, warned", [
+    (dict(ring_outside="37.76 mm"), "Interference of 0.260 mm is more than one part in 150 of the bore"),
+    (dict(ring_outside="37.76 mm"), "Past yield the real pressure is less than shown"),
+    (dict(head_temperature="210 °C"), "Al–Si casting alloy, T6 begins to lose its temper above 200 °C"),
+])
+def test_warning(entries, warned):
+    remarks = [r for r in seat_fit(**entries).remarks if r.level == "warning"]
+    assert any(warned in r.text.plain() for r in remarks)
+    assert not any(warned[:20] in r.text.plain() for r in seat_fit().remarks)
+
+
+REFUSALS = [
+    ("ring_bore", dict(ring_bore="37.7 mm"), "Ring bore: is 37.70 mm, not smaller than the ring's outside 37.605 mm; give less than 37.605 mm."),
+    ("ring_bore", dict(ring_bore="37.55 mm"), "Ring bore: is 37.55 mm, not smaller than the pocket 37.500 mm; give less than 37.500 mm."),
+    ("ring_temperature", dict(ring_temperature="550 °C"),
+     "Ring, running: is 550 °C, and properties of Sintered iron seat ring are held only up to 500 °C; give less, or another material."),
+    ("head_temperature", dict(head_temperature="320 °C"),
+     "Head at the pocket, running: is 320 °C, and properties of Al–Si casting alloy, T6 are held only up to 300 °C; give less, or another material."),
+    ("head_temperature", dict(head_material="grey-iron", head_temperature="350 °C", ring_material="aluminium-bronze"),
+     "Head at the pocket, running: is 350 °C, and properties of Aluminium bronze are held only up to 300 °C; give less, or another material."),
+]
+
+
+@pytest.mark.parametrize("field, entries, sentence", REFUSALS)
+def test_refusal(field, entries, sentence):
+    with pytest.raises(Refused) as refused:
+        seat_fit(**entries)
+    assert [(e.field, e.sentence()) for e in refused.value.errors] == [(field, sentence)]
+
+
+def test_drawing_is_to_the_sizes_that_were_given():
+    drawing, plot = seat_fit(pocket_bore="40 mm", ring_outside="40.1 mm", depth="7 mm").figures
+    xs, ys = zip(*(p for shape in drawing.shapes if hasattr(shape, "hatch") and shape.hatch == "b" for p in shape.points))
+    assert (max(xs), min(xs), max(ys) - min(ys)) == pytest.approx((20 * MM, -20 * MM, 7 * MM))
+    assert plot.series[0].points[-1] == pytest.approx((453.15, plot.marks[0][1]))
+
+
+def test_head_that_stays_cold_has_no_plot():
+    assert len(seat_fit(head_temperature="20 °C", ring_temperature="20 °C").figures) == 1
+
+
+grips = st.floats(0.02, 0.15)  # mm
+
+
+@given(grips, grips)
+def test_more_interference_presses_and_loads_more(a, b):
+    assume(abs(a - b) > 1e-6)
+    less, more = (seat_fit(ring_outside=f"{37.5 + g!r} mm") for g in sorted((a, b)))
+    for output in ("pressure", "interference_hot", "hold", "ring_used", "head_used"):
+        assert more[output] > less[output]
+    assert (less["ring_wanted"], less["ring_most"]) == pytest.approx((more["ring_wanted"], more["ring_most"]))  # it is the pocket that they hang on
+
+
+@given(st.floats(60, 290), st.floats(60, 290))
+def test_hotter_aluminium_holds_an_iron_ring_less(a, b):
+    assume(abs(a - b) > 1e-3)
+    cooler, hotter = (seat_fit(head_temperature=f"{t!r} °C", ring_temperature="300 °C") for t in sorted((a, b)))
+    assert hotter["interference_hot"] < cooler["interference_hot"] and hotter["interference_stopped"] < cooler["interference_stopped"]
+
+
+@given(st.floats(3, 60), st.floats(3, 60))
+def test_thicker_wall_presses_more_and_is_loaded_less(a, b):
+    assume(abs(a - b) > 1e-6)
+    thin, thick = (seat_fit(head_wall=f"{w!r} mm", **SMOOTH) for w in sorted((a, b)))
+    assert thick["pressure"] > thin["pressure"] and thick["head_hoop"] < thin["head_hoop"]
+
+
+@given(grips, st.floats(30, 400), st.floats(30, 290))
+def test_what_is_advised_follows_from_what_is_shown(grip, ring_hot, head_hot):
+    """A ring in the window passes or is but near yield; one outside of it never passes."""
+    found = seat_fit(ring_outside=f"{37.5 + grip!r} mm", ring_temperature=f"{ring_hot!r} °C", head_temperature=f"{head_hot!r} °C")
+    inside = found["ring_wanted"] <= (37.5 + grip) * MM <= found["ring_most"]
+    near = max(found["ring_used"], found["head_used"]) > 0.9
+    assert found.verdict.state == ("attention" if inside and near else "pass") if inside else found.verdict.state in ("fail", "attention")
