@@ -1,0 +1,57 @@
+"""What the browser tests ask of a calculator on a page."""
+
+import json
+
+from playwright.sync_api import expect
+
+from calc.page.live import answer
+
+CALCULATOR = "seat-fit"
+
+
+def opened(page, address):
+    """The calculator of a page, just loaded."""
+    page.goto(address)
+    return page.locator(f"live-calculator[data-calculator={CALCULATOR}]")
+
+
+def entry(live, name):
+    return live.locator(f"[data-entry][name={name}]")
+
+
+def message(live, name):
+    return live.locator(f"[data-message-for={name}]")
+
+
+def part(live, name):
+    return live.locator(f"[data-part={name}]")
+
+
+def texts(live) -> dict[str, str]:
+    return {e.get_attribute("name"): e.input_value() for e in live.locator("[data-entry]").all()}
+
+
+def reply(live, system="metric") -> dict:
+    """What CPython answers to the entries that stand in the form."""
+    asked = {"call": "evaluate", "calculator": CALCULATOR, "anchor": live.get_attribute("id"), "entries": texts(live), "system": system}
+    return json.loads(answer(json.dumps(asked)))
+
+
+def plain(page, html: str) -> str:
+    """The text of markup, as the browser reads it."""
+    return page.evaluate("html => { const e = document.createElement('template'); e.innerHTML = html; return e.content.textContent }", html)
+
+
+def shows(live, html: str, name="verdict"):
+    expect(part(live, name)).to_have_text(plain(live.page, html).strip(), use_inner_text=False)
+
+
+def wait_for_state(page, state: str):
+    """Wait until the page's runtime is in a state."""
+    reached = page.evaluate("""(state) => import(new URL('/assets/js/runtime.mjs', location)).then(({ runtime }) =>
+        new Promise((done) => {
+            const look = () => ['failed', state].includes(runtime.state) && done(runtime.state);
+            runtime.addEventListener('state', look);
+            look();
+        }))""", state)
+    assert reached == state

@@ -1,0 +1,143 @@
+"""Without signal: a whole edition or none, and a new one only when the reader says so."""
+
+import re
+import shutil
+
+import pytest
+from playwright.sync_api import expect
+
+from scripts.runtime import offline
+from tests.browser.conftest import fresh_page, serving
+from tests.browser.live import CALCULATOR, entry, reply, shows
+
+pytestmark = pytest.mark.browser
+
+READY = "Ready to work without signal."
+OFFER = "[data-new-edition]"
+
+
+@pytest.fixture
+def copy(site, tmp_path):
+    """A copy of the site that a test may change."""
+    return shutil.copytree(site, tmp_path / "copy")
+
+
+@pytest.fixture
+def visit(browser, copy):
+    """A page on the copy, and a function that stops its server."""
+    with serving(copy) as (address, stop), fresh_page(browser, base_url=address) as page:
+        yield page, stop
+
+
+def kept(page):
+    """Wait until all is kept on the device."""
+    expect(page.locator("[data-offline-status]")).to_have_text(READY)
+
+
+def new_edition(copy, title="Another title"):
+    """Change the front page, and build the service worker anew."""
+    front = copy / "index.html"
+    text = front.read_text(encoding="utf-8")
+    front.write_text(re.sub(r"<title>.*?</title>", f"<title>{title}</title>", text), encoding="utf-8")
+    build_id = re.search(r'name="sizebook-build" content="([^"]+)"', text)[1]
+    offline.write(copy, build_id)
+
+
+def test_every_page_and_the_calculators_work_with_the_server_gone(visit, copy, address):
+    page, stop = visit
+    page.goto("")
+    kept(page)
+    stop()
+    for path in sorted(copy.rglob("index.html")):
+        folder = path.parent.relative_to(copy).as_posix()
+        answered = page.goto("" if folder == "." else folder + "/")
+        assert answered.ok and answered.from_service_worker, folder
+    page.goto(address + "?from=a-poster#top")
+    live = page.locator(f"live-calculator[data-calculator={CALCULATOR}]")
+    entry(live, "ring_outside").fill("37.61")
+    shows(live, reply(live)["html"]["verdict"])
+    page.goto(address.rstrip("/"))
+    assert page.url.endswith(address), "a folder without its slash leads to the page"
+
+
+def test_a_new_edition_waits_for_the_readers_word_and_keeps_the_entries(visit, copy, address):
+    page, _ = visit
+    page.goto(address)
+    kept(page)
+    live = page.locator(f"live-calculator[data-calculator={CALCULATOR}]")
+    entry(live, "ring_outside").fill("37.61")
+    at_first = page.context.new_page()
+    at_first.goto("")
+    old = at_first.title()
+    new_edition(copy)
+    page.reload()
+    expect(page.locator(OFFER)).to_contain_text("A new edition of this handbook is ready.")
+    at_first.reload()
+    assert at_first.title() == old, "until then every page comes from the edition at hand"
+    page.evaluate("addEventListener('sizebook:before-reload', () => sessionStorage.setItem('told', 'yes'))")
+    with page.expect_navigation():
+        page.locator(OFFER).get_by_role("button").click()
+    expect(entry(live, "ring_outside")).to_have_value("37.61")
+    assert page.evaluate("sessionStorage.getItem('told')") == "yes"
+    expect(at_first).to_have_title("Another title")  # open pages of the old edition reload too
+    page.goto("")
+    assert page.title() == "Another title"
+    names = page.evaluate("caches.keys()")
+    assert len(names) == 1, "the older edition is gone from the device"
+
+
+def test_unchanged_files_are_not_fetched_again(visit, copy):
+    page, _ = visit
+    page.goto("")
+    kept(page)
+    new_edition(copy)
+    asked = []
+    page.context.on("request", lambda request: asked.append(request.url) if request.service_worker else None)
+    page.reload()
+    expect(page.locator(OFFER)).to_be_visible()
+    fetched = [url for url in asked if not url.endswith("sw.js")]
+    assert fetched == [page.url]
+
+
+def test_a_server_that_is_half_updated_gives_no_edition_at_all(visit, copy):
+    page, _ = visit
+    # The worker's list is older than the page that it names: their digests differ.
+    front = copy / "index.html"
+    whole = front.read_text(encoding="utf-8")
+    front.write_text(whole.replace("<title>", "<title>Half "), encoding="utf-8")
+    page.goto("")
+    expect(page.locator("[data-offline-status]")).to_contain_text("Not ready to work without signal")
+    assert page.evaluate("navigator.serviceWorker.getRegistrations().then((all) => all.filter((r) => r.active).length)") == 0
+    # The next visit, with the update complete, makes up for it.
+    front.write_text(whole, encoding="utf-8")
+    page.reload()
+    kept(page)
+    page.provoked = True  # the browser tells of the digest that did not match
+
+
+def test_a_half_updated_server_leaves_the_edition_at_hand_alone(visit, copy):
+    page, _ = visit
+    page.goto("")
+    kept(page)
+    old = page.title()
+    new_edition(copy, "New")
+    front = copy / "index.html"
+    front.write_text(front.read_text(encoding="utf-8").replace("New", "Newer"), encoding="utf-8")
+    page.reload()
+    page.evaluate("navigator.serviceWorker.getRegistration().then((r) => r.update()).catch(() => {})")
+    page.wait_for_timeout(2000)
+    expect(page.locator(OFFER)).to_have_count(0)
+    page.reload()
+    assert page.title() == old
+    page.provoked = True
+
+
+def test_plain_http_says_what_it_needs(launch, server):
+    # Chromium takes localhost for safe without https, but no other name.
+    browser = launch("--host-resolver-rules=MAP sizebook.test 127.0.0.1")
+    try:
+        with fresh_page(browser) as page:
+            page.goto(server.replace("localhost", "sizebook.test"))
+            expect(page.locator("[data-offline-status]")).to_have_text("Not available offline here: needs https.")
+    finally:
+        browser.close()

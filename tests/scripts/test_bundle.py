@@ -1,0 +1,117 @@
+"""The browser's Python, run under Node: the trimmed bytecode must answer as CPython does here, refusals included."""
+
+import json
+import shutil
+import subprocess
+import zipfile
+from pathlib import Path
+
+import pytest
+
+from calc.page.live import answer
+from calc.stations import every
+from scripts import environment
+from scripts.runtime import bundle
+
+PYTHON_MJS = environment.ROOT / "docs/assets/js/python.mjs"
+# Other entries than the build rehearsed with, so that it cannot have learnt the modules from these.
+TYPED = ("37.91", "1 31/64 in", "-0", "1e-3", "∞", "12 34", "'; drop", "7" * 400, "0x10", "1/0", "½", "5 °")
+
+
+@pytest.fixture(scope="module")
+def made(tmp_path_factory) -> tuple[Path, Path]:
+    """The two folders of the runtime: Python's and the calculators'."""
+    site = tmp_path_factory.mktemp("site")
+    python, calc = bundle.build(site, environment.CACHE).split("-")
+    return site / "runtime" / python, site / "runtime" / calc
+
+
+def ask_runtime(made, requests: list[dict], calc: Path | None = None) -> list[str]:
+    python, calculators = made
+    done = subprocess.run(
+        [environment.node(), Path(__file__).with_name("answers.mjs"), PYTHON_MJS, python, calc or calculators / "calc.zip"],
+        input=json.dumps(requests), capture_output=True, text=True, timeout=600)
+    assert done.returncode == 0, done.stderr[-2000:]
+    return json.loads(done.stdout)
+
+
+def requests():
+    for calculator in every():
+        for system in ("metric", "inch"):
+            ask = {"call": "evaluate", "calculator": calculator.id, "anchor": "here", "system": system}
+            yield {**ask, "entries": {}}
+            for entry in calculator.inputs:
+                yield from ({**ask, "entries": {entry.name: text}} for text in TYPED)
+
+
+def test_browser_and_cpython_answer_the_same(made):
+    asked = list(requests())
+    assert len(asked) > 100
+    refused = 0
+    for request, got in zip(asked, ask_runtime(made, asked), strict=True):
+        expected = json.loads(answer(json.dumps(request)))
+        assert json.loads(got) == expected, request
+        refused += not expected["ok"]
+    assert 0 < refused < len(asked)
+
+
+def test_library_is_bytecode_only_and_much_smaller_than_the_whole(made):
+    with zipfile.ZipFile(made[0] / "python_stdlib.zip") as library:
+        names = library.namelist()
+        assert all(info.compress_type == zipfile.ZIP_STORED for info in library.infolist())
+    assert all(name.endswith(".pyc") for name in names)
+    with zipfile.ZipFile(bundle.packages(environment.CACHE) / "pyodide/python_stdlib.zip") as whole:
+        assert len(names) < len(whole.namelist()) / 2
+    assert not {"tarfile.pyc", "http/client.pyc", "unittest/__init__.pyc"} & set(names)
+
+
+def test_calc_carries_its_data_and_leaves_the_command_out(made):
+    with zipfile.ZipFile(made[1] / "calc.zip") as packed:
+        names = set(packed.namelist())
+    sources = {p.relative_to(environment.ROOT).as_posix() for p in bundle.CALC.rglob("*") if p.is_file() and "__pycache__" not in p.parts}
+    expected = {name + "c" if name.endswith(".py") else name for name in sources if not name.endswith("__main__.py")}
+    assert names == expected
+    assert any(name.endswith(".toml") for name in names)
+
+
+def test_two_builds_are_the_same_and_the_second_takes_all_from_the_cache(tmp_path, monkeypatch):
+    first = bundle.build(tmp_path / "one", environment.CACHE)
+    monkeypatch.setattr(bundle, "_run", lambda *_, **__: pytest.fail("the cache was not used"))
+    assert bundle.build(tmp_path / "two", environment.CACHE) == first
+
+
+def test_a_fresh_compile_gives_the_same_bytes(made, tmp_path):
+    again = bundle.bytecode(fresh_cache(tmp_path))
+    for name, folder in (("python_stdlib.zip", made[0]), ("calc.zip", made[1])):
+        assert (again / name).read_bytes() == (folder / name).read_bytes(), name
+
+
+def test_an_edit_of_a_calculator_changes_only_its_own_folder(made, tmp_path):
+    calc = edited_calc(tmp_path, "page/live.py", lambda text: text + "\n# an edit that changes no answer\nEDITED = True\n")
+    python, calculators = bundle.build(tmp_path / "site", fresh_cache(tmp_path), calc).split("-")
+    assert python == made[0].name
+    assert calculators != made[1].name
+
+
+def test_what_fails_while_compiling_stops_the_build_with_its_words(tmp_path):
+    calc = edited_calc(tmp_path, "page/live.py", lambda text: text + "\nraise RuntimeError('spoilt on purpose')\n")
+    cache = fresh_cache(tmp_path)
+    with pytest.raises(bundle.BundleError, match="spoilt on purpose"):
+        bundle.bytecode(cache, calc)
+    assert list((cache / "bytecode").iterdir()) == [], "nothing half made may stay"
+
+
+def fresh_cache(tmp_path) -> Path:
+    """An empty cache, but with the npm packages, which are not the matter here."""
+    installed = bundle.packages(environment.CACHE).parent
+    cache = tmp_path / "cache"
+    (cache / "npm").mkdir(parents=True)
+    (cache / "npm" / installed.name).symlink_to(installed)
+    return cache
+
+
+def edited_calc(tmp_path, name: str, edit) -> Path:
+    calc = shutil.copytree(bundle.CALC, tmp_path / "calc", ignore=shutil.ignore_patterns("__pycache__"))
+    path = calc / name
+    path.write_text(edit(path.read_text(encoding="utf-8")), encoding="utf-8")
+    return calc
