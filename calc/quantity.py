@@ -696,6 +696,31 @@ def quantity(text: str, kind: Kind) -> float:
     return entry.value
 
 
+def readings(text: str, kinds) -> list[tuple[Kind, Entry]]:
+    """Every kind among `kinds` that the text can be meant as, by the unit that it names; the likeliest first.
+
+    A unit written as its own symbol goes before one that is only another spelling (35 lb is a mass before it is a force), then
+    the order of `kinds` decides. Where nothing fits, the EntryError says what is wrong with the text itself, if anything is.
+    """
+    unknown = EntryError("unknown-unit", f"{quoted(text)} names no unit that is known here", f"give a number with its unit, such as {kinds[0].example}")
+    found, errors = [], [(3, unknown)]
+    for kind in kinds:
+        try:
+            entry, named = _read(text, kind, kind.metric)
+        except EntryError as error:
+            undecided = error.accepted != _accepted(kind)
+            errors.append((0 if undecided else _TELLING.get(error.code, 4), error))
+        else:
+            found += [(kind, entry)] * named
+    if not found:
+        raise min(errors, key=lambda ranked: ranked[0])[1]
+    return sorted(found, key=lambda pair: not text.rstrip().endswith(pair[1].unit.symbol or " "))
+
+
+# What says most about a text that no kind can read, first.
+_TELLING = {"empty": 0, "too-long": 0, "not-finite": 1, "bad-fraction": 1, "bad-angle": 1, "bad-doubt": 1, "several-numbers": 2, "not-a-number": 2}
+
+
 _DOUBT = re.compile(r"±|\+ ?/ ?-|\+-")
 
 
@@ -774,6 +799,7 @@ _ENDLESS = re.compile(r"[+-]? ?(?:nan|inf|infinity|∞)(?![a-z])", re.IGNORECASE
 _MORE_NUMBERS = re.compile(r"(?:^|[ ;,/&+x×:|-]|to|and|or)[.,]?[0-9]|['\"°][0-9]|,[ ]|[a-zµ²³]\ [+-]?[0-9]")
 _MORE_FRACTION = re.compile(r"[ 0-9]*/ ?[0-9]")
 _UNIT_LIKE = re.compile(r"[A-Za-zµ°%‰\"'][A-Za-z0-9µ°%‰\"'/·^ .()*-]{0,23}")
+_PROPORTION = re.compile(r"([0-9]+(?:[.,][0-9]+)?) ?: ?([0-9]+(?:[.,][0-9]+)?)")  # 1:10, 8.5 : 1
 _INCH_MADE = {"in", "ft", "thou", "tenth", "µin"}
 
 
@@ -783,6 +809,11 @@ def _number(plain, kind, default):
         parts = _degrees_minutes_seconds(plain)
         if parts is not None:
             return _Number(parts, kind.metric, True, [])
+    if kind is RATIO and (parts := _PROPORTION.fullmatch(plain)):
+        over, under = (Fraction(part.replace(",", ".")) for part in parts.groups())
+        if under == 0:
+            raise EntryError("bad-fraction", f"{quoted(plain)} divides by zero", _accepted(kind))
+        return _Number(over / under, kind.metric, True, [])
     match = _NUMBER.match(plain)
     if not match:
         if _ENDLESS.match(plain):

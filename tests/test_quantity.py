@@ -228,7 +228,7 @@ def test_capitals(spelling, kind, symbol):
     ("23.1×10⁻⁶/K", EXPANSION, 23.1e-6), ("23.1 10^-6/K", EXPANSION, 23.1e-6), ("23.1 µm/m·K", EXPANSION, 23.1e-6),
     ("23.1 µm/m/°C", EXPANSION, 23.1e-6), ("23.1e-6 1/K", EXPANSION, 23.1e-6),
     ("60 W/m²K", HEAT_TRANSFER, 60.0), ("60 W/(m² K)", HEAT_TRANSFER, 60.0), ("0.02 mm/100mm", SLOPE, 2e-4),
-    ("25%", RATIO, 0.25), ("8.5:1", RATIO, 8.5), ("1/4", RATIO, 0.25), ("12 off", COUNT, 12.0), ("1013.25 hPa", PRESSURE, 101325.0),
+    ("25%", RATIO, 0.25), ("8.5:1", RATIO, 8.5), ("1:10", RATIO, 0.1), ("1 : 3,5", RATIO, 1 / 3.5), ("1/4", RATIO, 0.25), ("12 off", COUNT, 12.0), ("1013.25 hPa", PRESSURE, 101325.0),
     ("20 °C", TEMPERATURE, 293.15), ("20 ℃", TEMPERATURE, 293.15), ("68F", TEMPERATURE, 293.15), ("20 c", TEMPERATURE, 293.15),
     ("-40", TEMPERATURE, 233.15), ("27 °F", TEMPERATURE_DIFFERENCE, 15.0), ("15 °C", TEMPERATURE_DIFFERENCE, 15.0),
 ])
@@ -494,3 +494,34 @@ def test_decimals_for():
     assert decimals_for(LENGTH.metric, 2, LENGTH.metric) == 2 and decimals_for(LENGTH.metric, 4, LENGTH.inch) == 3
     assert decimals_for(LENGTH.find("m"), 2, LENGTH.metric) == 5 and decimals_for(PRESSURE.inch, 0, PRESSURE.metric) == 1
     assert decimals_for(TEMPERATURE.inch, 0, TEMPERATURE.metric) == 0
+
+
+# --- Reading without knowing the kind ----------------------------------------------
+
+@pytest.mark.parametrize("text,names", [
+    ("37.48 mm", ["length"]), ("35 lb", ["mass", "force"]), ("35 lbf", ["force"]), ("35 ft·lb", ["torque", "energy"]), ("20 °C", ["temperature", "temperature difference"]),
+    ("5\"", ["length", "angle"]), ("5″", ["angle", "length"]), ("2 g", ["mass", "acceleration"]), ("10 min", ["time", "angle"]), ("1:10", ["ratio"]), ("45° 30'", ["angle"]),
+])
+def test_kinds_that_a_text_can_be_meant_as(text, names):
+    kinds = [kind for kind in KINDS.values() if kind is not FEED]
+    found = module.readings(text, kinds)
+    assert [kind.name for kind, _ in found] == names
+    assert all(entry == read(text, kind) for kind, entry in found)
+
+
+@every_unit
+def test_every_unit_is_told_by_its_symbol(kind, unit):
+    if unit.symbol:
+        assert kind in [found for found, _ in module.readings(f"12 {unit.symbol}", tuple(KINDS.values()))]
+
+
+@pytest.mark.parametrize("text,code,words", [
+    ("12", "unknown-unit", "names no unit"), ("3 furlong", "unknown-unit", "names no unit"), ("3 gal", "unknown-unit", "write US gal or imp gal"),
+    ("", "empty", "nothing was given"), ("abc mm", "not-a-number", "is not a number"), ("1:0", "bad-fraction", "divides by zero"),
+    ("45° 70'", "bad-angle", "60 or more"), ("nan mm", "not-finite", "is not a size"), ("37.4 mm 37.5 mm", "several-numbers", "more than one number"),
+    ("mm" * 60, "too-long", "characters long"),
+])
+def test_what_no_kind_can_read(text, code, words):
+    with pytest.raises(EntryError, match=words) as refused:
+        module.readings(text, (LENGTH, *KINDS.values()))
+    assert refused.value.code == code
