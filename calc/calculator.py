@@ -20,11 +20,12 @@ from math import isfinite
 
 from calc import doubt
 from calc.inputs import Choice, Quantity, choice, column, given, grid, hand_over_doubts, measured
+from calc.open_input import any_of
 from calc.quantity import quoted
 from calc.result import Impossible, InputError, Limit, Refused, Remark, Result, answer, as_text, say
 from calc.working import Form, Number, given as given_number, step, steps_behind
 
-__all__ = ["Calculator", "Limit", "Output", "Outputs", "answer", "calculator", "choice", "column", "evaluate", "given", "grid", "measured", "number"]
+__all__ = ["Calculator", "Limit", "Output", "Outputs", "answer", "any_of", "calculator", "choice", "column", "evaluate", "given", "grid", "measured", "number"]
 
 
 class DeclarationError(TypeError):
@@ -38,10 +39,13 @@ def number(symbol, label, shape, value, source=None) -> Number:
 
 @dataclass
 class Output:
-    """A result: label, symbol, form (kind, sensible decimals, units). Called with an expression it names that expression."""
+    """A result: label, symbol, form (kind, sensible decimals, units). Called with an expression it names that expression.
+
+    A result that is of whatever kind the entry was has no form in its declaration, and is given one with each expression.
+    """
     label: str
     symbol: str
-    form: Form
+    form: Form | None
     main: bool = False
     help: str = ""
     key: str = field(default="", init=False)
@@ -49,8 +53,8 @@ class Output:
     def __set_name__(self, owner, name):
         self.key = name
 
-    def __call__(self, expression, source=None) -> Number:
-        return step(self.symbol, self.label, self.form, expression, source, self.key)
+    def __call__(self, expression, source=None, form=None) -> Number:
+        return step(self.symbol, self.label, form or self.form, expression, source, self.key)
 
 
 class Outputs:

@@ -1,6 +1,7 @@
 """What a calculator asks for: quantities, choices and grids, each able to read an entry or refuse it in one sentence."""
 import math
 from dataclasses import dataclass, replace
+from difflib import get_close_matches
 from fractions import Fraction
 from functools import cached_property
 
@@ -186,11 +187,13 @@ class _Told(Number):
 
 @dataclass(frozen=True)
 class Choice:
-    """An input that is one of several named options. `options` maps id to words."""
+    """An input that is one of several named options. `options` maps id to words; `exact` where capitals tell options apart (a
+    hole H7, a shaft h7)."""
     label: str
     options: dict
     hint: str = ""
     fold: bool = False
+    exact: bool = False
     name: str = ""
     default: str = ""
     symbol: str = ""
@@ -209,13 +212,20 @@ class Choice:
         if "" not in texts:
             return Taken(self, texts, self.default, False)
         text = texts[""].strip()
-        ids = [text] if text in self.options else [
+        ids = [text] if text in self.options else [] if self.exact else [
             id for id, words in self.options.items() if text.casefold() in (words.casefold(), id.casefold())]
         if len(ids) != 1:
             what = f"{quoted(text)} is not a choice" if text else "is empty"
-            raise Refused([InputError(self.name, "unknown-choice", say("{label}: {what}; choose one of {accepted}.",
-                                                                       label=self.label, what=what, accepted=", ".join(self.options)))])
+            raise Refused([InputError(self.name, "unknown-choice", say("{label}: {what}; choose one of {accepted}.", label=self.label, what=what, accepted=self._near(text)))])
         return Taken(self, texts, ids[0], True)
+
+    def _near(self, text: str) -> str:
+        """The options; the nearest three where there are too many for a sentence."""
+        if len(self.options) <= 12:
+            return ", ".join(self.options)
+        folded = {id.casefold(): id for id in self.options}
+        near = [folded[key] for key in get_close_matches(text.casefold(), folded, 3, 0.3)] or list(self.options)[:3]
+        return f"{len(self.options)}, such as {', '.join(near)}"
 
     def usual_remarks(self, taken: Taken):
         return ()
@@ -403,9 +413,9 @@ def given(label, symbol, shape, *, hard, usual=(), feature="", hint="", fold=Fal
     return Quantity(label, symbol, shape, hard, usual, "", feature, "", hint, fold, optional, doubt_of)
 
 
-def choice(label, options, *, hint="", fold=False) -> Choice:
+def choice(label, options, *, hint="", fold=False, exact=False) -> Choice:
     """An input chosen from named options, {id: words}."""
-    return Choice(label, dict(options), hint, fold)
+    return Choice(label, dict(options), hint, fold, exact)
 
 
 def column(label, symbol, shape, *, hard, usual=(), optional=False) -> Column:

@@ -1,6 +1,7 @@
 """A result or a declaration as plain data (for JSON) and as text (for the terminal). The schema is in DEVELOPERS.md; keep it stable."""
 from calc.calculator import Calculator
 from calc.inputs import Choice, Grid
+from calc.open_input import Open
 from calc.page.formula import line_text
 from calc.quantity import to_unit
 from calc.result import VERDICT_WORDS, Result
@@ -77,17 +78,24 @@ def declaration_data(calculator: Calculator) -> dict:
         "calculator": calculator.id, "title": calculator.title, "station": calculator.station, "purpose": calculator.purpose,
         "finds": list(calculator.finds),
         "inputs": {i.name: _input_data(i) for i in calculator.inputs},
-        "outputs": {o.key: {"label": o.label, "symbol": o.symbol, "kind": o.form.kind.name, "unit": o.form.metric.symbol,
-                            "unit_inch": o.form.inch.symbol, "decimals": o.form.decimals, "main": o.main} for o in calculator.outputs},
+        "outputs": {o.key: {"label": o.label, "symbol": o.symbol, **_output_data(o), "main": o.main} for o in calculator.outputs},
         "sources": [{"id": s.id, "text": s.text, "kind": s.kind, "from_memory": s.from_memory} for s in calculator.sources],
         "cautions": [{"id": c.id, "text": c.text} for c in calculator.cautions],
     }
+
+
+def _output_data(o) -> dict:
+    if o.form is None:
+        return {"kind": "any", "unit": None, "unit_inch": None, "decimals": None}
+    return {"kind": o.form.kind.name, "unit": o.form.metric.symbol, "unit_inch": o.form.inch.symbol, "decimals": o.form.decimals}
 
 
 def _input_data(i, with_default: bool = True) -> dict:
     common = {"label": i.label, "symbol": i.symbol, "hint": i.hint, "feature": i.feature or None}
     if isinstance(i, Choice):
         return {**common, "type": "choice", "options": i.options, "default": i.default}
+    if isinstance(i, Open):
+        return {**common, "type": "open", "kinds": [kind.name for kind in i.kinds], "default": i.default}
     if isinstance(i, Grid):
         return {**common, "type": "grid", "rows": list(i.rows), "least": i.least, "default": i.default_text("metric"), "tool": i.tool or None,
                 "columns": [{k: v for k, v in _input_data(i.cells[0, c], False).items() if k not in ("hint", "feature", "tool")} for c in range(len(i.columns))]}
@@ -107,6 +115,8 @@ def declaration_text(calculator: Calculator) -> str:
     for name, i in d["inputs"].items():
         if i["type"] == "choice":
             lines.append(f"  {name:<24} {i['label']} (default {i['default']}): {', '.join(i['options'])}")
+        elif i["type"] == "open":
+            lines.append(f"  {name:<24} {i['label']}: {', '.join(i['kinds'])}, default {i['default']}")
         elif i["type"] == "grid":
             lines.append(f"  {name:<24} {i['label']}: rows {', '.join(i['rows'])} of {', '.join(c['label'] for c in i['columns'])}; default {i['default']}")
         else:

@@ -1,6 +1,7 @@
 """A calculator's form: every field with its symbol, unit, how to measure it, and a place for one sentence."""
 from calc.calculator import Calculator
 from calc.inputs import WARM, Choice, Grid, Quantity, Taken, with_unit
+from calc.open_input import Open
 from calc.page.html import Html, both, children, el, symbol
 from calc.quantity import LENGTH, TEMPERATURE
 from calc.working import form as form_of
@@ -34,6 +35,11 @@ def _field(taken: Taken, anchor: str, presets: dict) -> Html:
         entry = el("select", *(el("option", words, value=key, selected=key == taken.value) for key, words in declared.options.items()),
                    id=id, name=declared.name, data_entry=True, aria_describedby=described, data_preset=preset, data_metric=taken.value, data_inch=taken.value)
         keys = None
+    elif isinstance(declared, Open):
+        metric, inch = (declared.default_text(system) for system in ("metric", "inch"))
+        entry = el("input", type="text", enterkeyhint="next", spellcheck="false", autocapitalize="off", value=metric, id=id, name=declared.name, data_entry=True,
+                   aria_describedby=described, data_preset=preset, data_metric=metric, data_inch=inch)
+        keys = None  # letters are typed here, so the whole keyboard is up
     else:
         entry = _entry(declared.name, id, declared.form, taken.value, preset, described)
         keys = _keys(declared.label, [declared.form], declared.hard_range[0] < 0, declared.measured)

@@ -59,7 +59,7 @@ def _output(output, result) -> Html:
 def _doubt(output, result) -> Html | None:
     """The expanded uncertainty behind a number, where the readings have one."""
     U = result.doubts.get(output.key)
-    return el("span", " ± ", value(output.form.difference, U), class_="doubt") if U else None
+    return el("span", " ± ", value(result.outputs[output.key].form.difference, U), class_="doubt") if U else None
 
 
 def _line(n) -> Html:
