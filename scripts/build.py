@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import argparse
 import hashlib
+import json
 import logging
 import re
 import shutil
@@ -48,6 +49,7 @@ def _build_anew(site_dir: Path, build_id: str) -> None:
         fresh = Path(work) / "fresh"
         _pages(fresh)
         check_pages(fresh)
+        rank_calculators(fresh, _finds())
         _runtime(fresh)
         (fresh / BUILT_FROM).write_text(build_id)
         if site_dir.exists():
@@ -127,6 +129,23 @@ def check_pages(folder: Path) -> None:
         text.feed(path.read_text(encoding="utf-8"))
         if text.found:
             raise BuildFailed(f"{path.relative_to(folder)}: “{text.found[0].strip()[:80]}” was left as text; it is misspelt or not closed.")
+
+
+def _finds() -> dict[str, tuple[str, ...]]:
+    from calc import stations
+
+    return {calculator.id: calculator.finds for calculator in stations.every()}
+
+
+def rank_calculators(folder: Path, finds: dict[str, tuple[str, ...]]) -> None:
+    """Let the search put a calculator above the prose that uses the same words: the words it is looked for with become its tags."""
+    path = folder / "search/search_index.json"
+    index = json.loads(path.read_text(encoding="utf-8"))
+    for entry in index["docs"]:
+        heading = re.search(r"#(.+?)(-\d+)?-title$", entry["location"])
+        if heading and heading[1] in finds:
+            entry["tags"] = list(finds[heading[1]])
+    path.write_text(json.dumps(index, ensure_ascii=False, separators=(",", ":")), encoding="utf-8")
 
 
 def _runtime(fresh: Path) -> None:

@@ -1,5 +1,6 @@
 """The build: what it refuses, and that a failed one leaves the old site in place."""
 
+import json
 from types import SimpleNamespace
 
 import pytest
@@ -19,6 +20,7 @@ def checkout(tmp_path, monkeypatch):
     monkeypatch.setattr(build, "CACHE", tmp_path / ".cache")
     monkeypatch.setattr(build, "SOURCES", ("docs",))
     monkeypatch.setattr(build, "_runtime", lambda fresh: None)
+    monkeypatch.setattr(build, "rank_calculators", lambda fresh, finds: None)
 
     def pages(fresh):
         fresh.mkdir()
@@ -61,7 +63,7 @@ def test_a_failed_build_leaves_the_old_site(checkout):
     with pytest.raises(BuildFailed):
         build.build(checkout.site)
     assert checkout.built() == "<p>first</p>"
-    assert not list((checkout.site.parent / ".cache").iterdir())
+    assert not list((checkout.site.parent / ".cache").glob("site-*"))
 
 
 @pytest.mark.parametrize("left", [
@@ -87,6 +89,17 @@ def test_a_form_left_as_text_is_refused(left, tmp_path):
 def test_what_is_shown_as_code_is_not(fine, tmp_path):
     (tmp_path / "page.html").write_text(f"<html><body>{fine}</body></html>")
     build.check_pages(tmp_path)
+
+
+def test_the_search_knows_a_calculator_by_the_words_it_is_looked_for_with(tmp_path):
+    (tmp_path / "search").mkdir()
+    path = tmp_path / "search/search_index.json"
+    locations = ["heads/", "heads/#seat-fit-title", "heads/#seat-fit-2-title", "heads/#seat-fit", "heads/#the-title"]
+    path.write_text(json.dumps({"config": {"lang": ["en"]}, "docs": [{"location": at, "title": "T", "text": "t"} for at in locations]}))
+    build.rank_calculators(tmp_path, {"seat-fit": ("press fit", "loose seat")})
+    index = json.loads(path.read_text())
+    assert index["config"] == {"lang": ["en"]}
+    assert [entry.get("tags") for entry in index["docs"]] == [None, ["press fit", "loose seat"], ["press fit", "loose seat"], None, None]
 
 
 @pytest.mark.parametrize(("source", "above"), [
