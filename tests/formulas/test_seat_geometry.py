@@ -158,6 +158,7 @@ def test_usual_interference_angle_touches_outside():
     assert seat.contact_diameter(radians(45), radians(46), 40.0, 37.9) == 40.0
     assert seat.gap_across(1.5, radians(45), radians(46)) == pytest.approx(0.0262, abs=0.0001)
     assert seat.contact_diameter(radians(46), radians(45), 40.0, 37.9) == 37.9
+    assert seat.contact_diameter(radians(45), radians(45), 40.0, 37.9) == 40.0  # alike: the whole band, told by its outer edge
     assert seat.gap_across(1.5, radians(45), radians(45)) == 0.0
 
 
