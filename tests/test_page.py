@@ -1,0 +1,314 @@
+"""The page: right markup, every label tied to its field, both unit systems, and the same results live as when it was built."""
+import json
+import math
+import re
+
+import pytest
+from hypothesis import assume, given, strategies as st
+
+from calc import stations
+from calc.calculator import evaluate
+from calc.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, arc, box
+from calc.inputs import Grid, Quantity
+from calc.page import calculator_html, live_parts
+from calc.page.html import children, el
+from calc.page.live import answer
+from calc.page.svg import _tick, figure, ticks
+from calc.quantity import LENGTH, RATIO, TEMPERATURE, from_unit
+from calc.result import Refused, say
+from calc.working import form, given as named
+from tests.figures import faults, width
+from tests.markup import classed, inside, page, words
+
+IDS = stations.ids()
+SIZE, SHARE, TEMP = form(LENGTH, 3), form(RATIO, 2), form(TEMPERATURE, 0)
+
+
+def live(id, entries=None, system="metric", **more):
+    def refuse(word):
+        raise AssertionError(f"{word} in JSON")
+    return json.loads(answer(json.dumps({"call": "evaluate", "calculator": id, "entries": entries or {}, "system": system, **more})), parse_constant=refuse)
+
+
+def presets(calculator):
+    """Entries that differ from the example but are as good: the first number a hair larger, in inches."""
+    first = next(i for i in calculator.inputs if isinstance(i, Quantity) and i.default_value is not None)
+    return {first.name: f"{first.form.bare(first.default_value * 1.0001, 'inch')} {first.form.inch.symbol}"}
+
+
+# markup
+
+@pytest.mark.parametrize("id", IDS)
+def test_two_of_a_calculator_on_one_page_are_right_markup_with_ids_of_their_own(id):
+    body = page(calculator_html(id), calculator_html(id, presets(stations.find(id)), "second"))
+    ids = [e.get("id") for e in body.iter() if e.get("id")]
+    assert len(ids) == len(set(ids)) and all(re.fullmatch(r"[A-Za-z][\w.-]*(?: [\w-]+)*", i) for i in ids)
+    for e in body.iter():
+        for attribute in ("for", "aria-labelledby", "aria-describedby"):
+            for target in (e.get(attribute) or "").split() if attribute != "for" else filter(None, [e.get("for")]):
+                assert target in ids, f"{attribute} of <{e.tag} {e.get('id')}> points at {target}, which is not there"
+
+
+@pytest.mark.parametrize("id", IDS)
+def test_ids_and_references_have_no_space_in_them(id):
+    """A reference is a list of ids with spaces between, so an id with a space in it cannot be found."""
+    body = page(calculator_html(id))
+    assert not [e.get("id") for e in body.iter() if " " in (e.get("id") or "")]
+
+
+@pytest.mark.parametrize("id", IDS)
+def test_every_field_has_a_label_a_place_for_its_message_and_the_name_of_an_input(id):
+    calculator = stations.find(id)
+    body = page(calculator_html(id))
+    labels = {e.get("for") for e in body.iter("label")}
+    entries = [e for e in body.iter() if e.get("data-entry") is not None]
+    assert {e.tag for e in entries} <= {"input", "select"}
+    messages = {e.get("data-message-for") for e in body.iter()}
+    names = [e.get("name") for e in entries]
+    assert len(names) == len(set(names))
+    for e in entries:
+        assert e.get("id") in labels or e.get("aria-label"), e.get("name")
+        base, _, part = e.get("name").partition(".")
+        assert base in calculator.input and (not part or part in calculator.input[base].parts)
+        assert {e.get("name"), base} & messages
+        assert e.get("aria-describedby")
+    assert {n.partition(".")[0] for n in names} == set(calculator.input)
+    for label in body.iter("label"):
+        assert words(label)
+
+
+@pytest.mark.parametrize("id", IDS)
+def test_every_button_has_words_and_every_figure_a_caption_and_a_description(id):
+    body = page(calculator_html(id))
+    for button in body.iter("button"):
+        assert (words(button) or button.get("aria-label")) and button.get("type") in ("button", "reset")
+    for shown in body.iter("figure"):
+        assert words(shown.find("figcaption")) and words(classed(shown, "visually-hidden")[0])
+        assert shown.find("svg").get("aria-hidden") == "true"
+
+
+@pytest.mark.parametrize("id", IDS)
+def test_the_parts_that_live_results_go_into_are_there_once(id):
+    body = page(calculator_html(id))
+    parts = [e.get("data-part") for e in body.iter() if e.get("data-part")]
+    assert sorted(parts) == sorted(["verdict", "stale", "status", "result", "working", "announce"])
+
+
+# units
+
+UNIT = re.compile(r"[0-9]\s?(mm|µm|in|thou|°C|°F|MPa|ksi|kPa|psi|GPa|N|lbf|N·m|kg|oz|cm³|in³|µin)\b")
+
+
+@pytest.mark.parametrize("id", IDS)
+def test_every_quantity_stands_in_both_unit_systems(id):
+    """Metric and inch texts come in pairs, and no quantity of one system stands where the reader of the other sees it."""
+    body = page(calculator_html(id))
+    for parent in body.iter():
+        systems = [next((c for c in ("u-metric", "u-inch") if c in e.get("class", "").split()), None) for e in parent]
+        assert [s for s in systems if s] in [["u-metric", "u-inch"] * n for n in range(40)]
+    found = evaluate(stations.find(id))
+    for shown in classed(body, "output"):
+        n = found.outputs[shown.get("data-output")]
+        for system in ("metric", "inch"):
+            assert inside(shown.find("dd"), system).startswith(" ".join(n.text(system).split()))
+    alone = {"metric": r"in|thou|°F|ksi|psi|lbf|oz|in³|µin", "inch": r"mm|µm|°C|MPa|kPa|GPa|N|N·m|cm³"}
+    for name in ("verdict", "verdict-do", "outputs", "remarks", "working", "drawing", "plot", "table-scroll"):
+        for part in classed(body, name):
+            for system, foreign in alone.items():
+                seen = re.sub(r"at 2?0 °C and one atmosphere", "", inside(part, system))  # the name of a reference state, not a reading
+                assert not re.search(rf"[0-9]\s?(?:{foreign})(?![\w·/])", seen), f"{name}, {system}: {seen}"
+
+
+@pytest.mark.parametrize("id", IDS)
+def test_fields_hold_the_example_in_both_systems_and_name_their_units(id):
+    calculator = stations.find(id)
+    fields = {e.get("name"): e for e in page(calculator_html(id)).iter() if e.get("data-entry") is not None}
+    for i in calculator.inputs:
+        if isinstance(i, Quantity):
+            e = fields[i.name]
+            assert e.get("value") == e.get("data-metric") == i.default_text("metric") and e.get("data-inch") == i.default_text("inch")
+            assert (e.get("data-unit-metric"), e.get("data-unit-inch")) == (i.form.metric.symbol, i.form.inch.symbol)
+
+
+# live
+
+def inner(html, part):
+    """What stands in a part of the page, as it was written."""
+    start = re.search(rf'<(\w+) data-part="{part}"[^>]*>', html)
+    depth, at = 1, start.end()
+    while depth:
+        tag = re.compile(rf"<(/?){start[1]}\b[^>]*>").search(html, at)
+        depth += -1 if tag[1] else 1
+        at = tag.end()
+    return html[start.end():tag.start()]
+
+
+@pytest.mark.parametrize("system", ["metric", "inch"])
+@pytest.mark.parametrize("id", IDS)
+def test_what_was_built_is_what_comes_live(id, system):
+    built = calculator_html(id)
+    reply = live(id, {}, system)
+    assert reply["ok"] and reply["errors"] == [] and reply["notes"] == {}
+    for part in ("verdict", "result", "working"):
+        assert reply["html"][part] == inner(built, part)
+    assert reply["html"]["announce"] == evaluate(stations.find(id)).verdict.headline.plain(system)
+
+
+@pytest.mark.parametrize("system", ["metric", "inch"])
+@pytest.mark.parametrize("id", IDS)
+def test_what_a_page_enters_by_itself_means_the_same_live_in_either_system(id, system):
+    calculator = stations.find(id)
+    for given_presets in (presets(calculator), {name: text.split()[0] for name, text in presets(calculator).items()}):
+        try:
+            built = calculator_html(id, given_presets, "p")
+        except Refused:
+            continue  # the bare number was not meant in millimetres
+        sent = {e.get("name"): e.get("data-preset") for e in page(built).iter() if e.get("data-preset") is not None}
+        assert sent
+        reply = live(id, sent, system, anchor="p")
+        assert reply["ok"]
+        for part in ("verdict", "result", "working"):
+            assert reply["html"][part] == inner(built, part)
+
+
+def test_the_working_comes_only_where_it_is_open():
+    assert "working" not in live("seat-fit", working=False)["html"] and "working" in live("seat-fit", working=True)["html"]
+
+
+def test_a_note_on_how_an_entry_was_read_comes_for_its_field():
+    reply = live("seat-fit", {"ring_outside": "1 31/64"})
+    assert list(reply["notes"]) == ["ring_outside"] and "inches" in reply["notes"]["ring_outside"]
+
+
+@pytest.mark.parametrize("system, words_", [("metric", "5.000 mm is below 10.000 mm"), ("inch", "5.00000 in is above 3.54330 in")])
+def test_live_refusals_speak_the_readers_units(system, words_):
+    reply = live("seat-fit", {"pocket_bore": "5", "depth": ""}, system)
+    assert not reply["ok"] and reply["html"] == {} and [e["field"] for e in reply["errors"]] == ["pocket_bore", "depth"]
+    assert words_ in reply["errors"][0]["message"] and reply["errors"][1]["code"] == "empty"
+
+
+HOSTILE = ["<script>alert(1)</script>", '"><img src=x onerror=alert(1)>', "37.5 mm<b>", "&lt;b&gt;", "' onfocus='x", "${x}", "{bore}", "37.5\u202emm", "\x00", "]]>", "37.5 mm -->"]
+
+
+@pytest.mark.parametrize("text", HOSTILE)
+@pytest.mark.parametrize("name", ["pocket_bore", "ring_material", "<b>", "pocket_bore.part temperature"])
+def test_hostile_entries_come_back_as_words_or_not_at_all(name, text):
+    reply = live("seat-fit", {name: text})
+    assert not reply["ok"] and reply["html"] == {} and len(reply["errors"]) == 1
+    message = reply["errors"][0]["message"]
+    assert message.endswith(".") and message.isprintable() and len(message) <= 300
+    with pytest.raises(Refused):
+        calculator_html("seat-fit", {name: text})
+
+
+def test_words_in_an_anchor_stay_in_their_attribute():
+    body = page(calculator_html("seat-fit", {}, 'x" onload="y'))
+    assert not [e for e in body.iter() if e.get("onload") is not None]
+
+
+def test_text_is_escaped_where_it_is_written():
+    html = el("p", "<b> & \"'", el("br"), ["a<", None, False, ("b",)], title='"<&', hidden=True, lang=None, class_="c", data_x_=1)
+    assert html == '<p title="&quot;&lt;&amp;" hidden class="c" data-x="1">&lt;b&gt; &amp; "\'<br>a&lt;b</p>'
+    assert children(say("{x} < {n}", x="<i>", n=named("", "", SIZE, 0.01))) == '&lt;i&gt; &lt; <span class="u-metric">10.000 mm</span><span class="u-inch">0.39370 in</span>'
+
+
+def test_nothing_but_text_and_known_results_can_be_a_calculators_answer():
+    with pytest.raises(KeyError, match="no calculator"):
+        live("no-such-thing")
+    parts, notes = live_parts(stations.find("seat-fit"), {}, "metric", "a", False)
+    assert all(type(text) in (str, type(children())) for text in parts.values()) and notes == {}
+
+
+# figures
+
+def drawn(shown):
+    body = page(figure(shown, "f"))
+    return list(body.iter("svg"))
+
+
+@pytest.mark.parametrize("id", IDS)
+def test_figures_of_the_example_stand_on_their_paper(id):
+    for svg in page(calculator_html(id)).iter("svg"):
+        assert not faults(svg)
+
+
+finite = st.floats(-1e6, 1e6, allow_nan=False)
+
+
+@given(finite, st.floats(0, 1).map(lambda x: x ** 6 * 1e6), st.integers(3, 8))
+def test_ticks_are_round_and_cover_the_range(low, extent, about):
+    high = low + extent
+    found = ticks(low, high, about)
+    pitch = (found[-1] - found[0]) / (len(found) - 1)
+    assert 2 <= len(found) <= about + 3
+    assert found[0] <= low + pitch * 1e-6 and found[-1] >= high - pitch * 1e-6
+    power = 10.0 ** math.floor(math.log10(pitch * 1.0001))
+    round_pitch = min((power * m for m in (1, 2, 5, 10)), key=lambda p: abs(p - pitch))
+    assert pitch == pytest.approx(round_pitch, rel=1e-6)
+    pitch = round_pitch
+    assert all(b - a == pytest.approx(pitch, rel=1e-6) for a, b in zip(found, found[1:]))
+    assert all(abs(x / pitch - round(x / pitch)) < 1e-3 for x in found)
+    # what is written is the value, and no two alike
+    labels = [_tick(x, found) for x in found]
+    assert len(set(labels)) == len(labels)
+    assert all(float(text.replace("−", "-")) == pytest.approx(x, abs=pitch * 1e-3) for text, x in zip(labels, found))
+
+
+@given(finite)
+def test_a_flat_curve_lies_between_its_ticks(level):
+    for noise in (0.0, abs(level) * 1e-16, abs(level) * 1e-13):
+        found = ticks(level - noise, level + noise)
+        assert found[0] < level < found[-1] and len(found) <= 9
+
+
+points = st.lists(st.tuples(st.floats(0.001, 0.5), st.floats(200, 900)), min_size=1, max_size=30)
+
+
+@given(points, points, st.sampled_from(["line", "dashed", "limit", "points"]), st.booleans())
+def test_plots_stand_on_their_paper(curve, other, style, marked):
+    plot = Plot("Plot", say("What is seen."), Axis("Size", SIZE), Axis("Head", TEMP),
+                (Series("", tuple(sorted(curve))), Series("limit", tuple(sorted(other)), style)), ((*curve[0], "running"),) if marked else ())
+    svg, = drawn(plot)
+    assert not faults(svg)
+    for system in ("metric", "inch"):
+        group, = classed(svg, f"u-{system}")
+        row = [e for e in group.iter("text") if e.get("text-anchor") == "middle"][:-1]
+        spans = [(float(e.get("x")) - width(words(e)) / 2, float(e.get("x")) + width(words(e)) / 2) for e in row]
+        assert all(b[0] - a[1] > 2 for a, b in zip(spans, spans[1:])), "labels of the axis touch"
+
+
+@given(st.lists(st.tuples(st.floats(-1, 1), st.floats(-1, 1)), min_size=2, max_size=2, unique=True), st.floats(-0.5, 0.5), st.floats(1e-4, 10), st.sampled_from(["", "D_p", "h"]))
+def test_dimensions_and_labels_stand_on_the_paper(ends, away, scale, name):
+    (x1, y1), (x2, y2) = [(x * scale, y * scale) for x, y in ends]
+    n = named("d", "", SIZE, math.hypot(x2 - x1, y2 - y1))
+    assume(n.value > 1e-6)
+    drawing = Drawing("Drawing", say("Seen."), (
+        Area(box(-scale, -scale, scale, scale), "a"), Area(box(-scale / 2, -scale / 2, scale / 2, scale / 2), "c"), Line(arc((0, 0), scale / 3, 0, 6.283), "centre"),
+        Dimension((x1, y1), (x2, y2), n, away * scale, name), Label((x1, y1), "a", target=(x2, y2)), Label((0, 0), say("{n} deep", n=n))))
+    svg, = drawn(drawing)
+    assert not faults(svg)
+
+
+def test_a_drawing_says_whether_it_is_to_scale():
+    shapes = (Area(box(0, 0, 1, 1), "a"),)
+    assert "to scale" in figure(Drawing("T", say("Seen."), shapes), "f")
+    assert "to scale" not in figure(Drawing("T", say("Seen."), shapes, "gaps drawn 50 times too wide"), "f")
+
+
+def test_what_looks_at_figures_finds_what_is_wrong():
+    right = '<svg viewBox="0 0 360 100"><path d="M1 2L3 4Z"/><text x="10" y="50" text-anchor="start">a</text></svg>'
+    for old, new in (("M1 2", "Mnan 2"), ("M1 2", "M-20 2"), ("L3 4", "L3 104"), ('"10"', '"-4"'), (">a<", f">{'a' * 60}<"), (">a<", ">{a}<"), ("0 0 360 100", "0 0 inf 100"),
+                     ("M1 2", "M1 2 3"), ('text-anchor="start"', 'text-anchor="start" transform="rotate(-90 10 50)"')):
+        assert not faults(page(right).find("main/svg"))
+        changed = right.replace(old, new)
+        assert changed != right
+        if "rotate" in new:
+            assert not faults(page(changed).find("main/svg"))
+            changed = changed.replace(">a<", f">{'a' * 12}<")
+        assert faults(page(changed).find("main/svg")), new
+
+
+def test_the_length_of_words_is_that_of_the_font():
+    assert width("Fit it") == pytest.approx((611 + 222 + 278 + 278 + 222 + 278) * 12 / 1000)  # Adobe's metrics of Helvetica, from memory
+    assert from_unit(1, LENGTH.inch) == 0.0254
+    assert Grid is not None
