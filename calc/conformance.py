@@ -12,6 +12,11 @@ COVERAGE = 2  # k: expanded uncertainty U = k·u, about 95 % (GUM); so is every 
 PROOF = 0.95  # ISO 14253-1:2017: conformity is proven at a probability of 95 % unless agreed otherwise (from memory)
 
 
+def past(size, limit) -> bool:
+    """Is a length worked out from others more than its limit? A picometre is what floats leave of an equality."""
+    return float(size) - float(limit) > 1e-12
+
+
 def standard(margin: float | None, u: float) -> float:
     """A margin in standard uncertainties: ∞ where there is no limit (None); without doubt ±∞, a limit itself belonging to what it
     allows."""
@@ -52,6 +57,20 @@ def decide(below: float, above: float, proof: float = PROOF) -> str:
     if probability(below, above) >= proof:
         return "in"
     return "out" if phi(-min(below, above)) >= proof else "cannot tell"
+
+
+def accepted(u: float, low: float | None, high: float | None, proof: float = PROOF) -> tuple | None:
+    """Least and greatest reading that is 'in' (None where there is no such limit), or None where no reading is."""
+    guard = quantile(proof) * u
+    if low is None or high is None:
+        return None if low is None else low + guard, None if high is None else high - guard
+    half, inner, outer = (high - low) / 2, 0.0, (high - low) / 2 - guard
+    if probability_within(0, u, -half, half) < proof:
+        return None
+    while outer - inner > 1e-9 * u:  # the farther limit takes a little off what the nearer one allows
+        middle = (inner + outer) / 2
+        inner, outer = (middle, outer) if probability_within(middle, u, -half, half) >= proof else (inner, middle)
+    return low + half - inner, low + half + inner
 
 
 def deciding_share(below: float, above: float, proof: float = PROOF) -> float:

@@ -5,7 +5,7 @@ rectangular distribution: anywhere between, equally likely.
 """
 import math
 
-from calc.working import sqrt
+from calc.working import least, sqrt
 
 ENOUGH = 1e6  # degrees of freedom: more than these change no coverage factor in its first five digits
 
@@ -15,9 +15,8 @@ def mean(readings):
     return sum(readings) / len(readings)
 
 
-def spread(readings):
+def spread(readings, middle):
     """Standard deviation of single readings about their mean, n − 1 in the divisor (GUM 4.2.2). Two readings or more."""
-    middle = mean(readings)
     return sqrt(sum((x - middle) ** 2 for x in readings) / (len(readings) - 1))
 
 
@@ -28,7 +27,7 @@ def of_mean(s, n):
 
 def rectangular(half_width):
     """Standard uncertainty of what lies anywhere between ± half_width (GUM 4.3.7)."""
-    return half_width / sqrt(3)
+    return sqrt(half_width ** 2 / 3)
 
 
 def resolution(division):
@@ -53,10 +52,10 @@ def combined(parts):
 
 
 def effective_freedom(total, parts):
-    """Welch and Satterthwaite's effective degrees of freedom (GUM G.4.1) from (u, degrees of freedom) of each part that has any;
-    parts known without doubt about themselves are left out. `ENOUGH` at most."""
-    known = sum(float(u) ** 4 / freedom for u, freedom in parts)
-    return min(float(total) ** 4 / known, ENOUGH) if known else ENOUGH
+    """Welch and Satterthwaite's effective degrees of freedom (GUM G.4.1) from (u, degrees of freedom) of the parts that have any;
+    parts that are sure of themselves are left out. `ENOUGH` at most."""
+    parts = [(u, freedom) for u, freedom in parts if u > 0]
+    return least(1 / sum((u / total) ** 4 / freedom for u, freedom in parts), ENOUGH) if parts else ENOUGH
 
 
 def coverage_factor(probability: float, freedom: float) -> float:

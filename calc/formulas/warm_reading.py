@@ -1,11 +1,22 @@
-"""A size read warm, brought to the 20 °C at which sizes are stated (ISO 1)."""
+"""A size read warm, brought to the 20 °C at which sizes are stated (ISO 1). Lengths m, expansions 1/K, temperatures K."""
+from calc.working import sqrt
+
 GAUGE_ALPHA = 11.5e-6  # 1/K, steel gauges and gauge blocks: ISO 3650 has (11.5 ± 1.0)·10⁻⁶, from memory
 
 
 def at_reference(reading, part_alpha, gauge_alpha, part_temperature, gauge_temperature, reference):
-    """Size of the part at the reference temperature, m: reading·[1 + α_g(t_g − t_0) − α_p(t_p − t_0)].
+    """Size of the part at the reference temperature, m: reading·(1 + α_g(t_g − t_0))/(1 + α_p(t_p − t_0)).
 
-    A warm part reads large, a warm gauge reads small. First order: the product of the two strains, below 10⁻⁶ of the size
-    within a workshop's temperatures, is left out. Lengths m, expansions 1/K, temperatures K.
+    A warm part reads large, a warm gauge reads small. Holds for mean coefficients between the reference and each temperature.
     """
-    return reading * (1 + gauge_alpha * (gauge_temperature - reference) - part_alpha * (part_temperature - reference))
+    return reading * (1 + gauge_alpha * (gauge_temperature - reference)) / (1 + part_alpha * (part_temperature - reference))
+
+
+def temperature_doubt(size, part_alpha, gauge_alpha, part_doubt, gauge_doubt):
+    """What the doubts of both temperatures (K, of one kind: both standard or both expanded) are worth in the size, m."""
+    return size * sqrt((part_alpha * part_doubt) ** 2 + (gauge_alpha * gauge_doubt) ** 2)
+
+
+def expansion_doubt(size, part_alpha, part_doubt, part_temperature, reference):
+    """What it is worth that the part's coefficient is known to a share of itself only, m; nothing at the reference temperature."""
+    return size * part_alpha * part_doubt * abs(part_temperature - reference)

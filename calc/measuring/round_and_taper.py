@@ -1,0 +1,143 @@
+"""Is a bore or a journal round and straight? Diameters at stations along it, in directions round it."""
+from calc import cautions, sources
+from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, column, given, grid, number
+from calc.conformance import past
+from calc.drawing import Area, Dimension, Drawing, Label, Line
+from calc.quantity import COUNT, LENGTH
+from calc.result import Table, impossible, note, say, warning
+from calc.working import form, greatest, least, step
+
+SIZE = form(LENGTH, 3)
+DIRECTIONS = ("A", "B", "C", "D")
+SIZES = ("0.5 mm", "2000 mm")
+
+
+SEEN = 2e-6  # m: what a shop's gauge can tell of a barrel or a waist; common practice
+CURE = {
+    ("journal", "small"): "Measure that place once more. If it stays, grind to the next undersize and take shells to match, or scrap it.",
+    ("journal", "large"): "Measure that place once more. If it stays, grind or polish it to size.",
+    ("bore", "small"): "Measure that place once more. If it stays, hone or bore it to size.",
+    ("bore", "large"): "Measure that place once more. If it stays, it is worn: next oversize, sleeve, or scrap.",
+}
+
+
+class Out(Outputs):
+    out_of_round = Output("Out of round, at the worst station", "Δ_r", SIZE, main=True)
+    taper = Output("Taper, in the worst direction", "Δ_t", SIZE, main=True)
+    mean = Output("Mean of all readings", "d", SIZE)
+    largest = Output("Largest", "d_max", SIZE, main=True)
+    smallest = Output("Smallest", "d_min", SIZE, main=True)
+
+
+@calculator(
+    "round-and-taper", "Round and straight", Out,
+    purpose="Is this bore or journal round and straight enough, and within its limits everywhere?",
+    finds=("out of round", "ovality", "taper", "cylindricity", "journal wear", "bore wear", "cylinder bore gauge", "barrel shape", "bell mouth"),
+    sources=(sources.TWO_POINT, sources.PRACTICE, sources.INVENTED),
+    cautions=(cautions.MAKER_FIRST, cautions.AIRCRAFT))
+def round_and_taper(
+    diameters: grid("Diameters", rows=tuple(f"Station {i}" for i in range(1, 6)),
+                    columns=tuple(column(f"Across {d}", f"d_{d}", SIZE, hard=SIZES, optional=i > 1) for i, d in enumerate(DIRECTIONS)), least=2,
+                    tool="a micrometer or a bore gauge",
+                    hint="Stations from one end to the other, clear of fillets and edges; A and B square to each other. C and D, and whole stations, may stay empty."
+                    ) = "51.994; 51.990 | 51.993; 51.990 | 51.992; 51.989",
+    low: given("Lower limit", "L", SIZE, hard=SIZES, optional=True) = "51.985 mm",
+    high: given("Upper limit", "H", SIZE, hard=SIZES, optional=True) = "52.000 mm",
+    round_limit: given("Out of round, at most", "Δ_r,max", SIZE, hard=("0 mm", "5 mm"), optional=True, hint="Difference of diameters, not of radii.") = "0.008 mm",
+    taper_limit: given("Taper, at most", "Δ_t,max", SIZE, hard=("0 mm", "5 mm"), optional=True) = "0.008 mm",
+    what: choice("It is", {"journal": "A journal, measured outside", "bore": "A bore"}, fold=True) = "journal",
+):
+    """Differences of two-point diameters. Out of round: largest less smallest at one station. Taper: largest less smallest along
+    one direction, so that an oval that stays the same along the part is no taper."""
+    if low is not None and high is not None and low >= high:
+        raise impossible("low", "is {low}, not below the upper limit {high}; give less than {high}", low=low, high=high)
+    stations = [(i, [d for d in row if d is not None], row) for i, row in enumerate(diameters) if row is not None]
+    every = [d for _, given_here, _ in stations for d in given_here]
+    smallest, largest = Out.smallest(least(*every)), Out.largest(greatest(*every))
+    mean = Out.mean(sum(every) / number("n", "Readings", form(COUNT, 0), len(every)))
+    ovals = [step(f"Δ_{i + 1}", f"Out of round at station {i + 1}", SIZE, greatest(*here) - least(*here)) for i, here, _ in stations]
+    along = {d: [row[c] for _, _, row in stations if row[c] is not None] for c, d in enumerate(DIRECTIONS)}
+    tapers = [step(f"Δ_{d}", f"Taper across {d}", SIZE, greatest(*here) - least(*here)) for d, here in along.items() if here]
+    out_of_round, taper = Out.out_of_round(greatest(*ovals)), Out.taper(greatest(*tapers))
+    means = [sum(map(float, here)) / len(here) for _, here, _ in stations]
+    worst = f"station {stations[max(range(len(ovals)), key=lambda k: float(ovals[k]))][0] + 1}"
+    return answer(
+        out_of_round, taper, mean, largest, smallest,
+        verdict=_verdict(out_of_round, taper, largest, smallest, low, high, round_limit, taper_limit, worst, what),
+        limits=(Limit("the smallest size", smallest, low=low), Limit("the largest size", largest, high=high),
+                Limit("the roundness", out_of_round, high=round_limit), Limit("the taper", taper, high=taper_limit)),
+        remarks=(
+            note("Two-point gauges do not see a three-cornered form, in however many directions: it measures the same across everywhere. Ground and honed parts often have one. "
+                 "Turn the part in a V-block under a dial gauge, or use a three-point bore gauge."),
+            _shape(means),
+            warning("{spread} between the readings is much for one bore or journal: is one of them a slip?", spread=number("", "", SIZE, float(largest - smallest)))
+            if float(largest - smallest) > 0.01 * float(mean) else None,
+        ),
+        tables=(_table(stations, ovals, means, low, high, round_limit),),
+        figures=(profile(stations, mean, low, high),))
+
+
+def _verdict(out_of_round, taper, largest, smallest, low, high, round_limit, taper_limit, worst, what):
+    if low is not None and past(low, smallest):
+        return "fail", say("Too small: {d}", d=smallest), CURE[what, "small"]
+    if high is not None and past(largest, high):
+        return "fail", say("Too large: {d}", d=largest), CURE[what, "large"]
+    if round_limit is not None and past(out_of_round, round_limit):
+        return "fail", say("Out of round: {r}", r=out_of_round), say(
+            "At {station}. Measure there once more, bolted up as it runs; if it stays, machine it.", station=worst)
+    if taper_limit is not None and past(taper, taper_limit):
+        return "fail", say("Tapered: {t}", t=taper), "Measure the ends once more, at the same distance from the edges; if it stays, machine it."
+    if all(limit is None for limit in (low, high, round_limit, taper_limit)):
+        return "attention", say("{r} out of round, {t} taper", r=out_of_round, t=taper), "No limit was given, so nothing was judged. Type the maker's limits."
+    return "pass", say("Round within {r}, straight within {t}", r=out_of_round, t=taper), "Write down the largest and the smallest, not the mean: they are what the fit is worked with."
+
+
+def _shape(means):
+    """What the run of the stations' means looks like."""
+    if len(means) < 3:
+        return None
+    ends, middle = (means[0], means[-1]), means[1:-1]
+    if max(middle) - max(ends) > SEEN:
+        return note("Largest in the middle, a barrel: a journal worn at both ends, or a bore honed with too short a stroke.")
+    if min(ends) - min(middle) > SEEN:
+        return note("Smallest in the middle, a waist: a journal worn in the middle, or a bore honed with too long a stroke.")
+    return None
+
+
+def _table(stations, ovals, means, low, high, round_limit) -> Table:
+    rows, states = [], []
+    for (i, here, _), oval, mean in zip(stations, ovals, means):
+        values = list(map(float, here))
+        bad = low is not None and past(low, min(values)) or high is not None and past(max(values), high) or round_limit is not None and past(oval, round_limit)
+        rows.append((str(i + 1), number("", "", SIZE, min(values)), number("", "", SIZE, max(values)), number("", "", SIZE, mean), oval))
+        states.append("fail" if bad else "pass")
+    return Table("Station by station", ("Station", "Smallest", "Largest", "Mean", "Out of round"), tuple(rows), tuple(states))
+
+
+def profile(stations, mean, low, high) -> Drawing:
+    """The part along its axis, with what it differs from its mean drawn many times too large."""
+    middle = float(mean)
+    deviations = [float(d) - middle for _, here, _ in stations for d in here]
+    limits = [(float(limit) - middle, words) for limit, words in ((low, "L"), (high, "H")) if limit is not None and abs(float(limit) - middle) < middle / 20]
+    reach = max(map(abs, deviations + [x for x, _ in limits]))
+    radius, pitch = middle / 2, middle * 0.45
+    scale = 0.25 * radius / reach if reach else 1.0  # the worst deviation shows as a quarter of the radius
+    xs = [i * pitch for i, _, _ in stations]
+    first, last = xs[0] - pitch * 0.4, xs[-1] + pitch * 0.4
+
+    def outline(values, side):
+        points = [(x, side * (radius + v * scale)) for x, v in zip(xs, values)]
+        return ((first, points[0][1]), *points, (last, points[-1][1]))
+    big = [max(map(float, here)) - middle for _, here, _ in stations]
+    small = [min(map(float, here)) - middle for _, here, _ in stations]
+    shapes = [Area((*outline(big, 1), *reversed(outline(big, -1))), "a"), Line(((first - pitch * 0.2, 0), (last + pitch * 0.2, 0)), "centre")]
+    for side in (1, -1):
+        shapes += [Line(outline(big, side)), Line(outline(small, side), "hidden")]
+        shapes += [Line(((first, side * (radius + x * scale)), (last, side * (radius + x * scale))), "band") for x, _ in limits]
+    shapes += [Label((last + pitch * 0.1, radius + x * scale), words, "start") for x, words in limits]
+    for (i, here, _), x, top, bottom in zip(stations, xs, big, small):
+        shapes += [Dimension((x, -(radius + top * scale)), (x, radius + top * scale), max(here, key=float)),
+                   Label((x, -(radius + reach * scale) - radius * 0.3), str(i + 1))]
+    times = f"{float(f'{scale:.1g}'):.0f}"
+    return Drawing("Largest (full line) and smallest (dashed) diameters, station by station", say("Outline of the part along its axis; mean {d}.", d=mean), tuple(shapes),
+                   f"deviations drawn about {times} times too large" if reach else "")
