@@ -13,10 +13,11 @@ from calc.working import form, greatest, least, step
 SIZE, FEED, DEGREES = form(LENGTH, 2), form(LENGTH, 3), form(ANGLE, 1)
 APART = math.radians(5)  # nearer angles leave no edge that can be seen
 MISMATCH = math.radians(2)  # a valve further off was ground for another seat
+BLANK = 0.05e-3  # m: a seat no wider than this is a ring that was never cut
+NARROWEST = 0.31e-3  # m: hardly more than the least band that can be asked for
 # Common practice, no source:
 EDGE = number("", "", SIZE, 0.2e-3)  # a band nearer to the valve's edge lies on the hottest and thinnest part of it
 LAND = number("", "", SIZE, 0.3e-3)  # a thinner lip of the ring outside the upper cut chips and glows
-BLANK = 0.05e-3  # m: a seat no wider than this is a ring that was never cut
 
 
 class Out(Outputs):
@@ -100,12 +101,13 @@ def seat_cut(
     # where the band must lie, and what the seat cutter must take for that
     outer = Out.outer(seat.inner_for_width(valve_head, from_edge, valve_angle), sources.SEAT_PLANES)
     inner = Out.inner(seat.inner_for_width(outer, band_width, seat_angle), sources.SEAT_PLANES)
-    if not ring_bore < outer < ring_outside:
+    widest = math.floor(1e5 * float(seat.slant_width(outer, ring_bore, seat_angle)) - 0.2) / 1e5  # taken down, so that it fits when read in inches, too
+    if outer >= ring_outside or widest < NARROWEST:
         raise impossible("valve_head", "is {v}, which puts the band's outer edge at {o}, and the ring has metal only from {i} to {r}; give the valve and the ring that belong together, or another place of the band",
                          v=valve_head, o=outer, i=ring_bore, r=ring_outside)
     if inner < ring_bore:
         raise impossible("band_width", "is {w} and would reach in to {d}, where the bore of the ring, {b}, has left no metal; give {most} or less",
-                         w=band_width, d=inner, b=ring_bore, most=number("", "", SIZE, math.floor(1e5 * float(seat.slant_width(outer, ring_bore, seat_angle))) / 1e5))
+                         w=band_width, d=inner, b=ring_bore, most=number("", "", SIZE, widest))
     present_width = Out.present_width(seat.slant_width(seat_outer, seat_inner, seat_angle), sources.SEAT_PLANES)
     for_edges = step("a_1", "Feed that reaches both edges", FEED,
                      seat.seat_feed_needed(seat_outer, seat_inner, outer, inner, seat_angle, upper_angle, throat_angle), sources.SEAT_PLANES)
@@ -159,7 +161,7 @@ def seat_cut(
     elif valve_angle > seat_angle:
         verdict = ("attention", say("Valve touches at the inner edge"), say("The valve's face is steeper than the seat, so that the gas gets between them. Grind the valve to {a} or a little less.", a=seat_angle))
     elif room_inside < least_room or from_edge < least_room:
-        verdict = ("attention", say("Little room beside the band: {e}", e=least(room_inside, from_edge)), say("{least} were wanted clear on both sides. Take a narrower band, or move it.", least=least_room))
+        verdict = ("attention", say("Little room beside the band: {e}", e=min(room_inside, from_edge)), say("{least} were wanted clear on both sides. Take a narrower band, or move it.", least=least_room))
     elif land < LAND or below < 0:
         verdict = (("attention", say("Thin lip outside the upper cut: {l}", l=land), "Cut the upper angle last and lightly, and look at the lip: it must not be feathered.") if land < LAND else
                    ("attention", say("Throat cut runs out below the ring"), "Stop it at the ring's end and blend the step into the port by hand, or take a flatter throat angle."))
