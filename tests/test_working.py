@@ -78,7 +78,10 @@ def exactly(tree):
     """
     if not symbols_of(tree):
         value = as_float(tree)
-        return mpmath.mpf(mpmath.pi) if value is PI else mpmath.mpf(f"{value:.10g}")
+        share = Fraction(value / math.pi).limit_denominator(360)
+        if share and math.isclose(share * math.pi, value, rel_tol=1e-15):
+            return mpmath.pi * share.numerator / share.denominator
+        return mpmath.mpf(f"{value:.10g}")
     op, *args = tree
     if op == "x":
         return mpmath.mpf(args[0]) / 1000
@@ -246,6 +249,11 @@ d, D = (named(letter, "", form(LENGTH, 1), value) for letter, value in (("d", 0.
     (least(x, y + z), "min(x; y + z)", "min(2.000; 3.000 + (−5.000))"),
     (log10(x) + log(y), "log(x) + ln(y)", "log(2.000) + ln(3.000)"),
     (PI * x ** 2 / 4, "π·x^2/4", "π·2.000^2/4"),
+    (2 * PI / x, "2·π/x", "2·π/2.000"),
+    (x / (2 * PI), "x/(2·π)", "2.000/(2·π)"),
+    (x * (PI / 180), "x·π/180", "2.000·π/180"),
+    (x - (-PI / 4), "x − (−π/4)", "2.000 − (−π/4)"),
+    (x * 1.0, "x·1", "2.000·1"),
     (2.5e-6 * x, "2.5×10⁻⁶·x", "2.5×10⁻⁶·2.000"),
     (x ** 2.5e-6, "x^(2.5×10⁻⁶)", "2.000^(2.5×10⁻⁶)"),
     (x - -2, "x − (−2)", "2.000 − (−2)"),

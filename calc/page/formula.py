@@ -3,7 +3,9 @@
 Both are written by one walk through the expression, so that brackets stand in the one where they stand in the other, but for
 fractions, which MathML stacks.
 """
+import math
 from dataclasses import dataclass
+from fractions import Fraction
 
 from calc.page.html import Html, both, children, el
 from calc.working import Number, figures
@@ -48,8 +50,8 @@ def _write(n: Number, style, numbers: bool) -> _Piece:
 
     op, sign = n.op, style.sign
     if op == "const" or op == "in" and numbers:
-        text = figures(n.value, 10 if op == "const" else 5)
-        return _Piece(style.number(text), PRODUCT if "×" in text else ATOM, text.startswith("−"))
+        text = _with_pi(n.value) if op == "const" else figures(n.value, 5)
+        return _Piece(style.number(text), PRODUCT if set(text) & set("×·/") else ATOM, text.startswith("−"))
     if op in ("given", "step"):
         if n.symbol and not (numbers and n.form):
             return _Piece(style.symbol(n.symbol))
@@ -86,6 +88,15 @@ def _write(n: Number, style, numbers: bool) -> _Piece:
         return _Piece(style.bars(_write(n.args[0], style, numbers).out))
     listed = [_write(a, style, numbers).out for a in n.args]
     return _Piece(style.called(_NAMES.get(op, op), listed))
+
+
+def _with_pi(value: float) -> str:
+    """A constant with ten digits; what plain floats made of π, such as 2π or π/180, with its letter again."""
+    share = Fraction(value / math.pi).limit_denominator(360)
+    if not share or abs(float(share) * math.pi - value) > 1e-15 * abs(value):
+        return figures(value, 10)
+    over, under = abs(share.numerator), share.denominator
+    return ("−" if share < 0 else "") + (f"{over}·π" if over > 1 else "π") + (f"/{under}" if under > 1 else "")
 
 
 class _Plain:

@@ -40,16 +40,22 @@ def _svg(width, height, alt, *nodes) -> Html:
 
 
 def _words(x, y, words, anchor="middle", turned=None) -> Html:
-    """Text at a point, haloed so that it stays legible over hatching; quantities in both systems."""
-    transform = f"rotate({_f(turned)} {_f(x)} {_f(y)})" if turned else None
-    place = dict(x=_f(x), y=_f(y), text_anchor=anchor, transform=transform, class_="text")
+    """Text at a point, haloed so that it stays legible over hatching; quantities in both systems. It is moved aside where it
+    would leave the paper."""
     if isinstance(words, (Number, Text)):
         plain = words.text if isinstance(words, Number) else words.plain
         metric, inch = plain("metric"), plain("inch")
         if metric != inch:
-            return children(*(el("text", _subscripts(text), **{**place, "class_": f"text u-{system}"}) for system, text in (("metric", metric), ("inch", inch))))
+            return children(_text(x, y, metric, anchor, turned, "text u-metric"), _text(x, y, inch, anchor, turned, "text u-inch"))
         words = metric
-    return el("text", _subscripts(words), **place)
+    return _text(x, y, words, anchor, turned, "text")
+
+
+def _text(x, y, words, anchor, turned, class_) -> Html:
+    across = _length(words) * abs(math.cos(math.radians(turned or 0)))
+    before = {"start": 0.0, "middle": across / 2, "end": across}[anchor]
+    x = min(max(x, before + 2), WIDTH - 2 - across + before)
+    return el("text", _subscripts(words), x=_f(x), y=_f(y), text_anchor=anchor, transform=f"rotate({_f(turned)} {_f(x)} {_f(y)})" if turned else None, class_=class_)
 
 
 def _subscripts(words: str) -> Html:
@@ -146,8 +152,9 @@ def ticks(low: float, high: float, about: int = 5) -> list[float]:
     """Round values (1, 2 or 5 times a power of ten apart) that cover a range; about a curve that is flat but for rounding, one to
     both sides of it."""
     size = max(abs(low), abs(high))
-    if high - low <= 1e-9 * size:
-        low, high = low - (size or 1.0) / 2, high + (size or 1.0) / 2
+    if high - low <= max(1e-9 * size, 1e-30):
+        half = size / 2 if size > 1e-30 else 0.5
+        low, high = low - half, high + half
     raw = (high - low) / about
     power = 10.0 ** math.floor(math.log10(raw))
     pitch = next(power * m for m in (1, 2, 5, 10) if power * m >= raw * 0.999)
