@@ -380,7 +380,10 @@ def _filled(cells):
 
 
 def _cell_symbol(symbol, row):
-    return f"{symbol}{',' if '_' in symbol else '_'}{row.split()[-1]}" if symbol else ""
+    """H_2 in row "2" or "main 2", H_2i in row "2 intake"."""
+    words = row.split()
+    short = words[0] + words[1][0] if len(words) > 1 and words[0].isdigit() else words[-1]
+    return f"{symbol}{',' if '_' in symbol else '_'}{short}" if symbol else ""
 
 
 def _standard(entry) -> float:

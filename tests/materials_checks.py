@@ -62,6 +62,9 @@ CHECKS = [
           "ASM Metals Handbook vol. 1, low-carbon steel, from memory", "handbook"),
     Check("Materials", "Al–Si casting: expansion 20–300 °C, 1e-6/K", dict(celsius=300.0), 23.5, 0.3, to("al-si-t6"),
           "ASM Metals Handbook vol. 2, A356.0, from memory", "handbook"),
+    *(Check("Materials", f"{words}: expansion 20–{celsius} °C, 1e-6/K", dict(celsius=float(celsius)), expected, 0.3, to(id), "EN 10090, informative table, from memory", "standard")
+      for id, words, celsius, expected in (("valve-steel", "martensitic valve steel", 300, 11.2), ("valve-steel", "martensitic valve steel", 500, 11.5),
+                                           ("austenitic-valve-steel", "austenitic valve steel", 500, 18.0))),
     nist_row("steel in dry ice", "forged-steel", "nickel steel", -78.5, 0.003),
     nist_row("steel in liquid nitrogen", "forged-steel", "nickel steel", -195.8, 0.005),
     # Less silicon expands more: 6061 has 23.6 where the casting has 21.5, so its shrinkage is taken down by that.

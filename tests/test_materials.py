@@ -15,7 +15,7 @@ RANGES = {
     "al-si-t6": (21.0, 22.0), "al-si-cu-t6": (21.0, 22.0), "mg-az91": (25.2, 26.0), "grey-iron": (10.5, 11.5),
     "ductile-iron": (11.0, 11.8), "sintered-iron": (10.0, 13.0), "high-chrome-iron": (10.0, 13.0), "cobalt-alloy": (11.0, 12.0), "bronze": (17.0, 18.2),
     "aluminium-bronze": (16.0, 17.5), "copper-nickel-silicon": (16.5, 17.7), "forged-steel": (11.5, 12.3),
-    "spring-steel": (11.3, 12.3), "bearing-steel": (11.5, 12.5), "brass": (19.5, 21.0),
+    "spring-steel": (11.3, 12.3), "valve-steel": (10.5, 12.0), "austenitic-valve-steel": (14.0, 16.5), "bearing-steel": (11.5, 12.5), "brass": (19.5, 21.0),
 }
 
 
