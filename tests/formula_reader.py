@@ -229,7 +229,7 @@ def mathml_text(math, system: str) -> str:
         if tag in ("mi", "msub", "msqrt"):
             return True
         if tag in ("mn", "mtext"):
-            return re.fullmatch(r"\d+(\.\d+)?", text) is not None
+            return re.fullmatch(r"\d+(\.\d+)?|π", text) is not None
         if tag == "mrow" and len(node) == 1:
             return one_piece(node[0], text)
         names = [child.text for child in node if child.tag.rpartition("}")[2] in ("mi", "mo")]
