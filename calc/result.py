@@ -9,16 +9,17 @@ VERDICT_WORDS = {"pass": "In order", "fail": "Not in order", "attention": "Look 
 
 @dataclass(frozen=True)
 class Text:
-    """A sentence with quantities in it: `Text("Bore {d} is large", {"d": number})`; the unit system is chosen when it is written."""
+    """A sentence with quantities, or other sentences, in it: `Text("Bore {d} is large", {"d": number})`; the unit system is chosen
+    when it is written."""
     template: str
     values: dict
 
     def parts(self) -> list:
-        """Strings and Numbers in turn."""
+        """Strings and what stands between them, in turn."""
         return [self.values[part] if i % 2 else part for i, part in enumerate(re.split(r"\{(\w+)\}", self.template))]
 
     def plain(self, system: str = "metric") -> str:
-        return "".join(p.text(system) if isinstance(p, Number) else str(p) for p in self.parts())
+        return "".join(p.text(system) if isinstance(p, Number) else p.plain(system) if isinstance(p, Text) else str(p) for p in self.parts())
 
 
 def say(template: str, **values) -> Text:

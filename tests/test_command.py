@@ -55,8 +55,10 @@ DECLARATION = {
     "calculator": TEXT, "title": TEXT, "station": TEXT, "purpose": TEXT, "finds": [TEXT],
     "inputs": {str: ({**QUANTITY, **INPUT, "default": (*NUMBER, NULL), "tool": (TEXT, NULL)},
                      {**INPUT, "label": TEXT, "symbol": TEXT, "type": TEXT, "options": {str: TEXT}, "default": TEXT},
-                     {**INPUT, "label": TEXT, "symbol": TEXT, "type": TEXT, "rows": [TEXT], "least": WHOLE, "default": TEXT, "tool": (TEXT, NULL), "columns": [QUANTITY]})},
-    "outputs": {str: {"label": TEXT, "symbol": TEXT, "kind": TEXT, "unit": TEXT, "unit_inch": TEXT, "decimals": WHOLE, "main": bool}},
+                     {**INPUT, "label": TEXT, "symbol": TEXT, "type": TEXT, "rows": [TEXT], "least": WHOLE, "default": TEXT, "tool": (TEXT, NULL), "columns": [QUANTITY]},
+                     {**INPUT, "label": TEXT, "symbol": TEXT, "type": TEXT, "kinds": [TEXT], "default": TEXT})},
+    # a result of whatever kind the entry was has no unit of its own
+    "outputs": {str: {"label": TEXT, "symbol": TEXT, "kind": TEXT, "unit": (TEXT, NULL), "unit_inch": (TEXT, NULL), "decimals": (WHOLE, NULL), "main": bool}},
     "sources": [SOURCE], "cautions": [CAUTION],
 }
 LISTED = [{"calculator": TEXT, "title": TEXT, "station": TEXT, "purpose": TEXT, "finds": [TEXT]}]

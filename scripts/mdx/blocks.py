@@ -107,7 +107,14 @@ def checks(use: Use) -> Markdown:
     return Markdown(tables.page(use.handbook))
 
 
-BLOCKS: dict[str, Callable[[Use], str]] = {"calculator": calculator, "station": station, "limits": limits, "checks": checks}
+def table(use: Use) -> str:
+    """A table of a standard, of materials or of practice, worked by the same code as the calculators."""
+    for name in use.options:
+        raise OptionError(name, f"{name} is not an option of /// table, which has none")
+    return use.handbook.page.table_html(use.argument, use.anchor)
+
+
+BLOCKS: dict[str, Callable[[Use], str]] = {"calculator": calculator, "station": station, "limits": limits, "checks": checks, "table": table}
 
 
 def register(md, handbook: Handbook, lines: Lines) -> None:
@@ -166,8 +173,9 @@ class _Placed(Block):
 
     def _free_anchor(self) -> str:
         """The argument as an anchor: a second use on the same page gets a number."""
-        taken = self.tracker[self.argument] = self.tracker.get(self.argument, 0) + 1
-        return self.argument if taken == 1 else f"{self.argument}-{taken}"
+        anchor = self.argument.replace(" ", "-")
+        taken = self.tracker[anchor] = self.tracker.get(anchor, 0) + 1
+        return anchor if taken == 1 else f"{anchor}-{taken}"
 
 
 class _BarePlaces(Treeprocessor):

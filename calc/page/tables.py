@@ -1,0 +1,93 @@
+"""Tables for pages: standards, materials and shop practice, worked by the same code as the calculators.
+
+    /// table | iso-286 holes
+    ///
+
+A new table is one function in `TABLES`. Cells are bare numbers; the unit stands once, in the head.
+"""
+from collections.abc import Callable
+
+from calc.materials import MATERIALS, REFERENCE
+from calc.page.html import Html, both, children, el
+from calc.quantity import EXPANSION, LENGTH, MODULUS, quantity
+from calc.result import Table
+from calc.standards import iso_286
+from calc.working import Form, form
+
+EDGE, DEVIATION, SIZE = form(LENGTH, 0, "mm", "in"), form(LENGTH, 0, "µm", "thou"), form(LENGTH, 3)
+SMALLEST, LARGEST = 3, 180  # mm: from a valve stem to the largest bore of an engine like these
+HOLES = ("F7", "G7", "H6", "H7", "H8", "K7", "N7", "P7")
+SHAFTS = ("f7", "g6", "h6", "k6", "n6", "p6", "r6", "s6", "u6")
+UNDERSIZES = ("0.25 mm", "0.50 mm", "0.75 mm", "1.00 mm", "0.010 in", "0.020 in", "0.030 in", "0.040 in")  # common practice, no source
+
+
+def iso_286_holes() -> Table:
+    return _limits("Limits of holes, from the nominal size", HOLES)
+
+
+def iso_286_shafts() -> Table:
+    return _limits("Limits of shafts, from the nominal size", SHAFTS)
+
+
+def it_grades() -> Table:
+    rows = []
+    for low, high in zip(iso_286.BANDS, iso_286.BANDS[1:]):
+        rows.append((_band(low, high), *(_bare(DEVIATION, iso_286.standard_tolerance(grade, high / 1000)) for grade in iso_286.GRADES)))
+    return Table("Standard tolerances", (_head("Over, to"), *(f"IT{grade}" for grade in iso_286.GRADES)), tuple(rows))
+
+
+def materials() -> Table:
+    """Expansion from 20 to 100 °C, and what that does to 50 mm in 10 K."""
+    expansion, stiffness, rise = form(EXPANSION, 1), form(MODULUS, 0), 10
+    rows = [(m.name, _bare(expansion, m.alpha), _bare(DEVIATION, 0.05 * m.strain_at(REFERENCE + rise)), _bare(stiffness, m.E)) for m in MATERIALS.values()]
+    return Table("Materials: typical values", (
+        "Material", _with_unit("Expansion,", expansion), children(both("50 mm grow in 10 K,", "1.969 in grow in 18 °F,"), " ", both(DEVIATION.metric.symbol, DEVIATION.inch.symbol)),
+        _with_unit("Stiffness,", stiffness)), tuple(rows))
+
+
+def undersizes() -> Table:
+    rows = []
+    for called in UNDERSIZES:
+        less = quantity(called, LENGTH)
+        rows.append((called, _bare(SIZE.with_decimals(3), less), _bare(SIZE.with_decimals(4), less / 2)))
+    return Table("Regrind undersizes", ("Called", _with_unit("Journal smaller by,", SIZE), _with_unit("Off each side, and shell wall thicker by,", SIZE)), tuple(rows))
+
+
+TABLES: dict[str, Callable[[], Table]] = {
+    "iso-286 holes": iso_286_holes,
+    "iso-286 shafts": iso_286_shafts,
+    "it-grades": it_grades,
+    "materials": materials,
+    "undersizes": undersizes,
+}
+
+
+def _limits(title: str, names: tuple[str, ...]) -> Table:
+    """Upper over lower limit of each class; bands in which all of them are alike stand as one row."""
+    rows, low, last = [], SMALLEST, None
+    for high in (*(edge for edge in iso_286.SPLIT_BANDS if SMALLEST < edge <= LARGEST), None):
+        zones = None if high is None else [iso_286.zone(name, high / 1000) for name in names]
+        if last and zones != last:
+            rows.append((_band(low, until), *(children(_bare(DEVIATION, z.upper, True), el("br"), _bare(DEVIATION, z.lower, True)) for z in last)))
+            low = until
+        last, until = zones, high
+    return Table(title, (_head("Over, to"), *names), tuple(rows))
+
+
+def _head(words: str) -> Html:
+    """Head of the column of sizes: their unit, and that of the limits beside them."""
+    return children(words, " ", both(EDGE.metric.symbol, EDGE.inch.symbol), el("small", both(f"limits in {DEVIATION.metric.symbol}", f"limits in {DEVIATION.inch.symbol}")))
+
+
+def _band(low: int, high: int) -> Html:
+    return both(*("–".join(EDGE.bare(edge / 1000, system) for edge in (low, high)) for system in ("metric", "inch")))
+
+
+def _bare(shape: Form, value: float, signed: bool = False) -> Html:
+    """A value without its unit, in both systems; `signed` shows a plus too."""
+    plus = "+" if signed and value > 0 else ""
+    return both(*(plus + shape.bare(value, system) for system in ("metric", "inch")))
+
+
+def _with_unit(words: str, shape: Form) -> Html:
+    return children(words, " ", both(shape.metric.symbol, shape.inch.symbol))
