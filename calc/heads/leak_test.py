@@ -18,18 +18,18 @@ ONE_KELVIN = number("ΔT_1", "One kelvin", KELVINS, 1.0)
 
 
 class Out(Outputs):
-    leak = Output("Leak at the start pressure, as air at 0 °C and one atmosphere", "q", FLOWS, main=True)
-    doubt = Output("Doubt of it from temperature and gauge", "u", FLOWS, main=True)
-    mean = Output("Mean leak over the test, at 0 °C and one atmosphere", "q_0", FLOWS)
-    mean_20 = Output("Mean leak over the test, at 20 °C and one atmosphere", "q_20", FLOWS)
-    rate = Output("Mean leak over the test, as throughput", "Q", form(LEAK, 5))
+    leak = Output("Leak at the start, as air at 0 °C and 1 atm", "q", FLOWS, main=True)
+    doubt = Output("Doubt of that, from temperature and gauge", "u", FLOWS, main=True)
+    mean = Output("Mean leak, as air at 0 °C and 1 atm", "q_0", FLOWS)
+    mean_20 = Output("Mean leak, as air at 20 °C and 1 atm", "q_20", FLOWS)
+    rate = Output("Mean leak, as throughput", "Q", form(LEAK, 5))
     loss = Output("Change of pressure that is leak", "Δp_L", KPA)
-    least_loss = Output("Change of pressure that temperature and gauge may fake", "Δp_u", KPA)
-    kelvin_pressure = Output("Change of pressure that 1 K fakes", "Δp_1", KPA)
+    least_loss = Output("Change that temperature and gauge may fake", "Δp_u", KPA)
+    kelvin_pressure = Output("Change that 1 K fakes", "Δp_1", KPA)
     kelvin_leak = Output("Leak that 1 K fakes in this test", "q_1", FLOWS)
     hole = Output("Round hole that would leak as much", "d", form(LENGTH, 3))
-    ratio = Output("Pressure behind that hole to pressure before it", "r", form(RATIO, 2))
-    time_to_tell = Output("Time in which a leak at the limit outgrows the doubt", "t_u", SECONDS)
+    ratio = Output("Pressure behind the hole ÷ before it", "r", form(RATIO, 2))
+    time_to_tell = Output("Time in which a leak at the limit shows", "t_u", SECONDS)
 
 
 @calculator(
@@ -48,7 +48,7 @@ def leak_test(
     mode: choice("Test with", {"pressure": "pressure inside", "vacuum": "vacuum inside"}) = "vacuum",
     warming: measured("Air inside warmed meanwhile by", "ΔT", KELVINS, tool="a thermometer in the volume or on its wall", hard=("-40 K", "40 K"), usual=("-0.5 K", "0.5 K"),
                       hint="Minus where it cooled.") = "0 K",
-    limit: given("Leak allowed, as air at 0 °C and one atmosphere", "q_max", FLOWS, hard=("0.01 cm³/min", "10000 cm³/min"), usual=("0.5 cm³/min", "500 cm³/min"), fold=True,
+    limit: given("Leak allowed, as air at 0 °C and 1 atm", "q_max", FLOWS, hard=("0.01 cm³/min", "10000 cm³/min"), usual=("0.5 cm³/min", "500 cm³/min"), fold=True,
                  hint="Invented for the example; the maker's first.") = "5 cm³/min",
     warming_doubt: given("Warming that may have gone unseen", "u_T", form(TEMPERATURE_DIFFERENCE, 2), hard=("0 K", "20 K"), usual=("0.05 K", "2 K"), fold=True,
                          hint="Either way. 0.3 K for a head that has lain in the room overnight; common practice, no source.") = "0.3 K",

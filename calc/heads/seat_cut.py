@@ -23,7 +23,7 @@ LAND = number("", "", SIZE, 0.3e-3)  # a thinner lip of the ring outside the upp
 class Out(Outputs):
     outer = Output("Outer edge of the band, cut to", "D_o", SIZE, main=True)
     inner = Output("Inner edge of the band, cut to", "D_i", SIZE, main=True)
-    rise = Output("Stem tip rises by this work", "s", FEED, main=True)
+    rise = Output("Stem tip rises by", "s", FEED, main=True)
     seat_feed = Output("Feed of the seat cutter", "a_s", FEED)
     upper_feed = Output("Feed of the upper cutter", "a_u", FEED)
     throat_feed = Output("Feed of the throat cutter", "a_t", FEED)
@@ -36,7 +36,7 @@ class Out(Outputs):
     touch = Output("Valve touches first at", "D_c", SIZE)
     gap = Output("Gap at the other edge of the band", "g", FEED)
     margin_left = Output("Edge of the valve left", "m_left", SIZE)
-    rise_total = Output("Stem tip risen since new, after this work", "s_all", SIZE)
+    rise_total = Output("Stem tip risen since new, then", "s_all", SIZE)
 
 
 @calculator(
@@ -77,7 +77,7 @@ def seat_cut(
     stem_risen: given("Stem tip risen since new, so far", "s_0", SIZE, hard=("-3 mm", "5 mm"), usual=("-0.3 mm", "1 mm"), feature="head.stem_rise", fold=True,
                       hint="With the valve lying on the seat as it is now. On a new ring that was never cut it is below 0."),
     most_rise: given("Stem tip may rise since new, at most", "s_max", SIZE, hard=("0 mm", "5 mm"), usual=("0.3 mm", "2 mm"), fold=True,
-                     hint="What tip, spring shims and valve gear can make up; invented for the example.") = "1 mm",
+                     hint="What tip, spring shims and valve gear can make up; invented for the example.") = "0.8 mm",
     least_margin: given("Valve edge wanted, least", "m_min", SIZE, hard=("0.1 mm", "4 mm"), usual=("0.5 mm", "2 mm"), fold=True,
                         hint="0.8 mm intake, 1 mm exhaust; common practice, no source.") = "0.8 mm",
     least_room: given("Valve face wanted clear on both sides of the band", "e_min", SIZE, hard=("0 mm", "2 mm"), usual=("0.2 mm", "1 mm"), fold=True,
