@@ -27,13 +27,11 @@ def part(live, name):
     return live.locator(f"[data-part={name}]")
 
 
-def texts(live) -> dict[str, str]:
-    return {e.get_attribute("name"): e.input_value() for e in live.locator("[data-entry]").all()}
-
-
 def reply(live, system="metric") -> dict:
-    """What CPython answers to the entries that stand in the form."""
-    asked = {"call": "evaluate", "calculator": CALCULATOR, "anchor": live.get_attribute("id"), "entries": texts(live), "system": system}
+    """What CPython answers to the entries that stand in the form; those of the example are left to the calculator."""
+    entries = {e.get_attribute("name"): e.input_value() for e in live.locator("[data-entry]").all()
+               if e.input_value() != e.get_attribute(f"data-{system}")}
+    asked = {"call": "evaluate", "calculator": CALCULATOR, "anchor": live.get_attribute("id"), "entries": entries, "system": system}
     return json.loads(answer(json.dumps(asked)))
 
 
