@@ -83,9 +83,19 @@ def station(use: Use) -> Markdown:
     """A station's calculators, each linked to where it stands, in the order of the work."""
     for name in use.options:
         raise OptionError(name, f"{name} is not an option of /// station, which has none")
-    return Markdown("\n".join(
-        f"- [{title}]({use.handbook.link(id)}) {purpose}" for id, title, purpose in use.handbook.calculators(use.argument)
-    ))
+    return Markdown(_listed(use.handbook, use.argument))
+
+
+def stations(use: Use) -> Markdown:
+    """Every station with its calculators."""
+    for name in use.options:
+        raise OptionError(name, f"{name} is not an option of /// stations, which has none")
+    known = use.handbook.stations
+    return Markdown("\n\n".join(f"## {known.station(name).TITLE}\n\n{known.station(name).PURPOSE}\n\n{_listed(use.handbook, name)}" for name in known.STATIONS))
+
+
+def _listed(handbook: Handbook, station: str) -> str:
+    return "\n".join(f"- [{title}]({handbook.link(id)}) {purpose}" for id, title, purpose in handbook.calculators(station))
 
 
 def limits(use: Use) -> Markdown:
@@ -114,7 +124,7 @@ def table(use: Use) -> str:
     return use.handbook.page.table_html(use.argument, use.anchor)
 
 
-BLOCKS: dict[str, Callable[[Use], str]] = {"calculator": calculator, "station": station, "limits": limits, "checks": checks, "table": table}
+BLOCKS: dict[str, Callable[[Use], str]] = {"calculator": calculator, "station": station, "stations": stations, "limits": limits, "checks": checks, "table": table}
 
 
 def register(md, handbook: Handbook, lines: Lines) -> None:
