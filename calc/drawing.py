@@ -87,6 +87,28 @@ def box(left, bottom, right, top) -> tuple:
     return ((left, bottom), (right, bottom), (right, top), (left, top))
 
 
+def coils(x, bottom, height, wire, mean_diameter, active, total) -> tuple:
+    """A helical spring in section on the axis `x`: the half turns behind the cut, then the cut wires, so that what stands in the
+    middle can be drawn over the former. The end turns lie closed and are ground flat. Metres; turns may be fractions."""
+    closed, pitch = (total - active) / 2, (height - (total - active) * wire) / active
+
+    def middle(turn):
+        return bottom + wire * min(turn, closed) + pitch * min(max(turn - closed, 0), active) + wire * max(turn - closed - active, 0)
+    places = [(x + (-1) ** (k + 1) * mean_diameter / 2, middle(k / 2)) for k in range(int(2 * total) + 1)]
+
+    def seen(points, hatch):
+        kept = clip(points, x - mean_diameter, bottom, x + mean_diameter, bottom + height)
+        return (Area(kept, hatch),) if kept else ()
+    shapes = []
+    for (x1, y1), (x2, y2) in zip(places[1::2], places[2::2]):
+        length = math.hypot(x2 - x1, y2 - y1)
+        nx, ny = -(y2 - y1) / length * wire / 2, (x2 - x1) / length * wire / 2
+        shapes += seen(((x1 + nx, y1 + ny), (x2 + nx, y2 + ny), (x2 - nx, y2 - ny), (x1 - nx, y1 - ny)), "")
+    for place in places:
+        shapes += seen(arc(place, wire / 2, 0, 2 * math.pi, 24), "c")
+    return tuple(shapes)
+
+
 def clip(points, left, bottom, right, top) -> tuple:
     """The part of a closed outline that lies in a rectangle (Sutherland and Hodgman); empty where none does."""
     for axis, edge, way in ((0, left, 1), (0, right, -1), (1, bottom, 1), (1, top, -1)):
