@@ -20,9 +20,9 @@ MEAN, ONE = "mean", "one"
 
 
 class Out(Outputs):
-    mean = Output("Mean of the readings", "x", SIZE, main=True)
-    expanded = Output("Doubt, ±, at 95 %", "U", FINE, main=True)
-    of_tolerance = Output("Share of the tolerance that it takes", "U_T", SHARE, main=True)
+    mean = Output("Mean of readings", "x", SIZE, main=True)
+    expanded = Output("Doubt at 95 %, ±", "U", FINE, main=True)
+    of_tolerance = Output("Takes of the tolerance", "U_T", SHARE, main=True)
     standard = Output("Standard uncertainty, all together", "u_c", MICRO)
     spread = Output("Spread of single readings (standard deviation)", "s", MICRO)
     freedom = Output("Effective degrees of freedom, a million at most", "ν_eff", form(RATIO, 1))
@@ -96,8 +96,8 @@ def gauge_uncertainty(
             if float(mean) > float(size) / 2 and abs(float(mean - size)) > 0.1 * float(size) else None,
             note("Does not know the form of the part, dirt, or a bent gauge. A reading at another place is another size."),
         ),
-        tables=(Table("What makes the doubt", ("Source", "±", "Shape", "Divided by", "Standard uncertainty", "Share"), tuple(
-            (p.words, number("", "", MICRO, float(p.u) * p.divisor), p.shape, number("", "", FACTOR, p.divisor), p.u, number("", "", SHARE, (float(p.u) / float(total)) ** 2))
+        tables=(Table("What makes the doubt", ("Source", "Share", "Standard uncertainty", "±", "Divided by", "Shape"), tuple(
+            (p.words, number("", "", SHARE, (float(p.u) / float(total)) ** 2), p.u, number("", "", MICRO, float(p.u) * p.divisor), number("", "", FACTOR, p.divisor), p.shape)
             for p in parts)),))
 
 

@@ -14,11 +14,11 @@ WIDE = 1 / 4  # common practice: the expanded doubt should be no more than a qua
 
 
 class Out(Outputs):
-    probability = Output("Probability that the size is within its limits", "P", SHARE, main=True)
-    margin = Output("Reading inside the nearer limit by", "m", SIZE, main=True)
+    probability = Output("Probability that it is within", "P", SHARE, main=True)
+    margin = Output("Inside the nearer limit by", "m", SIZE, main=True)
     in_doubts = Output("The same, counted in doubts U", "m_U", TIMES)
     guard = Output("A proven reading stays inside a single limit by", "g", FINE)
-    deciding = Output("Doubt that would prove it, at most", "U_d", FINE, main=True)
+    deciding = Output("Doubt that would prove it, at most", "U_d", FINE)
 
 
 @calculator(
@@ -103,9 +103,10 @@ def _table(reading, low, high, doubt, guard, zone) -> Table:
         way = "from" if inward > 0 else "to"
         proven = "no reading" if zone is None else say(way + " {x}", x=number("", "", FINE, zone[i]))
         out = say(("to" if inward > 0 else "from") + " {x}", x=number("", "", FINE, float(limit) - inward * guard))
-        rows.append((words, limit, number("", "", SIZE, distance), number("", "", TIMES, distance / float(doubt)), proven, out))
+        inside = say("{d}, {n} U", d=number("", "", SIZE, distance), n=number("", "", TIMES, distance / float(doubt)))
+        rows.append((say(words + " {x}", x=limit), inside, proven, out))
         states.append("fail" if distance <= -guard else "unsure" if zone is None or inward * (float(reading) - zone[i]) < 0 else "pass")
-    return Table("Reading and limits", ("Limit", "Size", "Reading inside by", "in U", "Proven in", "Proven out"), tuple(rows), tuple(states))
+    return Table("Reading and limits", ("Limit", "Reading inside by", "Proven in", "Proven out"), tuple(rows), tuple(states))
 
 
 def scale(reading, doubt, low, high, guard: float, zone, decision: str) -> Drawing:

@@ -36,7 +36,7 @@ class Out(Outputs):
     sources=(sources.TWO_POINT, sources.PRACTICE, sources.INVENTED),
     cautions=(cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def round_and_taper(
-    diameters: grid("Diameters", rows=tuple(f"Station {i}" for i in range(1, 6)),
+    diameters: grid("Diameters at stations", rows=tuple(map(str, range(1, 6))),
                     columns=tuple(column(f"Across {d}", f"d_{d}", SIZE, hard=SIZES, optional=i > 1) for i, d in enumerate(DIRECTIONS)), least=2,
                     tool="a micrometer or a bore gauge",
                     hint="Stations from one end to the other, clear of fillets and edges; A and B square to each other. C and D, and whole stations, may stay empty."
@@ -109,9 +109,9 @@ def _table(stations, ovals, means, low, high, round_limit) -> Table:
     for (i, here, _), oval, mean in zip(stations, ovals, means):
         values = list(map(float, here))
         bad = low is not None and past(low, min(values)) or high is not None and past(max(values), high) or round_limit is not None and past(oval, round_limit)
-        rows.append((str(i + 1), number("", "", SIZE, min(values)), number("", "", SIZE, max(values)), number("", "", SIZE, mean), oval))
+        rows.append((str(i + 1), oval, number("", "", SIZE, min(values)), number("", "", SIZE, max(values)), number("", "", SIZE, mean)))
         states.append("fail" if bad else "pass")
-    return Table("Station by station", ("Station", "Smallest", "Largest", "Mean", "Out of round"), tuple(rows), tuple(states))
+    return Table("Station by station", ("Station", "Out of round", "Smallest", "Largest", "Mean"), tuple(rows), tuple(states))
 
 
 def profile(stations, mean, low, high) -> Drawing:

@@ -18,11 +18,11 @@ UNLIKE = 3e-6  # 1/K: past it, 10 K are worth 3 µm in 100 mm
 
 
 class Out(Outputs):
-    size = Output("Size at 20 °C", "L_20", FINE, main=True)
-    correction = Output("Correction of the reading", "c", FINE, main=True)
-    doubt = Output("Doubt that warmth leaves, ±", "U", FINE, main=True)
-    from_temperature = Output("of it from the temperatures, ±", "U_t", FINE)
-    from_expansion = Output("of it from the part's expansion, ±", "U_α", FINE)
+    size = Output("Size at 20 °C", "L_20", SIZE, main=True)
+    correction = Output("Correction", "c", SIZE, main=True)
+    doubt = Output("Doubt of warmth, ±", "U", FINE, main=True)
+    from_temperature = Output("Of it from the temperatures, ±", "U_t", FINE)
+    from_expansion = Output("Of it from the part's expansion, ±", "U_α", FINE)
     per_kelvin = Output("One kelvin of the part is worth", "c_1", FINE)
 
 
@@ -88,5 +88,5 @@ def _plot(reading, part, gauge_alpha, part_temperature, gauge_temperature, corre
     return Plot("What warmth adds to the reading, to be taken off again", say("The correction is {c} here.", c=correction),
                 Axis("Temperature of the part", form(TEMPERATURE, 0)), Axis("Correction", SIZE),
                 (Series("gauge as it is", tuple((t, by(t, gauge_temperature)) for t in temperatures)),
-                 Series("gauge as warm as the part", tuple((t, by(t, t)) for t in temperatures), "dashed")),
+                 Series("gauge as warm", tuple((t, by(t, t)) for t in temperatures), "dashed")),
                 ((part_temperature, float(correction), "here"),))

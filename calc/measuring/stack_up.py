@@ -122,8 +122,8 @@ def _one_in(share: float) -> str:
 
 
 def _table(rows, worst: float, root: float) -> Table:
-    return Table("What each size adds", ("Size", "Middle", "±", "Way", "Share of the worst case", "Share of the variance"), tuple(
-        (str(i), middle, half, "opens" if way > 0 else "closes", number("", "", form(RATIO, 0, "%", "%"), float(half) / worst if worst else 0.0),
+    return Table("What each size adds", ("Size", "Middle", "±", "Of worst case", "Of variance"), tuple(
+        (f"{i} {'+' if way > 0 else '−'}", middle, half, number("", "", form(RATIO, 0, "%", "%"), float(half) / worst if worst else 0.0),
          number("", "", form(RATIO, 0, "%", "%"), (float(half) / root) ** 2 if root else 0.0)) for i, middle, half, way in rows))
 
 

@@ -56,7 +56,8 @@ def _message(id: str, name: str) -> Html:
 
 
 def _entry(name, id, shape, value, preset, described, label=None) -> Html:
-    """A field for a number, with the example's text in both systems; `value` None leaves it empty."""
+    """A field for a number, with the example's text in both systems; `value` None leaves it empty. In a grid, where `label` names
+    the cell, the unit stands above the column."""
     metric, inch = ("" if value is None else shape.bare(float(value), s) for s in ("metric", "inch"))
     units = shape.metric.symbol, shape.inch.symbol
     preset = None if preset is None else with_unit(preset, shape)
@@ -65,7 +66,7 @@ def _entry(name, id, shape, value, preset, described, label=None) -> Html:
            placeholder=" " if value is None else None,  # lets print.css leave out what is empty
            id=id, name=name, data_entry=True,
            aria_describedby=described, aria_label=label, data_preset=preset, data_metric=metric, data_inch=inch, data_unit_metric=units[0], data_unit_inch=units[1]),
-        el("span", both(*units), class_="unit") if any(units) else None)
+        el("span", both(*units), class_="unit") if any(units) and not label else None)
 
 
 def _grid(taken: Taken, anchor: str, presets: dict) -> Html:
@@ -80,12 +81,18 @@ def _grid(taken: Taken, anchor: str, presets: dict) -> Html:
             cells.append(el("td", el("div", _entry(cell.name, f"{id}-{r + 1}-{c + 1}", column.form, values and values[c],
                                                    given.get((r, c)), f"{id}-message {id}-hint", cell.label), class_="entry")))
         rows.append(el("tr", el("th", row, scope="row"), *cells))
-    heads = [el("th", column.label, " ", el("span", symbol(column.symbol), class_="sym") if column.symbol else None, scope="col") for column in declared.columns]
+    heads = [el("th", column.label, " ", el("span", symbol(column.symbol), class_="sym") if column.symbol else None, _unit(column.form), scope="col")
+             for column in declared.columns]
     table = el("table", el("thead", el("tr", el("td"), *heads)), el("tbody", *rows), data_grid=True)
     shapes = list(dict.fromkeys(column.form for column in declared.columns))
     signed = any(declared.cells[0, c].hard_range[0] < 0 for c in range(len(declared.columns)))
     return el("fieldset", el("legend", declared.label), table, _keys(declared.label, shapes, signed, declared.measured),
               _message(id, declared.name), el("p", hint, id=f"{id}-hint", class_="hint"), class_="field grid", data_field=True)
+
+
+def _unit(shape) -> Html | None:
+    """The unit below a column's heading."""
+    return el("span", both(shape.metric.symbol, shape.inch.symbol), class_="unit") if shape.metric.symbol or shape.inch.symbol else None
 
 
 def _warm_row(declared: Quantity, anchor: str, presets: dict) -> Html:
