@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache, lru_cache
 
-from calc.quantity import KINDS, Kind, Unit, decimals_for, stated, to_unit, write
+from calc.quantity import KINDS, TEMPERATURE_DIFFERENCE, Kind, Unit, decimals_for, stated, to_unit, write
 
 PURE = (0, 0, 0, 0)  # dimensions as powers of metre, kilogram, second, kelvin
 _made = itertools.count()
