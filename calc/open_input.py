@@ -4,7 +4,7 @@ from functools import cached_property
 
 from calc.conformance import COVERAGE
 from calc.inputs import Taken
-from calc.quantity import KINDS, EntryError, decimals_for, read, readings, to_unit
+from calc.quantity import KINDS, EntryError, Kind, decimals_for, read, readings, to_unit
 from calc.result import InputError, Refused, say
 from calc.working import Form, Number, given as given_number
 
@@ -13,13 +13,14 @@ from calc.working import Form, Number, given as given_number
 class Open:
     """`kinds` may be meant, the likeliest first; `by` names a choice input that may say which: an option that is a kind's name.
 
-    The value is a Number whose form has the kind that was found and the unit that was typed. Without a choice a bare number is
-    refused, and where the unit could be meant as another quantity too, that is said.
+    The value is a Number whose form has the kind that was found and the unit that was typed. A bare number is taken as of the
+    kind `bare`, and refused where there is none; where the unit could be meant as another quantity too, that is said.
     """
     label: str
     symbol: str
     kinds: tuple
     by: str = ""
+    bare: Kind | None = None
     hint: str = ""
     fold: bool = False
     name: str = ""
@@ -36,15 +37,14 @@ class Open:
         """The example's entry with its unit, which belongs to what is typed here."""
         example, kind = self.default_value, self.default_value.form.kind
         if system == "metric" or example.form.metric != kind.metric:
-            return example.text()
+            return self.default
         decimals = decimals_for(kind.inch, max(2, example.form.decimals), kind.metric)
         return Form(kind, decimals, kind.inch, kind.inch).write(example.value, system)
 
     def take(self, texts: dict[str, str], system: str, chosen: dict[str, str]) -> Taken:
-        kind = KINDS.get(chosen.get(self.by, ""))
         text = texts.get("", self.default)
         try:
-            found = [(kind, read(text, kind, kind.unit(system)))] if kind else readings(text, self.kinds)
+            found = self._read(text, system, KINDS.get(chosen.get(self.by, "")))
         except EntryError as error:
             raise Refused([InputError(self.name, error.code, say(self.label + ": {problem}; {accepted}.", problem=error.problem, accepted=error.accepted))]) from None
         (kind, entry), others = found[0], found[1:]
@@ -55,6 +55,21 @@ class Open:
             notes.append(f"Took {entry.unit.symbol} as a {kind.name}; it may be a {' or a '.join(unlike)} too.")
         return Taken(self, texts, self._number(kind, entry), bool(texts), tuple(notes), (((), entry.doubt / COVERAGE),) if entry.doubt else ())
 
+    def _read(self, text, system, kind) -> list[tuple]:
+        """Kinds that the text can be meant as, and what it is in each. Raises EntryError."""
+        if kind:
+            return [(kind, read(text, kind, kind.unit(system)))]
+        try:
+            return readings(text, self.kinds)
+        except EntryError as error:
+            if not self.bare or error.code != "unknown-unit":
+                raise
+        try:
+            return [(self.bare, read(text, self.bare, self.bare.unit(system)))]
+        except EntryError as error:
+            *names, last = (kind.name for kind in self.kinds)
+            raise EntryError(error.code, error.problem, f"give a {', '.join(names)} or {last}, such as {self.bare.example}") from None
+
     def _number(self, kind, entry) -> Number:
         places = len(f"{to_unit(entry.value, entry.unit):.9f}".rstrip("0").partition(".")[2])  # as it was typed, nine decimals at most
         return given_number(self.symbol, self.label, Form(kind, places, entry.unit, entry.unit), entry.value, key=self.name)
@@ -63,6 +78,6 @@ class Open:
         return ()
 
 
-def any_of(label: str, symbol: str, kinds, *, by="", hint="", fold=False) -> Open:
+def any_of(label: str, symbol: str, kinds, *, by="", bare=None, hint="", fold=False) -> Open:
     """An input that takes a quantity of any of `kinds`; see `Open`."""
-    return Open(label, symbol, tuple(kinds), by, hint, fold)
+    return Open(label, symbol, tuple(kinds), by, bare, hint, fold)

@@ -88,4 +88,5 @@ def degrees_minutes_seconds(angle) -> str:
     tenths = round(abs(math.degrees(float(angle))) * 36000)
     degrees, rest = divmod(tenths, 36000)
     minutes, tenths = divmod(rest, 600)
-    return f"{'−' if float(angle) < 0 and (degrees or minutes or tenths) else ''}{degrees}° {minutes}′ {tenths / 10:.1f}″"
+    sign = "−" if float(angle) < 0 and (degrees or minutes or tenths) else ""
+    return f"{sign}{degrees}°\u00a0{minutes}′\u00a0{tenths / 10:.1f}″"

@@ -70,6 +70,8 @@ def _drawing(places, radius, hole, x, y, holes, pitch_circle, chord) -> Drawing:
     shapes += [Line(((x + (radius - c) * math.cos(a), y + (radius - c) * math.sin(a)), (x + (radius + c) * math.cos(a), y + (radius + c) * math.sin(a))), "thin")
                for a, _, _ in places for c in (max(hole * 1.3, radius * 0.03),)]
     inner = radius - max(hole * 1.3, radius * 0.03) - radius * 0.1
-    shapes += [Label((x + inner * math.cos(a), y + inner * math.sin(a) - radius * 0.03), str(n)) for n, (a, _, _) in enumerate(places, 1) if len(places) <= 24 or n <= 2]
+    aside = 0.1  # rad, so that a number does not stand on a centre line
+    shapes += [Label((x + inner * math.cos(a + aside), y + inner * math.sin(a + aside) - radius * 0.03), str(n))
+               for n, (a, _, _) in enumerate(places, 1) if len(places) <= 24 or n <= 2]
     shapes += [Dimension((x - radius, y), (x + radius, y), pitch_circle, -beyond * 1.12, "D")]
     return Drawing("Pitch circle", say("{n} holes evenly on a circle of {D}, neighbours {c} apart.", n=holes, D=pitch_circle, c=chord), tuple(shapes))

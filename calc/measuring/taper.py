@@ -31,8 +31,8 @@ class Out(Outputs):
 def taper(
     large: given("Large end", "D", SIZE, hard=("0.5 mm", "1000 mm")) = "30 mm",
     length: given("Length between the ends", "L", form(LENGTH, 2), hard=("0.5 mm", "2000 mm"), hint="Along the axis.") = "60 mm",
-    by: any_of("Small end, or the taper", "", (LENGTH, RATIO, SLOPE, ANGLE),
-               hint="With its unit: small end 24 mm, ratio 1:10, taper per foot 0.6 in/ft, or angle of one side to the axis 2.86°.") = "24 mm",
+    by: any_of("Small end, or the taper", "", (LENGTH, RATIO, SLOPE, ANGLE), bare=LENGTH,
+               hint="A diameter; or, with its unit, ratio 1:10, taper per foot 0.6 in/ft, or angle of one side to the axis 2.86°.") = "24 mm",
     roller: given("Rollers for gauging", "w", form(LENGTH, 3), hard=("0.5 mm", "100 mm"), fold=True, hint="Their diameter; both alike.") = "10 mm",
     blocks: given("Blocks under the upper rollers", "H", form(LENGTH, 3), hard=("1 mm", "500 mm"), fold=True) = "30 mm",
     read_low: measured("Read over rollers on the plate", "R_1", SIZE, tool="a micrometer, small end down", hard=("1 mm", "1500 mm"), fold=True, optional=True) = "",
@@ -79,7 +79,7 @@ def _ratio(large, length, by):
     kind = by.form.kind
     if kind is LENGTH:
         if not 0 < by < large:
-            raise impossible("by", "is {d}; a small end lies between 0 and the large end, {D}", d=by, D=large)
+            raise impossible("by", "is {d}, no small end of this cone; give more than 0 and less than the large end, {D}", d=by, D=large)
         return trig.cone_ratio(large, number("d_g", "Small end, as given", SIZE, float(by)), length)
     if kind is ANGLE and not 0 < float(by) <= STEEPEST:
         raise impossible("by", "is {a}; give the angle of one side to the axis, over 0° up to 60°", a=by)

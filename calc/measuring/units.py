@@ -2,7 +2,7 @@
 from fractions import Fraction
 
 from calc import sources
-from calc.calculator import Output, Outputs, answer, any_of, calculator, choice
+from calc.calculator import Output, Outputs, answer, any_of, calculator, choice, number
 from calc.formulas.trigonometry import degrees_minutes_seconds
 from calc.quantity import ANGLE, COUNT, KINDS, LENGTH, to_unit
 from calc.result import Table, note, say
@@ -35,18 +35,19 @@ def units(
         rows.append(("degrees, minutes, seconds", degrees_minutes_seconds(value)))
     if found is LENGTH:
         rows.append(("inches and 64ths", _sixty_fourths(float(value))))
-    metric, inch = (out(value, form=_form(found, unit, float(value))) for out, unit in ((Out.metric, found.metric), (Out.inch, found.inch)))
+    other = found.inch if value.form.metric == found.metric else found.metric
+    metric, inch = (out(value, form=_form(found, unit, float(value), 6)) for out, unit in ((Out.metric, found.metric), (Out.inch, found.inch)))
     return answer(
         metric, inch,
-        verdict=("pass", say("{v} is {other}", v=value, other=inch if value.form.metric == found.metric != found.inch else metric),
+        verdict=("pass", say("{v} is {other}", v=value, other=number("", "", _form(found, other, float(value), 8), float(value))),
                  say("Taken as {a} {kind}: {v}. Copy the number with its unit.", a="an" if found.name[0] in "aeiou" else "a", kind=found.name, v=value)),
         remarks=(note("Rounded once, at the end, to ten digits; the factors are exact."),),
         tables=(Table("The same quantity", ("Unit", "Number"), tuple(rows)),))
 
 
-def _form(kind, unit, value) -> Form:
-    """One unit in both systems, with eight digits and no needless zeros."""
-    text = f"{to_unit(value, unit):.8g}"
+def _form(kind, unit, value, digits) -> Form:
+    """One unit in both systems, with so many digits and no needless zeros."""
+    text = f"{to_unit(value, unit):.{digits}g}"
     return Form(kind, len(text.partition(".")[2]) if "e" not in text else 15, unit, unit)
 
 

@@ -49,7 +49,7 @@ def undersizes() -> Table:
     rows = []
     for called in UNDERSIZES:
         less = quantity(called, LENGTH)
-        rows.append((called, _bare(SIZE.with_decimals(3), less), _bare(SIZE.with_decimals(4), less / 2)))
+        rows.append((called.replace(" ", "\u00a0"), _bare(SIZE, less), _bare(SIZE.with_decimals(4), less / 2)))
     return Table("Regrind undersizes", ("Called", _with_unit("Journal smaller by,", SIZE), _with_unit("Off each side, and shell wall thicker by,", SIZE)), tuple(rows))
 
 
