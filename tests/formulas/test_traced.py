@@ -6,13 +6,14 @@ import inspect
 
 import pytest
 
-from calc.formulas import leak, press_fit, seat_geometry
+from calc.formulas import leak, press_fit, seat_geometry, spring
 from calc.working import PURE, Number
 
 LENGTH, AREA, VOLUME, TIME = (1, 0, 0, 0), (2, 0, 0, 0), (3, 0, 0, 0), (0, 0, 1, 0)
 STRESS, FORCE, TORQUE, KELVIN = (-1, 1, -2, 0), (1, 1, -2, 0), (2, 1, -2, 0), (0, 0, 0, 1)
 EXPANSION, COMPLIANCE, FLOW, MASS_FLOW = (0, 0, 0, -1), (1, -1, 2, 0), (3, 0, -1, 0), (0, 1, -1, 0)
 THROUGHPUT, GAS = (2, 1, -3, 0), (2, 0, -2, -1)
+STIFFNESS, DENSITY, MASS, FREQUENCY = (0, 1, -2, 0), (-3, 1, 0, 0), (0, 1, 0, 0), (0, 0, -1, 0)
 
 BORE, JOINT, OUTSIDE = (0.031, LENGTH), (0.038, LENGTH), (0.055, LENGTH)
 P, E, NU, DELTA, MU = (30e6, STRESS), (110e9, STRESS), (0.3, PURE), (1e-4, LENGTH), (0.12, PURE)
@@ -21,6 +22,8 @@ OUTER, INNER, WIDTH, FEED, SMALL = (0.04, LENGTH), (0.0375, LENGTH), (1.5e-3, LE
 UP, SEAT, LOW = (0.52, PURE), (0.79, PURE), (1.05, PURE)
 V, T, Q, C = (2.5e-3, VOLUME), (60.0, TIME), (0.0625, THROUGHPUT), (1e-6, FLOW)
 HIGH, AIR, R, GAIN = (150e3, STRESS), (101325.0, STRESS), (287.055, GAS), (1500.0, STRESS)
+WIRE, COIL, TURNS, SHEAR, RATE = (0.004, LENGTH), (0.027, LENGTH), (4.5, PURE), (79.3e9, STRESS), (28.65e3, STIFFNESS)
+SHUT, FULL, TALL, LOW_SPRING = (258.0, FORCE), (512.0, FORCE), (0.0365, LENGTH), (0.0276, LENGTH)
 
 CASES = [
     (press_fit.joint_compliance, (BORE, JOINT, OUTSIDE, E, NU, E, NU), COMPLIANCE),
@@ -83,6 +86,17 @@ CASES = [
     (leak.mass_flow, ((1e-6, AREA), HIGH, AIR, COLD, MU, (1.4, PURE), R), MASS_FLOW),
     (leak.hole_area, (Q, HIGH, AIR, COLD, MU, (1.4, PURE), R), AREA),
     (leak.hole_diameter, ((1e-6, AREA),), LENGTH),
+    (spring.index, (WIRE, COIL), PURE),
+    (spring.rate, (SHEAR, WIRE, COIL, TURNS), STIFFNESS),
+    (spring.rate_of, (SHUT, FULL, TALL, LOW_SPRING), STIFFNESS),
+    (spring.load_at, (TALL, SHUT, LOW_SPRING, RATE), FORCE),
+    (spring.free_length, (SHUT, TALL, RATE), LENGTH),
+    (spring.solid_length, (WIRE, TURNS), LENGTH),
+    (spring.wahl, ((6.75, PURE),), PURE),
+    (spring.shear_stress, (FULL, WIRE, COIL, (1.22, PURE)), STRESS),
+    (spring.endurance_share, (P, P, (398e6, STRESS), (534e6, STRESS), (1200e6, STRESS)), PURE),
+    (spring.active_mass, (WIRE, COIL, TURNS, (7850.0, DENSITY)), MASS),
+    (spring.surge_frequency, (RATE, (0.04, MASS)), FREQUENCY),
 ]
 
 
@@ -98,6 +112,6 @@ def test_traced_number_has_the_value_and_the_dimensions(formula, inputs, dims):
 def test_no_formula_is_left_out():
     """All but those for drawings, which return several numbers."""
     drawn = {press_fit.inner_stress, press_fit.outer_stress, seat_geometry.section}
-    formulas = {f for module in (press_fit, seat_geometry, leak) for _, f in inspect.getmembers(module, inspect.isfunction)
+    formulas = {f for module in (press_fit, seat_geometry, leak, spring) for _, f in inspect.getmembers(module, inspect.isfunction)
                 if f.__module__ == module.__name__}
     assert formulas - drawn == {f for f, _, _ in CASES}
