@@ -4,7 +4,7 @@ from functools import cached_property
 
 from calc.conformance import COVERAGE
 from calc.inputs import Taken
-from calc.quantity import KINDS, EntryError, Kind, decimals_for, read, readings, to_unit
+from calc.quantity import KINDS, EntryError, Kind, decimals_for, read, readings, to_unit, with_article
 from calc.result import InputError, Refused, say
 from calc.working import Form, Number, given as given_number
 
@@ -52,7 +52,7 @@ class Open:
         unlike = [other.name for other, it in others if other.dims != kind.dims or it.value != entry.value]
         notes = [entry.note] if entry.note else []
         if unlike:
-            notes.append(f"Took {entry.unit.symbol} as a {kind.name}; it may be a {' or a '.join(unlike)} too.")
+            notes.append(f"Took {entry.unit.symbol} as {with_article(kind.name)}; it may be {' or '.join(map(with_article, unlike))} too.")
         return Taken(self, texts, self._number(kind, entry), bool(texts), tuple(notes), (((), entry.doubt / COVERAGE),) if entry.doubt else ())
 
     def _read(self, text, system, kind) -> list[tuple]:
@@ -68,7 +68,7 @@ class Open:
             return [(self.bare, read(text, self.bare, self.bare.unit(system)))]
         except EntryError as error:
             *names, last = (kind.name for kind in self.kinds)
-            raise EntryError(error.code, error.problem, f"give a {', '.join(names)} or {last}, such as {self.bare.example}") from None
+            raise EntryError(error.code, error.problem, f"give {with_article(', '.join(names))} or {last}, such as {self.bare.example}") from None
 
     def _number(self, kind, entry) -> Number:
         places = len(f"{to_unit(entry.value, entry.unit):.9f}".rstrip("0").partition(".")[2])  # as it was typed, nine decimals at most

@@ -888,7 +888,7 @@ def _named_unit(plain, rest, kind):
     other = _every_spelling().get(canonical) or next(
         (other for other in KINDS.values() if canonical and _find(other, canonical)), None)
     if other:
-        raise EntryError("wrong-kind", f"{rest} is {_a(other.name)}, and {_a(kind.name)} belongs here", _accepted(kind))
+        raise EntryError("wrong-kind", f"{rest} is {with_article(other.name)}, and {with_article(kind.name)} belongs here", _accepted(kind))
     if _MORE_FRACTION.match(rest):
         raise EntryError("bad-fraction", f"{quoted(plain)} is not a fraction of whole numbers", _accepted(kind))
     if _MORE_NUMBERS.search(rest):
@@ -939,12 +939,13 @@ def _to_float(exact, text, kind):
     return float(exact)
 
 
-def _a(name):
+def with_article(name: str) -> str:
+    """A kind's name as it stands in a sentence: a length, an angle."""
     return f"{'an' if name[0] in 'aeiou' else 'a'} {name}"
 
 
 def _accepted(kind):
-    return f"give {_a(kind.name)} such as {kind.example}"
+    return f"give {with_article(kind.name)} such as {kind.example}"
 
 
 def _accepted_doubt(kind):

@@ -4,7 +4,7 @@ from fractions import Fraction
 from calc import sources
 from calc.calculator import Output, Outputs, answer, any_of, calculator, choice, number
 from calc.formulas.trigonometry import degrees_minutes_seconds
-from calc.quantity import ANGLE, COUNT, KINDS, LENGTH, to_unit
+from calc.quantity import ANGLE, COUNT, KINDS, LENGTH, to_unit, with_article
 from calc.result import Table, note, say
 from calc.working import Form, figures
 
@@ -25,7 +25,7 @@ class Out(Outputs):
     sources=(sources.SP_811,))
 def units(
     value: any_of("Quantity", "q", TOLD, by="kind", hint="With its unit: 1 31/64 in, 26 ft·lb, 35 psi, 68 °F, 45° 30' 36\".") = "1 31/64 in",
-    kind: choice("It is", {BY_UNIT: "what the unit says", **{k.name: f"{'an' if k.name[0] in 'aeiou' else 'a'} {k.name}" for k in TOLD}},
+    kind: choice("It is", {BY_UNIT: "what the unit says", **{k.name: with_article(k.name) for k in TOLD}},
                  hint="Only needed where one unit serves two quantities: lb, °C, MPa.") = BY_UNIT,
 ):
     """Exact factors (NIST SP 811), carried as fractions; written with ten digits. No range: what can be read can be converted."""
@@ -40,7 +40,7 @@ def units(
     return answer(
         metric, inch,
         verdict=("pass", say("{v} is {other}", v=value, other=number("", "", _form(found, other, float(value), 8), float(value))),
-                 say("Taken as {a} {kind}: {v}. Copy the number with its unit.", a="an" if found.name[0] in "aeiou" else "a", kind=found.name, v=value)),
+                 say("Taken as {kind}: {v}. Copy the number with its unit.", kind=with_article(found.name), v=value)),
         remarks=(note("Rounded once, at the end, to ten digits; the factors are exact."),),
         tables=(Table("The same quantity", ("Unit", "Number"), tuple(rows)),))
 
