@@ -18,7 +18,7 @@ class Page:
     """Stands in for `calc.page`: shows what it was asked for, and refuses as it does."""
 
     @staticmethod
-    def calculator_html(id, presets, anchor):
+    def calculator_html(id, presets, anchor, sheet=""):
         if id != "seat-fit":
             raise KeyError(f"there is no calculator {id!r}; nearest are seat-fit")
         for name, text in presets.items():
@@ -52,6 +52,12 @@ class Page:
         if id != "hot-head":
             raise KeyError(f"there is no caution {id!r}; there are hot-head")
         return "It burns."
+
+    @staticmethod
+    def table_html(name, anchor):
+        if name != "iso-286 holes":
+            raise KeyError(f"there is no table {name!r}; there are iso-286 holes")
+        return f'<div id="{anchor}">{name}</div>'
 
 
 class Stations:
@@ -93,6 +99,12 @@ def test_pair(source, convert):
 
 
 REFUSED = {
+    "unknown table": (
+        "# Fits\n\n/// table | iso-286 wholes\n///\n",
+        3, ["no table 'iso-286 wholes'", "there are iso-286 holes"]),
+    "a table with an option": (
+        "/// table | iso-286 holes\n    rows: 3\n///\n",
+        2, ["rows is not an option of /// table, which has none"]),
     "unknown calculator": (
         "# Seats\n\n/// calculator | seat-fitt\n///\n",
         3, ["seat-fitt", "seat-fit"]),
