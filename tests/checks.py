@@ -20,6 +20,7 @@ TABLES = (
     "tests.heads.seat_cut_checks",
     "tests.heads.leak_test_checks",
     "tests.formulas.spring_checks",
+    "tests.heads.guide_fit_checks",
     "tests.heads.stem_height_checks",
     "tests.heads.valve_spring_checks",
 )

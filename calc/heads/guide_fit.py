@@ -1,0 +1,305 @@
+"""Valve guide and stem: the guide's grip in the head, how far its bore closes, the clearance cold and hot, and how far the valve rocks."""
+import math
+from typing import NamedTuple
+
+from calc import cautions, sources
+from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.drawing import Area, Axis, Dimension, Drawing, Line, Plot, Series, box
+from calc.formulas import press_fit as fit
+from calc.materials import MATERIALS, REFERENCE, OutsideTable
+from calc.quantity import EXPANSION, FORCE, LENGTH, MODULUS, RATIO, ROUGHNESS, STRESS, TEMPERATURE
+from calc.result import impossible, note, say, warning
+from calc.working import form, greatest, least, step
+
+SIZE, SMALL, TEMP, MPA, SHARE, TIMES = form(LENGTH, 3), form(LENGTH, 1), form(TEMPERATURE, 0), form(STRESS, 1), form(RATIO, 0, "%", "%"), form(RATIO, 2)
+GUIDES = ("bronze", "aluminium-bronze", "copper-nickel-silicon", "grey-iron", "sintered-iron")
+HEADS = ("al-si-t6", "al-si-cu-t6", "grey-iron")
+FITTED, NEW = "fitted", "new"
+NEAR_YIELD = 0.9  # common practice, no source: nearer than a tenth, the doubt of the readings alone decides
+DISAGREE = 0.02e-3  # m: clearances by sizes and by rocking further apart than this are not of one guide; common practice, no source
+
+
+class Usual(NamedTuple):
+    """What is usual of a valve, where nothing is entered: running temperatures in °C, clearances in mm. Common practice, no source;
+    the worn clearance is invented for the example."""
+    material: str
+    stem: float
+    guide: float
+    head: float
+    wanted: float
+    worn: float
+
+
+VALVES = {"intake": "intake, martensitic steel", "exhaust": "exhaust, austenitic steel", "exhaust-martensitic": "exhaust, stem of martensitic steel"}
+USUAL = {"intake": Usual("valve-steel", 150, 120, 120, 0.045, 0.12), "exhaust": Usual("austenitic-valve-steel", 400, 200, 170, 0.075, 0.16),
+         "exhaust-martensitic": Usual("valve-steel", 400, 200, 170, 0.075, 0.16)}
+
+
+class Out(Outputs):
+    clearance = Output("Clearance, cold", "c", SIZE, main=True)
+    clearance_hot = Output("Clearance, running", "c_hot", SIZE, main=True)
+    interference = Output("Interference of the guide", "δ", SIZE, main=True)
+    clearance_first = Output("Clearance while the stem alone is hot", "c_1", SIZE)
+    rocking = Output("Rocking that this clearance gives", "r", SIZE)
+    clearance_rocking = Output("Clearance that the rocking shows", "c_r", SIZE)
+    rocking_worn = Output("Rocking at the worn clearance", "r_max", SIZE)
+    closing = Output("Bore closes when pressed in by", "ΔD", SIZE)
+    bore_pressed = Output("Bore once pressed in", "D_1", SIZE)
+    ream = Output("Bore for the clearance wanted: ream to", "D_R", SIZE)
+    to_ream = Output("To come off by reaming", "a", SIZE)
+    interference_hot = Output("Interference left, running", "δ_hot", SIZE)
+    pressure = Output("Contact pressure, cold", "p", MPA)
+    guide_used = Output("Guide: share of its yield used", "U_g", SHARE)
+    head_used = Output("Head: share of its yield used", "U_h", SHARE)
+    force = Output("Force that presses the guide in", "F", form(FORCE, 0))
+    guide_wanted = Output("Guide outside that holds in this hole, least", "D_want", SIZE)
+    guide_most = Output("Guide outside that this hole bears, most", "D_most", SIZE)
+
+
+def rocking_factor(height, length):
+    """Dial reading over clearance, from one side to the other: 1 + 2a/L.
+
+    A stem that leans touches at both ends of the guide, so over the length L its axis crosses by the clearance c. At a height a beyond
+    the end it stands c/2 + a·c/L off the middle, and as much on the other side when it leans back. Lean is small: second order left out.
+    """
+    return 1 + 2 * height / length
+
+
+@calculator(
+    "guide-fit", "Valve guide and stem", Out,
+    purpose="Is the guide worn or too tight, cold and running; and for a new one: does it hold, and what must it be reamed to?",
+    finds=("valve guide clearance", "stem clearance", "valve rock", "valve wobble", "guide wear", "guide reaming", "guide interference", "press fit of a guide", "stuck valve", "valve guide replacement"),
+    sources=(sources.ROCKING, sources.LAME, sources.MISES, sources.THERMAL, sources.MATERIALS, sources.PRACTICE, sources.INVENTED),
+    cautions=(cautions.MAKER_FIRST, cautions.AIRCRAFT))
+def guide_fit(
+    *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
+    stage: choice("The guide is", {FITTED: "fitted: stem and bore are measured", NEW: "new: to be pressed in and reamed"}) = FITTED,
+    valve: choice("Valve", VALVES, hint="Sets what is left empty below: steel of the stem, temperatures, clearances.") = "intake",
+    stem: measured("Stem, smallest", "d", SIZE, tool="a micrometer, at three heights where it runs in the guide", hard=("3 mm", "20 mm"), usual=("5 mm", "13 mm"), feature="valve.stem_intake"),
+    guide_bore: measured("Guide bore, fitted, largest", "D", SIZE, tool="a small bore gauge, at both ends and in the middle, in two directions", hard=("3 mm", "20.5 mm"), usual=("5 mm", "13.5 mm"),
+                         feature="guide.bore", hint="Not counted for a new guide."),
+    rocking: measured("Rocking of the valve, side to side", "r_read", form(LENGTH, 2), tool="a dial gauge on the valve's edge, in the direction of the rocker", hard=("0 mm", "5 mm"), usual=("0.02 mm", "1.5 mm"),
+                      optional=True, hint="Full reading. Not counted for a new guide.") = "0.12 mm",
+    guide_hole: measured("Hole in the head", "D_h", SIZE, tool="a bore gauge set in a ring", hard=("6 mm", "40 mm"), usual=("9 mm", "22 mm"), feature="head.guide_hole", of="head_material"),
+    guide_outside: measured("Guide outside", "D_g", SIZE, tool="a micrometer", hard=("6 mm", "40 mm"), usual=("9 mm", "22 mm"), feature="guide.outside", of="guide_material"),
+    supplied_bore: measured("Bore of the new guide, as it comes", "D_0", SIZE, tool="a small bore gauge", hard=("2 mm", "20 mm"), usual=("4.5 mm", "13 mm"), hint="Counts only for a new guide.") = "8.000 mm",
+    dial_height: measured("Dial beyond the guide's end by", "h_d", SMALL, tool="a rule", hard=("0 mm", "200 mm"), usual=("5 mm", "60 mm"), fold=True,
+                          hint="Along the stem, the valve drawn out until its tip is level with the guide's other end.") = "35 mm",
+    guide_length: measured("Guide length", "L", SMALL, tool="a calliper", hard=("10 mm", "120 mm"), usual=("25 mm", "80 mm"), feature="guide.length", fold=True),
+    worn_clearance: given("Clearance at which it is worn", "c_max", SIZE, hard=("0.01 mm", "1 mm"), usual=("0.06 mm", "0.4 mm"), fold=True, optional=True, hint="Empty: 0.12 mm intake, 0.16 mm exhaust, invented for the example."),
+    wanted_clearance: given("Clearance wanted, new", "c_w", SIZE, hard=("0.005 mm", "0.5 mm"), usual=("0.02 mm", "0.12 mm"), fold=True, optional=True, hint="Empty: 0.045 mm intake, 0.075 mm exhaust; common practice, no source."),
+    least_hot: given("Clearance running, least", "c_min", SIZE, hard=("0 mm", "0.2 mm"), usual=("0.005 mm", "0.05 mm"), fold=True, hint="Room for oil. Common practice, no source.") = "0.010 mm",
+    stem_temperature: given("Stem, running", "T_s", TEMP, hard=("-60 °C", "600 °C"), usual=("60 °C", "550 °C"), fold=True, optional=True,
+                            hint="At the guide's hot end. Empty: 150 °C intake, 400 °C exhaust; common practice, no source."),
+    guide_temperature: given("Guide, running", "T_g", TEMP, hard=("-60 °C", "400 °C"), usual=("60 °C", "300 °C"), fold=True, optional=True, hint="Empty: 120 °C intake, 200 °C exhaust; common practice, no source."),
+    head_temperature: given("Head round the guide, running", "T_h", TEMP, hard=("-60 °C", "400 °C"), usual=("60 °C", "230 °C"), fold=True, optional=True, hint="Empty: 120 °C intake, 170 °C exhaust; common practice, no source."),
+    guide_material: choice("Guide", {id: MATERIALS[id].name for id in GUIDES}, fold=True) = "bronze",
+    head_material: choice("Head", {id: MATERIALS[id].name for id in HEADS}, fold=True) = "al-si-t6",
+    head_wall: measured("Least wall round the hole", "w", SMALL, tool="a calliper, at the thinnest place", hard=("1 mm", "60 mm"), usual=("3 mm", "25 mm"), fold=True) = "8 mm",
+    guide_roughness: given("Roughness of the guide, Rz", "Rz_g", form(ROUGHNESS, 1), hard=("0 µm", "40 µm"), usual=("0 µm", "16 µm"), fold=True) = "4 µm",
+    hole_roughness: given("Roughness of the hole, Rz", "Rz_h", form(ROUGHNESS, 1), hard=("0 µm", "40 µm"), usual=("0 µm", "16 µm"), fold=True) = "6.3 µm",
+    least_grip: given("Interference wanted, least", "δ_min", SIZE, hard=("0 mm", "0.2 mm"), usual=("0.003 mm", "0.05 mm"), fold=True, hint="Cold and running, roughness pressed flat. Common practice, no source.") = "0.010 mm",
+    friction: given("Friction of guide in head", "µ", TIMES, hard=("0.02", "0.6"), usual=("0.06", "0.25"), fold=True, hint="Oiled about 0.1, dry up to 0.2.") = "0.12",
+):
+    """Guide and head as two thick cylinders (Lamé, plane stress), each at one temperature; the stem at its own.
+
+    The clearance running counts how stem and guide grow, and how the bore opens again as the head's grip eases. Elastic: past
+    yield the real pressure, and the closing of the bore, are less than shown.
+    """
+    usual, guide, head = USUAL[valve], MATERIALS[guide_material], MATERIALS[head_material]
+
+    def or_usual(entered, symbol, words, shape, value):
+        return number(symbol, f"{words}, usual", shape, value, sources.PRACTICE) if entered is None else entered
+    stem_temperature, guide_temperature, head_temperature = (
+        or_usual(entered, f"T_{letter}", words, TEMP, celsius + 273.15) for entered, letter, words, celsius in (
+            (stem_temperature, "s", "Stem, running", usual.stem), (guide_temperature, "g", "Guide, running", usual.guide), (head_temperature, "h", "Head round the guide, running", usual.head)))
+    worn = or_usual(worn_clearance, "c_max", "Clearance at which it is worn", SIZE, usual.worn * 1e-3)
+    wanted = or_usual(wanted_clearance, "c_w", "Clearance wanted, new", SIZE, usual.wanted * 1e-3)
+    new = stage == NEW
+    bore, name = (supplied_bore, "supplied_bore") if new else (guide_bore, "guide_bore")
+    for other, words in ((guide_outside, "the guide's outside"), (guide_hole, "the hole in the head")):
+        if bore >= other:
+            raise impossible(name, "is {d}, not smaller than " + words + ", {o}; give less than {o}", d=bore, o=other)
+    if not new and stem >= guide_bore:
+        raise impossible("stem", "is {d}, not smaller than the guide's bore, {D}, so that it would not go in; give less than {D}", d=stem, D=guide_bore)
+    ream = Out.ream(stem + wanted)
+    if new and ream >= guide_outside:
+        raise impossible("stem", "is {d}, so that the guide would be reamed to {D}, right through its outside of {o}; give less", d=stem, D=ream, o=guide_outside)
+    final = ream if new else guide_bore
+
+    # the guide in the head
+    reference = number("T_0", "Reference temperature", TEMP, REFERENCE, sources.THERMAL)
+    outside = step("D_o", "Outside of the head's ring round the hole", SIZE, guide_hole + 2 * head_wall)
+
+    def growth(material, temperature, letter, words, field):
+        try:
+            alpha = material.mean_alpha(temperature)
+        except OutsideTable:
+            raise impossible(field, "is {t}, and properties of {name} are held only up to {top}; give less, or another material",
+                             t=temperature, name=material.name, top=number("", "", TEMP, material.hottest))
+        mean = number(f"α_{letter}", f"Mean expansion of the {words}", form(EXPANSION, 1), alpha, sources.MATERIALS)
+        return step(f"ε_{letter}", f"Growth of the {words}", form(RATIO, 5), fit.free_strain(mean, temperature, reference), sources.THERMAL)
+    stem_growth = growth(MATERIALS[usual.material], stem_temperature, "s", "stem", "stem_temperature")
+    guide_growth = growth(guide, guide_temperature, "g", "guide", "guide_temperature")
+    head_growth = growth(head, head_temperature, "h", "head", "head_temperature")
+
+    def elastic(material, temperature, letter, words):
+        when = "" if temperature is None else ",hot"
+        E = material.E if temperature is None else material.modulus_at(temperature)
+        return (number(f"E_{letter}{when}", f"Stiffness of the {words}", form(MODULUS, 0), E, sources.MATERIALS),
+                number(f"ν_{letter}", f"Poisson's ratio of the {words}", TIMES, material.nu, sources.MATERIALS))
+    shapes = (step("s_g", "Shape of the guide", TIMES, fit.inner_shape(bore, guide_hole), sources.LAME), step("s_h", "Shape of the head round it", TIMES, fit.outer_shape(guide_hole, outside), sources.LAME))
+    (cold_guide, cold_head), (hot_guide, hot_head) = (
+        (elastic(guide, t_guide, "g", "guide"), elastic(head, t_head, "h", "head")) for t_guide, t_head in ((None, None), (guide_temperature, head_temperature)))
+    cold_give, hot_give = fit.compliance(*shapes, *cold_guide, *cold_head), fit.compliance(*shapes, *hot_guide, *hot_head)
+    grip = Out.interference(guide_outside - guide_hole)
+    loss = step("δ_z", "Interference lost to roughness", SIZE, fit.roughness_loss(guide_roughness, hole_roughness), sources.ROUGHNESS_LOSS)
+    bearing = step("δ_e", "Interference that bears", SIZE, grip - loss)
+    hot = Out.interference_hot(fit.interference_at(bearing, guide_hole, guide_growth, head_growth), sources.THERMAL)
+    pressure = Out.pressure(fit.contact_pressure(bearing, guide_hole, cold_give), sources.LAME)
+    pressure_hot = step("p_hot", "Contact pressure, running", MPA, fit.contact_pressure(hot, guide_hole, hot_give), sources.LAME)
+
+    def yields(at_guide, at_head, when):
+        limits = [number(f"R_{letter},{when}", f"Yield stress of the {words}, {when}", form(STRESS, 0), value, sources.MATERIALS)
+                  for letter, words, value in (("g", "guide", guide.compressive_yield_at(at_guide)), ("h", "head", head.yield_at(at_head)))]
+        return (step(f"p_g,{when}", f"Pressure at which the guide begins to yield, {when}", MPA, fit.inner_yield_pressure(limits[0], bore, guide_hole), sources.MISES),
+                step(f"p_h,{when}", f"Pressure at which the head begins to yield, {when}", MPA, fit.outer_yield_pressure(limits[1], guide_hole, outside), sources.MISES))
+    cold_yield, hot_yield = yields(REFERENCE, REFERENCE, "cold"), yields(guide_temperature, head_temperature, "hot")
+    guide_used, head_used = (out(greatest(pressure / cold, pressure_hot / warm), sources.MISES) for out, cold, warm in zip((Out.guide_used, Out.head_used), cold_yield, hot_yield))
+    guide_wanted = Out.guide_wanted(guide_hole + loss + least_grip + greatest(bearing - hot, 0.0))
+    guide_most = Out.guide_most(guide_hole + loss + least(fit.interference_for(least(*cold_yield), guide_hole, cold_give), fit.interference_for(least(*hot_yield), guide_hole, hot_give) + (bearing - hot)))
+
+    # its bore, and the stem in it
+    closing = Out.closing(-fit.inner_bore_change(pressure, bore, guide_hole, cold_guide[0]), sources.LAME)
+    pressed = Out.bore_pressed(supplied_bore - closing if new else final)
+    stock = ream - pressed
+    to_ream = Out.to_ream(greatest(stock, 0.0))
+    clearance = Out.clearance(final - stem)
+    opening = step("ΔD_hot", "Bore opens again, running, by", SIZE, fit.inner_bore_change(pressure_hot, final, guide_hole, hot_guide[0]) - fit.inner_bore_change(pressure, final, guide_hole, cold_guide[0]), sources.LAME)
+    stem_hot = step("d_hot", "Stem, running", SIZE, stem * (1 + stem_growth), sources.THERMAL)
+    running = Out.clearance_hot(final * (1 + guide_growth) + opening - stem_hot, sources.THERMAL)
+    first = Out.clearance_first(final - stem_hot, sources.THERMAL)
+    factor = step("k_r", "Rocking over clearance", TIMES, rocking_factor(dial_height, guide_length), sources.ROCKING)
+    by_sizes = Out.rocking(clearance * factor, sources.ROCKING)
+    rocked = rocking is not None and not new
+    by_rocking = Out.clearance_rocking(rocking / factor if rocked else clearance, sources.ROCKING)
+    judged = step("c_j", "The larger of the two clearances", SIZE, greatest(clearance, by_rocking))
+
+    part, share = ("Head", head_used) if head_used > guide_used else ("Guide", guide_used)
+    left, when = min((bearing, "cold"), (hot, "when running"), key=lambda pair: float(pair[0]))
+    verdict = (_of_new(grip, bearing, left, when, part, share, head.brittle, running, stock, to_ream, ream, least_grip, least_hot, guide_wanted, guide_most) if new else
+               _of_fitted(judged, clearance, by_rocking, rocked, running, first, worn, least_hot))
+    return answer(
+        clearance, running, grip, first, by_sizes, by_rocking, Out.rocking_worn(worn * factor, sources.ROCKING), closing, pressed, ream, to_ream, hot, pressure,
+        guide_used, head_used, Out.force(fit.holding_force(pressure, friction, guide_hole, guide_length), sources.FRICTION_HOLD), guide_wanted, guide_most,
+        verdict=verdict,
+        limits=(Limit("the grip left", left, low=0), Limit("the head's stress", head_used, high=1), Limit("the guide's stress", guide_used, high=1), Limit("the clearance when running", running, low=0))
+        if new else (Limit("the clearance", judged, high=worn), Limit("the clearance when running", running, low=0)),
+        remarks=(
+            note("The largest bore and the smallest stem were asked for, because they decide whether it is worn. For the tightest place, type the smallest bore and the largest stem.") if not new else
+            note("The bore closes by {c}: ream after pressing, never before.", c=closing),
+            note("Its grip in the head is worked out from hole and outside as they stand above: the guide is in, and neither can be measured.") if not new else None,
+            warning("{name} begins to lose its temper above {t}.", name=head.name, t=number("", "", TEMP, head.limit_temperature)) if head.limit_temperature and float(head_temperature) > head.limit_temperature else None,
+            note("While the stem alone is hot, {c} are left at most that close: warm the engine up before it is loaded.", c=first) if 0 < first < least_hot else None,
+        ),
+        cautions=(cautions.HOT_HEAD, cautions.PRESS_TRAPPED) if new else (),
+        figures=(section(guide_hole, guide_outside, final, stem, guide_length, head_wall), lean(final, stem, clearance, guide_length, dial_height, by_sizes),
+                 warming(stem, final, bearing, guide_hole, shapes, MATERIALS[usual.material], guide, head, *map(float, (stem_temperature, guide_temperature, head_temperature)), running, first)))
+
+
+def _of_new(grip, bearing, left, when, part, share, brittle, running, stock, to_ream, ream, least_grip, least_hot, guide_wanted, guide_most):
+    small, large = math.ceil(float(guide_wanted) * 1e6) / 1e6, math.floor(float(guide_most) * 1e6) / 1e6
+    other = (say("For this hole take a guide of {w} to {m}.", w=number("", "", SIZE, small), m=number("", "", SIZE, large)) if small <= large else
+             say("No guide serves this hole as it runs: what holds hot already overloads it. Look for one that grows more, or a thicker wall."))
+    if grip <= 0:
+        return "fail", say("Falls in: guide {d} under the hole", d=number("", "", SIZE, -float(grip))), say("Do not fit this guide. {other}", other=other)
+    if bearing <= 0:
+        return "fail", say("No grip: roughness takes up all {d}", d=grip), say("Do not fit this guide. {other}", other=other)
+    if left <= 0:
+        return "fail", say("Comes loose: {d} left " + when, d=left), say("Do not fit this guide. {other}", other=other)
+    if share > 1:
+        return "fail", say(part + (" may crack" if part == "Head" and brittle else " yields") + ": {s} of what it can bear", s=share), say("Do not fit this guide. {other}", other=other)
+    if running <= 0:
+        return "fail", say("Stem seizes: {c} left when running", c=running), "Ream larger: type more clearance. Look at the temperatures too."
+    if left < least_grip:
+        return "attention", say("Little grip: {d} left " + when, d=left), say("Measure both again. {other}", other=other)
+    if running < least_hot:
+        return "attention", say("Tight when running: {c} left", c=running), say("{least} were wanted. Ream larger by what is missing.", least=least_hot)
+    if stock <= 0:
+        return "attention", say("Nothing to ream: bore already {d} larger", d=number("", "", SIZE, -float(stock))), "Take a guide that comes with a smaller bore, or measure this one again once it is in."
+    if share > NEAR_YIELD:
+        return "attention", say("Holds, but near yield: {s} used", s=share), say("Measure both again. {other}", other=other)
+    return "pass", say("Press it in, then ream to {D}", D=ream), say("Warm the head, press the guide in square to its stop, let it cool. Only then measure the bore and ream out {a}.", a=to_ream)
+
+
+def _of_fitted(judged, clearance, by_rocking, rocked, running, first, worn, least_hot):
+    if judged > worn:
+        return "fail", say("Worn: {c} of clearance, {w} allowed", c=judged, w=worn), "Try a new valve in it. If that rocks too much as well, fit a new guide; if not, the stem was worn."
+    if running <= 0:
+        return "fail", say("Seizes: {c} left when running", c=running), "Do not run it. Ream the guide, or find the valve that belongs in it."
+    if running < least_hot:
+        return "attention", say("Tight when running: {c} left", c=running), say("{least} were wanted. Clean the guide, measure again, then ream by what is missing.", least=least_hot)
+    if first <= 0:
+        return "attention", say("Tight while warming up: {c} left", c=first), "A stem at full heat in a cold guide would seize. Ream the guide by that much, unless the maker's clearance is this one."
+    if rocked and abs(float(clearance - by_rocking)) > DISAGREE:
+        return "attention", say("Sizes show {c}, rocking {r}", c=clearance, r=by_rocking), (
+            "The ends are wider than was measured, or the dial stood elsewhere. Measure the bore at both ends, and the two lengths again." if by_rocking > clearance else
+            "Less rocking than the sizes allow: oil or carbon in the guide, or the dial stood elsewhere. Clean and measure again.")
+    return "pass", say("Good: {c} cold, {h} when running", c=clearance, h=running), "Leave the guide in. Write stem and bore down for this valve."
+
+
+def section(guide_hole, guide_outside, bore, stem, length, wall) -> Drawing:
+    """Guide in the head with its stem, cut through the axis; port below."""
+    hole, outside, inside, radius, L, w = float(guide_hole) / 2, float(guide_outside) / 2, float(bore) / 2, float(stem) / 2, float(length), float(wall)
+    shapes = [Area(box(-radius, -0.25 * L, radius, 1.3 * L), "")]
+    for side in (-1, 1):
+        shapes += [Area(tuple((side * x, y) for x, y in box(hole, 0.12 * L, hole + w, 0.82 * L)), "a"), Area(tuple((side * x, y) for x, y in box(inside, 0, hole, L)), "b")]
+    edge = hole + w
+    return Drawing(
+        "Guide in the head", say("Section through head, guide and stem: hole {h}, guide outside {o}, bore {D}, stem {d}, guide {L} long.", h=guide_hole, o=guide_outside, D=bore, d=stem, L=length),
+        (*shapes, Line(((0, -0.35 * L), (0, 1.4 * L)), "centre"),
+         Dimension((-inside, L), (inside, L), bore, 0.12 * L, "D"), Dimension((-outside, L), (outside, L), guide_outside, 0.36 * L, "D_g"),
+         Dimension((-radius, -0.25 * L), (radius, -0.25 * L), stem, -0.1 * L, "d"), Dimension((-hole, 0.12 * L), (hole, 0.12 * L), guide_hole, -0.62 * L, "D_h"),
+         Dimension((edge, 0), (edge, L), length, -0.12 * L, "L")))
+
+
+def lean(bore, stem, clearance, length, dial_height, reading) -> Drawing:
+    """The stem leaning to both sides in its guide: where the dial's reading comes from."""
+    d, L, a = float(stem), float(length), float(dial_height)
+    wide = L / 10
+    times = max(1, round(wide / max(float(clearance), 1e-9)))
+    top = L + a
+
+    def at(y, side):
+        return side * wide * (y / L - 0.5)
+    walls = [Area(tuple((side * x, y) for x, y in box((d + wide) / 2, 0, (d + wide) / 2 + 0.12 * L, L)), "b") for side in (-1, 1)]
+    stems = [(side, tuple((at(y, side) + edge * d / 2, y) for edge, y in ((-1, 0), (1, 0), (1, top + 0.08 * L), (-1, top + 0.08 * L)))) for side in (-1, 1)]
+    right, left = at(top, 1) + d / 2, at(top, -1) + d / 2
+    return Drawing(
+        "How far the valve rocks", say("A stem with {c} of clearance leans to both sides in a guide of {L}; {a} beyond its end the dial shows {r}.", c=clearance, L=length, a=dial_height, r=reading),
+        (*walls, *(Area(points, "") for side, points in stems if side > 0), *(Line((*points, points[0]), "hidden") for side, points in stems if side < 0), Line(((0, -0.1 * L), (0, top + 0.2 * L)), "centre"),
+         Dimension((left, top), (right, top), reading, 0.2 * L, "r"),
+         Dimension((-(d + wide) / 2 - 0.12 * L, 0), (-(d + wide) / 2 - 0.12 * L, L), length, 0.1 * L, "L"),
+         *((Dimension((-(d + wide) / 2 - 0.12 * L, L), (-(d + wide) / 2 - 0.12 * L, top), dial_height, 0.1 * L, "h_d"),) if a else ())),
+        say("lengths to scale, clearance drawn {n} times as wide", n=str(times)))
+
+
+def warming(stem, bore, bearing, joint, shapes, steel, guide, head, stem_hot, guide_hot, head_hot, running, first) -> Plot | None:
+    """Clearance over the stem's temperature: guide and head warming in proportion, and still cold."""
+    if abs(stem_hot - REFERENCE) < 1:
+        return None  # a stem that stays cold has nothing to show
+    d, D, grip, J, a, b = map(float, (stem, bore, bearing, joint, *shapes))
+
+    def closed(share):
+        t_guide, t_head = (REFERENCE + share * (t - REFERENCE) for t in (guide_hot, head_hot))
+        E = guide.modulus_at(t_guide)
+        give = fit.compliance(a, b, E, guide.nu, head.modulus_at(t_head), head.nu)
+        left = fit.interference_at(grip, J, guide.strain_at(t_guide), head.strain_at(t_head))
+        return D * (1 + guide.strain_at(t_guide)) + fit.inner_bore_change(fit.contact_pressure(left, J, give), D, J, E)
+    shares = [i / 20 for i in range(21)]
+    stems = [REFERENCE + s * (stem_hot - REFERENCE) for s in shares]
+    pressed = closed(0.0) - D  # what pressing in took: the bore was measured after it
+    together = tuple((t, closed(s) - pressed - d * (1 + steel.strain_at(t))) for s, t in zip(shares, stems))
+    alone = tuple((t, D - d * (1 + steel.strain_at(t))) for t in stems)
+    return Plot("Clearance as the engine warms up", say("{c} are left when running, {f} if the stem were hot and the guide still cold.", c=running, f=first), Axis("Stem", TEMP), Axis("Clearance", SIZE),
+                (Series("", together), Series("guide still cold", alone, "dashed"), Series("seizes below", tuple((t, 0.0) for t in (stems[0], stems[-1])), "limit")), ((stem_hot, float(running), "running"),))

@@ -1,0 +1,214 @@
+"""Guide and stem against the equation of the thick cylinder and a stem leaned in its bore; verdicts, refusals, and what must always be so."""
+from math import cos, tan
+
+import pytest
+from hypothesis import assume, given
+from hypothesis import strategies as st
+from scipy.optimize import brentq
+
+from calc.calculator import evaluate
+from calc.heads.guide_fit import USUAL, guide_fit, rocking_factor
+from calc.materials import MATERIALS
+from calc.result import Refused
+from tests.formulas.test_press_fit import two_rings
+from tests.heads.guide_fit_checks import CASES, CHECKS, COLUMNS, FOUND, SMOOTH
+from tests.heads.test_seat_fit import growth
+
+MM, MPA = 1e-3, 1e6
+NEW = dict(stage="new")
+
+
+@pytest.mark.parametrize("case", CASES)
+def test_checks_are_what_the_boundary_value_solver_finds(case):
+    """The bore's strain is its hoop stress over stiffness (nothing presses on it) plus free growth, cold and hot."""
+    hole, outside, bore, stem, wall, guide_id, head_id, valve, guide_hot, head_hot, stem_hot = CASES[case]
+    inner, outer, steel = MATERIALS[guide_id], MATERIALS[head_id], MATERIALS[USUAL[valve].material]
+    grip = (outside - hole) * MM
+
+    def solved(e_guide, e_head, *strains):
+        in_guide, _ = two_rings(bore * MM, hole * MM, (hole + 2 * wall) * MM, grip, e_guide, inner.nu, e_head, outer.nu, *strains)
+        return -in_guide(hole * MM)[1], in_guide(bore * MM)[0] / e_guide
+    pressure, cold = solved(inner.E, outer.E)
+    _, hot = solved(inner.E * (1 - inner.modulus_fall * (guide_hot - 20)), outer.E * (1 - outer.modulus_fall * (head_hot - 20)), growth(inner, guide_hot), growth(outer, head_hot))
+    left = grip + hole * MM * (growth(inner, guide_hot) - growth(outer, head_hot))
+    stem_grown = stem * (1 + growth(steel, stem_hot))
+    found = (pressure / MPA, left / MM, -bore * cold, bore * (1 + hot - cold + growth(inner, guide_hot)) - stem_grown, bore - stem_grown)
+    for got, stated, (output, *_, tolerance) in zip(found, FOUND[case], COLUMNS, strict=True):
+        assert got == pytest.approx(stated, abs=tolerance), output
+
+
+def leaned(clearance, stem, length, height):
+    """Full reading of a dial on a straight-sided stem that is turned in its bore until both ends touch, to one side and the other."""
+    bore = stem + clearance
+    angle = brentq(lambda t: stem / cos(t) + length * tan(t) - bore, 0, 0.2)  # width across, and what the far end has moved aside
+    # on the middle line of the guide the axis stands in the middle; the dial touches the side of the stem at its height
+    side = (length / 2 + height) * tan(angle) + stem / 2 / cos(angle)
+    other = -(length / 2 + height) * tan(angle) + stem / 2 / cos(angle)
+    return side - other
+
+
+@pytest.mark.parametrize("clearance, height", [(0.02, 0), (0.05, 10), (0.1, 35), (0.3, 60), (0.6, 100)])
+def test_rocking_is_that_of_a_stem_that_leans_in_its_bore(clearance, height):
+    assert clearance * rocking_factor(height, 46.0) == pytest.approx(leaned(clearance, 8.0, 46.0, height), rel=3e-3)
+
+
+def test_rocking_of_the_check_is_the_leaned_stems():
+    assert leaned(0.1, 7.95, 46.0, 35.0) == pytest.approx(next(c.expected for c in CHECKS if "0.100 mm of clearance" in c.what), abs=0.0005)
+
+
+# Every verdict: state, headline, entries.
+VERDICTS = {
+    "good": ("pass", "Good: 0.048 mm cold, 0.053 mm when running", {}),
+    "good, exhaust": ("pass", "Good: 0.078 mm cold, 0.053 mm when running", dict(valve="exhaust", stem="7.930 mm", rocking="")),
+    "worn by sizes": ("fail", "Worn: 0.130 mm of clearance, 0.120 mm allowed", dict(guide_bore="8.090 mm", rocking="")),
+    "worn by rocking": ("fail", "Worn: 0.139 mm of clearance, 0.120 mm allowed", dict(rocking="0.35 mm")),
+    "not worn for an exhaust": ("pass", "Good: 0.130 mm cold, 0.105 mm when running", dict(valve="exhaust", guide_bore="8.060 mm", stem="7.930 mm", rocking="")),
+    "seizes": ("fail", "Seizes: −0.009 mm left when running", dict(valve="exhaust", guide_bore="7.976 mm", rocking="")),
+    "tight": ("attention", "Tight when running: 0.008 mm left", dict(guide_bore="7.963 mm", rocking="")),
+    "tight warming up": ("attention", "Tight while warming up: −0.009 mm left", dict(valve="exhaust", guide_bore="8.003 mm", rocking="", least_hot="0.005 mm")),
+    "wider at its ends": ("attention", "Sizes show 0.048 mm, rocking 0.079 mm", dict(rocking="0.20 mm")),
+    "gummed up": ("attention", "Sizes show 0.048 mm, rocking 0.020 mm", dict(rocking="0.05 mm")),
+    "press it in": ("pass", "Press it in, then ream to 8.005 mm", NEW),
+    "falls in": ("fail", "Falls in: guide 0.009 mm under the hole", NEW | dict(guide_outside="13.000 mm")),
+    "pressed flat": ("fail", "No grip: roughness takes up all 0.008 mm", NEW | dict(guide_outside="13.017 mm")),
+    "loose running": ("fail", "Comes loose: −0.009 mm left when running", NEW | dict(guide_outside="13.022 mm", guide_material="grey-iron")),
+    "head yields": ("fail", "Head yields: 116 % of what it can bear", NEW | dict(guide_outside="13.076 mm")),
+    "guide yields": ("fail", "Guide yields: 147 % of what it can bear", NEW | dict(supplied_bore="11.8 mm", stem="11.77 mm", guide_outside="13.076 mm")),
+    "iron head": ("fail", "Head may crack: 203 % of what it can bear", NEW | dict(guide_outside="13.076 mm", head_material="grey-iron")),
+    "seizes, new": ("fail", "Stem seizes: −0.005 mm left when running", NEW | dict(valve="exhaust", wanted_clearance="0.020 mm")),
+    "little grip": ("attention", "Little grip: 0.004 mm left when running", NEW | dict(guide_outside="13.026 mm")),
+    "tight, new": ("attention", "Tight when running: 0.005 mm left", NEW | dict(wanted_clearance="0.005 mm", least_hot="0.02 mm", stem_temperature="200 °C")),
+    "nothing to ream": ("attention", "Nothing to ream: bore already 0.003 mm larger", NEW | dict(supplied_bore="8.020 mm")),
+    "near yield": ("attention", "Holds, but near yield: 94 % used", NEW | dict(guide_outside="13.065 mm")),
+}
+
+
+@pytest.mark.parametrize("name", VERDICTS)
+def test_verdict(name):
+    state, words, entries = VERDICTS[name]
+    verdict = guide_fit(**entries).verdict
+    assert (verdict.state, verdict.headline.plain()) == (state, words)
+
+
+def test_guide_that_is_advised_is_in_order():
+    advised = guide_fit(**NEW, guide_outside="13.022 mm")
+    assert advised.verdict.do.plain() == "Do not fit this guide. For this hole take a guide of 13.033 mm to 13.067 mm."
+    small, large = advised["guide_wanted"] / MM, advised["guide_most"] / MM
+    assert guide_fit(**NEW, guide_outside=f"{small + 1e-9!r} mm").verdict.state == "pass"
+    at_most = guide_fit(**NEW, guide_outside=f"{large!r} mm")
+    assert max(at_most["guide_used"], at_most["head_used"]) == pytest.approx(1.0, abs=1e-9)
+    assert guide_fit(**NEW, guide_outside=f"{small - 1e-4} mm").verdict.state == "attention"
+    assert guide_fit(**NEW, guide_outside=f"{large + 1e-4} mm").verdict.state == "fail"
+
+
+def test_hole_that_no_guide_serves_says_so():
+    none = guide_fit(**NEW, head_wall="2 mm", head_temperature="290 °C", guide_temperature="300 °C", guide_material="grey-iron")
+    assert none["guide_wanted"] > none["guide_most"] and "No guide serves this hole" in none.verdict.do.plain()
+
+
+def test_what_is_reamed_off_makes_up_for_the_closing():
+    found = guide_fit(**NEW)
+    assert found["bore_pressed"] == pytest.approx(8.0 * MM - found["closing"])
+    assert found["bore_pressed"] + found["to_ream"] == pytest.approx(found["ream"]) == pytest.approx(8.005 * MM)
+    assert found["clearance"] == pytest.approx(0.045 * MM)
+
+
+def test_the_valve_sets_what_is_left_empty_and_only_that():
+    exhaust = guide_fit(valve="exhaust", rocking="")
+    told = guide_fit(valve="exhaust", rocking="", stem_temperature="400 °C", guide_temperature="200 °C", head_temperature="170 °C", worn_clearance="0.16 mm", wanted_clearance="0.075 mm")
+    for output in exhaust.outputs:
+        assert told[output] == pytest.approx(exhaust[output], rel=1e-12), output
+    assert exhaust["clearance_hot"] < guide_fit(rocking="")["clearance_hot"] < guide_fit(rocking="", stem_temperature="100 °C")["clearance_hot"]
+
+
+def test_cold_all_over_nothing_changes():
+    """Limit: at 20 °C throughout the clearance is the one that was measured, and there is nothing to plot."""
+    cold = guide_fit(stem_temperature="20 °C", guide_temperature="20 °C", head_temperature="20 °C")
+    assert cold["clearance_hot"] == pytest.approx(cold["clearance"], abs=1e-15) == pytest.approx(cold["clearance_first"], abs=1e-15)
+    assert cold["interference_hot"] == pytest.approx(cold["interference"] - 0.8 * 10.3e-6)
+    assert len(cold.figures) == 2
+
+
+REFUSALS = [
+    ("guide_bore", dict(guide_bore="13.05 mm"), "Guide bore, fitted, largest: is 13.050 mm, not smaller than the guide's outside, 13.046 mm; give less than 13.046 mm."),
+    ("guide_bore", dict(guide_bore="13.02 mm"), "Guide bore, fitted, largest: is 13.020 mm, not smaller than the hole in the head, 13.009 mm; give less than 13.009 mm."),
+    ("supplied_bore", NEW | dict(supplied_bore="13.1 mm"), "Bore of the new guide, as it comes: is 13.100 mm, not smaller than the guide's outside, 13.046 mm; give less than 13.046 mm."),
+    ("stem", dict(stem="8.1 mm"), "Stem, smallest: is 8.100 mm, not smaller than the guide's bore, 8.008 mm, so that it would not go in; give less than 8.008 mm."),
+    ("stem", NEW | dict(stem="13.01 mm"), "Stem, smallest: is 13.010 mm, so that the guide would be reamed to 13.055 mm, right through its outside of 13.046 mm; give less."),
+    ("guide_temperature", dict(guide_temperature="320 °C"), "Guide, running: is 320 °C, and properties of Tin bronze, guide stock are held only up to 300 °C; give less, or another material."),
+    ("head_temperature", dict(head_temperature="310 °C"), "Head round the guide, running: is 310 °C, and properties of Al–Si casting alloy, T6 are held only up to 300 °C; give less, or another material."),
+]
+
+
+@pytest.mark.parametrize("field, entries, sentence", REFUSALS)
+def test_refusal(field, entries, sentence):
+    with pytest.raises(Refused) as refused:
+        guide_fit(**entries)
+    assert [(e.field, e.sentence()) for e in refused.value.errors] == [(field, sentence)]
+
+
+def test_hazards_of_pressing_are_named_only_for_a_new_guide():
+    assert {"hot-head", "press"} <= {c.id for c in guide_fit(**NEW).cautions}
+    assert not {"hot-head", "press"} & {c.id for c in guide_fit().cautions}
+
+
+def test_warm_readings_and_inches():
+    warm = guide_fit(**{"guide_hole.part": "35 °C", "guide_hole.gauge": "20 °C"})  # aluminium at 35 °C reads 13.009·15·20.8e-6 = 0.0041 mm large
+    assert warm["interference"] / MM == pytest.approx(0.037 + 0.0041, abs=0.0001)
+    metric = evaluate(guide_fit, dict(stem="7.9502 mm", guide_bore="8.001 mm", guide_hole="13.0048 mm", guide_outside="13.0429 mm", rocking="0.127 mm"))
+    inch = evaluate(guide_fit, dict(stem="0.313", guide_bore="0.315", guide_hole="0.512", guide_outside="0.5135", rocking="0.005"), "inch")
+    for output in metric.outputs:
+        assert inch[output] == pytest.approx(metric[output], rel=1e-9, abs=1e-12), output
+
+
+def test_a_doubt_that_reaches_the_worn_limit_leaves_it_open():
+    found = guide_fit(guide_bore="8.075 ± 0.010 mm", rocking="")
+    assert found.verdict.state == "unsure" and "the clearance" in found.verdict.headline.plain()
+
+
+def test_drawings_are_to_the_sizes_that_were_given():
+    cut, lean, plot = guide_fit(guide_outside="13.05 mm", guide_length="50 mm", rocking="").figures
+    guide = [s for s in cut.shapes if getattr(s, "hatch", "") == "b"]
+    xs, ys = zip(*(p for s in guide for p in s.points))
+    assert (max(xs), max(ys) - min(ys)) == pytest.approx((13.009 / 2 * MM, 50 * MM))
+    assert min(abs(x) for x in xs) == pytest.approx(8.008 / 2 * MM)
+    assert "clearance drawn 104 times as wide" in lean.exaggerated.plain()  # 50 mm / 10 over 0.048 mm
+    (x, y, _), = plot.marks
+    assert plot.series[0].points[-1] == pytest.approx((x, y)) and plot.series[0].points[0][1] == pytest.approx(0.048 * MM)
+
+
+temperatures = st.floats(30.0, 290.0)
+
+
+@given(temperatures, temperatures)
+def test_hotter_stem_has_less_clearance(a, b):
+    assume(abs(a - b) > 1e-3)
+    cooler, hotter = (guide_fit(stem_temperature=f"{t!r} °C", rocking="") for t in sorted((a, b)))
+    assert hotter["clearance_hot"] < cooler["clearance_hot"] and hotter["clearance_first"] < cooler["clearance_first"]
+    assert hotter["clearance"] == cooler["clearance"]
+
+
+@given(st.floats(0.02, 0.06), st.floats(0.02, 0.06))
+def test_tighter_guide_closes_more_and_presses_harder(a, b):
+    assume(abs(a - b) > 1e-6)
+    loose, tight = (guide_fit(**NEW, guide_outside=f"{13.009 + g!r} mm") for g in sorted((a, b)))
+    for output in ("closing", "pressure", "force", "guide_used", "head_used", "to_ream", "interference_hot"):
+        assert tight[output] > loose[output], output
+    assert tight["guide_wanted"] == pytest.approx(loose["guide_wanted"]) and tight["guide_most"] == pytest.approx(loose["guide_most"])
+
+
+@given(st.floats(0.01, 0.3), st.integers(0, 120), st.floats(20.0, 100.0))
+def test_rocking_and_clearance_are_each_others_reverse(clearance, height, length):
+    there = guide_fit(stem="7.9 mm", guide_bore=f"{7.9 + clearance!r} mm", dial_height=f"{height!r} mm", guide_length=f"{length!r} mm", rocking="")
+    back = guide_fit(rocking=f"{there['rocking'] / MM!r} mm", dial_height=f"{height!r} mm", guide_length=f"{length!r} mm")
+    assert back["clearance_rocking"] / MM == pytest.approx(clearance, rel=1e-6)
+    assert there["rocking"] >= there["clearance"]
+
+
+@given(st.sampled_from(sorted(USUAL)), st.floats(0.02, 0.2))
+def test_smooth_parts_of_one_heat_keep_the_sum_of_sizes(valve, clearance):
+    """With guide and head cold and nothing lost to roughness, running differs from cold by the stem's growth alone."""
+    found = guide_fit(valve=valve, stem="7.9 mm", guide_bore=f"{7.9 + clearance!r} mm", guide_temperature="20 °C", head_temperature="20 °C", rocking="", **SMOOTH)
+    assert found["clearance_hot"] == pytest.approx(found["clearance_first"], abs=1e-12)
+    grown = growth(MATERIALS[USUAL[valve].material], USUAL[valve].stem)
+    assert found["clearance"] - found["clearance_hot"] == pytest.approx(7.9 * MM * grown, rel=1e-9)
