@@ -10,6 +10,7 @@ import gzip
 import hashlib
 import mimetypes
 import os
+import threading
 from functools import lru_cache, partial
 from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
@@ -51,34 +52,22 @@ class Handler(SimpleHTTPRequestHandler):
             path /= "index.html"
         if not path.is_file():
             return self._missing()
-        facts = path.stat()
-        digest = _digest(path, facts.st_mtime_ns, facts.st_size)
+        digest = digest_of(path)
         tag = f'"{digest}"'
         headers = {"ETag": tag, "Cache-Control": _caching(address)}
         if self.headers.get("If-None-Match") == tag:
             return self._answer(304, b"", headers)
         headers["Content-Type"] = TYPES.get(path.suffix) or mimetypes.guess_type(path.name)[0] or TYPES[""]
-        body = path.read_bytes()
+        body = None
         if path.suffix in COMPRESSED:
             headers["Vary"] = "Accept-Encoding"
             accepted = self.headers.get("Accept-Encoding", "")
             for coding in ("br", "gzip"):
                 if coding in accepted:
                     headers["Content-Encoding"] = coding
-                    body = self._compressed(body, digest, coding)
+                    body = compressed(path, digest, coding, self.cache, self.quality)
                     break
-        return self._answer(200, body, headers)
-
-    def _compressed(self, body: bytes, digest: str, coding: str) -> bytes:
-        kept = self.cache / f"{digest}.{coding}{self.quality}"
-        if kept.exists():
-            return kept.read_bytes()
-        small = brotli.compress(body, quality=self.quality) if coding == "br" else gzip.compress(body, 6, mtime=0)
-        self.cache.mkdir(parents=True, exist_ok=True)
-        unfinished = kept.with_suffix(f"{kept.suffix}.{os.getpid()}.{id(self)}")
-        unfinished.write_bytes(small)
-        unfinished.replace(kept)
-        return small
+        return self._answer(200, path.read_bytes() if body is None else body, headers)
 
     def _missing(self):
         page = Path(self.directory) / "404.html"
@@ -110,6 +99,32 @@ class Server(ThreadingHTTPServer):
 def server(site: Path, cache: Path, host: str = "127.0.0.1", port: int = 0, quality: int = QUALITY) -> Server:
     """A server for a built site, not started yet; port 0 takes a free one (`server_port` tells which)."""
     return Server((host, port), partial(Handler, directory=str(site), cache=cache, quality=quality))
+
+
+def compressed(path: Path, digest: str, coding: str, cache: Path, quality: int) -> bytes:
+    """A file as it goes over the wire; made once for the same content."""
+    kept = cache / f"{digest}.{coding}{quality}"
+    if kept.exists():
+        return kept.read_bytes()
+    body = path.read_bytes()
+    small = brotli.compress(body, quality=quality) if coding == "br" else gzip.compress(body, 6, mtime=0)
+    cache.mkdir(parents=True, exist_ok=True)
+    unfinished = cache / f"{kept.name}.{os.getpid()}.{threading.get_ident()}"
+    unfinished.write_bytes(small)
+    unfinished.replace(kept)
+    return small
+
+
+def compress_all(site: Path, cache: Path, quality: int) -> None:
+    """Compress in advance what a browser may ask for."""
+    for path in site.rglob("*"):
+        if path.suffix in COMPRESSED and path.is_file():
+            compressed(path, digest_of(path), "br", cache, quality)
+
+
+def digest_of(path: Path) -> str:
+    facts = path.stat()
+    return _digest(path, facts.st_mtime_ns, facts.st_size)
 
 
 def _caching(address: str) -> str:

@@ -1,0 +1,278 @@
+"""Measure how long a reader waits: `python -m scripts.bench [--runs N]`. Never a test: timings are noisy.
+
+In one run, on one machine, taking turns: this site, and the same site with the stock way in place of its
+runtime (the stock library as source, `calc` as a source wheel). Medians go to .cache/bench.json too.
+Cold: a new browser that has seen nothing. Warm: its second visit, with the server gone.
+"""
+
+from __future__ import annotations
+
+import argparse
+import json
+import shutil
+import statistics
+import sys
+import tempfile
+import threading
+import time
+import zipfile
+from contextlib import contextmanager, nullcontext
+from pathlib import Path
+
+from scripts import environment
+from scripts.build import SITE, build
+from scripts.link import Link
+from scripts.runtime import bundle, offline
+from scripts.server import compress_all, server
+
+CALCULATOR, ENTRY, TYPED = "seat-fit", "ring_outside", "37.61"
+KEYSTROKES = 60
+QUALITY = 11  # of brotli: as a host that compresses in advance
+SLOW = (10e6, 0.050)  # bit/s, s there and back
+PATIENCE = 120  # s
+COMPRESSED = environment.CACHE / "compressed"
+RESULT = environment.CACHE / "bench.json"
+
+STOCK_START = """
+export async function startPython(runtime, calc) {
+  const { loadPyodide } = await import(`${runtime}pyodide.mjs`);
+  const python = await loadPyodide({ indexURL: runtime });
+  python.unpackArchive(await calc, "wheel");
+  return python.pyimport("calc.page.live").answer;
+}
+"""
+
+# Types into the first calculator as soon as it can be typed into, and notes when the answer was painted.
+TYPE_AND_WATCH = """
+(() => {
+  const painted = (then) => requestAnimationFrame(() => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = then;
+    port2.postMessage(0);
+  });
+  globalThis.paintedAfter = [];
+  const look = () => {
+    const live = document.querySelector('live-calculator[data-calculator="%(calculator)s"]');
+    const verdict = live?.querySelector('[data-part="verdict"]');
+    if (!verdict || !live.matches(":defined")) return requestAnimationFrame(look);
+    const entry = live.querySelector('[name="%(entry)s"]');
+    let asked = 0;
+    new MutationObserver(() => {
+      const since = asked;
+      painted(() => {
+        globalThis.firstResult ??= performance.now();
+        paintedAfter.push(performance.now() - since);
+      });
+    }).observe(verdict, { childList: true });
+    live.addEventListener("input", (event) => (asked = event.timeStamp), true);
+    entry.focus();
+    entry.value = "%(typed)s";
+    entry.dispatchEvent(new Event("input", { bubbles: true }));
+  };
+  look();
+})();
+""" % {"calculator": CALCULATOR, "entry": ENTRY, "typed": TYPED}
+
+
+class NotMeasured(Exception):
+    """A number that could not be had; names it."""
+
+
+def stock_site(site: Path, folder: Path) -> Path:
+    """A copy of the site that runs the stock runtime in the stock way; all else is the same."""
+    shutil.copytree(site, folder)
+    python, calc = runtime_folders(folder)
+    package = bundle.packages(environment.CACHE) / "pyodide"
+    for name in bundle.MADE_FILES:
+        shutil.copyfile(package / name, python / name)
+    with zipfile.ZipFile(calc / "calc.zip", "w", zipfile.ZIP_DEFLATED) as wheel:
+        for path in sorted(p for p in bundle.CALC.rglob("*") if p.is_file() and "__pycache__" not in p.parts):
+            wheel.write(path, path.relative_to(bundle.CALC.parent).as_posix())
+    (folder / "assets/js/python.mjs").write_text(STOCK_START)
+    offline.write(folder, f"{python.name}-{calc.name}")
+    return folder
+
+
+def runtime_folders(site: Path) -> tuple[Path, Path]:
+    (wasm,), (calc,) = (site / "runtime").glob("*/pyodide.asm.wasm"), (site / "runtime").glob("*/calc.zip")
+    return wasm.parent, calc.parent
+
+
+@contextmanager
+def serving(site: Path):
+    running = server(site, COMPRESSED, quality=QUALITY)
+    threading.Thread(target=running.serve_forever, args=(0.05,), daemon=True).start()
+
+    def stop():
+        running.shutdown()
+        running.server_close()
+
+    try:
+        yield running.server_port, stop
+    finally:
+        stop()
+
+
+class Visitor:
+    """A browser with a profile of its own, kept until it is done with."""
+
+    def __init__(self, playwright, profile: Path):
+        self.context = playwright.chromium.launch_persistent_context(
+            profile, executable_path=environment.browser(), viewport={"width": 1280, "height": 900},
+            args=["--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
+                  "--disable-background-networking", "--disable-component-update", "--disable-sync"])
+        self.context.add_init_script(TYPE_AND_WATCH)
+        self.requests = 0
+        self.context.on("request", lambda _: self._count())
+
+    def _count(self):
+        self.requests += 1
+
+    def visit(self, address: str):
+        """Open the page and wait for the first live result; returns (page, ms since the navigation began)."""
+        page = self.context.new_page()
+        page.goto(address, wait_until="commit")
+        took = poll(page, "globalThis.firstResult", f"the first live result at {address}")
+        return page, took
+
+
+def poll(page, expression: str, what: str):
+    until = time.monotonic() + PATIENCE
+    while time.monotonic() < until:
+        if (value := page.evaluate(expression)) is not None:
+            return value
+        page.wait_for_timeout(10)
+    status = page.evaluate("document.querySelector('[data-part=status]')?.textContent")
+    raise NotMeasured(f"{what}: nothing within {PATIENCE} s; the page says {status!r}")
+
+
+def cold(playwright, site: Path, path: str, line: tuple[float, float] | None) -> dict[str, float]:
+    with serving(site) as (port, _), Link(port, *line) if line else nullcontext() as link, tempfile.TemporaryDirectory() as profile:
+        visitor = Visitor(playwright, Path(profile))
+        try:
+            _, took = visitor.visit(f"http://localhost:{link.port if link else port}/{path}")
+            return {"ms": took, "bytes": link.received if link else 0, "requests": visitor.requests}
+        finally:
+            visitor.context.close()
+
+
+def warm(playwright, site: Path, path: str) -> dict[str, float]:
+    """The second visit, with the server gone: in the same browser, and in one that was closed in between."""
+    with serving(site) as (port, stop), tempfile.TemporaryDirectory() as profile:
+        address = f"http://localhost:{port}/{path}"
+        visitor = Visitor(playwright, Path(profile))
+        try:
+            page, _ = visitor.visit(address)
+            poll(page, "/^Ready/.test(document.querySelector('[data-offline-status]').textContent) || null", f"ready for offline use at {address}")
+            page.wait_for_timeout(2000)  # what the page keeps for the next time
+            page.close()
+            stop()
+            page, same = visitor.visit(address)
+            keys = keystrokes(page)
+        finally:
+            visitor.context.close()
+        visitor = Visitor(playwright, Path(profile))
+        try:
+            _, restarted = visitor.visit(address)
+        finally:
+            visitor.context.close()
+    return {"ms": same, "restarted": restarted, **keys}
+
+
+def keystrokes(page) -> dict[str, float]:
+    """From the key to the painted answer, over many keys, each of which changes the verdict."""
+    page.keyboard.press("End")
+    page.evaluate("paintedAfter.length = 0")
+    for number in range(KEYSTROKES):
+        page.keyboard.press("Backspace" if number % 2 else "5")
+        poll(page, f"paintedAfter[{number}]", f"the painted answer to key {number + 1}")
+    times = sorted(page.evaluate("paintedAfter"))
+    return {"key_p50": statistics.median(times), "key_p95": times[int(len(times) * 0.95)]}
+
+
+def page_weight(playwright, site: Path, path: str) -> dict[str, float]:
+    """The page itself as it comes over the wire, with the calculators left asleep."""
+    with serving(site) as (port, _), Link(port, 1e9, 0) as link, tempfile.TemporaryDirectory() as profile:
+        visitor = Visitor(playwright, Path(profile))
+        try:
+            page = visitor.context.new_page()
+            page.route("**/assets/js/worker.mjs", lambda route: route.abort())
+            visitor.context.route("**/sw.js", lambda route: route.abort())
+            visitor.requests = 0
+            page.goto(f"http://localhost:{link.port}/{path}", wait_until="networkidle")
+            return {"bytes": link.received, "requests": visitor.requests}
+        finally:
+            visitor.context.close()
+
+
+def find_page(site: Path) -> str:
+    for path in sorted(site.rglob("index.html")):
+        if f'data-calculator="{CALCULATOR}"' in path.read_text(encoding="utf-8"):
+            return path.parent.relative_to(site).as_posix() + "/"
+    raise NotMeasured(f"no page holds {CALCULATOR}")
+
+
+def measure(site: Path, runs: int, say=print) -> dict:
+    from playwright.sync_api import sync_playwright
+
+    path = find_page(site)
+    kinds = {
+        "cold": lambda playwright, folder: cold(playwright, folder, path, None),
+        "cold, slow line": lambda playwright, folder: cold(playwright, folder, path, SLOW),
+        "warm": lambda playwright, folder: warm(playwright, folder, path),
+    }
+    with tempfile.TemporaryDirectory() as work, sync_playwright() as playwright:
+        sites = {"stock": stock_site(site, Path(work) / "stock"), "ours": site}
+        for folder in sites.values():
+            compress_all(folder, COMPRESSED, QUALITY)
+        found = {name: {kind: [] for kind in kinds} for name in sites}
+        for run in range(runs):
+            for kind, run_once in kinds.items():
+                for name, folder in sites.items():
+                    found[name][kind].append(run_once(playwright, folder))
+                    say(f"{run + 1}/{runs} {name}, {kind}: {found[name][kind][-1]['ms']:.0f} ms", file=sys.stderr)
+        result = {name: {kind: medians(rows) for kind, rows in kinds_.items()} for name, kinds_ in found.items()}
+        result["page"] = page_weight(playwright, site, path)
+        result["runs"], result["browser"] = runs, environment.browser()
+    return result
+
+
+def medians(rows: list[dict[str, float]]) -> dict[str, float]:
+    return {key: round(statistics.median(row[key] for row in rows), 1) for key in rows[0]}
+
+
+def table(result: dict) -> str:
+    ours, stock = result["ours"], result["stock"]
+    lines = [f"{'navigation to first live result, ms':<42}{'stock':>8}{'ours':>8}{'ratio':>8}"]
+    rows = [("cold, fast line", "cold", "ms"), (f"cold, {SLOW[0] / 1e6:.0f} Mbit/s and {SLOW[1] * 1e3:.0f} ms", "cold, slow line", "ms"),
+            ("warm, server gone", "warm", "ms"), ("warm, browser started anew, server gone", "warm", "restarted")]
+    for words, kind, key in rows:
+        a, b = stock[kind][key], ours[kind][key]
+        lines.append(f"{words:<42}{a:>8.0f}{b:>8.0f}{b / a:>8.2f}")
+    a, b = stock["cold, slow line"], ours["cold, slow line"]
+    lines.append(f"{'MB over the wire until then':<42}{a['bytes'] / 1e6:>8.2f}{b['bytes'] / 1e6:>8.2f}{b['bytes'] / a['bytes']:>8.2f}")
+    lines.append(f"{'requests until then':<42}{a['requests']:>8.0f}{b['requests']:>8.0f}")
+    lines.append(f"keystroke to painted answer: p50 {ours['warm']['key_p50']:.0f} ms, p95 {ours['warm']['key_p95']:.0f} ms")
+    lines.append(f"the page without calculators: {result['page']['bytes'] / 1e3:.0f} kB, {result['page']['requests']:.0f} requests")
+    return "\n".join(lines)
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(prog="python -m scripts.bench", description=__doc__.splitlines()[0])
+    parser.add_argument("--runs", type=int, default=5)
+    parser.add_argument("--site-dir", type=Path, help="measure this built site")
+    chosen = parser.parse_args()
+    try:
+        environment.enter("scripts.bench", "site", "test")
+        if not chosen.site_dir:
+            build()
+        result = measure(chosen.site_dir or SITE, chosen.runs)
+    except (NotMeasured, environment.Missing) as error:
+        sys.exit(f"Not measured: {error}")
+    RESULT.parent.mkdir(exist_ok=True)
+    RESULT.write_text(json.dumps(result, indent=1))
+    print(table(result))
+
+
+if __name__ == "__main__":
+    main()
