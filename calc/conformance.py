@@ -6,7 +6,8 @@ does not exist lies infinitely far. `standard(margin, u)` counts a margin so.
 """
 import math
 
-from calc.working import pure_function
+from calc.quantity import RATIO
+from calc.working import Number, form, given, pure_function
 
 COVERAGE = 2  # k: expanded uncertainty U = k·u, about 95 % (GUM); so is every doubt behind a ±
 PROOF = 0.95  # ISO 14253-1:2017: conformity is proven at a probability of 95 % unless agreed otherwise (from memory)
@@ -85,3 +86,8 @@ def deciding_share(below: float, above: float, proof: float = PROOF) -> float:
         middle = (few + many) / 2
         few, many = (middle, many) if probability(nearer / middle, farther / middle) >= proof else (few, middle)
     return few
+
+
+def percent(share: float) -> Number:
+    """A share in whole per cent, rounded down: what falls short of proof must not read as proof."""
+    return given("", "", form(RATIO, 0, "%", "%"), math.floor(share * 100 + 1e-9) / 100)

@@ -6,10 +6,9 @@ limit is judged by itself.
 """
 import math
 
-from calc.conformance import COVERAGE, decide, deciding_share, probability, standard
-from calc.quantity import RATIO
+from calc.conformance import COVERAGE, decide, deciding_share, percent, probability, standard
 from calc.result import Refused, Verdict, say
-from calc.working import form, given
+from calc.working import given
 
 
 def weigh(work, values, taken, found):
@@ -33,17 +32,17 @@ def _told(answer) -> dict:
 
 
 def _changes(work, values, name, path, u, found) -> dict:
-    """What one standard uncertainty of one reading changes. Where a reading so far off does not go together with the others, one
-    side is enough; where neither side does, the step is made smaller."""
+    """What one standard uncertainty of one reading changes, the larger of both ways: where a result turns or has a kink (the
+    largest of several readings), half the difference of both ways would hide it. Where a reading so far off does not go together
+    with the others, one way is enough; where neither does, the step is made smaller."""
     share = 1.0
     while True:
-        up, down = (_moved(work, values, name, path, way * share * u) for way in (1, -1))
-        if up or down or share < 1e-9:
+        moved = [answer for way in (1, -1) if (answer := _moved(work, values, name, path, way * share * u))]
+        if moved or share < 1e-9:
             break
         share /= 8
-    span = share * ((up is not None) + (down is not None)) or 1.0
-    high, low = _told(up or found), _told(down or found)
-    return {place: (high[place] - low[place]) / span for place in _told(found) if place in high and place in low}
+    here, there = _told(found), [_told(answer) for answer in moved]
+    return {place: max((abs(told[place] - here[place]) / share for told in there if place in told), default=0.0) for place in here}
 
 
 def _moved(work, values, name, path, by):
@@ -79,10 +78,5 @@ def _verdict(found, doubts) -> Verdict:
     if share < 0.01:
         again = say("It lies on the limit, where no doubt is small enough to tell. Treat it as not right.")
     else:
-        again = say("Measure again with less doubt: {share} of the present one would tell. Until then treat it as not right.", share=_percent(share))
-    return Verdict("unsure", say("Only {sure} sure that {words} is right", sure=_percent(sure), words=words), again)
-
-
-def _percent(share):
-    """Rounded down: what falls short of proof must not read as proof."""
-    return given("", "", form(RATIO, 0, "%", "%"), math.floor(share * 100 + 1e-9) / 100)
+        again = say("Measure again with less doubt: {share} of the present one would tell. Until then treat it as not right.", share=percent(share))
+    return Verdict("unsure", say("Only {sure} sure that {words} is right", sure=percent(sure), words=words), again)

@@ -90,7 +90,7 @@ def gauge_uncertainty(
         mean, expanded, share, total, spread, freedom, factor,
         verdict=_verdict(mean, expanded, share, float(total) > float(tolerance) * HOPELESS, worst),
         remarks=(
-            note("All readings are alike: the step of the gauge hides what spread there is, and stands in for it.") if spread == 0 else None,
+            note("All readings are alike: the step of the gauge hides what spread there is, and stands in for it.") if len(set(map(float, x))) == 1 else None,
             note("With {n} readings the spread itself is not well known, hence a factor of {k} instead of 2.", n=n, k=factor) if factor > 2.2 else None,
             warning("The readings are near {x}, and the size of the part is given as {size}: which is right?", x=mean, size=size)
             if float(mean) > float(size) / 2 and abs(float(mean - size)) > 0.1 * float(size) else None,

@@ -1,7 +1,7 @@
 """Does a reading conform to its limits, does it not, or can nobody tell?"""
 from calc import cautions, sources
 from calc.calculator import Output, Outputs, answer, calculator, choice, given, measured, number
-from calc.conformance import PROOF, accepted, deciding_share, decide, phi, probability, quantile
+from calc.conformance import PROOF, accepted, deciding_share, decide, percent, phi, probability, quantile
 from calc.drawing import Area, Drawing, Label, Line, box
 from calc.quantity import LENGTH, RATIO
 from calc.result import Table, impossible, note, say, warning
@@ -87,7 +87,7 @@ def _verdict(decision, rule, p, margin, deciding, reading, low, high):
         return "pass", say("Within its limits, by {m}", m=size), "Write down reading, doubt and limits. Use it."
     if decision == "out":
         return "fail", say("Does not conform: {m} " + past, m=size), "Do not use it as it is. Measure once more to rule out a slip, then rework, oversize or scrap as its page says."
-    where = say("{p} likely to be within", p=p.shown(0))
+    where = say("{p} likely to be within", p=percent(float(p)))
     if float(deciding) < 1e-7:
         return "unsure", where, "It lies on the limit itself, where no gauge can tell. Treat it as not right."
     return "unsure", where, say("Measure again with a doubt of {u} or less: that would decide. Until then treat it as not right.", u=deciding)

@@ -25,8 +25,8 @@ class Out(Outputs):
     out_of_round = Output("Out of round, at the worst station", "Δ_r", SIZE, main=True)
     taper = Output("Taper, in the worst direction", "Δ_t", SIZE, main=True)
     mean = Output("Mean of all readings", "d", SIZE)
-    largest = Output("Largest", "d_max", SIZE, main=True)
-    smallest = Output("Smallest", "d_min", SIZE, main=True)
+    largest = Output("Largest", "d_max", SIZE)
+    smallest = Output("Smallest", "d_min", SIZE)
 
 
 @calculator(
