@@ -68,7 +68,7 @@ def accepted(u: float, low: float | None, high: float | None, proof: float = PRO
     half, inner, outer = (high - low) / 2, 0.0, (high - low) / 2 - guard
     if probability_within(0, u, -half, half) < proof:
         return None
-    while outer - inner > 1e-9 * u:  # the farther limit takes a little off what the nearer one allows
+    for _ in range(60):  # the farther limit takes a little off what the nearer one allows; halved to the last bit
         middle = (inner + outer) / 2
         inner, outer = (middle, outer) if probability_within(middle, u, -half, half) >= proof else (inner, middle)
     return low + half - inner, low + half + inner
@@ -82,7 +82,7 @@ def deciding_share(below: float, above: float, proof: float = PROOF) -> float:
     if nearer <= 0 or math.isinf(farther):
         return abs(nearer) / one_sided
     few, many = nearer / quantile((1 + proof) / 2), nearer / one_sided  # the farther limit counts as much as the nearer, or nothing
-    while many - few > 1e-12 * many:
+    for _ in range(60):
         middle = (few + many) / 2
         few, many = (middle, many) if probability(nearer / middle, farther / middle) >= proof else (few, middle)
     return few
