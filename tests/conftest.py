@@ -6,6 +6,6 @@ import os
 
 from hypothesis import HealthCheck, settings
 
-settings.register_profile("quick", deadline=None, derandomize=True, suppress_health_check=[HealthCheck.too_slow])
-settings.register_profile("thorough", deadline=None, max_examples=2000, suppress_health_check=[HealthCheck.too_slow])
+settings.register_profile("quick", deadline=None, derandomize=True, report_multiple_bugs=False, suppress_health_check=[HealthCheck.too_slow])
+settings.register_profile("thorough", deadline=None, max_examples=2000, report_multiple_bugs=False, suppress_health_check=[HealthCheck.too_slow])
 settings.load_profile(os.environ.get("SIZEBOOK_HYPOTHESIS", "quick"))

@@ -5,6 +5,7 @@ what stands under a power must be one letter, one number or bracketed, so that a
 """
 import re
 from fractions import Fraction
+from functools import cache
 
 import mpmath
 
@@ -16,6 +17,16 @@ class Unreadable(ValueError):
     """The line cannot be read without guessing."""
 
 
+@cache
+def _token(units, symbols):
+    """Pattern of one token of a line, longest names first."""
+    unit = "|".join(re.escape(u) for u in sorted(units, key=len, reverse=True)) or "(?!)"
+    name = "|".join(re.escape(s) for s in sorted([*symbols, *_FUNCTIONS], key=len, reverse=True))
+    return re.compile(
+        rf"(?P<number>\d+(?:\.\d+)?(?:×10[⁻⁰¹²³⁴⁵⁶⁷⁸⁹]+)?)|(?P<unit>(?<=[\w)/(])[ ]?(?:{unit})(?![^\W\d_]))"
+        rf"|(?P<sign> [+−] )|(?P<name>(?:{name}|π)(?![^\W\d_]))|(?P<mark>[·/^()|;√−])|(?P<space> )")
+
+
 class Reader:
     """`units` maps symbol to (factor, offset) of SI, `symbols` maps letters to values.
 
@@ -25,11 +36,7 @@ class Reader:
 
     def __init__(self, units=(), symbols=(), half=False, rounded=()):
         self.units, self.symbols, self.half, self.rounded = dict(units), dict(symbols), half, set(rounded)
-        unit = "|".join(re.escape(u) for u in sorted(self.units, key=len, reverse=True)) or "(?!)"
-        name = "|".join(re.escape(s) for s in sorted([*self.symbols, *_FUNCTIONS], key=len, reverse=True))
-        self._token = re.compile(
-            rf"(?P<number>\d+(?:\.\d+)?(?:×10[⁻⁰¹²³⁴⁵⁶⁷⁸⁹]+)?)|(?P<unit>(?<=[\w)/(])[ ]?(?:{unit})(?![^\W\d_]))"
-            rf"|(?P<sign> [+−] )|(?P<name>(?:{name}|π)(?![^\W\d_]))|(?P<mark>[·/^()|;√−])|(?P<space> )")
+        self._token = _token(frozenset(self.units), frozenset(self.symbols))
 
     def read(self, text: str):
         self.tokens = list(self._split(text.replace("\u00a0", " ")))
