@@ -54,9 +54,9 @@ class Material:
     yields: tuple[tuple[float, float], ...]
     conductivity: float
     source: str
-    compression: float = 1.0
-    limit_temperature: float | None = None
-    brittle: bool = False
+    compression: float
+    limit_temperature: float | None
+    brittle: bool
 
     @property
     def yield_20(self) -> float:

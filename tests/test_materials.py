@@ -120,3 +120,11 @@ def test_heat_treated_alloys_name_the_temperature_that_undoes_them():
     assert material("al-si-t6").limit_temperature == pytest.approx(200 + KELVIN)
     assert {id for id, m in MATERIALS.items() if m.limit_temperature} == {
         "al-si-t6", "al-si-cu-t6", "mg-az91", "copper-nickel-silicon", "forged-steel", "spring-steel", "bearing-steel"}
+
+
+@everyone
+def test_only_irons_and_hard_alloys_bear_more_in_compression(m):
+    """Ductile metals yield alike both ways; cast and sintered iron bear more when pressed (common practice, no source)."""
+    hard = {"grey-iron", "ductile-iron", "sintered-iron", "high-chrome-iron", "cobalt-alloy"}
+    assert m.compression == 1.0 if m.id not in hard else 1.0 < m.compression <= 2.0
+    assert m.brittle == (m.id in hard - {"ductile-iron"} | {"bearing-steel"})
