@@ -18,6 +18,8 @@ ISO_14253 = Source("iso-14253-1", "ISO 14253-1:2017: conformity, and non-conform
 JCGM_106 = Source("jcgm-106", "JCGM 106:2012, clause 7: probability of conformity of a measured size, for a normal doubt.", "standard", name="JCGM 106")
 GUM = Source("gum", "GUM (JCGM 100:2008): standard uncertainties, their sum, effective degrees of freedom and coverage factor.", "standard", name="GUM")
 ROCKING = Source("rocking", "A straight stem that leans in a straight guide and touches it at both ends: reading = clearance × (1 + 2 × height beyond the end ÷ guide length).", "analytic", name="geometry")
+STRAIGHT_CUT = Source("straight-cut", "A layer of thickness t over a mouth of area A holds A·t, where the wall is straight.", "analytic", name="geometry")
+LIQUIDS = Source("liquids", "Growth of liquids from 20 to 30 °C: water 0.00026, paraffin about 0.00095, spirit 0.00109 of their volume per kelvin.", "handbook", name="growth of liquids")
 STEM_MOVES = Source("stem-moves", "A seat sunk by z, or a valve's face ground by z along the stem, raises tip and retainer by z; a tip ground by t lowers the tip alone.", "analytic", name="geometry")
 SPRING = Source("en-13906-1", "EN 13906-1: rate, shear stress and coil bind of a cylindrical compression spring of round wire.", "standard", name="EN 13906-1")
 WAHL = Source("wahl", "Wahl's factor for the curvature of the wire, (4C − 1)/(4C − 4) + 0.615/C. EN 13906-1 writes (C + 0.5)/(C − 0.75), up to 2 % less.", "handbook", name="Wahl")

@@ -23,6 +23,7 @@ TABLES = (
     "tests.heads.guide_fit_checks",
     "tests.heads.stem_height_checks",
     "tests.heads.valve_spring_checks",
+    "tests.heads.chamber_volume_checks",
 )
 
 KINDS = {

@@ -1,5 +1,5 @@
 """Heads: seats, guides, valves, springs, chambers, ports and fins."""
 TITLE = "Heads"
 PURPOSE = "Seats, guides, valves and springs, chambers and ports, leak tests."
-CALCULATORS = ("guide-fit", "seat-fit", "seat-shrink", "seat-cut", "stem-height", "valve-spring", "leak-test")
+CALCULATORS = ("guide-fit", "seat-fit", "seat-shrink", "seat-cut", "stem-height", "valve-spring", "chamber-volume", "leak-test")
 VALVES = tuple(f"{cylinder} {kind}" for cylinder in (1, 2, 3, 4) for kind in ("intake", "exhaust"))  # as readings of all are listed
