@@ -45,7 +45,7 @@ def bolt_circle(
         verdict = ("attention", say("Only {w} left between holes", w=web), "Less than half a hole's diameter: ask whether the part bears it before you drill. Common practice, no source.")
     else:
         verdict = ("pass", say("Next hole {c} away", c=chord), "Spot all holes first, measure over pins in two neighbours and across, and only then drill.")
-    shown = [tuple(number("", "", shape, value) for shape, value in zip((DEGREES, PLACE, PLACE), place)) for place in places]
+    shown = [tuple(number("", "", shape, value) for shape, value in zip((DEGREES.with_decimals(2), PLACE, PLACE), place)) for place in places]
     return answer(
         chord, web, Out.over_pins(chord + hole), Out.pitch(trig.hole_pitch(holes), sources.TRIANGLE),
         verdict=verdict, limits=(Limit("the metal between the holes", web, low=0),),

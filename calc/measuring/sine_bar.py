@@ -94,6 +94,6 @@ def _drawing(L, a, length, stack, angle_set) -> Drawing:
         (Area(bar, "", "cut"), *(Line(arc(c, roll, 0, 2 * math.pi), "outline") for c in ends),
          *((Area(box(L * cos - roll * 1.3, 0, L * cos + roll * 1.3, h), "a"),) if h > L * 0.002 else ()),
          Line(((-roll * 2, 0), (L * 1.6, 0)), "outline"), Line(ends, "centre"), Line(((0, roll), (L * 0.45, roll)), "thin"), Line(arc((0, roll), L * 0.4, 0, a), "thin"),
-         Label((L * 0.3, roll * 0.15), say("α {a}", a=angle_set)),
+         Label((L * 0.3, roll * 0.35), say("α {a}", a=angle_set)),
          Dimension(*ends, length, thick * 1.9, "L"),
          Dimension((L * cos + roll * 1.3, h), (L * cos + roll * 1.3, 0), stack, L * 0.08, "h")))

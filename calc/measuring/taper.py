@@ -98,6 +98,6 @@ def _drawing(R, r, L, a, large, small, length, side) -> Drawing:
     return Drawing(
         "Taper", say("A cone {L} long from {D} down to {d}; a side stands at {a} to the axis.", L=length, D=large, d=small, a=side),
         (Area(((0, -R), (L, -r), (L, r), (0, R)), "", "cut"), Line(((-reach, 0), (L + reach, 0)), "centre"),
-         Line(((L, r), (L * 0.45, r)), "thin"), Line(arc((L, r), L * 0.5, math.pi - a, math.pi), "thin"),
-         Label((L * 0.47, r + (R - r) * 0.08 - R * 0.16), say("α {a}", a=side), "middle"),
+         Line(((L, r), (L * 0.1, r)), "thin"), Line(arc((L, r), L * 0.75, math.pi - a, math.pi), "thin"),
+         Label((L * 0.28, r - max(R * 0.2, reach * 0.5)), say("α {a}", a=side)),
          Dimension((0, -R), (0, R), large, reach, "D"), Dimension((L, r), (L, -r), small, reach, "d"), Dimension((0, -R), (L, -R), length, -max(reach, R * 0.2), "L")))

@@ -16,7 +16,7 @@ from calc.working import Form, form
 
 EDGE, DEVIATION, SIZE = form(LENGTH, 0, "mm", "in"), form(LENGTH, 0, "µm", "thou"), form(LENGTH, 3)
 SMALLEST, LARGEST = 3, 180  # mm: from a valve stem to the largest bore of an engine like these
-HOLES = ("F7", "G7", "H6", "H7", "H8", "K7", "N7", "P7")
+HOLES = ("G7", "H6", "H7", "H8", "K7", "N7", "P7")
 SHAFTS = ("f7", "g6", "h6", "k6", "n6", "p6", "r6", "s6", "u6")
 UNDERSIZES = ("0.25 mm", "0.50 mm", "0.75 mm", "1.00 mm", "0.010 in", "0.020 in", "0.030 in", "0.040 in")  # common practice, no source
 
