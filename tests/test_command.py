@@ -1,4 +1,6 @@
 """The command, run as a reader runs it: its words, its JSON and its exit status."""
+import contextlib
+import io
 import json
 import os
 import subprocess
@@ -8,6 +10,7 @@ from pathlib import Path
 import pytest
 
 from calc import stations
+from calc.__main__ import main
 from calc.calculator import evaluate
 from calc.quantity import KINDS
 
@@ -19,7 +22,15 @@ def run(*arguments, **environment):
                           env={"PATH": os.environ["PATH"], **environment})
 
 
-def data(*arguments):
+def here(*arguments):
+    """The same in this process: for the walk over every calculator, where starting Python would take most of the time."""
+    out, err = io.StringIO(), io.StringIO()
+    with contextlib.redirect_stdout(out), contextlib.redirect_stderr(err):
+        code = main(list(arguments))
+    return subprocess.CompletedProcess(arguments, code, out.getvalue(), err.getvalue())
+
+
+def data(*arguments, run=run):
     """What the command prints as JSON; no number in it may be anything but a number."""
     def refuse(word):
         raise AssertionError(f"{word} in JSON")
@@ -102,7 +113,7 @@ def test_list_names_every_calculator_in_the_order_of_the_work():
 
 @pytest.mark.parametrize("id", stations.ids())
 def test_show_gives_the_declaration(id):
-    code, shown, errors = data("show", id)
+    code, shown, errors = data("show", id, run=here)
     calculator = stations.find(id)
     assert code == 0 and not errors and not mismatch(shown, DECLARATION, id)
     assert list(shown["inputs"]) == [i.name for i in calculator.inputs] and list(shown["outputs"]) == [o.key for o in calculator.outputs]
@@ -111,7 +122,7 @@ def test_show_gives_the_declaration(id):
             assert i["default"] is None and i["optional"] or i["least"] <= i["default"] <= i["most"]
             assert i["unit"] in i["units"] and i["unit_inch"] in i["units"] and i["kind"] in KINDS
             assert not i["unit"] or KINDS[i["kind"]].find(i["unit"]).symbol == i["unit"]
-    text = run("show", id)
+    text = here("show", id)
     assert text.returncode == 0 and all(name in text.stdout for name in (*shown["inputs"], *shown["outputs"]))
 
 
@@ -120,7 +131,7 @@ def test_show_gives_the_declaration(id):
 @pytest.mark.parametrize("units", ["metric", "inch"])
 @pytest.mark.parametrize("id", stations.ids())
 def test_run_gives_what_the_library_gives(id, units):
-    code, found, errors = data("run", id, "--units", units)
+    code, found, errors = data("run", id, "--units", units, run=here)
     expected = evaluate(stations.find(id), {}, units)
     assert code == 0 and not errors and not mismatch(found, RESULT, id)
     assert found["units"] == units and found["verdict"]["state"] == expected.verdict.state == "pass"
@@ -129,10 +140,16 @@ def test_run_gives_what_the_library_gives(id, units):
         assert told["si"] == float(n) and told["unit"] == unit.symbol and told["text"] == n.text(units)
         assert told["value"] * float(unit.factor) + float(unit.offset) == pytest.approx(told["si"], rel=1e-12, abs=1e-15)
     assert len(found["working"]) == len(expected.working)
-    text = run("run", id, "--units", units)
+    text = here("run", id, "--units", units)
     assert text.returncode == 0 and not text.stderr
     assert all(found["outputs"][key]["text"] in text.stdout for key in found["outputs"])
     assert found["verdict"]["headline"] in text.stdout and all(c["text"] in text.stdout for c in found["cautions"])
+
+
+def test_this_process_and_another_say_the_same():
+    for arguments in (["list", "--json"], ["show", "seat-fit"], ["run", "seat-fit", "--json", "--units", "inch"], ["run", "seat-fit", "depth=x", "--json"]):
+        own, other = here(*arguments), run(*arguments)
+        assert (own.returncode, own.stdout, own.stderr) == (other.returncode, other.stdout, other.stderr)
 
 
 def test_entries_are_read_in_the_chosen_units_or_their_own():

@@ -210,7 +210,7 @@ HOSTILE = ["<script>alert(1)</script>", '"><img src=x onerror=alert(1)>', "37.5 
 
 
 @pytest.mark.parametrize("text", HOSTILE)
-@pytest.mark.parametrize("name", ["pocket_bore", "ring_material", "<b>", "pocket_bore.part temperature"])
+@pytest.mark.parametrize("name", ["pocket_bore", "ring_material", "<b>", "pocket_bore.part"])
 def test_hostile_entries_come_back_as_words_or_not_at_all(name, text):
     reply = live("seat-fit", {name: text})
     assert not reply["ok"] and reply["html"] == {} and len(reply["errors"]) == 1
