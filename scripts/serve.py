@@ -42,7 +42,7 @@ def main() -> None:
     from scripts.build import SITE, BuildFailed, build
     from scripts.server import server
 
-    print("Building the site …", flush=True)
+    print("Building the site, if anything changed …", flush=True)
     try:
         build()
     except BuildFailed as error:
