@@ -27,7 +27,7 @@ class Out(Outputs):
     grind = Output("Most to grind out of a chamber", "G", FINE)
     cut_wanted = Output("Cut at which the largest chamber has the volume wanted", "t_w", SIZE)
     cut_most = Output("Cut at which the smallest chamber comes to its limit", "t_l", SIZE)
-    kelvin = Output("Volume that 1 K of warming in the liquid fakes", "V_1", FINE)
+    kelvin = Output("Volume that 1 K of warming in the liquid fakes", "V_K", FINE)
     film = Output("Volume that 0.05 mm of grease under the plate fakes", "V_f", FINE)
 
 
