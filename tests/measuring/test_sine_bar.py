@@ -80,7 +80,7 @@ def test_refusals(entries, field, words):
     assert error.field == field and words in str(error)
 
 
-@given(st.floats(0, 60), st.sampled_from(["100 mm", "127 mm", "200 mm", "5 in"]))
+@given(st.floats(0, 59.99), st.sampled_from(["100 mm", "127 mm", "200 mm", "5 in"]))
 def test_there_and_back(angle, length):
     there = run(angle=f"{angle:.6f}°", length=length)
     back = run(angle="30°", length=length, blocks=f"{there['height'] * 1000:.9f} mm")
