@@ -32,9 +32,12 @@ def _told(answer) -> dict:
 
 
 def _changes(work, values, name, path, u, found) -> dict:
-    """What one standard uncertainty of one reading changes, the larger of both ways: where a result turns or has a kink (the
-    largest of several readings), half the difference of both ways would hide it. Where a reading so far off does not go together
-    with the others, one way is enough; where neither does, the step is made smaller."""
+    """What one standard uncertainty of one reading changes.
+
+    For an output the root mean square of both ways, which is the GUM's half difference along a straight line, and does not vanish
+    where a result turns or has a kink (the largest of several readings). For a limit the larger of both: it is the way that hurts.
+    Where a reading so far off does not go together with the others, one way is enough; where neither does, the step is made smaller.
+    """
     share = 1.0
     while True:
         moved = [answer for way in (1, -1) if (answer := _moved(work, values, name, path, way * share * u))]
@@ -42,7 +45,8 @@ def _changes(work, values, name, path, u, found) -> dict:
             break
         share /= 8
     here, there = _told(found), [_told(answer) for answer in moved]
-    return {place: max((abs(told[place] - here[place]) / share for told in there if place in told), default=0.0) for place in here}
+    changes = {place: [(told[place] - here[place]) / share for told in there if place in told] or [0.0] for place in here}
+    return {place: max(map(abs, both)) if isinstance(place, tuple) else math.sqrt(sum(x * x for x in both) / len(both)) for place, both in changes.items()}
 
 
 def _moved(work, values, name, path, by):

@@ -24,6 +24,15 @@ TABLES = (
     "tests.heads.stem_height_checks",
     "tests.heads.valve_spring_checks",
     "tests.heads.chamber_volume_checks",
+    "tests.conformance_checks",
+    "tests.formulas.uncertainty_checks",
+    "tests.formulas.warm_reading_checks",
+    "tests.formulas.stack_checks",
+    "tests.measuring.reading_verdict_checks",
+    "tests.measuring.gauge_uncertainty_checks",
+    "tests.measuring.size_at_20_checks",
+    "tests.measuring.round_and_taper_checks",
+    "tests.measuring.stack_up_checks",
 )
 
 KINDS = {

@@ -42,8 +42,8 @@ def stack_up(
         hint="Go round the gap from one side to the other. Way: 1 where the size opens the gap, −1 where it closes it. Minus is typed without its sign. "
              "The example is the deck height of the invented engine: case and cylinder, less throw, rod and piston."
         ) = "101.70; 0.05; 0.05; 1 | 110.00; 0.02; 0.02; 1 | 34.50; 0.025; 0.025; -1 | 137.00; 0.05; 0.05; -1 | 39.00; 0.03; 0.03; -1",
-    low: given("Gap, at least", "L", SIZE, hard=("-500 mm", "500 mm"), optional=True) = "1.00 mm",
-    high: given("Gap, at most", "H", SIZE, hard=("-500 mm", "500 mm"), optional=True) = "1.40 mm",
+    low: given("Gap, at least", "L", SIZE, hard=("-50000 mm", "50000 mm"), optional=True) = "1.00 mm",
+    high: given("Gap, at most", "H", SIZE, hard=("-50000 mm", "50000 mm"), optional=True) = "1.40 mm",
     shape: choice("Each size lies", SHAPES, fold=True, hint="Few parts, or parts picked by hand: anywhere. A long run of one machine: near the middle.") = "uniform",
     wanted: given("Share of sets that must fit", "P_w", SHARE, hard=("1 %", "100 %"), usual=("90 %", "100 %"), fold=True) = "99.73 %",
 ):
@@ -107,7 +107,7 @@ def _verdict(least_gap, greatest_gap, gap, within, wanted, low, high, rows):
         return "attention", say("All but one in {n} fit", n=_one_in(1 - float(within))), say(
             "At worst the gap is {a} to {b}: measure it on every set. {heaviest}", a=least_gap, b=greatest_gap, heaviest=heaviest.plain())
     off = None if low is None or high is None else float(low + high) / 2 - float(gap)
-    if off is not None and abs(off) > 0.1 * float(high - low):
+    if off is not None and abs(off) > 0.05 * float(high - low):
         return "fail", say("Too few fit: {p}", p=within), say(
             "Before you tighten anything, {way} the gap by {off}, which puts it in the middle of its limits.", way="widen" if off > 0 else "narrow", off=number("", "", SIZE, abs(off)))
     return "fail", say("Too few fit: {p}", p=within), say("Tighten tolerances, match parts, or set the gap with a shim. Size {i}, ± {t}, has the most to give.", i=most[0], t=most[2])

@@ -49,7 +49,7 @@ def test_doubts_leave_open_what_they_must():
     """One reading 3 µm above the lower limit, good to ± 5 µm: Φ(3/2.5) = 88 % that it is not under it."""
     found = round_and_taper(**{"diameters.3.2": "51.988 ± 0.005", "round_limit": "", "taper_limit": ""})
     assert found.verdict.state == "unsure" and found.verdict.headline.plain() == "Only 88 % sure that the smallest size is right"
-    assert found.doubts["smallest"] == pytest.approx(0.005 * MM)
+    assert found.doubts["smallest"] == pytest.approx(2 * ((2.5 ** 2 + 2 ** 2) / 2) ** 0.5 * 1e-6)  # 2.5 down; 2 up, where the next larger one takes over
     assert round_and_taper(**{"diameters.3.2": "51.988 ± 0.003", "round_limit": "", "taper_limit": ""}).verdict.state == "pass"
 
 

@@ -1,0 +1,66 @@
+"""The form's markup: what a reader's browser sends must give back what was worked out when the page was built."""
+import re
+from html import unescape
+
+import pytest
+
+from calc.calculator import evaluate
+from calc.page import calculator_html
+from calc.stations import find
+
+
+def fields(html):
+    """{name: attributes} of every entry."""
+    return {re.search(r' name="([^"]*)"', tag)[1]: {k: unescape(v) for k, v in re.findall(r' ([\w-]+)="([^"]*)"', tag)} for tag in re.findall(r"<(?:input|select)[^>]*data-entry[^>]*>", html)}
+
+
+def sent(entries, system, typed):
+    """What the browser sends: typed texts, and presets of what still shows the example (as entries.mjs has it)."""
+    texts = {name: at["data-preset"] for name, at in entries.items() if "data-preset" in at} | typed
+    assert set(typed) <= set(entries)
+    return texts
+
+
+CASES = [
+    ("seat-fit", {"pocket_bore": "37.48", "pocket_bore.part": "26"}),
+    ("reading-verdict", {"low": "", "reading": "54.99 ± 0.004 mm"}),
+    ("round-and-taper", {"diameters": "51.99; 51.98 | 51.99; 51.99 | | 51.97; 51.98", "low": "51.95"}),
+    ("round-and-taper", {"diameters.2.1": "51.990"}),
+    ("stack-up", {"chain": "10; 0.1; 0.1; 1 | 9; 0.1; 0; -1", "low": "0.5", "high": ""}),
+    ("gauge-uncertainty", {"readings": "10.001; 10.003", "master": "0.001"}),
+]
+
+
+@pytest.mark.parametrize("id, presets", CASES)
+@pytest.mark.parametrize("system", ["metric", "inch"])
+def test_presets_survive_the_first_keystroke_in_either_system(id, presets, system):
+    """Nothing typed yet but one field typed as it stands: the result must be the page's own."""
+    built = evaluate(find(id), presets)
+    live = evaluate(find(id), sent(fields(calculator_html(id, presets)), system, {}), system)
+    assert {k: float(n) for k, n in live.outputs.items()} == pytest.approx({k: float(n) for k, n in built.outputs.items()}, rel=1e-12)
+    assert live.verdict.headline.plain() == built.verdict.headline.plain()
+
+
+def test_an_empty_entry_is_shown_empty_and_said_to_be_allowed():
+    html = calculator_html("reading-verdict", {"low": ""})
+    low = fields(html)["low"]
+    assert low["value"] == low["data-metric"] == low["data-inch"] == low["data-preset"] == "" and "May be left empty." in html
+
+
+def test_cells_show_the_example_in_both_systems_and_gaps_as_gaps():
+    entries = fields(calculator_html("round-and-taper"))
+    assert entries["diameters.1.1"]["data-metric"] == "51.994" and entries["diameters.1.1"]["data-inch"] == "2.04701"
+    assert entries["diameters.1.3"]["data-metric"] == "" == entries["diameters.4.1"]["data-inch"]
+    assert entries["diameters.2.2"]["aria-label"] == "Diameters at stations, 2, Across B"
+
+
+def test_the_unit_of_a_column_stands_above_it_and_signs_that_a_keypad_lacks_below():
+    html = calculator_html("stack-up")
+    heads = re.search(r"<thead>(.*?)</thead>", html)[1]
+    assert heads.count('<span class="u-metric">mm</span>') == 3  # the way has none
+    grid = html[html.index("<fieldset"):html.index("</fieldset>")]
+    assert 'data-key="−"' in grid and 'data-key="/"' in grid
+    assert 'class="unit"' not in grid[grid.index("<tbody"):]
+    plain = calculator_html("round-and-taper")
+    grid = plain[plain.index("<fieldset"):plain.index("</fieldset>")]
+    assert 'data-key="−"' not in grid and 'data-key=" ± "' in grid
