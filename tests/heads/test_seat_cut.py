@@ -260,4 +260,17 @@ def test_drawings_show_the_sizes_that_are_told(s):
     assert max(xs) == -min(xs) == pytest.approx(s["ring_outside"] / 2 * MM) and min(ys) == pytest.approx(-s["ring_height"] * MM) and max(ys) <= 1e-12
     for x, y in band:  # both edges of the band lie on the ring that is drawn
         assert min(hypot(x - p, y - q) for p, q in rings[0]) < 1e-9
+    # along the faces: the band, and what of the valve's face is left on both sides of it
+    along = {d.name: hypot(d.end[0] - d.start[0], d.end[1] - d.start[1]) for d in side.shapes if isinstance(d, Dimension)}
+    assert along["w"] == pytest.approx(s["band_width"] * MM)
+    if s["valve_angle"] == s["seat_angle"]:
+        assert along["e_o"] == pytest.approx(s["from_edge"] * MM) and along.get("e_i", 0.0) == pytest.approx(max(found["room_inside"], 0.0), abs=1e-12)
+    # the valve: its edge at its height, its face down to the inner edge, and in like angles on the very line of the band
+    valve, = (shape.points for shape in whole.shapes if isinstance(shape, Area) and not shape.hatch)
+    edge, foot = (s["valve_head"] / 2 * MM, -found["valve_depth"]), (s["valve_head"] / 2 - s["valve_face"] * cos(radians(s["valve_angle"]))) * MM
+    assert any(p == pytest.approx(edge) for p in valve) and max(y for _, y in valve) == pytest.approx(found["margin_left"] - found["valve_depth"])
+    inner_edge = min((p for p in valve if p[0] > 0), key=lambda p: abs(p[0] - foot))
+    assert inner_edge[0] == pytest.approx(foot) and edge[1] - inner_edge[1] == pytest.approx((edge[0] - foot) * tan(radians(s["valve_angle"])))
+    heads = [shape.points for shape in whole.shapes if isinstance(shape, Area) and shape.hatch == "a"]
+    assert min(abs(x) for head in heads for x, y in head if y > -s["ring_height"] * MM / 2) == pytest.approx(s["ring_outside"] / 2 * MM)  # the head begins where the ring ends
     assert not whole.exaggerated and not side.exaggerated
