@@ -18,8 +18,8 @@ NOTHING = 0.5e-8  # m³: less than this is not to be measured with a burette
 
 
 class Out(Outputs):
-    smallest = Output("Smallest chamber, after the cut", "V_min", CC, main=True)
-    largest = Output("Largest chamber, after the cut", "V_max", CC, main=True)
+    smallest = Output("Smallest, after the cut", "V_min", CC, main=True)
+    largest = Output("Largest, after the cut", "V_max", CC, main=True)
     spread = Output("Largest less smallest", "ΔV", CC, main=True)
     mean = Output("Mean of the chambers, after the cut", "V_m", CC)
     taken = Output("Volume that the cut takes", "V_t", FINE)
@@ -120,9 +120,9 @@ def _table(chambers, target, wanted, low, high, most_spread, largest) -> Table:
     rows, states = [], []
     for name, read, volume in chambers:
         short = float(target - volume)
-        rows.append((name, read, number("", "", CC, float(volume)), number("", "", CC, float(volume - wanted)), number("", "", FINE, short) if short > NOTHING else "–"))
+        rows.append((name, number("", "", CC, float(volume)), number("", "", FINE, short) if short > NOTHING else "–", number("", "", CC, float(volume - wanted)), read))
         states.append("fail" if not low <= volume <= high else "attention" if largest - volume > most_spread else "pass")
-    return Table("Chamber by chamber", ("Chamber", "As read", "After the cut", "Off the wanted", "Grind out"), tuple(rows), tuple(states))
+    return Table("Chamber by chamber", ("Chamber", "After the cut", "Grind out", "Off the volume wanted", "As read"), tuple(rows), tuple(states))
 
 
 def cap_depth(volume: float, area: float) -> float:

@@ -38,7 +38,7 @@ USUAL = {"intake": Usual("valve-steel", 150, 120, 120, 0.045, 0.12), "exhaust": 
 class Out(Outputs):
     clearance = Output("Clearance, cold", "c", SIZE, main=True)
     clearance_hot = Output("Clearance, running", "c_hot", SIZE, main=True)
-    interference = Output("Interference of the guide", "δ", SIZE, main=True)
+    interference = Output("Interference", "δ", SIZE, main=True)
     clearance_first = Output("Clearance while the stem alone is hot", "c_1", SIZE)
     rocking = Output("Rocking that this clearance gives", "r", SIZE)
     clearance_rocking = Output("Clearance that the rocking shows", "c_r", SIZE)
@@ -73,7 +73,7 @@ def rocking_factor(height, length):
     cautions=(cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def guide_fit(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
-    stage: choice("The guide is", {FITTED: "fitted: stem and bore are measured", NEW: "new: to be pressed in and reamed"}) = FITTED,
+    stage: choice("The guide is", {FITTED: "in the head", NEW: "new, to be pressed in"}) = FITTED,
     valve: choice("Valve", VALVES, hint="Sets what is left empty below: steel of the stem, temperatures, clearances.") = "intake",
     stem: measured("Stem, smallest", "d", SIZE, tool="a micrometer, at three heights where it runs in the guide", hard=("3 mm", "20 mm"), usual=("5 mm", "13 mm"), feature="valve.stem_intake"),
     guide_bore: measured("Guide bore, fitted, largest", "D", SIZE, tool="a small bore gauge, at both ends and in the middle, in two directions", hard=("3 mm", "20.5 mm"), usual=("5 mm", "13.5 mm"),

@@ -20,7 +20,7 @@ class Out(Outputs):
     highest = Output("Highest stem, above the height wanted", "h_+", SIZE)
     lowest = Output("Lowest stem, above the height wanted", "h_−", SIZE)
     bottom = Output("All stems to stand from", "a", SIZE)
-    top = Output("up to", "b", SIZE)
+    top = Output("All stems to stand up to", "b", SIZE)
     spread_after = Output("Highest less lowest, then", "Δ_1", SIZE)
     fitted_most = Output("Tallest fitted height, then, without new shims", "f_max", SIZE)
     shim = Output("Thickest shim under a spring", "u_max", SIZE)
@@ -166,9 +166,9 @@ def _alone(valves, most_spread):
 def _table(valves, wanted, low, high) -> Table:
     def cell(x):
         return number("", "", SIZE, float(x)) if abs(float(x)) > FINE else "–"
-    rows = tuple((v.name, v.height, number("", "", SIZE, float(v.level - wanted)), cell(v.tip), cell(v.sink), v.fitted, cell(v.shim)) for v in valves)
+    rows = tuple((v.name, v.height, cell(v.tip), cell(v.sink), cell(v.shim), v.fitted, number("", "", SIZE, float(v.level - wanted))) for v in valves)
     states = tuple("fail" if not low <= v.level <= high else "attention" if any(abs(float(x)) > FINE for x in (v.tip, v.sink, v.shim)) else "pass" for v in valves)
-    return Table("Valve by valve, least work", ("Valve", "Height", "Off the wanted", "Take off the tip", "Sink the seat", "Fitted height then", "Shim, − out"), rows, states)
+    return Table("Valve by valve, least work", ("Valve", "Height", "Off the tip", "Sink seat", "Shim, − out", "Fitted height, then", "Off the height wanted"), rows, states)
 
 
 def assembly(valve, tip_to_retainer) -> Drawing:

@@ -22,9 +22,9 @@ ONE = number("", "", SIZE, 1e-3)
 
 
 class Out(Outputs):
-    seat_load = Output("Seat load, weakest spring", "F_s", LOAD, main=True)
-    open_load = Output("Load at full lift, weakest spring", "F_o", LOAD, main=True)
-    bind_margin = Output("Room left to coil bind at full lift", "m", SIZE, main=True)
+    seat_load = Output("Seat load, weakest", "F_s", LOAD, main=True)
+    open_load = Output("Load at full lift, weakest", "F_o", LOAD, main=True)
+    bind_margin = Output("Room to coil bind", "m", SIZE, main=True)
     spread = Output("Seat loads, highest less lowest", "ΔF", LOAD)
     rate = Output("Rate, weakest spring", "k", RATE)
     rate_by_sizes = Output("Rate that wire and turns give", "k_d", RATE)
@@ -218,10 +218,10 @@ def _table(springs, height_1, weak, least_seat, most_seat, least_open, wanted_se
     rows, states = [], []
     for s in springs:
         shown = [number("", "", shape, float(x)) for shape, x in (
-            (LOAD, s.seat), (LOAD, s.open), (RATE, s.rate), (SIZE, spring.free_length(s.load, height_1, s.rate)), (SIZE, greatest((wanted_seat - s.seat) / s.rate, 0.0)))]
+            (LOAD, s.seat), (LOAD, s.open), (SIZE, greatest((wanted_seat - s.seat) / s.rate, 0.0)), (RATE, s.rate), (SIZE, spring.free_length(s.load, height_1, s.rate)))]
         rows.append((s.name, *shown))
         states.append("fail" if s.seat < least_seat or s.open < least_open else "attention" if s.seat > most_seat or stiff.seat - s.seat > most_spread else "pass")
-    return Table("Spring by spring, as fitted", ("Spring", "Seat load", "At full lift", "Rate", "Free length, by its line", "Shim for the seat load wanted"), tuple(rows), tuple(states))
+    return Table("Spring by spring, as fitted", ("Spring", "Seat load", "At full lift", "Shim for the load wanted", "Rate", "Free length, by its line"), tuple(rows), tuple(states))
 
 
 def _harmonics(frequency: float, order: float) -> Table:

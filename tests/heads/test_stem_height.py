@@ -45,7 +45,7 @@ levels = st.lists(st.integers(4460, 4560).map(lambda h: h / 100), min_size=1, ma
 
 def work(found):
     """Tips and sinks of the table, mm; a dash is none."""
-    return [[0.0 if isinstance(row[c], str) else float(row[c]) / MM for row in found.tables[0].rows] for c in (3, 4)]
+    return [[0.0 if isinstance(row[c], str) else float(row[c]) / MM for row in found.tables[0].rows] for c in (2, 3)]
 
 
 @given(levels)
@@ -120,8 +120,8 @@ def test_each_valve_is_judged_in_its_row():
     table, = found.tables
     assert [row[0] for row in table.rows] == list(VALVES[:7])
     assert table.states == ("fail", *["pass"] * 6)
-    tip, sink, fitted, shim = table.rows[0][3:]
-    assert (float(tip) / MM, sink, float(fitted) / MM, float(shim) / MM) == (pytest.approx(0.30), "–", pytest.approx(37.0), pytest.approx(0.5))
+    tip, sink, shim, fitted, off = table.rows[0][2:]
+    assert (float(tip) / MM, sink, float(shim) / MM, float(fitted) / MM, float(off) / MM) == (pytest.approx(0.30), "–", pytest.approx(0.5), pytest.approx(37.0), pytest.approx(0.5))
 
 
 def test_grinding_the_tip_leaves_the_spring_where_it_was():
