@@ -42,7 +42,7 @@ def gauge_uncertainty(
     tolerance: given("Tolerance to be judged with it", "T", SIZE, hard=("0.0001 mm", "100 mm"), hint="Upper less lower limit.") = "0.015 mm",
     resolution: given("Smallest step of the gauge", "r", FINE, hard=("0.00001 mm", "1 mm"), usual=("0.0001 mm", "0.02 mm"), hint="What you can read: half a division if you estimate halves.") = "0.001 mm",
     calibration: given("Doubt of the gauge, ±", "U_g", FINE, hard=("0 mm", "1 mm"), usual=("0.0005 mm", "0.03 mm"), hint="From its calibration paper, or its permitted error.") = "0.002 mm",
-    master: given("Doubt of ring or block that it is set to, ±", "U_m", FINE, hard=("0 mm", "1 mm"), optional=True, hint="Empty for a gauge that is not set before use.") = "",
+    master: given("Doubt of ring or block that it is set to, ±", "U_m", FINE, hard=("0 mm", "1 mm"), optional=True, hint="For a gauge that is set before it is used.") = "",
     size: measured("Size of the part", "L", form(LENGTH, 1), tool="whatever is at hand", hard=("0.1 mm", "2000 mm"), fold=True,
                    hint="What warmth makes grow; a gauge may show a difference only.") = "55.0 mm",
     apart: given("Part and gauge may differ by, ±", "Δ", KELVINS, hard=("0 K", "40 K"), usual=("0.2 K", "5 K"), fold=True,

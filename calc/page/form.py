@@ -83,7 +83,8 @@ def _grid(taken: Taken, anchor: str, presets: dict) -> Html:
         rows.append(el("tr", el("th", row, scope="row"), *cells))
     heads = [el("th", column.label, " ", el("span", symbol(column.symbol), class_="sym") if column.symbol else None, _unit(column.form), scope="col")
              for column in declared.columns]
-    table = el("table", el("thead", el("tr", el("td"), *heads)), el("tbody", *rows), data_grid=True, class_="named" if any(len(row) > 3 for row in declared.rows) else None)
+    table = el("table", el("thead", el("tr", el("td"), *heads)), el("tbody", *rows), data_grid=True,
+               class_="cells named" if any(len(row) > 3 for row in declared.rows) else "cells")  # the theme wraps a table without a class
     shapes = list(dict.fromkeys(column.form for column in declared.columns))
     signed = any(declared.cells[0, c].hard_range[0] < 0 for c in range(len(declared.columns)))
     return el("fieldset", el("legend", declared.label), table, _keys(declared.label, shapes, signed, declared.measured),
