@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import asyncio
 import threading
+from contextlib import suppress
 
 CHUNK = 4096  # bytes: small, so that connections share the line fairly
 
@@ -47,10 +48,11 @@ class Link:
         except OSError:
             browser_writer.close()
             return
-        await asyncio.gather(
-            self._carry(browser_reader, server_writer, self._way),
-            self._carry(server_reader, browser_writer, self._narrow_way),
-        )
+        with suppress(asyncio.CancelledError):  # the line is taken down
+            await asyncio.gather(
+                self._carry(browser_reader, server_writer, self._way),
+                self._carry(server_reader, browser_writer, self._narrow_way),
+            )
 
     async def _carry(self, reader, writer, way) -> None:
         """Read on while earlier chunks are still under way."""

@@ -33,11 +33,15 @@ def stamp(site_dir: Path, build_id: str) -> None:
 
 
 def stamped(html: str, build_id: str, root: str, policy: str, page: Path) -> str:
-    """One page with its three metas: as the first things in the head, since a policy holds for what follows it."""
+    """One page with its metas: as the first things in the head, since a policy holds for what follows it.
+
+    A page with calculators says so there, for a script that runs before they are read.
+    """
     metas = "".join((
         f'<meta http-equiv="Content-Security-Policy" content="{policy}">',
         f'<meta name="sizebook-build" content="{build_id}">',
         f'<meta name="sizebook-root" content="{root}">',
+        '<meta name="sizebook-live" content="yes">' if "<live-calculator" in html else "",
     ))
     done, heads = re.subn(r"<head(\s[^>]*)?>(\s*<meta charset=[^>]*>)?", lambda head: head[0] + metas, html, count=1, flags=re.IGNORECASE)
     if not heads:

@@ -1,11 +1,12 @@
 """The worker that does not start, or dies: a plain sentence, a way to try again, no loop, nothing lost."""
 
+import json
 import re
 
 import pytest
 from playwright.sync_api import expect
 
-from tests.browser.live import entry, opened, part, reply, shows
+from tests.browser.live import entry, message, opened, part, reply, shows
 
 pytestmark = pytest.mark.browser
 
@@ -80,3 +81,41 @@ def test_a_page_without_its_build_says_so(page, address):
 def calculators(page):
     """The workers that run Python; the theme's search has one too."""
     return [worker for worker in page.workers if worker.url.endswith("/assets/js/worker.mjs")]
+
+
+def test_a_later_visit_wakes_the_memory_that_the_first_one_kept(page, live):
+    ring = entry(live, "ring_outside")
+    ring.fill("37.61")
+    shows(live, reply(live)["html"]["verdict"])
+    wait_until_kept(page)
+    page.reload()
+    shows(live, reply(live)["html"]["verdict"])
+    ring.fill("37.61 kg")
+    expect(message(live, "ring_outside")).to_have_text(reply(live)["errors"][0]["message"])
+    assert page.evaluate(WOKEN)
+
+
+def test_a_spoilt_memory_is_done_without_from_then_on(page, live):
+    ring = entry(live, "ring_outside")
+    wait_until_kept(page)
+    page.evaluate("""async () => {
+        const cache = await caches.open('sizebook memory');
+        const [key] = await cache.keys();
+        const { headers } = await cache.match(key);
+        await cache.put(key, new Response(new Uint8Array(1000), { headers }));
+    }""")
+    page.reload()
+    ring.fill("37.61")
+    shows(live, reply(live)["html"]["verdict"])
+    assert not page.evaluate(WOKEN)
+    assert json.loads(page.evaluate("localStorage.getItem('sizebook:memory')"))[1] == "tried"
+
+
+WOKEN = "import(new URL('/assets/js/runtime.mjs', location)).then(({ runtime }) => runtime.woken)"
+
+
+def wait_until_kept(page):
+    page.evaluate("""() => new Promise((kept) => {
+        const look = () => /"kept"/.test(localStorage.getItem('sizebook:memory')) ? kept() : setTimeout(look, 50);
+        look();
+    })""")

@@ -13,7 +13,7 @@ from calc.stations import every
 from scripts import environment
 from scripts.runtime import bundle
 
-PYTHON_MJS = environment.ROOT / "docs/assets/js/python.mjs"
+SCRIPTS = environment.ROOT / "docs/assets/js"
 # Other entries than the build rehearsed with, so that it cannot have learnt the modules from these.
 TYPED = ("37.91", "1 31/64 in", "-0", "1e-3", "∞", "12 34", "'; drop", "7" * 400, "0x10", "1/0", "½", "5 °")
 
@@ -26,10 +26,10 @@ def made(tmp_path_factory) -> tuple[Path, Path]:
     return site / "runtime" / python, site / "runtime" / calc
 
 
-def ask_runtime(made, requests: list[dict], calc: Path | None = None) -> list[str]:
+def ask_runtime(made, requests: list[dict], task: str = "start") -> list[str]:
     python, calculators = made
     done = subprocess.run(
-        [environment.node(), Path(__file__).with_name("answers.mjs"), PYTHON_MJS, python, calc or calculators / "calc.zip"],
+        [environment.node(), Path(__file__).with_name("answers.mjs"), SCRIPTS, python, calculators / "calc.zip", task],
         input=json.dumps(requests), capture_output=True, text=True, timeout=600)
     assert done.returncode == 0, done.stderr[-2000:]
     return json.loads(done.stdout)
@@ -44,15 +44,23 @@ def requests():
                 yield from ({**ask, "entries": {entry.name: text}} for text in TYPED)
 
 
-def test_browser_and_cpython_answer_the_same(made):
+@pytest.mark.parametrize("task", ["start", "wake"])
+def test_browser_and_cpython_answer_the_same(made, task):
+    """From bytecode, and from the memory of a Python that has only seen the examples."""
     asked = list(requests())
     assert len(asked) > 100
     refused = 0
-    for request, got in zip(asked, ask_runtime(made, asked), strict=True):
+    for request, got in zip(asked, ask_runtime(made, asked, task), strict=True):
         expected = json.loads(answer(json.dumps(request)))
         assert json.loads(got) == expected, request
         refused += not expected["ok"]
     assert 0 < refused < len(asked)
+
+
+def test_a_fault_names_where_it_happened(made):
+    """Though line numbers are left out of the bytecode, to make it smaller."""
+    (fault,) = ask_runtime(made, [{"call": "evaluate", "calculator": "no-such-calculator", "entries": {}, "system": "metric"}])
+    assert "KeyError" in fault and "calc/page/live.py" in fault and "no-such-calculator" in fault
 
 
 def test_library_is_bytecode_only_and_much_smaller_than_the_whole(made):

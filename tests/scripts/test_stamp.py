@@ -66,6 +66,11 @@ def test_root_leads_from_each_page_to_the_top(tmp_path):
     assert {page["sizebook-build"] for page in made.values()} == {"0a1b-2c3d"}
 
 
+def test_only_a_page_with_calculators_says_that_it_has_some(tmp_path):
+    made = site_of(tmp_path, {"index.html": "<p>live-calculator</p>", "heads/index.html": '<live-calculator id="a"></live-calculator>'})
+    assert {name: "sizebook-live" in page for name, page in made.items()} == {"index.html": False, "heads/index.html": True}
+
+
 def test_policy_stands_before_everything_that_it_governs(tmp_path):
     site_of(tmp_path, {"index.html": ""})
     html = (tmp_path / "index.html").read_text(encoding="utf-8")

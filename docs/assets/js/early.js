@@ -8,3 +8,6 @@
   }
   document.documentElement.dataset.units = kept === "inch" ? "inch" : "metric";
 })();
+
+// The calculators need not wait for the rest of the page.
+import("./runtime.mjs").then(({ runtime }) => runtime.startSoon());

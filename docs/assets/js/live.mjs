@@ -39,7 +39,7 @@ class LiveCalculator extends HTMLElement {
 
     this.#entries.setExample(system()); // the browser may have put back older texts by itself
     if (this.#entries.restore(system()) && !this.#entries.isExample(system())) this.#evaluate();
-    else runtime.startWhenIdle();
+    else runtime.startSoon();
   }
 
   disconnectedCallback() {

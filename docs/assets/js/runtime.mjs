@@ -5,21 +5,28 @@
 // a "state" event. Requests asked before it is ready are kept and answered when it is.
 
 const SILENCE = 60_000; // ms without a reply to one request: the worker is gone or stuck
+const LEISURE = 4_000; // ms after the start, before a second worker makes the memory for the next visit
+const ROOM = 2; // GB of memory that a device must have for that
+const MEMORY = "sizebook:memory"; // in localStorage
 
 class Runtime extends EventTarget {
   state = "asleep";
   why = "";
+  woken = false; // from the memory of an earlier visit
   #worker = null;
+  #where;
   #waiting = new Map(); // lane → {request, resolve}: the latest of each lane, in the order of asking
   #running = null;
   #alarm = 0;
 
-  /** Start once the page is painted and has nothing better to do; a reader who saves data starts it by typing. */
-  startWhenIdle() {
-    if (this.state !== "asleep" || navigator.connection?.saveData) return;
-    const idle = () => (self.requestIdleCallback ?? setTimeout)(() => this.start());
-    if (document.readyState === "complete") idle();
-    else addEventListener("load", idle, { once: true });
+  /**
+   * On a page with calculators: start at once where all is on the device, else after the first paint, which
+   * then has the line to itself. A reader who saves data starts it by typing.
+   */
+  startSoon() {
+    if (navigator.connection?.saveData || !document.querySelector('meta[name="sizebook-live"]')) return;
+    if (navigator.serviceWorker?.controller) this.start();
+    else requestAnimationFrame(() => setTimeout(() => this.start()));
   }
 
   /** Start now, if it has not been started. */
@@ -29,13 +36,14 @@ class Runtime extends EventTarget {
     const build = document.querySelector('meta[name="sizebook-build"]')?.content;
     if (!build) return this.#fail("This copy of the handbook was built without its calculators.");
     const [python, calc] = build.split("-");
-    const where = {
+    this.#where = {
       runtime: new URL(`runtime/${python}/`, site).href,
       calc: new URL(`runtime/${calc}/calc.zip`, site).href,
+      build,
     };
     this.#enter("starting");
     try {
-      this.#worker = new Worker(new URL("worker.mjs", import.meta.url), { type: "module", name: JSON.stringify(where) });
+      this.#worker = newWorker(this.#where, memory.state(build) === "kept" ? "wake" : "start");
     } catch (error) {
       return this.#fail(`The calculators could not be started (${error.message}).`);
     }
@@ -79,6 +87,10 @@ class Runtime extends EventTarget {
   #hear(message) {
     if (message.state === "ready") {
       this.#enter("ready");
+      const { build } = this.#where;
+      this.woken = message.woken;
+      if (memory.state(build) === "kept" && !this.woken) memory.set(build, "tried");
+      if (memory.state(build) === "none") setTimeout(() => this.#keepMemory(), LEISURE);
     } else if (message.state === "failed") {
       return this.#fail(`The calculators could not be started (${message.why}).`);
     } else {
@@ -107,6 +119,19 @@ class Runtime extends EventTarget {
     this.#enter("failed", why);
   }
 
+  /** Let a worker of its own make what the next visit wakes; it is tried once for each build, and may fail in silence. */
+  #keepMemory() {
+    const { build } = this.#where;
+    if (navigator.connection?.saveData || navigator.deviceMemory < ROOM || document.hidden || memory.state(build) !== "none") return;
+    memory.set(build, "tried");
+    const keeper = newWorker(this.#where, "keep");
+    keeper.onmessage = ({ data }) => {
+      if (data.state === "kept") memory.set(build, "kept");
+      keeper.terminate();
+    };
+    keeper.onerror = (event) => event.preventDefault();
+  }
+
   #enter(state, why = "") {
     this.state = state;
     this.why = why;
@@ -115,5 +140,23 @@ class Runtime extends EventTarget {
 }
 
 const FAULT = "The calculator failed on these entries; that is its fault, not yours. Please report it, with the entries.";
+
+const newWorker = (where, task) =>
+  new Worker(new URL("worker.mjs", import.meta.url), { type: "module", name: JSON.stringify({ ...where, task }) });
+
+/** What is known of the memory of a build in this very browser: "none", "tried" or "kept". */
+const memory = {
+  state(build) {
+    try {
+      const [known, state] = JSON.parse(localStorage.getItem(MEMORY)) ?? [];
+      return known === memory.of(build) ? state : "none";
+    } catch {
+      return "tried"; // where nothing can be remembered, nothing is tried
+    }
+  },
+  set: (build, state) => localStorage.setItem(MEMORY, JSON.stringify([memory.of(build), state])),
+  // Another version of a browser may compile the program otherwise, and the memory holds addresses in it.
+  of: (build) => `${build} ${navigator.userAgent}`,
+};
 
 export const runtime = new Runtime();
