@@ -76,7 +76,7 @@ def test_a_new_edition_waits_for_the_readers_word_and_keeps_the_entries(visit, c
     assert at_first.title() == old, "until then every page comes from the edition at hand"
     page.evaluate("addEventListener('sizebook:before-reload', () => sessionStorage.setItem('told', 'yes'))")
     with page.expect_navigation():
-        page.locator(OFFER).get_by_role("button").click()
+        page.locator(OFFER).get_by_role("button", name="Change to it").click()
     expect(entry(live, "ring_outside")).to_have_value("37.61")
     assert page.evaluate("sessionStorage.getItem('told')") == "yes"
     expect(at_first).to_have_title("Another title")  # open pages of the old edition reload too
@@ -84,6 +84,20 @@ def test_a_new_edition_waits_for_the_readers_word_and_keeps_the_entries(visit, c
     assert page.title() == "Another title"
     editions = [name for name in page.evaluate("caches.keys()") if name.startswith("sizebook http")]
     assert len(editions) == 1, "the older edition is gone from the device"
+
+
+def test_the_offer_can_be_put_off(visit, copy):
+    page, _ = visit
+    page.goto("")
+    kept(page)
+    old = page.title()
+    new_edition(copy)
+    page.reload()
+    page.locator(OFFER).get_by_role("button", name="Later").click()
+    expect(page.locator(OFFER)).to_have_count(0)
+    page.reload()
+    assert page.title() == old
+    expect(page.locator(OFFER)).to_be_in_viewport()  # the next page asks again
 
 
 def test_unchanged_files_are_not_fetched_again(visit, copy):

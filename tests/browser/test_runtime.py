@@ -31,7 +31,8 @@ def test_a_runtime_that_cannot_be_fetched_says_so_once_and_can_be_tried_again(pa
     ring = entry(live, "ring_outside")
     ring.fill("37.61")
     expect(part(live, "status")).to_contain_text("could not be started")
-    expect(part(live, "stale")).to_be_visible()
+    expect(part(live, "verdict")).to_have_attribute("data-stale", "")
+    expect(part(live, "stale")).to_be_hidden()  # its words are for an entry that was refused
     assert ring.input_value() == "37.61"
     page.wait_for_timeout(1500)
     assert len(asked) == 1, "it must not try again by itself"

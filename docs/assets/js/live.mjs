@@ -69,16 +69,18 @@ class LiveCalculator extends HTMLElement {
     this.#entries.setExample(system());
     this.#entries.keep(system());
     this.#clearMessages();
+    clearTimeout(this.#waits);
     if (!this.#example) return;
     // An answer on its way would overwrite the example: let a request for the example overtake it.
     for (const [part, html] of this.#example) swap(part, html);
+    this.#markStale(false);
     this.#evaluate();
   }
 
   async #evaluate() {
     this.#example ??= this.#parts.map((part) => [part, part.innerHTML]);
     clearTimeout(this.#waits);
-    this.#waits = setTimeout(() => this.#markStale(true), PATIENCE);
+    if (!this.#entries.isExample(system())) this.#waits = setTimeout(() => this.#markStale(true), PATIENCE);
     const asked = runtime.ask(
       { call: "evaluate", calculator: this.calculator, anchor: this.id, entries: this.#entries.texts(system()), system: system(), working: this.#working.open },
       this,
@@ -102,7 +104,7 @@ class LiveCalculator extends HTMLElement {
   }
 
   #refuse(errors) {
-    this.#markStale(true);
+    this.#markStale(true, true);
     for (const { field, message } of errors) {
       if (!this.#message(field, "error", message)) this.#status.append(message);
     }
@@ -134,9 +136,10 @@ class LiveCalculator extends HTMLElement {
     this.#tellState();
   }
 
-  #markStale(stale) {
+  /** Mark the result as that of other entries; the words for it say that an entry was refused. */
+  #markStale(stale, refused = false) {
     const words = this.querySelector('[data-part="stale"]');
-    if (words) words.hidden = !stale;
+    if (words) words.hidden = !refused;
     for (const part of this.#parts) part.toggleAttribute("data-stale", stale);
   }
 
@@ -156,7 +159,7 @@ class LiveCalculator extends HTMLElement {
       again.dataset.retry = "";
       status.replaceChildren(`${runtime.why} Your entries are kept; the result shown is the earlier one. `, again);
     } else if (runtime.state === "starting" && waiting) {
-      status.textContent = "Starting the calculator: your entries are kept and worked out as soon as it is ready.";
+      status.textContent = "Starting the calculator: your entries are worked out as soon as it is ready. Until then the result is the earlier one.";
     } else {
       status.textContent = "";
     }

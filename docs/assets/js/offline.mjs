@@ -67,12 +67,20 @@ function offer(registration) {
   box.setAttribute("role", "status");
   const words = document.createElement("p");
   words.textContent = "A new edition of this handbook is ready.";
-  const button = document.createElement("button");
-  button.type = "button";
-  button.textContent = "Change to it";
-  button.addEventListener("click", () => registration.waiting?.postMessage({ call: "activate" }));
-  box.append(words, button);
+  box.append(
+    words,
+    button("Change to it", () => registration.waiting?.postMessage({ call: "activate" })),
+    button("Later", () => box.remove()),
+  );
   document.body.append(box);
+}
+
+function button(words, press) {
+  const made = document.createElement("button");
+  made.type = "button";
+  made.textContent = words;
+  made.addEventListener("click", press);
+  return made;
 }
 
 /** Every open page came from the edition that has just gone: all of them reload, with their entries kept. */

@@ -53,9 +53,11 @@ gc.collect()
 `;
 
 async function load(runtime, more) {
-  const asm = import(`${runtime}pyodide.asm.mjs`); // asked for now, so that the loader finds it under way
-  const { loadPyodide } = await import(`${runtime}pyodide.mjs`);
-  await asm;
+  // The second is asked for by the first; here it is asked for with it.
+  const parts = ["pyodide.mjs", "pyodide.asm.mjs"].map((name) => import(runtime + name));
+  const [{ loadPyodide }] = await Promise.all(parts).catch(() => {
+    throw new Error("a part of them could not be fetched");
+  });
   return loadPyodide({ indexURL: runtime, ...more });
 }
 

@@ -45,12 +45,12 @@ class Runtime extends EventTarget {
     try {
       this.#worker = newWorker(this.#where, memory.state(build) === "kept" ? "wake" : "start");
     } catch (error) {
-      return this.#fail(`The calculators could not be started (${error.message}).`);
+      return this.#fail(`The calculators could not be started: ${error.message}.`);
     }
     this.#worker.onmessage = ({ data }) => this.#hear(data);
     this.#worker.onerror = (event) => {
       event.preventDefault();
-      this.#fail(`The calculators stopped (${event.message || "the program could not be loaded"}).`);
+      this.#fail(`The calculators stopped: ${event.message || "a part of them could not be fetched"}.`);
     };
   }
 
@@ -92,7 +92,7 @@ class Runtime extends EventTarget {
       if (memory.state(build) === "kept" && !this.woken) memory.set(build, "tried");
       if (memory.state(build) === "none") setTimeout(() => this.#keepMemory(), LEISURE);
     } else if (message.state === "failed") {
-      return this.#fail(`The calculators could not be started (${message.why}).`);
+      return this.#fail(`The calculators could not be started: ${message.why}.`);
     } else {
       clearTimeout(this.#alarm);
       const { lane, resolve } = this.#running;
