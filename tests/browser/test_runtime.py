@@ -54,6 +54,19 @@ def test_a_worker_that_fails_later_says_so_and_answers_after_a_retry(page, live)
     page.provoked = True
 
 
+def test_a_worker_that_falls_silent_is_given_up_after_a_while(page, address):
+    page.clock.install()
+    live = opened(page, address)
+    entry(live, "ring_outside").fill("37.61")
+    shows(live, reply(live)["html"]["verdict"])
+    calculators(page)[0].evaluate("self.close()")
+    entry(live, "ring_outside").fill("37.62")
+    page.clock.fast_forward("01:00")
+    expect(part(live, "status")).to_contain_text("do not answer any more")
+    part(live, "status").get_by_role("button", name="Try again").click()
+    shows(live, reply(live)["html"]["verdict"])
+
+
 def test_one_worker_serves_the_page_and_the_latest_request_wins(page, live):
     entry(live, "ring_outside").fill("37.61")
     shows(live, reply(live)["html"]["verdict"])
