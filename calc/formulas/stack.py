@@ -4,6 +4,8 @@ A part's tolerance is its half width ± h about its middle (m); what a sum diffe
 Shapes: "uniform", every size within the tolerance equally likely; "normal", the tolerance is three standard deviations either way.
 """
 import math
+from array import array
+from functools import lru_cache
 from random import Random
 
 from calc.conformance import phi
@@ -77,20 +79,25 @@ def half_width(share: float, halves, shape: str) -> float:
 
 def simulate(halves, shape: str, n: int, seed: int = SEED) -> list[float]:
     """n deviations of the sum, drawn part by part; the same numbers for the same seed on every machine."""
-    draw = Random(seed).random  # its sequence for a seed is promised to stay the same in all versions of Python
     sums = [0.0] * n
-    for h in halves:
-        if shape == "uniform":
-            sums = [s + h * (2 * draw() - 1) for s in sums]
-        else:
-            sums = [s + h / 3 * z for s, z in zip(sums, _normal(draw, n))]
+    for h, drawn in zip(halves, _drawn(len(halves), shape, n, seed)):
+        sums = [s + h * x for s, x in zip(sums, drawn)]
     return sums
 
 
+@lru_cache(maxsize=2)  # drawing takes longer than all the rest, and the next keystroke asks for the same again
+def _drawn(parts: int, shape: str, n: int, seed: int) -> list[array]:
+    """For each part n deviations in half widths."""
+    draw = Random(seed).random  # its sequence for a seed is promised to stay the same in all versions of Python
+    if shape == "uniform":
+        return [array("d", [2 * draw() - 1 for _ in range(n)]) for _ in range(parts)]
+    return [array("d", _normal(draw, n)) for _ in range(parts)]
+
+
 def _normal(draw, n):
-    """Box and Muller's way to two standard normal numbers at a time."""
+    """Box and Muller's way to two normal numbers at a time, three standard deviations being 1."""
     made = []
     for _ in range((n + 1) // 2):
-        radius, angle = math.sqrt(-2 * math.log(1 - draw())), 2 * math.pi * draw()
+        radius, angle = math.sqrt(-2 * math.log(1 - draw())) / 3, 2 * math.pi * draw()
         made += (radius * math.cos(angle), radius * math.sin(angle))
     return made

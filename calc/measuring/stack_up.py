@@ -1,7 +1,7 @@
 """What a chain of sizes adds up to: worst case, root sum of squares, and how many would fit."""
 from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, column, given, grid, number
-from calc.conformance import past
+from calc.conformance import DUST, past
 from calc.drawing import Axis, Plot, Series
 from calc.formulas import stack
 from calc.quantity import LENGTH, RATIO
@@ -76,7 +76,8 @@ def stack_up(
     bounds = tuple(default if limit is None else float(limit) - float(gap) for limit, default in ((low, float("-inf")), (high, float("inf"))))
     exact = stack.share_within(*bounds, plain, shape)
     deviations = stack.simulate(plain, shape, RUNS)
-    hits = sum(not past(bounds[0], d) and not past(d, bounds[1]) for d in deviations)
+    low_end, high_end = bounds[0] - DUST, bounds[1] + DUST
+    hits = sum(low_end <= d <= high_end for d in deviations)
     within = Out.within(number("F(H) − F(L)", "Distribution of the sum, between the limits", SHARE, exact, sources.STACK))
     simulated = Out.simulated(number("k", "Fitted", WAY, hits) / number("n", "Tried", WAY, RUNS))
     # two hits and two misses more, so that all fitting does not read as certainty (Agresti and Coull)
