@@ -69,6 +69,11 @@ class OptionError(ValueError):
         super().__init__(problem)
 
 
+def _no_options(use: Use, block: str) -> None:
+    for name in use.options:
+        raise OptionError(name, f"{name} is not an option of /// {block}, which has none")
+
+
 def calculator(use: Use) -> str:
     """The calculator of that id, with its worked example; options pre-set inputs, `engine` takes another sheet's sizes."""
     presets = dict(use.options)
@@ -81,15 +86,13 @@ def calculator(use: Use) -> str:
 
 def station(use: Use) -> Markdown:
     """A station's calculators, each linked to where it stands, in the order of the work."""
-    for name in use.options:
-        raise OptionError(name, f"{name} is not an option of /// station, which has none")
+    _no_options(use, "station")
     return Markdown(_listed(use.handbook, use.argument))
 
 
 def stations(use: Use) -> Markdown:
     """Every station with its calculators."""
-    for name in use.options:
-        raise OptionError(name, f"{name} is not an option of /// stations, which has none")
+    _no_options(use, "stations")
     known = use.handbook.stations
     return Markdown("\n\n".join(f"## {known.station(name).TITLE}\n\n{known.station(name).PURPOSE}\n\n{_listed(use.handbook, name)}" for name in known.STATIONS))
 
@@ -112,15 +115,13 @@ def limits(use: Use) -> Markdown:
 def checks(use: Use) -> Markdown:
     """Every calculator's sources, and the outside numbers that it meets."""
     from scripts.mdx import checks as tables  # reads the tests' tables, which only this page needs
-    for name in use.options:
-        raise OptionError(name, f"{name} is not an option of /// checks, which has none")
+    _no_options(use, "checks")
     return Markdown(tables.page(use.handbook))
 
 
 def table(use: Use) -> str:
     """A table of a standard, of materials or of practice, worked by the same code as the calculators."""
-    for name in use.options:
-        raise OptionError(name, f"{name} is not an option of /// table, which has none")
+    _no_options(use, "table")
     return use.handbook.page.table_html(use.argument, use.anchor)
 
 
