@@ -30,6 +30,7 @@ VERDICTS = {
     "too large, a cut makes others too small": ("fail", "Too large: 57.1 cm³, chamber 1", volumes(57.1, 55.6)),
     "too small": ("fail", "Too small: 55.2 cm³, chamber 3", volumes(56.0, 55.9, 55.2)),
     "too small by the cut": ("fail", "Too small after the cut: 53.9 cm³, chamber 3", dict(cut="0.3 mm")),
+    "too small before any cut": ("fail", "Too small: 55.1 cm³, chamber 2", volumes(56.0, 55.2) | dict(cut="0.01 mm")),
     "unlike": ("attention", "Unlike: 0.8 cm³ apart", volumes(55.6, 56.4)),
 }
 

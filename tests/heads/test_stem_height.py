@@ -131,6 +131,12 @@ def test_grinding_the_tip_leaves_the_spring_where_it_was():
     assert found["fitted_most"] == pytest.approx(ground["fitted_most"]) and found["shim"] == pytest.approx(ground["shim"])
 
 
+def test_a_seat_that_is_to_be_sunk_lets_its_spring_out_by_as_much():
+    """Read 44.70: the spring is 36.20 high, and 36.30 once the seat is sunk by 0.10."""
+    _, _, _, sink, _, fitted, _ = stem_height(**{"heights.1.1": "44.7 mm"}).tables[0].rows[0]
+    assert (float(sink) / MM, float(fitted) / MM) == (pytest.approx(0.10), pytest.approx(36.30))
+
+
 def test_exhaust_stems_may_stand_higher_by_design():
     higher = [h + 1.5 * (i % 2) for i, h in enumerate((45.05, 44.98, 45.10, 45.02, 44.96, 45.08, 45.00, 45.06))]
     found = stem_height(**heights(*higher), exhaust_higher="1.5 mm", fitted_off="2 mm")
