@@ -133,7 +133,7 @@ def test_grinding_the_tip_leaves_the_spring_where_it_was():
 
 def test_a_seat_that_is_to_be_sunk_lets_its_spring_out_by_as_much():
     """Read 44.70: the spring is 36.20 high, and 36.30 once the seat is sunk by 0.10."""
-    _, _, _, sink, _, fitted, _ = stem_height(**{"heights.1.1": "44.7 mm"}).tables[0].rows[0]
+    _, _, _, sink, _, fitted, _ = stem_height(**heights(44.7, 45.0)).tables[0].rows[0]
     assert (float(sink) / MM, float(fitted) / MM) == (pytest.approx(0.10), pytest.approx(36.30))
 
 
