@@ -182,7 +182,9 @@ class Reader:
             pick = min if name == "min" else max
             return iv.mpf([pick(x.a for x in map(iv.mpf, xs)), pick(x.b for x in map(iv.mpf, xs))])
         x, = xs
-        if name in ("sqrt", "sin", "cos", "tan", "exp"):
+        if name == "sqrt":
+            return iv.sqrt(iv.mpf([max(x.a, 0), max(x.b, 0)]))  # below 0 only by what was rounded
+        if name in ("sin", "cos", "tan", "exp"):
             return getattr(iv, name)(x)
         if name == "abs":
             return abs(x)

@@ -218,7 +218,7 @@ def _of_new(grip, bearing, left, when, part, share, brittle, running, stock, to_
     if left <= 0:
         return "fail", say("Comes loose: {d} left " + when, d=left), say("Do not fit this guide. {other}", other=other)
     if share > 1:
-        return "fail", say(part + (" may crack" if part == "Head" and brittle else " yields") + ": {s} of what it can bear", s=share), say("Do not fit this guide. {other}", other=other)
+        return "fail", say(part + (" may crack" if part == "Head" and brittle else " yields") + ": {s} of its strength", s=share), say("Do not fit this guide. {other}", other=other)
     if running <= 0:
         return "fail", say("Stem seizes: {c} left when running", c=running), "Ream larger: type more clearance. Look at the temperatures too."
     if left < least_grip:

@@ -138,7 +138,7 @@ def seat_fit(
     elif left <= 0:
         verdict = ("fail", say("Comes loose: {d} left " + when, d=left), advise("Do not fit this ring."))
     elif share > 1:
-        verdict = ("fail", say(part + (" may crack" if part == "Head" and head.brittle else " yields") + ": {s} of what it can bear", s=share), advise("Do not fit this ring."))
+        verdict = ("fail", say(part + (" may crack" if part == "Head" and head.brittle else " yields") + ": {s} of its strength", s=share), advise("Do not fit this ring."))
     elif left < least_grip:
         verdict = ("attention", say("Little grip: {d} left " + when, d=left), advise("Measure both again."))
     elif share > NEAR_YIELD:

@@ -89,7 +89,7 @@ def _verdict(fit, parts, gap, tightest, loosest, hole_low, hole_high, shaft_low,
         return ("pass", say(kind.capitalize() + " fit: {span}", span=_span(tightest, loosest)),
                 say("Make the hole {a} to {b}, the shaft {c} to {d}. " + _ADVICE[kind], a=hole_low, b=hole_high, c=shaft_low, d=shaft_high))
     if out and gap is not None and float(tightest) - NOTHING <= gap <= float(loosest) + NOTHING:
-        return ("attention", say("{part} too {way} by {by}, but the pair fits", part=out[0].name, way=out[0].way, by=out[0].by),
+        return ("attention", say("{part} too {way} by {by}; the pair fits", part=out[0].name, way=out[0].way, by=out[0].by),
                 say("Together they have {g}, which {fit} allows. Keep and mark the two as a pair: with a part from the shelf it may not fit.", g=_play(gap), fit=fit))
     if out:
         return "fail", say("{part} too {way} by {by}", part=out[0].name, way=out[0].way, by=out[0].by), out[0].remedy(tightest, loosest, fit)

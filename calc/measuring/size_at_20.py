@@ -80,7 +80,7 @@ def size_at_20(
 
 def _plot(reading, part, gauge_alpha, part_temperature, gauge_temperature, correction) -> Plot:
     """Correction against the part's temperature: with the gauge as it is, and with a gauge as warm as the part."""
-    low, high = min(283.15, part_temperature - 5, gauge_temperature), max(313.15, part_temperature + 5, gauge_temperature)
+    low, high = min(283.15, part_temperature - 5, gauge_temperature), min(max(313.15, part_temperature + 5, gauge_temperature), part.hottest)
     temperatures = [low + (high - low) * i / 12 for i in range(13)]
 
     def by(t, gauge):

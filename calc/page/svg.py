@@ -65,7 +65,8 @@ def _subscripts(words: str) -> Html:
 
 
 def _drawing(drawing: Drawing, id: str) -> Html:
-    points = [p for s in drawing.shapes for p in _extent(s)]
+    shapes = [s for s in drawing.shapes if not (isinstance(s, Area) and not s.points)]  # one that was cut away entirely
+    points = [p for s in shapes for p in _extent(s)]
     left, right = min(x for x, _ in points), max(x for x, _ in points)
     low, high = min(y for _, y in points), max(y for _, y in points)
     scale = (WIDTH - 2 * MARGIN) / max(right - left, (high - low) / 1.2, 1e-9)
@@ -74,10 +75,10 @@ def _drawing(drawing: Drawing, id: str) -> Html:
 
     def at(p):
         return inset + (p[0] - left) * scale, MARGIN + (high - p[1]) * scale
-    used = sorted({s.hatch for s in drawing.shapes if isinstance(s, Area) and s.hatch in _HATCH})
+    used = sorted({s.hatch for s in shapes if isinstance(s, Area) and s.hatch in _HATCH})
     patterns = [el("pattern", el("path", d=_HATCH[h], class_="hatch-line"), id=f"{id}-{h}", width=4 if h == "c" else 8,
                    height=4 if h == "c" else 8, patternUnits="userSpaceOnUse") for h in used]
-    drawn = [_shape(s, at, scale, id) for s in sorted(drawing.shapes, key=_layer)]
+    drawn = [_shape(s, at, scale, id) for s in sorted(shapes, key=_layer)]
     return _svg(width, height, drawing.alt, el("defs", *patterns) if patterns else None, *drawn)
 
 
