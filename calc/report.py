@@ -64,7 +64,8 @@ def result_text(result: Result, system: str = "metric") -> str:
     lines = [d["title"], f"{VERDICT_WORDS[d['verdict']['state']]}: {d['verdict']['headline']}", d["verdict"]["do"], ""]
     lines += [f"  {o['label']:<{wide}}  {o['text']}" for o in d["outputs"].values()]
     for t in d["tables"]:
-        lines += ["", t["title"], *("  " + "  ".join(row) for row in [t["columns"], *t["rows"]])]
+        said = ["", *("" if state in ("", "pass") else f"  ({VERDICT_WORDS[state]})" for state in t["states"] or [""] * len(t["rows"]))]
+        lines += ["", t["title"], *("  " + "  ".join(row) + state for row, state in zip([t["columns"], *t["rows"]], said))]
     for title, rows in (("Remarks", [r["text"] for r in d["remarks"]]), ("Working", [w["line"] for w in d["working"]]),
                         ("Take care", [c["text"] for c in d["cautions"]]), ("Sources", [s["text"] for s in d["sources"]])):
         if rows:
