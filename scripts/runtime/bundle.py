@@ -33,7 +33,7 @@ def build(site_dir: Path, cache_dir: Path, calc: Path = CALC) -> str:
     """Write `site_dir`/runtime and return the build id; takes from `cache_dir` what has been made before."""
     made = bytecode(cache_dir, calc)
     package = packages(cache_dir) / "pyodide"
-    python = _place(site_dir, [package / name for name in RUNTIME_FILES] + [made / name for name in MADE_FILES])
+    python = _place(site_dir, [package / name for name in RUNTIME_FILES] + [made / name for name in MADE_FILES] + [HERE / "NOTICE.txt"])
     calculators = _place(site_dir, [made / name for name in CALC_FILES])
     return f"{python}-{calculators}"
 

@@ -73,6 +73,14 @@ def test_library_is_bytecode_only_and_much_smaller_than_the_whole(made):
     assert not {"tarfile.pyc", "http/client.pyc", "unittest/__init__.pyc"} & set(names)
 
 
+def test_the_notice_names_the_version_that_is_shipped(made):
+    """MPL 2.0, 3.2: whoever gets the program is told where its source is."""
+    package = json.loads((bundle.packages(environment.CACHE) / "pyodide/package.json").read_text(encoding="utf-8"))
+    notice = (made[0] / "NOTICE.txt").read_text(encoding="utf-8")
+    assert f"Pyodide {package['version']}" in notice
+    assert package["repository"]["url"].removeprefix("git+").removesuffix(".git") in notice
+
+
 def test_calc_carries_its_data_and_leaves_the_command_out(made):
     with zipfile.ZipFile(made[1] / "calc.zip") as packed:
         names = set(packed.namelist())
