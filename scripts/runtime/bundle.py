@@ -23,6 +23,7 @@ CALC = environment.ROOT / "calc"
 RUNTIME_FILES = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")
 MADE_FILES = ("python_stdlib.zip", "pyodide-lock.json")
 CALC_FILES = ("calc.zip",)
+KEPT = 8  # every edit of a calculator makes another four megabytes
 
 
 class BundleError(Exception):
@@ -54,7 +55,9 @@ def bytecode(cache_dir: Path, calc: Path = CALC) -> Path:
         script = str(HERE / "compile.mjs")
         _run([environment.node(), script, str(packages(cache_dir) / "pyodide"), str(calc.resolve()), str(folder)], cwd=folder)
 
-    return _make_once(cache_dir.resolve() / "bytecode" / digest, compile_all)
+    made = _make_once(cache_dir.resolve() / "bytecode" / digest, compile_all)
+    _forget_all_but(KEPT, made.parent)
+    return made
 
 
 def _install(folder: Path) -> None:
@@ -77,6 +80,11 @@ def _make_once(folder: Path, make) -> Path:
             if not folder.exists():  # else another build was faster, with the same result
                 raise
     return folder
+
+
+def _forget_all_but(newest: int, folder: Path) -> None:
+    for old in sorted(folder.iterdir(), key=lambda path: path.stat().st_mtime, reverse=True)[newest:]:
+        shutil.rmtree(old, ignore_errors=True)
 
 
 def _run(command: list[str], cwd: Path) -> None:

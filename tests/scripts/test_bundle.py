@@ -1,6 +1,7 @@
 """The browser's Python, run under Node: the trimmed bytecode must answer as CPython does here, refusals included."""
 
 import json
+import os
 import shutil
 import subprocess
 import zipfile
@@ -107,6 +108,18 @@ def test_an_edit_of_a_calculator_changes_only_its_own_folder(made, tmp_path):
     python, calculators = bundle.build(tmp_path / "site", fresh_cache(tmp_path), calc).split("-")
     assert python == made[0].name
     assert calculators != made[1].name
+
+
+def test_only_the_newest_of_many_edits_are_kept(tmp_path, monkeypatch):
+    monkeypatch.setattr(bundle, "_run", lambda command, cwd: (cwd / "calc.zip").write_text("made"))
+    monkeypatch.setattr(bundle, "packages", lambda cache: tmp_path)
+    calc = edited_calc(tmp_path, "page/live.py", lambda text: text)
+    folders = []
+    for edit in range(bundle.KEPT + 2):
+        (calc / "edit.toml").write_text(f"edit = {edit}")
+        folders.append(bundle.bytecode(tmp_path / "cache", calc))
+        os.utime(folders[-1], (edit, edit))  # file systems may tell times only coarsely
+    assert [folder.exists() for folder in folders] == [False] * 2 + [True] * bundle.KEPT
 
 
 def test_what_fails_while_compiling_stops_the_build_with_its_words(tmp_path):
