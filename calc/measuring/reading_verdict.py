@@ -122,11 +122,13 @@ def scale(reading, doubt, low, high, guard: float, zone, decision: str) -> Drawi
     zones = [("out", left, out[0], "a"), *([("cannot tell", *out, "c")] if zone is None else [
         ("cannot tell", out[0], inner[0], "c"), ("in", *inner, ""), ("cannot tell", inner[1], out[1], "c")]), ("out", out[1], right, "a")]
     shapes = []
+    near = None not in limits and limits[1] - limits[0] < 0.35 * (right - left)  # then words above both zones would run into each other
     for words, start, end, hatch in zones:
         if end > start:
             middle, lifted = (start + end) / 2, words == "cannot tell"
             shapes += [Area(box(start, 0, end, h), hatch), Line((*box(start, 0, end, h), (start, 0)), "thin"),
-                       Label((middle, h * (2.3 if lifted else 1.55)), words, target=(middle, h * 0.6) if lifted else ())]
+                       Label((middle, h * (2.3 if lifted else 1.55)), words, "middle" if not near or not lifted or zone is None else "end" if middle < sum(limits) / 2 else "start",
+                             target=(middle, h * 0.6) if lifted else ())]
     for limit, words, way in ((low, "L {x}", -1), (high, "H {x}", 1)):
         if limit is not None:
             x = float(limit)

@@ -148,4 +148,4 @@ def _plot(gap, halves, shape, deviations, bounds, sd: float) -> Plot | None:
                    if abs(bound) < 3 * reach)
     return Plot("How the gaps spread: line worked out, points simulated", say("Gaps spread about {g}.", g=gap), Axis("Gap", form(LENGTH, 2)),
                 Axis("Share of gaps a step", form(RATIO, 1, "%", "%")),
-                (Series("", tuple(zip(centres, exact))), Series("", tuple(zip(centres, (k / RUNS for k in counts))), "points"), *limits))
+                (Series("", ((middle + edges[0], 0.0), *zip(centres, exact), (middle + edges[-1], 0.0))), Series("", tuple(zip(centres, (k / RUNS for k in counts))), "points"), *limits))
