@@ -10,6 +10,7 @@ from importlib import import_module
 TABLES = (
     "tests.materials_checks",
     "tests.standards.iso_286_checks",
+    "tests.standards.threads_checks",
     "tests.formulas.trigonometry_checks",
     "tests.measuring.units_checks",
     "tests.formulas.press_fit_checks",

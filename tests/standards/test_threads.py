@@ -1,0 +1,105 @@
+"""Threads and drills: every size and class against the formulas that the standards' tables were rounded from, and their order."""
+import math
+from itertools import pairwise
+
+import pytest
+
+from calc.standards import drills
+from calc.standards.threads import EXTERNAL, INCH, INTERNAL, MICRON, MM, THREADS, NotOffered, external, internal, stress_area
+from tests.standards.threads_checks import CHECKS
+
+WITHIN = 0.07  # the tables are rounded to preferred numbers 6 % apart, and not always to the nearest: M3 has 180 µm for a T_D1 of 169
+COARSE = {3: 0.5, 4: 0.7, 5: 0.8, 6: 1, 8: 1.25, 10: 1.5, 12: 1.75, 14: 2, 16: 2, 18: 2.5, 20: 2.5, 22: 2.5, 24: 3}  # ISO 261
+
+
+@pytest.mark.parametrize("check", CHECKS, ids=lambda c: f"{c.what} {' '.join(c.inputs.values())}")
+def test_published(check):
+    assert check.got(**check.inputs) == pytest.approx(check.expected, abs=check.tolerance)
+
+
+def every(classes, limits):
+    for thread in THREADS.values():
+        for name in classes[thread.system]:
+            try:
+                yield thread, name, limits(thread, name)
+            except NotOffered:
+                assert name in ("8g", "1A", "1B")
+
+
+def near(table, formula):
+    assert table == pytest.approx(formula, rel=WITHIN)
+
+
+def middle(thread):
+    """Geometric mean of the band of diameters that the tolerance on the pitch diameter is worked for, mm."""
+    d = thread.d / MM
+    low, high = next((low, high) for low, high in pairwise((2.8, 5.6, 11.2, 22.4, 45)) if low < d <= high)
+    return math.sqrt(low * high)
+
+
+def test_metric_tolerances_are_the_formulas_of_iso_965_1_to_a_preferred_number():
+    """T_d = 180·P^⅔ − 3.15/√P, T_d2 = 90·P^0.4·d^0.1, T_D2 = 1.32 T_d2, T_D1 = 230·P^0.7 (433·P − 190·P^1.22 below 1 mm); µm, grade 6."""
+    steps = {"4": 0.63, "5": 0.8, "6": 1, "7": 1.25, "8": 1.6}
+    for thread, name, found in every({"metric": EXTERNAL["metric"], "unified": ()}, external):
+        P, factor = thread.P / MM, steps[name[0]]
+        near(found.major.tolerance, factor * (180 * P ** (2 / 3) - 3.15 / P ** 0.5) * MICRON)
+        near(found.pitch.tolerance, factor * 90 * P ** 0.4 * middle(thread) ** 0.1 * MICRON)
+        assert found.major.deviation == found.pitch.deviation == found.minor.deviation
+        if name[1] != "h":
+            a, b, off = {"g": (15, 11, 1.7), "f": (30, 11, 2.7), "e": (50, 11, 5.6)}[name[1]]
+            assert found.pitch.deviation == pytest.approx((a + b * P) * MICRON, abs=off * MICRON)
+    for thread, name, found in every({"metric": INTERNAL["metric"], "unified": ()}, internal):
+        P, factor = thread.P / MM, steps[name[0]]
+        near(found.pitch.tolerance, factor * 1.32 * 90 * P ** 0.4 * middle(thread) ** 0.1 * MICRON)
+        near(found.minor.tolerance, factor * (230 * P ** 0.7 if P >= 1 else 433 * P - 190 * P ** 1.22) * MICRON)
+
+
+def test_the_bolt_goes_into_the_hole_in_every_pair_of_classes():
+    inside = {(t.name, n): f for t, n, f in every(INTERNAL, internal)}
+    for thread, name, bolt in every(EXTERNAL, external):
+        for other in INTERNAL[thread.system]:
+            if (hole := inside.get((thread.name, other))) is None:
+                continue
+            for which in ("major", "pitch", "minor"):
+                assert getattr(hole, which).low >= getattr(bolt, which).high - 6e-4 * INCH, (thread.name, name, other, which)  # B1.1 rounds the hole's to 0.001 in
+        assert bolt.major.low > bolt.pitch.high > bolt.pitch.low > bolt.minor.high, (thread.name, name)
+    for (_, _), hole in inside.items():
+        assert hole.major.low > hole.pitch.high > hole.pitch.low > hole.minor.high > hole.minor.low
+
+
+def test_unified_tolerances_stand_in_the_ratios_of_b1_1():
+    """2B 1.3, 3B 0.975, 1B 1.95, 1A 1.5 and 3A 0.75 of 2A, each to the rounding of both limits."""
+    for thread in (t for t in THREADS.values() if t.system == "unified" and t.d >= 0.25 * INCH):
+        unit = external(thread, "2A").pitch.tolerance
+        for name, ratio, limits in (("1A", 1.5, external), ("3A", 0.75, external), ("1B", 1.95, internal), ("2B", 1.3, internal), ("3B", 0.975, internal)):
+            assert limits(thread, name).pitch.tolerance == pytest.approx(ratio * unit, abs=1.6e-4 * INCH)
+        assert external(thread, "2A").pitch.deviation == pytest.approx(0.3 * unit, abs=1e-4 * INCH) and external(thread, "3A").pitch.deviation == 0
+
+
+def test_sizes_are_those_of_iso_261_and_b1_1():
+    assert {t.d / MM: t.P / MM for t in THREADS.values() if "coarse" in t.words} | {7: 1, 9: 1.25, 11: 1.5} == pytest.approx(COARSE | {7: 1, 9: 1.25, 11: 1.5})
+    assert {"M9x1", "M10x1.25", "M14x1.5", "M12x1.25", "4-40", "10-32", "3/8-24", "1-12"} <= set(THREADS)
+    assert all(0 < t.P < t.d / 4 for t in THREADS.values())
+
+
+def test_stress_area_of_inch_threads_is_the_formula_of_b1_1():
+    for t in THREADS.values():
+        if t.system == "unified":
+            assert stress_area(t) == pytest.approx(math.pi / 4 * (t.d - 0.9743 * t.P) ** 2, rel=1e-4)
+
+
+@pytest.mark.parametrize("limits, thread, name, words", [
+    (external, "M8x1.25", "2A", "2A is not a class of external metric threads that is held here; give 4h, 6h, 6g"), (internal, "1/4-20", "6H", "give 1B, 2B, 3B"),
+    (external, "M4x0.7", "8g", "begins at a pitch of 0.8 mm, so give 6g"), (external, "10-32", "1A", "1A begins at 1/4 in; give 2A for #10-32 UNF."), (internal, "M8x1.25", "6h", "give 5H, 6H"),
+])
+def test_classes_that_are_not_there(limits, thread, name, words):
+    with pytest.raises(NotOffered) as refused:
+        limits(THREADS[thread], name)
+    assert words in str(refused.value)
+
+
+def test_drills():
+    assert [d.name for d in drills.near(0.0068, "metric", 3)] == ["6.8 mm", "6.7 mm", "6.9 mm"]
+    assert drills.near(0.201 * INCH, "inch", 1)[0].name == "#7" and drills.near(0.25 * INCH, "inch", 1)[0].name == "1/4 in"
+    for sizes in drills.LISTS.values():
+        assert all(a.size < b.size for a, b in pairwise(sizes)) and len({d.name for d in sizes}) == len(sizes)
