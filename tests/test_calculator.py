@@ -160,7 +160,8 @@ def test_a_value_outside_the_usual_is_remarked_on_where_it_was_entered():
     bore, = [r for r in evaluate(ring_gap, {"bore": "60.0001"}).remarks if r.field]
     assert bore.text.plain() == "Bore 60.0001 mm is outside the usual 20.000 mm to 60.000 mm: measure again before you trust what follows."
     assert bore.text.plain("inch").startswith("Bore 2.36221 in is outside the usual 0.78741 in to 2.36220 in")
-    assert not [r for r in evaluate(ring_gap, {"bore": "60"}).remarks if r.field]
+    assert not [r for end in ("20", "60") for r in evaluate(ring_gap, {"bore": end, "ring": "19"}).remarks if r.field]
+    assert [r for r in evaluate(ring_gap, {"bore": "19.999", "ring": "18"}).remarks if r.field == "bore"]
 
 
 # refusing

@@ -3,6 +3,7 @@ import contextlib
 import io
 import json
 import os
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -101,6 +102,27 @@ def test_the_check_of_shapes_finds_what_is_wrong():
         assert mismatch(wrong, {"a": NUMBER, "b": (TEXT, NULL), "c": (OPTIONAL, TEXT)})
 
 
+def names(shape):
+    """Every key of a shape."""
+    if isinstance(shape, dict):
+        yield from (k for k in shape if k is not str)
+    for inner in shape.values() if isinstance(shape, dict) else shape if isinstance(shape, (tuple, list)) else ():
+        yield from names(inner)
+
+
+def documented() -> str:
+    return (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8").partition("## The command and its JSON")[2].partition("\n## ")[0]
+
+
+def test_every_key_and_every_code_is_described():
+    told = set(re.findall(r'"?([a-z][a-z_-]*)"?', " ".join(re.findall(r"`([^`]*)`", documented()))))
+    assert not {key for shape in (RESULT, DECLARATION, LISTED, ERRORS) for key in names(shape)} - told
+    source = "".join(p.read_text(encoding="utf-8") for p in (ROOT / "calc").glob("*.py"))
+    codes = set(re.findall(r'(?:EntryError|refusal)\(\s*"([a-z-]+)"|(?:InputError|_refused)\([^,()]+(?:\([^()]*\))?, "([a-z-]+)"', source))
+    codes = {code for pair in codes for code in pair if code}
+    assert len(codes) > 15 and not codes - told, codes - told
+
+
 # list and show
 
 def test_list_names_every_calculator_in_the_order_of_the_work():
@@ -160,6 +182,19 @@ def test_entries_are_read_in_the_chosen_units_or_their_own():
     told = found["inputs"]["pocket_bore"]
     assert (told["entered"], told["entry"], told["unit"], told["value"]) == (True, "1 31/64", "in", 1.484375)
     assert not found["inputs"]["depth"]["entered"] and found["inputs"]["ring_material"]["value"] == "grey-iron"
+
+
+def test_what_was_left_out_is_null_and_what_stood_beside_comes_back():
+    _, found, _ = data("run", "seat-fit", "pocket_bore=37.5", "pocket_bore.part=25 °C")
+    assert found["inputs"]["pocket_bore"]["beside"] == {"part": "25 °C"} and "beside" not in found["inputs"]["depth"]
+    assert found["inputs"]["pocket_bore"]["si"] < 0.0375  # read warm, so smaller at 20 °C
+    assert {r["field"] for r in data("run", "seat-fit", "head_wall=27")[1]["remarks"]} == {None, "head_wall"}
+    _, shown, _ = data("show", "seat-fit")
+    assert shown["inputs"]["pocket_bore"]["feature"] == "head.seat_pocket_intake" and shown["inputs"]["friction"]["feature"] is None
+    assert shown["inputs"]["pocket_bore"]["tool"] and shown["inputs"]["friction"]["tool"] is None
+    text = run("show", "seat-fit").stdout
+    assert re.search(r"pocket_bore +Pocket bore: length, default 37.5 mm, 10 to 90 mm", text) and re.search(r"friction +Friction of ring on head: ratio, default 0.12, 0.02 to 0.6$", text, re.M)
+    assert re.search(r"interference +Interference, cold: length, mm", text) and "no unit" not in text
 
 
 def test_a_doubt_comes_back_beside_the_number():

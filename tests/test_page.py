@@ -15,7 +15,7 @@ from calc.page import calculator_html, live_parts
 from calc.page.html import children, el
 from calc.page.live import answer
 from calc.page.svg import _tick, figure, ticks
-from calc.quantity import LENGTH, RATIO, TEMPERATURE, from_unit
+from calc.quantity import LENGTH, RATIO, TEMPERATURE, from_unit, read
 from calc.result import Refused, Text, say
 from calc.working import form, given as named
 from tests.figures import faults, width
@@ -306,6 +306,133 @@ def test_dimensions_and_labels_stand_on_the_paper(ends, away, scale, name):
         Dimension((x1, y1), (x2, y2), n, away * scale, name), Label((x1, y1), "a", target=(x2, y2)), Label((0, 0), say("{n} deep", n=n))))
     svg, = drawn(drawing)
     assert not faults(svg)
+
+
+def numbers(path) -> list[tuple[float, float]]:
+    return [(float(x), float(y)) for x, y in re.findall(r"(-?[\d.]+) (-?[\d.]+)", path.get("d"))]
+
+
+def scales(group):
+    """Value → place on the paper along both axes, read off the numbers beside the grid's lines by two of them."""
+    texts = [e for e in group.iter("text")]
+    lines = [numbers(e) for e in classed(group, "grid")]
+    upright = sorted({a[0] for a, b in lines if a[0] == b[0]})
+    level = sorted({a[1] for a, b in lines if a[1] == b[1]})
+    below = [e for e in texts if e.get("text-anchor") == "middle"][:-1]
+    beside = [e for e in texts if e.get("text-anchor") == "end"][:len(level)]
+    assert len(below) == len(upright) and len(beside) == len(level)
+    found = []
+    for places, written, at in ((upright, below, "x"), (level, beside, "y")):
+        for place in places:
+            assert min(abs(float(e.get(at)) - (4 if at == "y" else 0) - place) for e in written) < 12  # each line has its number near it
+        values = [float(words(e).replace("−", "-")) for e in written]
+        ends = (places[0], places[-1]) if at == "x" else (places[-1], places[0])
+        found.append(lambda v, a=values[0], b=values[-1], p=ends[0], q=ends[1]: p + (v - a) / (b - a) * (q - p))
+    return found
+
+
+@given(points, st.booleans())
+def test_a_curve_runs_where_the_numbers_on_the_axes_say(curve, dots):
+    curve = sorted(curve)
+    plot = Plot("Plot", say("What is seen."), Axis("Size", SIZE), Axis("Head", TEMP), (Series("", tuple(curve), "points" if dots else "line"),), ((*curve[0], "here"),))
+    svg, = drawn(plot)
+    for system, (fx, fy) in {"metric": (1000, lambda t: t - 273.15), "inch": (1 / 0.0254, lambda t: t * 1.8 - 459.67)}.items():
+        group, = classed(svg, f"u-{system}")
+        across, up = scales(group)
+        placed = [(float(e.get("cx")), float(e.get("cy"))) for e in classed(group, "point")] if dots else numbers(classed(group, "curve")[0])
+        mark, = classed(group, "mark")
+        for (x, y), (px, py) in zip([*curve, curve[0]], [*placed, (float(mark.get("cx")), float(mark.get("cy")))], strict=True):
+            assert px == pytest.approx(across(x * fx), abs=0.02) and py == pytest.approx(up(fy(y)), abs=0.02)
+        assert words(group).endswith(f"Size, {SIZE.unit(system).symbol}Head, {TEMP.unit(system).symbol}")
+
+
+def test_a_drawing_is_to_scale_with_x_to_the_right_and_y_up():
+    plate, slot = box(0, 0, 0.08, 0.04), box(0.01, 0.02, 0.03, 0.03)
+    svg, = drawn(Drawing("T", say("Seen."), (Area(plate, "a"), Line(slot), Dimension((0.01, 0.02), (0.03, 0.02), named("d", "", SIZE, 0.02), 0.03, "d"))))
+    outline, = classed(svg, "ground")
+    (left, foot), _, (right, head), _ = numbers(outline)
+    scale = (right - left) / 0.08
+    assert right > left and head < foot and foot - head == pytest.approx(0.04 * scale, abs=0.02)
+    inner = numbers(classed(svg, "outline")[0])
+    for (x, y), (px, py) in zip(slot, inner):
+        assert (px, py) == (pytest.approx(left + x * scale, abs=0.02), pytest.approx(foot - y * scale, abs=0.02))
+    # the dimension line runs 30 mm off to the left of its direction, as long as what it measures, arrow tips at its ends
+    (x1, y1), (x2, y2) = numbers(classed(svg, "dim")[0])
+    assert y1 == y2 == pytest.approx(foot - 0.05 * scale, abs=0.02) and (x1, x2) == (pytest.approx(left + 0.01 * scale, abs=0.02), pytest.approx(left + 0.03 * scale, abs=0.02))
+    tips = [numbers(e) for e in classed(svg, "arrow")]
+    assert [t[0] for t in tips] == [(x1, y1), (x2, y2)]
+    assert all(p[0] > x1 for p in tips[0][1:]) and all(p[0] < x2 for p in tips[1][1:])  # and they point outwards, lines between them
+    assert all(sum(p[1] for p in t[1:]) / 2 == pytest.approx(y1, abs=0.02) for t in tips)
+    # its number stands over its middle, just above the line
+    for text in svg.iter("text"):
+        assert float(text.get("x")) == pytest.approx((x1 + x2) / 2, abs=0.02) and 3 < y1 - float(text.get("y")) < 6 and text.get("transform") is None
+    # extension lines from the part, a little past the dimension line
+    for (x, y), line in zip(((0.01, 0.02), (0.03, 0.02)), classed(svg, "thin")):
+        (sx, sy), (ex, ey) = numbers(line)
+        assert (sx, sy) == (pytest.approx(left + x * scale, abs=0.02), pytest.approx(foot - y * scale, abs=0.02)) and ex == sx and y1 - ey == pytest.approx(3, abs=0.02)
+
+
+def test_a_dimension_too_short_for_arrows_has_them_outside_and_one_upright_is_read_from_the_right():
+    shapes = (Area(box(0, 0, 0.08, 0.04), "a"), Dimension((0, 0), (0.002, 0), named("d", "", SIZE, 0.002), 0.0, ""), Dimension((0.08, 0), (0.08, 0.04), named("h", "", SIZE, 0.04), -0.01, "h"))
+    svg, = drawn(Drawing("T", say("Seen."), shapes))
+    short, tall = [numbers(e) for e in classed(svg, "dim")]
+    arrows = [numbers(e) for e in classed(svg, "arrow")]
+    assert arrows[0][0][0] - short[0][0] == pytest.approx(14, abs=0.02) and short[1][0] - arrows[1][0][0] == pytest.approx(14, abs=0.02)
+    assert all(p[0] < arrows[0][0][0] for p in arrows[0][1:]) and all(p[0] > arrows[1][0][0] for p in arrows[1][1:])
+    (ground,) = classed(svg, "ground")
+    assert tall[0][0] == tall[1][0] > max(x for x, _ in numbers(ground))  # moved off to the right
+    turned = [e for e in svg.iter("text") if e.get("transform")]
+    assert turned and all(e.get("transform").startswith("rotate(-90 ") for e in turned)
+
+
+def test_a_part_that_is_cut_away_is_drawn_as_nothing():
+    svg, = drawn(Drawing("T", say("Seen."), (Area(box(0, 0, 1, 1), "a"), Area((), "b"))))
+    assert not faults(svg) and len(classed(svg, "ground")) == 1 and len(list(svg.iter("pattern"))) == 1
+
+
+def test_a_name_with_a_subscript_is_set_low():
+    svg, = drawn(Drawing("T", say("Seen."), (Area(box(0, 0, 1, 1), "a"), Label((0.5, 0.5), "D_p wide", target=(0.1, 0.1)))))
+    text, = svg.iter("text")
+    assert [(e.text, e.get("dy")) for e in text] == [("p", "3"), (" wide", "-3")] and text.text == "D"
+    leader, = classed(svg, "thin")
+    assert numbers(leader)[1][0] == float(text.get("x"))
+
+
+# the form
+
+def form_of(id, given_presets=None):
+    return page(calculator_html(id, given_presets)).find(".//form")
+
+
+def test_signs_that_a_number_pad_lacks_fit_what_is_asked_for():
+    fields = {e.find(".//*[@data-entry]").get("name"): e for e in form_of("seat-fit").iter() if e.get("data-field") is not None}
+
+    def keys(name):
+        return [b.get("data-key") for b in fields[name].iter("button")]
+    assert keys("pocket_bore")[:3] == ["/", " ", " ± "] and {" mm", " in"} <= set(keys("pocket_bore"))  # read with a tool, so it may carry a doubt
+    assert keys("ring_temperature")[0] == "−" and " ± " not in keys("ring_temperature") and {" °C", " °F"} <= set(keys("ring_temperature"))
+    assert keys("friction") == [" %", " ‰", " ppm"] and keys("ring_material") == []
+
+
+def test_what_rarely_changes_and_warm_readings_are_folded():
+    folds = {e.get("data-keep"): e for e in form_of("seat-fit").iter("details")}
+    assert list(folds) == ["more", "warm"] and words(folds["more"].find("summary")) == "8 more that rarely change"
+    assert {e.get("name") for e in folds["warm"].iter("input")} == {f"{i.name}.{part}" for i in stations.find("seat-fit").inputs for part in i.parts} != set()
+    assert all(e.get("value") == "" and e.get("placeholder") == " " for e in folds["warm"].iter("input"))
+    assert not [e for e in form_of("units").iter("details")]
+
+
+def test_a_grid_has_a_field_for_every_cell_in_order_and_its_unit_over_the_column():
+    i = next(i for i in stations.find("chamber-volume").inputs if isinstance(i, Grid))
+    table = form_of("chamber-volume").find(".//table")
+    rows = table.findall("tbody/tr")
+    assert [[e.get("name") for e in row.iter("input")] for row in rows] == [[f"{i.name}.{r}.{c}" for c in range(1, len(i.columns) + 1)] for r in range(1, len(i.rows) + 1)]
+    assert [words(row.find("th")) for row in rows] == list(i.rows)
+    heads = table.findall("thead/tr/th")
+    assert len(heads) == len(i.columns) and all(column.form.unit(s).symbol in inside(head, s) for head, column in zip(heads, i.columns) for s in ("metric", "inch"))
+    cell = i.cells[0, 0]
+    first = form_of("chamber-volume", {cell.name: near(cell.form, i.default_value[0][0])}).find(".//table//input")
+    assert first.get("data-preset") and first.get("value") == cell.form.bare(float(read(first.get("data-preset"), cell.form.kind).value), "metric")
 
 
 def test_a_drawing_says_whether_it_is_to_scale():

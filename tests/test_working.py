@@ -212,6 +212,7 @@ def test_quantities_carry_their_units_into_the_line(data, system):
     worked = step("y", name, form(shape, 3), expression)
     reader = Reader({u.symbol: (u.factor, u.offset) for u in (mm, mm2)}, {k: mpmath.mpf(v.numerator) / v.denominator for k, v in exact.items()})
     want = mpmath.mpf(expected.numerator) / expected.denominator
+    assert abs(float(worked) - want) <= 1e-12 * sum(abs(v) for v in (*exact.values(), expected))
     for text in (*halves(worked, system), *(mathml_text(row, system).removeprefix("y").removeprefix(" = ") for row in maths(worked)[:2])):
         assert close(reader.read(text), want), text
 
@@ -222,6 +223,16 @@ def test_a_temperature_below_zero_is_bracketed_behind_a_sign():
     assert line_text(n, "metric") == "d = t_2 − t_1 = 20 °C − (−10 °C) = 30 K"
     assert line_text(n, "inch") == "d = t_2 − t_1 = 68 °F − 14 °F = 54 °F"
     assert mathml_text(maths(n)[1], "metric") == " = 20\u00a0°C − (−10\u00a0°C)"
+
+
+def test_a_quantity_counted_in_a_unit_and_made_of_it_again():
+    """An empirical rule for degrees Fahrenheit and one for inches, by hand."""
+    warm = named("T", "", form(TEMPERATURE, 0), 293.15)
+    assert float(in_unit(warm, TEMPERATURE.inch)) == in_unit(293.15, TEMPERATURE.inch) == 68.0
+    assert float(of_unit(in_unit(warm, TEMPERATURE.inch) + 9, TEMPERATURE, TEMPERATURE.inch)) == pytest.approx(298.15, abs=1e-9)
+    assert of_unit(77.0, TEMPERATURE, TEMPERATURE.inch) == pytest.approx(298.15, abs=1e-9) and of_unit(2.0, LENGTH, LENGTH.inch) == 0.0508
+    with pytest.raises(DimensionError):
+        of_unit(2.0, LENGTH, PRESSURE.metric)
 
 
 x, y, z = (named(letter, "", SHARE, value) for letter, value in (("x", 2.0), ("y", 3.0), ("z", -5.0)))

@@ -3,7 +3,7 @@ from calc.calculator import Calculator
 from calc.inputs import WARM, Choice, Grid, Quantity, Taken, with_unit
 from calc.open_input import Open
 from calc.page.html import Html, both, children, el, symbol
-from calc.quantity import LENGTH, TEMPERATURE
+from calc.quantity import LENGTH, TEMPERATURE, to_unit
 from calc.working import form as form_of
 
 
@@ -42,7 +42,7 @@ def _field(taken: Taken, anchor: str, presets: dict) -> Html:
         keys = None  # letters are typed here, so the whole keyboard is up
     else:
         entry = _entry(declared.name, id, declared.form, taken.value, preset, described)
-        keys = _keys(declared.label, [declared.form], declared.hard_range[0] < 0, declared.measured)
+        keys = _keys(declared.label, [declared.form], _signed(declared), declared.measured)
     return el("div", label, el("div", entry, class_="entry"), keys, _message(id, declared.name),
               el("p", hint, id=f"{id}-hint", class_="hint") if hint else None, class_="field", data_field=True)
 
@@ -86,7 +86,7 @@ def _grid(taken: Taken, anchor: str, presets: dict) -> Html:
     table = el("table", el("thead", el("tr", el("td"), *heads)), el("tbody", *rows), data_grid=True,
                class_="cells named" if any(len(row) > 3 for row in declared.rows) else "cells")  # the theme wraps a table without a class
     shapes = list(dict.fromkeys(column.form for column in declared.columns))
-    signed = any(declared.cells[0, c].hard_range[0] < 0 for c in range(len(declared.columns)))
+    signed = any(_signed(declared.cells[0, c]) for c in range(len(declared.columns)))
     return el("fieldset", el("legend", declared.label), table, _keys(declared.label, shapes, signed, declared.measured),
               _message(id, declared.name), el("p", hint, id=f"{id}-hint", class_="hint"), class_="field grid", data_field=True)
 
@@ -111,6 +111,11 @@ def _hint(declared) -> str:
     tool = f"Measure with {declared.tool}." if declared.measured else ""
     left = "May be left empty." if getattr(declared, "optional", False) else ""
     return " ".join(filter(None, (tool, declared.hint, left)))
+
+
+def _signed(declared: Quantity) -> bool:
+    """Whether a number below zero may be entered, in either unit: −20 °C lies above zero in kelvin."""
+    return any(to_unit(declared.hard_range[0], declared.form.unit(system)) < 0 for system in ("metric", "inch"))
 
 
 def _keys(label: str, shapes: list, signed: bool, doubtful: bool) -> Html:

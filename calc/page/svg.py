@@ -130,7 +130,7 @@ def _dimension(d: Dimension, at, scale) -> Html:
     run = ((a[0] - ux * 14, a[1] - uy * 14), (b[0] + ux * 14, b[1] + uy * 14)) if outside else (a, b)
     arrows = [_arrow(a, (ux * way, uy * way)), _arrow(b, (-ux * way, -uy * way))]
     turn = math.degrees(math.atan2(uy, ux))
-    turn = turn - 180 if turn > 90.1 else turn + 180 if turn < -89.9 else turn
+    turn = turn - 180 if turn > 89.9 else turn + 180 if turn < -90.1 else turn  # to be read from below or from the right (ISO 129-1, from memory)
     mid = ((a[0] + b[0]) / 2, (a[1] + b[1]) / 2)
     lift = 4.5  # the number stands on the line, on the side that is up on the paper
     up = (math.sin(math.radians(turn)), -math.cos(math.radians(turn)))
