@@ -116,7 +116,7 @@ class LiveCalculator extends HTMLElement {
     // A cell of a grid has its sentence below the grid.
     const place = [name, name.split(".")[0]].map((known) => this.querySelector(`[data-message-for="${CSS.escape(known)}"]`)).find(Boolean);
     if (!place) return false;
-    place.textContent = text;
+    place.textContent = [place.textContent, text].filter(Boolean).join(" "); // several cells of a grid share one place
     place.dataset.kind = kind;
     place.hidden = false;
     if (kind === "error") {
