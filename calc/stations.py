@@ -4,7 +4,7 @@ from importlib import import_module
 
 from calc.calculator import Calculator
 
-STATIONS = ("measuring", "heads")
+STATIONS = ("measuring", "heads", "threads")
 
 
 def station(name: str):

@@ -34,6 +34,11 @@ TABLES = (
     "tests.measuring.size_at_20_checks",
     "tests.measuring.round_and_taper_checks",
     "tests.measuring.stack_up_checks",
+    "tests.formulas.screw_threads_checks",
+    "tests.threads.thread_limits_checks",
+    "tests.threads.tap_drill_checks",
+    "tests.threads.engagement_checks",
+    "tests.threads.three_wire_checks",
 )
 
 KINDS = {

@@ -11,13 +11,18 @@ from calc.materials import MATERIALS, REFERENCE
 from calc.page.html import Html, both, children, el
 from calc.quantity import EXPANSION, LENGTH, MODULUS, quantity
 from calc.result import Table
-from calc.standards import iso_286
+from calc.formulas.screw_threads import FULL_CUT, drill_for
+from calc.standards import drills, iso_286
+from calc.standards.threads import THREADS, Zone, external, internal
 from calc.working import Form, form
 
 EDGE, DEVIATION, SIZE = form(LENGTH, 0, "mm", "in"), form(LENGTH, 0, "µm", "thou"), form(LENGTH, 3)
 SMALLEST, LARGEST = 3, 180  # mm: from a valve stem to the largest bore of an engine like these
 HOLES = ("G7", "H6", "H7", "H8", "K7", "N7", "P7")
 SHAFTS = ("f7", "g6", "h6", "k6", "n6", "p6", "r6", "s6", "u6")
+ENGINE_THREADS = ("M6x1", "M7x1", "M8x1.25", "M8x1", "M9x1", "M10x1.5", "M10x1.25", "M10x1", "M12x1.75", "M12x1.5", "M12x1.25", "M14x1.5", "M14x1.25", "M16x1.5", "M18x1.5",
+                  "10-24", "10-32", "1/4-20", "1/4-28", "5/16-18", "5/16-24", "3/8-16", "3/8-24", "7/16-14", "7/16-20", "1/2-13", "1/2-20")
+TAP_SHARE = 0.75  # of full thread, common practice, no source
 UNDERSIZES = ("0.25 mm", "0.50 mm", "0.75 mm", "1.00 mm", "0.010 in", "0.020 in", "0.030 in", "0.040 in")  # common practice, no source
 
 
@@ -53,12 +58,26 @@ def undersizes() -> Table:
     return Table("Regrind undersizes", ("Called", _with_unit("Journal smaller by,", SIZE), _with_unit("Off each side, and shell wall thicker by,", SIZE)), tuple(rows))
 
 
+def threads() -> Table:
+    """Limits of bolt and hole in the usual classes, and the drill that leaves three quarters of thread, of either list."""
+    rows = []
+    for name in ENGINE_THREADS:
+        thread = THREADS[name]
+        bolt, hole = (external(thread, "6g"), internal(thread, "6H")) if thread.system == "metric" else (external(thread, "2A"), internal(thread, "2B"))
+        ideal = drill_for(thread.d, thread.P, TAP_SHARE, FULL_CUT)
+        drill = both(*(drills.choose(ideal, which, lambda size: hole.minor.low - 1e-10 <= size <= hole.minor.high + 1e-10).name.replace(" ", "\u00a0") for which in ("metric", "inch")))
+        rows.append((thread.words.removesuffix(" coarse"), *(_span(zone) for zone in (bolt.major, bolt.pitch, hole.minor, hole.pitch)), drill))
+    return Table("Threads of engines: 6g and 6H, or 2A and 2B", ("Thread", *(_with_unit(words, SIZE) for words in (
+        "Bolt, outside", "Bolt, pitch diameter", "Hole, bore", "Hole, pitch diameter")), "Tap drill"), tuple(rows))
+
+
 TABLES: dict[str, Callable[[], Table]] = {
     "iso-286 holes": iso_286_holes,
     "iso-286 shafts": iso_286_shafts,
     "it-grades": it_grades,
     "materials": materials,
     "undersizes": undersizes,
+    "threads": threads,
 }
 
 
@@ -87,6 +106,11 @@ def _bare(shape: Form, value: float, signed: bool = False) -> Html:
     """A value without its unit, in both systems; `signed` shows a plus too."""
     plus = "+" if signed and value > 0 else ""
     return both(*(plus + shape.bare(value, system) for system in ("metric", "inch")))
+
+
+def _span(zone: Zone) -> Html:
+    """Least and most of a diameter."""
+    return children(_bare(SIZE, zone.low), "–", _bare(SIZE, zone.high))
 
 
 def _with_unit(words: str, shape: Form) -> Html:

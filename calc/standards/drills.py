@@ -30,3 +30,9 @@ LISTS = {"metric": METRIC, "inch": INCHES}
 def near(size: float, which: str, count: int = 5) -> list[Drill]:
     """The `count` drills of a list, "metric" or "inch", nearest to a size in m, nearest first."""
     return sorted(LISTS[which], key=lambda drill: (abs(drill.size - size), drill.size))[:count]
+
+
+def choose(size: float, which: str, fits) -> Drill:
+    """Of the drills near a size in m, the nearest that `fits`, a function of its size, accepts; the nearest of all where none does."""
+    around = near(size, which, 7)
+    return next((drill for drill in around if fits(drill.size)), around[0])

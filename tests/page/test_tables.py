@@ -77,6 +77,15 @@ def test_materials_growth_goes_with_their_expansion():
     assert float(told["Al–Si casting alloy, T6"][1]) == pytest.approx(2 * float(told["Grey cast iron, 250 grade"][1]), abs=1)
 
 
+def test_threads_are_those_of_the_standards_tables_with_their_usual_drills():
+    """ISO 965-2 from memory, ASME B1.1 as screw_thread_lib 0.0.6 has it; drills as bd_warehouse 0.4.0 has them for soft metal."""
+    told, inch = ({row[0]: row[1:] for row in rows("threads", system)} for system in ("metric", "inch"))
+    assert told["M8×1.25"] == ["7.760–7.972", "7.042–7.160", "6.647–6.912", "7.188–7.348", "6.8\u00a0mm"]
+    assert told["M14×1.5"][1:] == ["12.854–12.994", "12.376–12.676", "13.026–13.216", "12.5\u00a0mm"]
+    assert inch["1/4-20 UNC"] == ["0.24080–0.24890", "0.21270–0.21640", "0.19600–0.20700", "0.21750–0.22240", "#7"]
+    assert inch["3/8-24 UNF"][-1] == "Q" and inch["5/16-18 UNC"][-1] == "F" and head("threads", "inch")[1] == "Bolt, outside in"
+
+
 def test_every_table_is_markup_with_its_anchor_and_a_name_for_the_ear():
     for name in tables.TABLES:
         html = table_html(name, "here")
@@ -85,5 +94,5 @@ def test_every_table_is_markup_with_its_anchor_and_a_name_for_the_ear():
 
 
 def test_an_unknown_table_is_refused_with_those_there_are():
-    with pytest.raises(KeyError, match="there is no table 'iso'; there are iso-286 holes, iso-286 shafts, it-grades, materials, undersizes"):
+    with pytest.raises(KeyError, match="there is no table 'iso'; there are iso-286 holes, iso-286 shafts, it-grades, materials, undersizes, threads"):
         table_html("iso", "iso")
