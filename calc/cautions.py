@@ -17,3 +17,4 @@ AIRCRAFT = Caution("aircraft", "On an aircraft engine only the approved data and
 SPRING = Caution("spring", "A compressed valve spring holds enough to blind. Goggles, a compressor that cannot slip, and never your face over it.")
 SPINNING = Caution("spinning", "A wheel or disc that bursts kills. Never run one above its marked speed, and stand out of its plane.")
 SOLVENT = Caution("solvent", "Solvent vapour burns and harms. Open the door, no flame or spark, gloves on.")
+SHEET = Caution("sheet", "Sheet that catches on a drill spins and cuts to the bone. Clamp it to wood, goggles on, no gloves near the drill, and take off the burr before you handle it.")

@@ -39,6 +39,9 @@ TABLES = (
     "tests.threads.tap_drill_checks",
     "tests.threads.engagement_checks",
     "tests.threads.three_wire_checks",
+    "tests.threads.insert_install_checks",
+    "tests.threads.torque_preload_checks",
+    "tests.threads.sheet_insert_checks",
 )
 
 KINDS = {

@@ -99,9 +99,14 @@ def _verdict(used, yields, hole_strips, bolt_strips, strips, breaks, wanted, thr
 
 def _plot(length, hole_strips, bolt_strips, breaks, wanted, thread) -> Plot:
     L = float(length)
-    end = max(1.15 * L, min(1.15 * float(wanted), 3 * thread.d))
-    ends = (LEAST_TURNS * thread.P, end)
+    start, end = LEAST_TURNS * thread.P, max(1.5 * L, min(1.5 * float(wanted), 3 * thread.d))
+    top = 1.2 * max(float(breaks), min(float(hole_strips), float(bolt_strips)) * end / L)
+
+    def line(force):
+        """Stripping force over length, as far as the figure goes."""
+        until = max(min(end, top * L / float(force)), 1.01 * start)
+        return tuple((x, float(force) * x / L) for x in (start, until))
     return Plot("Force over length of engagement", say("At {l} the hole's thread strips at {n}, the bolt's at {s}; the bolt breaks at {b}.", l=length, n=hole_strips, s=bolt_strips, b=breaks),
                 Axis("Full threads engaged", LONG), Axis("Force", LOAD),
-                (Series("hole strips", tuple((x, float(hole_strips) * x / L) for x in ends)), Series("bolt strips", tuple((x, float(bolt_strips) * x / L) for x in ends), "dashed"),
-                 Series("bolt breaks", tuple((x, float(breaks)) for x in ends), "limit")), ((L, min(float(hole_strips), float(bolt_strips)), "yours"),))
+                (Series("hole strips", line(hole_strips)), Series("bolt strips", line(bolt_strips), "dashed"),
+                 Series("bolt breaks", ((start, float(breaks)), (end, float(breaks))), "limit")), ((L, min(float(hole_strips), float(bolt_strips)), "yours"),))

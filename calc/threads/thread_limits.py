@@ -7,6 +7,7 @@ from calc.standards.threads import HEIGHT
 from calc.threads.sizes import FITS, NOTHING, SIZE, SIZES, known, length, pair, standard
 
 BOLT, HOLE = "bolt", "hole"
+ENLARGED = 2  # more, and the widest tolerances would eat up the thread
 PARTS = {BOLT: "Bolt, stud or screw", HOLE: "Tapped hole or nut"}
 
 
@@ -123,7 +124,7 @@ def _table(hole, bolt) -> Table:
 def profile(thread, hole, bolt) -> Drawing:
     """Both threads cut along the axis over two pitches; deviations drawn larger than they are, by as much as makes them plain."""
     P, H = thread.P, HEIGHT * thread.P
-    k = 0.3 * H / max(bolt.pitch.deviation + bolt.major.tolerance, hole.minor.tolerance + hole.minor.deviation)
+    k = ENLARGED
     across = [2 * P * i / 64 for i in range(65)]
 
     def wave(x):
@@ -148,4 +149,4 @@ def profile(thread, hole, bolt) -> Drawing:
               Label((-0.12 * P, -0.04 * H), "pitch line", "end"))
     return Drawing("Threads and their tolerances", say(
         "Hole {h} above, bolt {b} below, cut along the axis; the closely hatched bands are the tolerances: {tb} on the bolt's pitch diameter, {th} on the hole's.",
-        h=hole.name, b=bolt.name, tb=length(bolt.pitch.tolerance), th=length(hole.pitch.tolerance)), shapes, f"play and tolerances drawn about {round(k)} times larger than they are")
+        h=hole.name, b=bolt.name, tb=length(bolt.pitch.tolerance), th=length(hole.pitch.tolerance)), shapes, f"play and tolerances drawn {ENLARGED} times as large as they are")

@@ -3,7 +3,7 @@ from math import pi
 
 from calc import sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, measured
-from calc.drawing import Area, Drawing, Label, Line, arc
+from calc.drawing import Area, Drawing, Label, Line, arc, clip
 from calc.formulas import screw_threads as screw
 from calc.quantity import LENGTH, RATIO
 from calc.result import impossible, note, say, warning
@@ -90,13 +90,12 @@ def _drawing(thread, reading, wire, found) -> Drawing:
     core = 1.6 * P  # drawn half thickness of the bolt at its pitch line
     shapes, up = [], []
     centre = core - H / 2 + w  # a wire of radius w/2 between flanks of 30°: (w/2)/sin 30° above the sharp groove's bottom
-    for i in range(-2, 3):
+    for i in range(-3, 4):
         x = i * P
         up += [(x - P / 2 + P / 16, core + 3 * H / 8), (x - P / 8, core - H / 4), (x + P / 8, core - H / 4), (x + P / 2 - P / 16, core + 3 * H / 8)]
     down = [(x + P / 2, -y) for x, y in up]
     left, right = -2.4 * P, 2.4 * P
-    up, down = ([(min(max(x, left), right), y) for x, y in side] for side in (up, down))
-    shapes.append(Area((*up, *reversed(down)), "a"))
+    shapes.append(Area(clip((*up, *reversed(down)), left, -2 * core, right, 2 * core), "a"))
     for x, y in ((0, centre), (P, centre), (P / 2, -centre)):
         shapes.append(Area(arc((x, y), w / 2, 0, 2 * pi, 40), ""))
         shapes.append(Line(arc((x, y), w / 2, 0, 2 * pi, 40)))

@@ -6,7 +6,7 @@ import inspect
 
 import pytest
 
-from calc.formulas import leak, press_fit, seat_geometry, spring, warm_reading
+from calc.formulas import bolt_torque, leak, press_fit, seat_geometry, spring, warm_reading
 from calc.working import PURE, Number
 
 LENGTH, AREA, VOLUME, TIME = (1, 0, 0, 0), (2, 0, 0, 0), (3, 0, 0, 0), (0, 0, 1, 0)
@@ -97,6 +97,11 @@ CASES = [
     (spring.endurance_share, (P, P, (398e6, STRESS), (534e6, STRESS), (1200e6, STRESS)), PURE),
     (spring.active_mass, (WIRE, COIL, TURNS, (7850.0, DENSITY)), MASS),
     (spring.surge_frequency, (RATE, (0.04, MASS)), FREQUENCY),
+    (bolt_torque.thread_lever, (SMALL, OUTER, MU), LENGTH),
+    (bolt_torque.lever, (SMALL, OUTER, OUTSIDE, MU, MU), LENGTH),
+    (bolt_torque.friction_of, (MU, OUTER, SMALL, INNER, OUTSIDE), PURE),
+    (bolt_torque.twist, (OUTER, SMALL), PURE),
+    (bolt_torque.together, (P, MU), STRESS),
     (warm_reading.at_reference, (OUTER, ALPHA, ALPHA, HOT, COLD, COLD), LENGTH),
     (warm_reading.temperature_doubt, (OUTER, ALPHA, ALPHA, (1.0, KELVIN), (2.0, KELVIN)), LENGTH),
     (warm_reading.expansion_doubt, (OUTER, ALPHA, STRAIN, HOT, COLD), LENGTH),
@@ -115,6 +120,6 @@ def test_traced_number_has_the_value_and_the_dimensions(formula, inputs, dims):
 def test_no_formula_is_left_out():
     """All but those for drawings, which return several numbers."""
     drawn = {press_fit.inner_stress, press_fit.outer_stress, seat_geometry.section}
-    formulas = {f for module in (press_fit, seat_geometry, leak, spring, warm_reading) for _, f in inspect.getmembers(module, inspect.isfunction)
+    formulas = {f for module in (bolt_torque, press_fit, seat_geometry, leak, spring, warm_reading) for _, f in inspect.getmembers(module, inspect.isfunction)
                 if f.__module__ == module.__name__}
     assert formulas - drawn == {f for f, _, _ in CASES}

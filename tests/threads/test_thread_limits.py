@@ -64,5 +64,5 @@ def test_refusals(entries, field, words):
 
 def test_the_drawing_says_how_much_it_exaggerates():
     figure, = run().figures
-    assert "times larger than they are" in figure.exaggerated
+    assert "2 times as large as they are" in figure.exaggerated
     assert "0.118 mm on the bolt's pitch diameter, 0.160 mm on the hole's" in figure.alt.plain()

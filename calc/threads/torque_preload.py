@@ -1,0 +1,146 @@
+"""What a torque makes of a bolt: preload and its spread by friction, stress, share of yield, and the other way round."""
+from calc import cautions, sources
+from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.drawing import Axis, Plot, Series
+from calc.formulas import bolt_torque as bolt
+from calc.quantity import AREA, FORCE, LENGTH, RATIO, STRESS, TORQUE
+from calc.result import Table, impossible, note, say, warning
+from calc.standards.threads import THREADS, stress_area
+from calc.threads import sizes
+from calc.threads.sizes import SIZE
+from calc.working import PI, form, sqrt, step
+
+KN, NM, FRICTION, SHARE, MPA, SMALL = (form(FORCE, 1, "kN", "lbf"), form(TORQUE, 1), form(RATIO, 3), form(RATIO, 0, "%", "%"), form(STRESS, 0), form(LENGTH, 2))
+CLASSES = {  # least yield, MPa: ISO 898-1 and ISO 3506-1, SAE J429; from memory
+    "5.6": ("5.6", 300), "8.8": ("8.8", 640), "10.9": ("10.9", 940), "12.9": ("12.9", 1100), "a2-70": ("A2-70, stainless", 450),
+    "grade-5": ("Grade 5", 634), "grade-8": ("Grade 8", 896)}
+THICK_8_8 = 660e6  # Pa, class 8.8 over 16 mm
+STATES = (("A: wax or molybdenum paste", 0.04, 0.10), ("B: oiled or greased", 0.08, 0.16), ("C: dry, as it came", 0.14, 0.24))  # VDI 2230-1, table A5, from memory
+USUAL_BEARING = 1.3  # × d: mean of a hexagon's face and a medium hole
+TARGET = 0.9  # of yield, torsion counted: VDI 2230
+
+
+class Out(Outputs):
+    preload = Output("Preload", "F", KN, main=True)
+    torque = Output("Torque", "T", NM, main=True)
+    low = Output("Preload, rough end of the band", "F_low", KN)
+    high = Output("Preload, slippery end of the band", "F_high", KN)
+    stress = Output("Stress, pull and twist together", "σ_v", MPA)
+    used = Output("Share of yield used", "U", SHARE)
+    used_high = Output("Share of yield used, slippery end", "U_high", SHARE, main=True)
+    most = Output("Preload at 90 % of yield", "F_90", KN)
+    torque_most = Output("Torque at 90 % of yield", "T_90", NM)
+    nut_factor = Output("Nut factor that this friction makes", "K_n", FRICTION)
+    lost = Output("Share of the torque that rubs away", "R", SHARE)
+
+
+@calculator(
+    "torque-preload", "Torque and preload", Out,
+    purpose="What preload does this torque make, and how far from yield does it leave the bolt?",
+    finds=("bolt torque", "tightening torque", "clamp load", "preload", "nut factor", "K factor", "friction of thread", "oiled or dry", "stretch", "yield of a stud"),
+    sources=(sources.ISO_16047, sources.VDI_2230, sources.STRESS_AREA, sources.BOLT_CLASSES, sources.PRACTICE),
+    cautions=(cautions.MAKER_FIRST, cautions.AIRCRAFT))
+def torque_preload(
+    torque: given("Torque", "T_g", NM, hard=("0.1 N·m", "2000 N·m"), usual=("1 N·m", "400 N·m"), feature="torque.head_nut", hint="Not used where the preload is given."),
+    thread: choice("Thread", sizes.SIZES) = "M10x1.5",
+    strength: choice("Class of the bolt or stud", {id: words for id, (words, _) in CLASSES.items()}) = "8.8",
+    thread_friction: given("Friction in the thread", "µ_G", FRICTION, hard=("0.03", "0.5"), usual=("0.06", "0.25"), hint="Oiled about 0.12, dry 0.14 to 0.24.") = "0.12",
+    head_friction: given("Friction under nut or head", "µ_K", FRICTION, hard=("0.03", "0.5"), usual=("0.06", "0.25")) = "0.12",
+    known: choice("Given is", {"torque": "The torque", "preload": "The preload wanted"}, fold=True) = "torque",
+    wanted: given("Preload wanted", "F_g", KN, hard=("0.05 kN", "1000 kN"), usual=("0.5 kN", "300 kN"), fold=True, hint="Used where the preload is given.") = "20 kN",
+    needed: given("Preload that the joint needs, least", "F_n", KN, hard=("0.05 kN", "1000 kN"), fold=True, optional=True) = "",
+    nut_factor: given("Nut factor, instead of friction", "K", FRICTION, hard=("0.08", "0.35"), usual=("0.1", "0.3"), fold=True, optional=True,
+                      hint="Torque over preload times nominal diameter; taken as the same friction in thread and under the nut.") = "",
+    bearing: measured("Mean diameter that nut or head rubs on", "D_b", SMALL, tool="a calliper: half of outside plus hole", hard=("2 mm", "80 mm"), fold=True, optional=True,
+                      hint="Left empty, 1.3 diameters, as of a hexagon.") = "",
+    yields: given("Yield stress, instead of the class", "R_g", MPA, hard=("50 MPa", "2500 MPa"), usual=("200 MPa", "1400 MPa"), fold=True, optional=True) = "",
+    spread: given("Friction may be off by", "w", form(RATIO, 0, "%", "%"), hard=("0 %", "60 %"), usual=("10 %", "40 %"), fold=True) = "25 %",
+):
+    """Preload from torque by ISO 16047, stress as VDI 2230 counts it: pull and twist together, at the end of tightening.
+
+    Friction is what decides, and nobody knows it to better than a quarter: the band is shown. Elastic up to the yield that the
+    class promises; beyond, the preload shown is more than there is. Elongation, settling and heat are not in it.
+    """
+    size = THREADS[thread]
+    P, d = sizes.pitch(size), sizes.nominal(size)
+    d_2 = sizes.known("d_2", "Basic pitch diameter", size.pitch_diameter, sizes.standard(size))
+    area = number("A_s", "Stress area", form(AREA, 2), stress_area(size), sources.STRESS_AREA)
+    d_s = step("d_s", "Diameter of that area", SIZE, sqrt(4 * area / PI), sources.STRESS_AREA)
+    rub = step("D_K", "Mean diameter under nut or head", SMALL, USUAL_BEARING * d if bearing is None else bearing, sources.PRACTICE)
+    if rub <= d:
+        raise impossible("bearing", "is {b}, not larger than the thread of {d}; give half the sum of the face's outside and its hole", b=rub, d=d)
+    if nut_factor is None:
+        mu_g, mu_k = thread_friction, head_friction
+    else:
+        mu_g = mu_k = step("µ", "Friction that the nut factor means", FRICTION, bolt.friction_of(nut_factor, d, P, d_2, rub), sources.ISO_16047)
+        if mu_g <= 0:
+            raise impossible("nut_factor", "is {k}, less than the slope of the thread alone takes; give more", k=nut_factor)
+    base = CLASSES[strength][1] * 1e6
+    R = number("R_p", "Yield stress", MPA, THICK_8_8 if strength == "8.8" and size.d > 0.016 + 1e-9 else base, sources.BOLT_CLASSES) if yields is None else yields
+
+    def per_force(slip=1.0, tag="", words=""):
+        thread_lever = step(f"a{tag}", f"Torque in the thread over preload{words}", SIZE, bolt.thread_lever(P, d_2, mu_g * slip), sources.ISO_16047)
+        return thread_lever, step(f"b{tag}", f"Torque over preload{words}", SIZE, thread_lever + rub / 2 * (mu_k * slip), sources.ISO_16047)
+    (thread_lever, lever), (_, rough), (lever_g_high, slippery) = per_force(), per_force(1 + spread, "_r", ", rough end"), per_force(1 - spread, "_s", ", slippery end")
+    if known == "torque":
+        T = Out.torque(torque)
+        F = Out.preload(T / lever, sources.ISO_16047)
+    else:
+        F = Out.preload(wanted)
+        T = Out.torque(F * lever, sources.ISO_16047)
+    low, high = Out.low(T / rough, sources.ISO_16047), Out.high(T / slippery, sources.ISO_16047)
+    twist = step("κ", "Shear over tension", FRICTION, bolt.twist(d_s, thread_lever), sources.VDI_2230)
+    twist_high = step("κ_s", "Shear over tension, slippery end", FRICTION, bolt.twist(d_s, lever_g_high), sources.VDI_2230)
+    stress = Out.stress(bolt.together(F / area, twist), sources.VDI_2230)
+    used, used_high = Out.used(stress / R), Out.used_high(bolt.together(high / area, twist_high) / R, sources.VDI_2230)
+    most = Out.most(TARGET * R * area / bolt.together(1, twist), sources.VDI_2230)
+    torque_most = Out.torque_most(most * lever, sources.ISO_16047)
+
+    def knm(value):
+        return number("", "", KN, value)
+    if used_high > 1:
+        verdict = ("fail", say("May yield: {u} of yield when slippery", u=used_high), say(
+            "Do not use that torque. At most {t} keeps even a slippery one at 90 %; a stronger class, or the maker's own torque and state of the thread, may allow more.",
+            t=number("", "", NM, _safe(float(R), float(area), d_s, lever_g_high, slippery))))
+    elif needed is not None and low < needed:
+        verdict = ("fail", say("Too slack: {f} when rough", f=low), say("{n} is needed. Clean and oil the thread so that it slips as told, then {t} makes it even at the rough end.",
+                                                                         n=needed, t=number("", "", NM, float(needed) * float(rough))))
+    elif used_high > TARGET:
+        verdict = ("attention", say("Near yield: {u} when slippery", u=used_high), "It holds, with nothing to spare. Tighten it in steps with a wrench that was checked, and do not oil what the maker wants dry.")
+    else:
+        verdict = ("pass", say("Preload {f}, {u} of yield", f=F, u=used), say("Expect {low} to {high}. Clean thread and face, oil as the maker says, tighten in two or three steps.", low=low, high=high))
+    states = []
+    for words, slick, stiff in STATES:
+        F_most, F_least = (float(T) / float(bolt.lever(size.P, size.pitch_diameter, float(rub), mu, mu)) for mu in (slick, stiff))
+        states.append((words, f"{slick:.2f} to {stiff:.2f}", say("{a} to {b}", a=knm(F_least), b=knm(F_most)), number("", "", SHARE, float(_share(F_most, slick, size, float(area), float(R))))))
+    return answer(
+        F, T, low, high, stress, used, used_high, most, torque_most, Out.nut_factor(lever / d), Out.lost(1 - P / (2 * PI) / lever, sources.ISO_16047),
+        verdict=verdict,
+        limits=(Limit("the preload when rough", low, low=needed),) if needed is not None else (),
+        remarks=(
+            note("Oil on a thread whose torque was given dry adds about half to the preload: see the table."),
+            warning("Nut factors are told for one bolt, one finish and one oil: they move by a quarter and more.") if nut_factor is not None else None,
+            warning("Torque under {t} can hardly be set with a wrench: use a screwdriver with a scale.", t=number("", "", NM, 2.0)) if float(T) < 2 else None),
+        tables=(Table("The same torque in other states", ("Thread and face", "Friction", "Preload", "Share of yield, at most"), tuple(states),
+                      tuple("fail" if float(row[3]) > 1 else "attention" if float(row[3]) > TARGET else "pass" for row in states)),),
+        figures=(plot(float(T), F, low, high, float(lever), float(rough), float(slippery), float(most), T),))
+
+
+def _safe(R, area, d_s, lever_g, slippery) -> float:
+    """Torque at which a slippery bolt stands at the target."""
+    return TARGET * R * area / float(bolt.together(1, bolt.twist(float(d_s), float(lever_g)))) * float(slippery)
+
+
+def _share(force, mu, size, area, R) -> float:
+    return bolt.together(force / area, bolt.twist((4 * area / PI) ** 0.5, bolt.thread_lever(size.P, size.pitch_diameter, mu))) / R
+
+
+def plot(at, preload, low, high, lever, rough, slippery, most, torque) -> Plot:
+    """Preload over torque, with the band that friction leaves open."""
+    end = min(1.3 * max(at, most * lever), 4 * at)
+    def line(per):
+        return ((0.0, 0.0), (end, end / per))
+    return Plot("Preload over torque", say("{T} makes {F}, between {l} and {h} as friction falls.", T=torque, F=preload, l=low, h=high),
+                Axis("Torque", NM), Axis("Preload", KN),
+                (Series("", line(lever)), Series("rough", line(rough), "dashed"), Series("slippery", line(slippery), "dashed"),
+                 Series("90 % of yield", ((0.0, most), (end, most)), "limit")), ((at, float(preload), "yours"),))

@@ -1,0 +1,95 @@
+"""Threads in sheet: verdicts, refusals, and what must always be so."""
+from math import pi
+
+import pytest
+from hypothesis import assume, given
+from hypothesis import strategies as st
+
+from calc.result import Refused
+from calc.threads.sheet_insert import MACHINE, NUTS, SCREWS, sheet_insert
+
+CLINCH, COLLAR = dict(way="clinch-nut"), dict(way="collar")
+SCREW = dict(way="screw", thread="ST4.8", torque="0.8 N·m", pull="300 N")
+
+
+@pytest.mark.parametrize("entries, state, words", [
+    ({}, "pass", "Holds: 4.9 times the pull"),
+    (dict(thickness="0.4 mm"), "fail", "Sheet too thin by 0.10 mm for the grip"),
+    (dict(thickness="3.5 mm"), "fail", "Sheet too thick by 0.50 mm for the grip"),
+    (dict(edge="8 mm"), "fail", "Too near the edge by 2.50 mm"),
+    (dict(pull="5000 N"), "fail", "Pulls out: bears 3958 N of 5000 N"),
+    (dict(torque="3 N·m"), "fail", "Spins or strips at 2.8 N·m"),
+    (dict(pull="2500 N"), "attention", "Bears 1.6 times the pull only"),
+    (dict(torque="2.5 N·m"), "attention", "Torque near the limit of 2.8 N·m"),
+    (dict(edge="10.5 ± 1 mm"), "unsure", "distance to the edge"),
+    (CLINCH | dict(pull="300 N"), "pass", "Holds: 2.4 times the pull"),
+    (CLINCH | dict(thread="M6x1"), "fail", "Sheet too thin by 0.40 mm"),
+    (COLLAR, "pass", "Holds: 3.1 times the pull"),
+    (COLLAR | dict(thread="M8x1.25"), "fail", "Thread cuts through the collar's wall"),
+    (COLLAR | dict(alloy="aluminium"), "fail", "Collar tears: hole grows by 55 %"),
+    (COLLAR | dict(height="1.3"), "fail", "Only 1.1 turns hold: no thread"),
+    (SCREW, "pass", "Holds: 4.1 times the pull"),
+    (SCREW | dict(thickness="3 mm"), "fail", "Sheet too thick: the screw seizes"),
+])
+def test_verdicts(entries, state, words):
+    verdict = sheet_insert(**entries).verdict
+    assert verdict.state == state and words in verdict.headline.plain(), verdict.headline.plain()
+
+
+@pytest.mark.parametrize("entries, field, words", [
+    (dict(way="screw"), "thread", "is not a sheet-metal screw; choose one of ST2.9 to ST6.3"),
+    (dict(thread="ST4.8"), "thread", "choose one of M3x0.5 to M10x1.5"),
+    (dict(grip_least="4 mm"), "grip_least", "not less than the most"),
+    (dict(edge="3 mm"), "edge", "what sits in the hole is 9.45 mm across"),
+    (COLLAR | dict(thickness="3 mm"), "thickness", "takes more metal than the hole has"),
+    (dict(thickness="0"), "thickness", "below 0.3"), (dict(thickness="20"), "thickness", "above 6"), (dict(alloy="wood"), "alloy", "choose one of steel"),
+])
+def test_refusals(entries, field, words):
+    with pytest.raises(Refused) as refused:
+        sheet_insert(**entries)
+    error, = refused.value.errors
+    assert error.field == field and words in str(error)
+
+
+@given(st.floats(0.5, 2.0), st.floats(1.0, 2.2), st.sampled_from(MACHINE))
+def test_a_collar_keeps_its_volume(t, z, thread):
+    """The ring of sheet between pilot hole and outside is what stands in the collar."""
+    try:
+        found = sheet_insert(way="collar", thickness=f"{t!r} mm", height=repr(z), thread=thread, edge="60 mm")
+    except Refused as refused:
+        assert refused.errors[0].field == "thickness"
+        return
+    outside, hole = found["across"], found["hole"]
+    bore = outside - 2 * 0.65 * t * 1e-3
+    flat, drawn = pi / 4 * (outside ** 2 - hole ** 2) * t * 1e-3, pi / 4 * (outside ** 2 - bore ** 2) * z * t * 1e-3
+    assert flat == pytest.approx(drawn, rel=1e-9) and 0 < hole <= bore * (1 + 1e-9)
+
+
+@given(st.floats(0.5, 2.9), st.floats(0.5, 2.9), st.sampled_from([{}, CLINCH, SCREW]))
+def test_thicker_sheet_bears_more_in_proportion(a, b, entries):
+    assume(abs(a - b) > 1e-3)
+    thin, thick = (sheet_insert(thickness=f"{t!r} mm", **entries) for t in sorted((a, b)))
+    assert thick["pull"] / thin["pull"] == pytest.approx(max(a, b) / min(a, b))
+    assert thick["turn"] / thin["turn"] == pytest.approx(max(a, b) / min(a, b))
+
+
+@given(st.floats(0.5, 2.0), st.sampled_from(sorted(SCREWS)))
+def test_a_screw_s_hole_lies_between_its_core_and_its_outside(t, thread):
+    core, outside = SCREWS[thread][1] * 1e-3, SCREWS[thread][0] * 1e-3
+    assert core < sheet_insert(way="screw", thread=thread, thickness=f"{t!r} mm")["hole"] < outside
+
+
+@pytest.mark.parametrize("thread", MACHINE)
+def test_a_nut_s_hole_is_larger_than_its_thread(thread):
+    for way in ("rivet-nut", "clinch-nut"):
+        found = sheet_insert(way=way, thread=thread, edge="40 mm", thickness="2.5 mm")
+        assert found["hole"] in (pytest.approx(NUTS[thread][0] * 1e-3), pytest.approx(NUTS[thread][1] * 1e-3))
+        assert found["hole"] > float(thread[1:].split("x")[0]) * 1e-3 and found["edge_least"] > found["hole"] / 2
+
+
+def test_remarks_speak_of_the_way():
+    def words(**entries):
+        return " ".join(r.text.plain() for r in sheet_insert(**entries).remarks)
+    assert "spins in its hole" in words() and "spins in its hole" not in words(**COLLAR)
+    assert "hardened one" in words(**CLINCH, alloy="stainless") and "hardened one" not in words(**CLINCH)
+    assert "rots when wet" in words(alloy="aluminium") and "pushes it back out" in words(**CLINCH)

@@ -1,0 +1,108 @@
+"""Torque and preload: against the wedge worked exactly, both ways round, verdicts, refusals, and what must always be so."""
+from math import atan, cos, pi, radians, tan
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calc.formulas import bolt_torque as bolt
+from calc.result import Refused
+from calc.standards.threads import THREADS, stress_area
+from calc.threads.torque_preload import torque_preload
+
+
+def wedge(size, bearing, mu_g, mu_k):
+    """Torque over preload of a wedge wound round the pitch cylinder: the flank of 30° is that in the axial plane."""
+    lead = atan(size.P / (pi * size.pitch_diameter))
+    rho = atan(mu_g / cos(atan(tan(radians(30)) * cos(lead))))
+    return size.pitch_diameter / 2 * tan(lead + rho) + bearing / 2 * mu_k
+
+
+@given(st.sampled_from(sorted(THREADS)), st.floats(0.04, 0.3), st.floats(0.04, 0.3))
+def test_lever_is_that_of_the_wedge(name, mu_g, mu_k):
+    """ISO 16047 adds slope and friction where the wedge compounds them: within 2 %."""
+    size = THREADS[name]
+    assert bolt.lever(size.P, size.pitch_diameter, 1.3 * size.d, mu_g, mu_k) == pytest.approx(wedge(size, 1.3 * size.d, mu_g, mu_k), rel=0.02)
+
+
+def test_without_friction_the_work_of_a_turn_is_the_work_of_the_pitch():
+    """2π·T = F·P."""
+    assert 2 * pi * bolt.lever(1.5, 9.0, 13.0, 0, 0) == pytest.approx(1.5)
+    assert bolt.friction_of(1.5 / (2 * pi) / 10, 10, 1.5, 9.0, 13.0) == pytest.approx(0)
+
+
+def test_untwisted_bolt_yields_where_its_area_says():
+    assert bolt.together(100e6, 0) == 100e6
+    assert bolt.together(100e6, 1) == pytest.approx(200e6)  # √(1 + 3)
+
+
+@pytest.mark.parametrize("entries, state, words", [
+    ({}, "pass", "Preload 19.5 kN, 59 % of yield"),
+    (dict(torque="46 N·m"), "fail", "May yield: 104 % of yield when slippery"),
+    (dict(torque="42 N·m"), "attention", "Near yield: 95 % when slippery"),
+    (dict(torque="70 N·m", strength="12.9"), "attention", "Near yield: 92 % when slippery"),
+    (dict(needed="17 kN"), "fail", "Too slack: 16.0 kN when rough"),
+    (dict(needed="15 kN"), "pass", "Preload 19.5 kN"),
+])
+def test_verdicts(entries, state, words):
+    verdict = torque_preload(**entries).verdict
+    assert verdict.state == state and words in verdict.headline.plain(), verdict.headline.plain()
+
+
+def test_torque_that_is_advised_is_safe_and_enough():
+    do = torque_preload(torque="60 N·m").verdict.do.plain()
+    assert "At most 39.7 N·m" in do
+    assert torque_preload(torque="39.7 N·m")["used_high"] == pytest.approx(0.9, abs=2e-3)
+    slack = torque_preload(needed="17 kN").verdict.do.plain()
+    torque = float(slack.split("then ")[1].split(" N")[0])
+    assert torque_preload(torque=f"{torque + 0.05} N·m", needed="17 kN").verdict.state == "pass"
+
+
+@pytest.mark.parametrize("entries, field, words", [
+    (dict(bearing="9 mm"), "bearing", "is 9.00 mm, not larger than the thread of 10.000 mm; give"),
+    (dict(nut_factor="0.5"), "nut_factor", "above 0.35"), (dict(nut_factor="0.02"), "nut_factor", "below 0.08"), (dict(torque="0"), "torque", "below 0.1"),
+    (dict(thread_friction="0.9"), "thread_friction", "above 0.5"), (dict(strength="13.9"), "strength", "choose one of 5.6"), (dict(torque="-5 N·m"), "torque", "below 0.1"),
+])
+def test_refusals(entries, field, words):
+    with pytest.raises(Refused) as refused:
+        torque_preload(**entries)
+    error, = refused.value.errors
+    assert error.field == field and words in str(error)
+
+
+def test_nut_factor_given_is_the_nut_factor_found():
+    found = torque_preload(nut_factor="0.2", torque="20 N·m")
+    assert found["nut_factor"] == pytest.approx(0.2) and found["preload"] == pytest.approx(10e3)  # T/(K·d)
+    assert any("move by a quarter" in r.text.plain() for r in found.remarks)
+
+
+def test_class_and_thickness_and_own_yield():
+    assert torque_preload(strength="10.9")["most"] / torque_preload()["most"] == pytest.approx(940 / 640)
+    thick = torque_preload(thread="M20x2.5", torque="100 N·m")
+    assert thick["stress"] / thick["used"] == pytest.approx(660e6)
+    own = torque_preload(yields="500 MPa")
+    assert own["stress"] / own["used"] == pytest.approx(500e6)
+
+
+def test_the_table_judges_other_states_of_the_thread():
+    rows = torque_preload(torque="42 N·m").tables[0]
+    assert [row[0][0] for row in rows.rows] == ["A", "B", "C"] and rows.states == ("fail", "fail", "pass")
+    assert rows.rows[1][2].plain() == "19.9 kN to 35.7 kN"
+    size = THREADS["M10x1.5"]
+    assert 42 / bolt.lever(size.P, size.pitch_diameter, 0.013, 0.16, 0.16) == pytest.approx(19.9e3, abs=50)
+
+
+@given(st.floats(5, 60), st.floats(0.04, 0.3), st.floats(0.04, 0.3), st.integers(0, 50).map(lambda n: n / 100))
+def test_both_ways_round_agree_and_the_band_holds_the_middle(torque, mu_g, mu_k, spread):
+    common = dict(thread_friction=repr(mu_g), head_friction=repr(mu_k), spread=repr(spread))
+    there = torque_preload(torque=f"{torque!r} N·m", **common)
+    back = torque_preload(known="preload", wanted=f"{there['preload']!r} N", **common)
+    assert back["torque"] == pytest.approx(torque) and back["used"] == pytest.approx(there["used"])
+    assert there["low"] <= there["preload"] * (1 + 1e-12) and there["preload"] <= there["high"] * (1 + 1e-12)
+    assert there["stress"] >= there["preload"] / stress_area(THREADS["M10x1.5"])
+
+
+@given(st.floats(0.04, 0.4), st.floats(0.04, 0.4))
+def test_more_friction_makes_less_preload(a, b):
+    slick, stiff = (torque_preload(thread_friction=repr(mu)) for mu in sorted((a, b)))
+    assert stiff["preload"] <= slick["preload"] and stiff["lost"] >= slick["lost"]
