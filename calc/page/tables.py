@@ -66,9 +66,9 @@ def threads() -> Table:
         bolt, hole = (external(thread, "6g"), internal(thread, "6H")) if thread.system == "metric" else (external(thread, "2A"), internal(thread, "2B"))
         ideal = drill_for(thread.d, thread.P, TAP_SHARE, FULL_CUT)
         drill = both(*(drills.choose(ideal, which, lambda size: hole.minor.low - 1e-10 <= size <= hole.minor.high + 1e-10).name.replace(" ", "\u00a0") for which in ("metric", "inch")))
-        rows.append((thread.words.removesuffix(" coarse"), *(_span(zone) for zone in (bolt.major, bolt.pitch, hole.minor, hole.pitch)), drill))
-    return Table("Threads of engines: 6g and 6H, or 2A and 2B", ("Thread", *(_with_unit(words, SIZE) for words in (
-        "Bolt, outside", "Bolt, pitch diameter", "Hole, bore", "Hole, pitch diameter")), "Tap drill"), tuple(rows))
+        rows.append((thread.words.removesuffix(" coarse"), drill, *(_span(zone) for zone in (hole.minor, hole.pitch, bolt.major, bolt.pitch))))
+    return Table("Threads of engines: 6g and 6H, or 2A and 2B", ("Thread", "Tap drill", *(_with_unit(words, SIZE) for words in (
+        "Hole, bore", "Hole, pitch diameter", "Bolt, outside", "Bolt, pitch diameter"))), tuple(rows))
 
 
 TABLES: dict[str, Callable[[], Table]] = {

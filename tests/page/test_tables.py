@@ -80,10 +80,10 @@ def test_materials_growth_goes_with_their_expansion():
 def test_threads_are_those_of_the_standards_tables_with_their_usual_drills():
     """ISO 965-2 from memory, ASME B1.1 as screw_thread_lib 0.0.6 has it; drills as bd_warehouse 0.4.0 has them for soft metal."""
     told, inch = ({row[0]: row[1:] for row in rows("threads", system)} for system in ("metric", "inch"))
-    assert told["M8×1.25"] == ["7.760–7.972", "7.042–7.160", "6.647–6.912", "7.188–7.348", "6.8\u00a0mm"]
-    assert told["M14×1.5"][1:] == ["12.854–12.994", "12.376–12.676", "13.026–13.216", "12.5\u00a0mm"]
-    assert inch["1/4-20 UNC"] == ["0.24080–0.24890", "0.21270–0.21640", "0.19600–0.20700", "0.21750–0.22240", "#7"]
-    assert inch["3/8-24 UNF"][-1] == "Q" and inch["5/16-18 UNC"][-1] == "F" and head("threads", "inch")[1] == "Bolt, outside in"
+    assert told["M8×1.25"] == ["6.8\u00a0mm", "6.647–6.912", "7.188–7.348", "7.760–7.972", "7.042–7.160"]
+    assert told["M14×1.5"] == ["12.5\u00a0mm", "12.376–12.676", "13.026–13.216", "13.732–13.968", "12.854–12.994"]
+    assert inch["1/4-20 UNC"] == ["#7", "0.19600–0.20700", "0.21750–0.22240", "0.24080–0.24890", "0.21270–0.21640"]
+    assert inch["3/8-24 UNF"][0] == "Q" and inch["5/16-18 UNC"][0] == "F" and head("threads", "inch")[2] == "Hole, bore in"
 
 
 def test_every_table_is_markup_with_its_anchor_and_a_name_for_the_ear():
