@@ -19,7 +19,7 @@ from html.parser import HTMLParser
 from pathlib import Path
 
 from scripts.environment import CACHE, ROOT, Missing, one_at_a_time
-from scripts.mdx.place import MarkdownError
+from scripts.mdx.place import MarkdownError, page
 
 SITE = ROOT / "site"
 SOURCES = ("calc", "docs", "overrides", "scripts", "tests", "mkdocs.yml")  # tests: their checks are printed
@@ -90,7 +90,8 @@ def _pages(fresh: Path) -> None:
         log.addHandler(handler)
     log.setLevel(logging.WARNING)
     try:
-        mkdocs_build(load_config(str(ROOT / "mkdocs.yml"), site_dir=str(fresh), strict=True))
+        with page(""):  # the last page's name does not outlive the build
+            mkdocs_build(load_config(str(ROOT / "mkdocs.yml"), site_dir=str(fresh), strict=True))
     except MarkdownError as error:
         raise BuildFailed(str(error)) from error
     except (Abort, MkDocsException) as error:
