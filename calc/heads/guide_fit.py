@@ -6,8 +6,9 @@ from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
 from calc.drawing import Area, Axis, Dimension, Drawing, Line, Plot, Series, box
 from calc.formulas import press_fit as fit
-from calc.materials import MATERIALS, REFERENCE, OutsideTable
-from calc.quantity import EXPANSION, FORCE, LENGTH, MODULUS, RATIO, ROUGHNESS, STRESS, TEMPERATURE
+from calc.growth import growth, reference_temperature
+from calc.materials import MATERIALS, REFERENCE
+from calc.quantity import FORCE, LENGTH, MODULUS, RATIO, ROUGHNESS, STRESS, TEMPERATURE
 from calc.result import impossible, note, say, warning
 from calc.working import form, greatest, least, step
 
@@ -128,20 +129,12 @@ def guide_fit(
     final = ream if new else guide_bore
 
     # the guide in the head
-    reference = number("T_0", "Reference temperature", TEMP, REFERENCE, sources.THERMAL)
+    reference = reference_temperature()
     outside = step("D_o", "Outside of the head's ring round the hole", SIZE, guide_hole + 2 * head_wall)
 
-    def growth(material, temperature, letter, words, field):
-        try:
-            alpha = material.mean_alpha(temperature)
-        except OutsideTable:
-            raise impossible(field, "is {t}, and properties of {name} are held only up to {top}; give less, or another material",
-                             t=temperature, name=material.name, top=number("", "", TEMP, material.hottest))
-        mean = number(f"α_{letter}", f"Mean expansion of the {words}", form(EXPANSION, 1), alpha, sources.MATERIALS)
-        return step(f"ε_{letter}", f"Growth of the {words}", form(RATIO, 5), fit.free_strain(mean, temperature, reference), sources.THERMAL)
-    stem_growth = growth(MATERIALS[usual.material], stem_temperature, "s", "stem", "stem_temperature")
-    guide_growth = growth(guide, guide_temperature, "g", "guide", "guide_temperature")
-    head_growth = growth(head, head_temperature, "h", "head", "head_temperature")
+    stem_growth = growth(MATERIALS[usual.material], stem_temperature, reference, "s", "stem", "stem_temperature")
+    guide_growth = growth(guide, guide_temperature, reference, "g", "guide", "guide_temperature")
+    head_growth = growth(head, head_temperature, reference, "h", "head", "head_temperature")
 
     def elastic(material, temperature, letter, words):
         when = "" if temperature is None else ",hot"

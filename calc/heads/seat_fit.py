@@ -5,8 +5,9 @@ from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
 from calc.drawing import Area, Axis, Dimension, Drawing, Line, Plot, Series, box
 from calc.formulas import press_fit as fit
-from calc.materials import MATERIALS, REFERENCE, OutsideTable
-from calc.quantity import EXPANSION, FORCE, LENGTH, MODULUS, RATIO, ROUGHNESS, STRESS, TEMPERATURE
+from calc.growth import growth, reference_temperature
+from calc.materials import MATERIALS, REFERENCE
+from calc.quantity import FORCE, LENGTH, MODULUS, RATIO, ROUGHNESS, STRESS, TEMPERATURE
 from calc.result import impossible, note, say, warning
 from calc.working import form, greatest, least, step
 
@@ -70,18 +71,8 @@ def seat_fit(
         raise impossible("ring_bore", "is {bore}, not smaller than the ring's outside {outside}; give less than {outside}", bore=ring_bore, outside=ring_outside)
     if ring_bore >= pocket_bore:
         raise impossible("ring_bore", "is {bore}, not smaller than the pocket {pocket}; give less than {pocket}", bore=ring_bore, pocket=pocket_bore)
-    reference = number("T_0", "Reference temperature", TEMP, REFERENCE, sources.THERMAL)
+    reference = reference_temperature()
     outside = step("D_o", "Outside of the head's ring round the pocket", SIZE, pocket_bore + 2 * head_wall)
-
-    def strain(material, temperature, letter, words, field):
-        try:
-            alpha = material.mean_alpha(temperature)
-        except OutsideTable:
-            raise impossible(field, "is {t}, and properties of {name} are held only up to {top}; give less, or another material",
-                             t=temperature, name=material.name, top=number("", "", TEMP, material.hottest))
-        mean = number(f"α_{letter}", f"Mean expansion of the {words}", form(EXPANSION, 1), alpha, sources.MATERIALS)
-        return step(f"ε_{letter}", f"Growth of the {words}", form(RATIO, 5), fit.free_strain(mean, temperature, reference), sources.THERMAL)
-
     a = step("a", "Shape of the ring", form(RATIO, 3), fit.inner_shape(ring_bore, pocket_bore), sources.LAME)
     b = step("b", "Shape of the head round it", form(RATIO, 3), fit.outer_shape(pocket_bore, outside), sources.LAME)
 
@@ -106,9 +97,9 @@ def seat_fit(
     grip = Out.interference(ring_outside - pocket_bore)
     loss = step("δ_z", "Interference lost to roughness", SIZE, fit.roughness_loss(ring_roughness, pocket_roughness), sources.ROUGHNESS_LOSS)
     bearing = step("δ_e", "Interference that bears", SIZE, grip - loss)
-    ring_growth = strain(ring, ring_temperature, "r", "ring", "ring_temperature")
-    head_growth = strain(head, head_temperature, "h", "head", "head_temperature")
-    ring_stopped = strain(ring, head_temperature, "r,stop", "ring at the head's heat", "head_temperature")
+    ring_growth = growth(ring, ring_temperature, reference, "r", "ring", "ring_temperature")
+    head_growth = growth(head, head_temperature, reference, "h", "head", "head_temperature")
+    ring_stopped = growth(ring, head_temperature, reference, "r,stop", "ring at the head's heat", "head_temperature")
     hot = Out.interference_hot(fit.interference_at(bearing, pocket_bore, ring_growth, head_growth), sources.THERMAL)
     stopped = Out.interference_stopped(fit.interference_at(bearing, pocket_bore, ring_stopped, head_growth), sources.THERMAL)
     cold_give, hot_give = give(False), give(True)
