@@ -184,27 +184,26 @@ def section(drill, major, d, setting, body, tapped, drilled, metal, edge, blind,
     r, R, inside, wall = drill / 2, major / 2, d / 2, -max(1.3 * major, min(edge, 2 * major))
     point = r / 1.6643  # tan 59°
     far = min(edge, 3 * major)  # a far edge is drawn broken off: nothing happens there
-    shapes = []
+    halves, inserts = [], []
     for x in (wall, far):
         side = -1 if x < 0 else 1
         corner = ((side * r, -drilled),)
-        if not blind or drilled >= metal:
-            foot = ((side * r, -metal),)
-        elif drilled + point > metal:
-            foot = ((side * r * (drilled + point - metal) / point, -metal), *corner)
-        else:
-            foot = ((0, -metal), (0, -drilled - point), *corner)
-        shapes.append(Area(((side * r, 0), (x, 0), (x, -metal), *foot), "a"))
+        foot = ((side * r * (drilled + point - metal) / point, -metal), *corner) if blind and drilled < metal else ((side * r, -metal),)
+        halves.append(((side * r, 0), (x, 0), (x, -metal), *foot))
         top, bottom = -setting, -setting - body
-        shapes.append(Area(((side * inside, top), (side * R, top), (side * R, bottom), (side * inside, bottom)), "b"))
+        inserts.append(Area(((side * inside, top), (side * R, top), (side * R, bottom), (side * inside, bottom)), "b"))
         end = min(tapped, metal)
-        shapes.append(Line(((side * R, 0), (side * R, -end), (side * r, -end)), "thin"))
+        inserts.append(Line(((side * R, 0), (side * R, -end), (side * r, -end)), "thin"))
+    whole = blind and drilled + point <= metal  # both halves meet under the point
+    parent = (Area(((-r, 0), (wall, 0), (wall, -metal), (far, -metal), (far, 0), (r, 0), (r, -drilled), (0, -drilled - point), (-r, -drilled)), "a"),
+              ) if whole else tuple(Area(half, "a") for half in halves)
     high = 0.22 * metal
     dims = [Dimension((0, 0), (far, 0), numbers["e"], high * 0.7, "e")] if far == edge else [Label((far, high * 0.5), say("edge at {e}", e=numbers["e"]), "end")]
     if blind:
         dims += [Dimension((wall, -tapped), (wall, 0), numbers["t"], 0.25 * major, "t_t"), Dimension((wall, -drilled), (wall, 0), numbers["td"], 0.75 * major, "t_d")]
+    dims.append(Label((wall, high * 0.6), say("s {s}", s=numbers["s"]), "start", (-(inside + R) / 2, -setting)))
     return Drawing(
         "Insert in its hole", say("Section: hole drilled {d} and {td} deep, tapped to {t}; an insert of {L} stands {s} under the face, {e} from the edge, in {m} of metal.", **numbers),
-        (*shapes, Line(((0, high), (0, -metal - high * 0.5)), "centre"), *dims,
+        (*parent, *inserts, Line(((0, high), (0, -metal - high * 0.5)), "centre"), *dims,
          Dimension((far, -setting - body), (far, -setting), numbers["L"], -0.35 * major, "L"),
          Dimension((-r, -metal), (r, -metal), numbers["d"], -high, "D_d")))

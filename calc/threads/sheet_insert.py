@@ -1,7 +1,7 @@
 """A thread in thin sheet: rivet nut, clinch nut, tapped collar or sheet-metal screw; its hole, and what sheet and thread bear."""
 from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
-from calc.drawing import Area, Dimension, Drawing, Line
+from calc.drawing import Area, Dimension, Drawing, Label, Line
 from calc.formulas.screw_threads import hole_shear_area
 from calc.quantity import FORCE, LENGTH, RATIO, STRESS, TORQUE
 from calc.result import impossible, note, say, warning
@@ -209,5 +209,5 @@ def section(way, t, hole, across, bore, height, numbers) -> Drawing:
         Dimension((-across / 2, -reach), (across / 2, -reach), numbers["a"], -0.5 * across, "D_a"),)
     return Drawing(
         WAYS[way], say("Section: sheet of {t}, " + names.get(way, "hole") + " {h}, {a} across what sits in it.", **numbers),
-        (*shapes, Line(((0, above), (0, -reach - 0.3 * across)), "centre"), *dims, Dimension((wide, -t), (wide, 0), numbers["t"], -0.3 * across, "t")),
+        (*shapes, Line(((0, above), (0, -reach - 0.3 * across)), "centre"), *dims, Label((-wide, above), say("sheet {t}", t=numbers["t"]), "start", (-0.8 * wide, 0))),
         "" if way in (COLLAR,) else "hole and sheet to scale, the rest as a sketch")

@@ -137,7 +137,7 @@ def _share(force, mu, size, area, R) -> float:
 
 def plot(at, preload, low, high, lever, rough, slippery, most, torque) -> Plot:
     """Preload over torque, with the band that friction leaves open."""
-    end = min(1.3 * max(at, most * lever), 4 * at)
+    end = min(max(1.3 * at, 1.15 * most * slippery), 4 * at)
     def line(per):
         return ((0.0, 0.0), (end, end / per))
     return Plot("Preload over torque", say("{T} makes {F}, between {l} and {h} as friction falls.", T=torque, F=preload, l=low, h=high),
