@@ -350,6 +350,90 @@ def test_a_doubt_that_would_leave_what_goes_together_is_taken_from_the_other_sid
     assert doubt.COVERAGE == 2
 
 
+class Known(Outputs):
+    size = Output("Size", "L", SIZE)
+    doubt = Output("Doubt", "U", SIZE)
+
+
+@calculator("asks-doubt", "A", Known, purpose="...")
+def asks_doubt(
+    size: measured("Size", "L", SIZE, tool="a rule", hard=("1 mm", "99 mm")) = "20 mm",
+    doubt: known("Doubt of the size", "U", SIZE, hard=("0 mm", "1 mm"), doubt_of="size") = "0.01 mm",
+):
+    return answer(Known.size(size * 1), Known.doubt(doubt * 1), verdict=("pass", "a", "b"))
+
+
+def test_a_doubt_that_is_asked_for_may_stand_behind_the_reading_instead():
+    assert evaluate(asks_doubt)["doubt"] == evaluate(asks_doubt, {"size": "21"})["doubt"] == 1e-5
+    found = evaluate(asks_doubt, {"size": "21 ± 0.04"})
+    assert found["doubt"] == pytest.approx(4e-5, rel=1e-12) and found["size"] == 0.021
+    assert set(found.doubts.values()) <= {0.0}  # taken there, and carried no further
+    assert ["doubt"] == [r.field for r in found.remarks if "Size" in r.text.plain()]
+    for entries, code in (({"size": "21 ± 0.04", "doubt": "0.02"}, "twice"), ({"size": "21 ± 2"}, "out-of-range")):
+        with pytest.raises(Refused) as refused:
+            evaluate(asks_doubt, entries)
+        assert [(e.field, e.code) for e in refused.value.errors] == [("doubt", code)]
+
+
+class Warm(Outputs):
+    size = Output("Size at 20 °C", "L_20", form(LENGTH, 5))
+
+
+@calculator("read-warm", "R", Warm, purpose="...")
+def read_warm(
+    bore: measured("Bore", "D_b", form(LENGTH, 5), tool="a bore gauge", hard=("1 mm", "99 mm"), of="al-si-t6") = "50 mm",
+):
+    return answer(Warm.size(bore * 1), verdict=("pass", "a", "b"))
+
+
+def test_a_warm_reading_is_brought_to_20_degrees_and_the_working_says_how():
+    """50 mm of aluminium at 35 °C read with steel at 20 °C is about 16 µm large (coefficients of handbooks: 21 to 22 against 11.5)."""
+    assert evaluate(read_warm, {"bore.part": "20", "bore.gauge": "20"})["size"] == pytest.approx(0.05, abs=1e-15)
+    assert evaluate(read_warm, {"bore.part": "35"})["size"] == pytest.approx(0.05 - 16e-6, abs=0.8e-6)
+    assert evaluate(read_warm, {"bore.gauge": "95 °F"})["size"] == pytest.approx(0.05 + 8.6e-6, abs=0.2e-6)  # the gauge grew, and reads small
+    assert evaluate(read_warm, {"bore.part": "95"}, "inch")["size"] == evaluate(read_warm, {"bore.part": "95 °F"})["size"]
+    found = evaluate(read_warm, {"bore.part": "35", "bore": "50"})
+    assert found.working[0].label == "Bore at 20 °C" and found.working[0].symbol == "D_b"
+    assert {"α_part", "α_gauge", "t_part", "t_gauge", "T_0", "D_b,read"} == _symbols(found.working[0])
+    # 50 mm × 21.5·10⁻⁶/K × 1 K and 50 mm × 11.5·10⁻⁶/K × 1 K, as squares
+    doubts = evaluate(read_warm, {"bore": "50", "bore.part": "20 °C ± 1 K", "bore.gauge": "20 °C ± 1 K"}).doubts
+    assert doubts["size"] == pytest.approx(math.hypot(1.08e-6, 0.575e-6), rel=0.03)
+
+
+def _symbols(n):
+    return {a.symbol for a in n.args if a.symbol}.union(*(_symbols(a) for a in n.args))
+
+
+@pytest.mark.parametrize("entries, field, words", [
+    ({"bore.part": "warm"}, "bore.part", 'Bore: part temperature: "warm" is not a number; give a temperature such as'),
+    ({"bore.part": "200"}, "bore.part", "Bore: part temperature 200 °C is no temperature to measure at; give −60 °C to 150 °C."),
+    ({"bore.gauge": "-61"}, "bore.gauge", "Bore: gauge temperature −61 °C is no temperature to measure at; give −60 °C to 150 °C."),
+    ({"bore.gauge": "20 mm"}, "bore.gauge", "Bore: gauge temperature: mm is a length"),
+    ({"bore.air": "20"}, "bore.air", '"bore.air" is not an input of read-warm; the nearest is bore.'),
+])
+def test_a_bad_temperature_beside_a_reading_is_named(entries, field, words):
+    with pytest.raises(Refused) as refused:
+        evaluate(read_warm, entries)
+    error, = refused.value.errors
+    assert error.field == field and error.sentence().startswith(words)
+
+
+@calculator("may-be-empty", "M", Known, purpose="...")
+def may_be_empty(
+    size: measured("Size", "L", SIZE, tool="a rule", hard=("1 mm", "99 mm"), optional=True),
+    doubt: known("Doubt", "U", SIZE, hard=("0 mm", "1 mm"), optional=True) = "0.01 mm",
+):
+    return answer(Known.size(size * 1 if size is not None else 0.0), Known.doubt(doubt * 1 if doubt is not None else 0.0), verdict=("pass", "a", "b"))
+
+
+def test_what_may_be_left_empty_is_none_or_its_example():
+    assert [t.value if t.value is None else float(t.value) for t in evaluate(may_be_empty).taken] == [None, 1e-5]
+    found = evaluate(may_be_empty, {"size": "5", "doubt": " "})
+    assert [t.value if t.value is None else float(t.value) for t in found.taken] == [0.005, None] and found["size"] == 0.005
+    with pytest.raises(Refused, match="^Size: 0.500 mm is below 1.000 mm"):
+        evaluate(may_be_empty, {"size": "0.5"})
+
+
 def test_number_makes_a_constant_that_shows_its_symbol():
     n = number("α", "Expansion", SHARE, 0.5, RULE)
     assert n.symbol == "α" and n.text() == "0.50" and n.source is RULE
