@@ -8,6 +8,7 @@ from hypothesis import assume, given, strategies as st
 from calc import doubt
 from calc.calculator import DeclarationError, Limit, Output, Outputs, answer, calculator, choice, column, evaluate, given as known, grid, measured, number
 from calc.engine import demo
+from calc.materials import MATERIALS
 from calc.quantity import ANGLE, LENGTH, RATIO, TEMPERATURE
 from calc.result import Caution, Refused, Source, impossible, note, say, warning
 from calc.working import form, sqrt
@@ -395,9 +396,9 @@ def test_a_warm_reading_is_brought_to_20_degrees_and_the_working_says_how():
     found = evaluate(read_warm, {"bore.part": "35", "bore": "50"})
     assert found.working[0].label == "Bore at 20 °C" and found.working[0].symbol == "D_b"
     assert {"α_part", "α_gauge", "t_part", "t_gauge", "T_0", "D_b,read"} == _symbols(found.working[0])
-    # 50 mm × 21.5·10⁻⁶/K × 1 K and 50 mm × 11.5·10⁻⁶/K × 1 K, as squares
+    # 50 mm × α × 1 K of part and gauge, as squares (GUM 5.1.2)
     doubts = evaluate(read_warm, {"bore": "50", "bore.part": "20 °C ± 1 K", "bore.gauge": "20 °C ± 1 K"}).doubts
-    assert doubts["size"] == pytest.approx(math.hypot(1.08e-6, 0.575e-6), rel=0.03)
+    assert doubts["size"] == pytest.approx(0.05 * math.hypot(MATERIALS["al-si-t6"].alpha_20, 11.5e-6), rel=1e-3)
 
 
 def _symbols(n):
