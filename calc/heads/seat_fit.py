@@ -135,7 +135,7 @@ def seat_fit(
     elif share > NEAR_YIELD:
         verdict = ("attention", say("Holds, but near yield: {s} used", s=share), advise("Measure both again."))
     else:
-        verdict = ("pass", say("Holds: {d} left when running", d=hot), "Fit it. Find the heat for the head with the next calculator, and have everything at hand first.")
+        verdict = ("pass", say("Holds: {d} left when running", d=hot), "Fit it. “Heat to fit a seat ring” tells how hot the head must be; have everything at hand first.")
     limit = head.limit_temperature
     return answer(
         grip, hot, stopped, pressure, pressure_hot, Out.ring_hoop(fit.inner_bore_hoop(pressure, ring_bore, pocket_bore), sources.LAME),

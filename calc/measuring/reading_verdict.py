@@ -32,7 +32,7 @@ def reading_verdict(
     low: given("Lower limit", "L", SIZE, hard=("-2000 mm", "2000 mm"), optional=True) = "54.985 mm",
     high: given("Upper limit", "H", SIZE, hard=("-2000 mm", "2000 mm"), optional=True) = "55.000 mm",
     doubt: given("Doubt of the reading, ±", "U", FINE, hard=("0.00001 mm", "10 mm", "no reading is without doubt"), doubt_of="reading",
-                 hint="Expanded, as calibration papers state it, or written behind the reading: 54.993 ± 0.004. Unknown? Find it with the next calculator.") = "0.003 mm",
+                 hint="Expanded, as calibration papers state it, or written behind the reading: 54.993 ± 0.004. Unknown? Find it with “How good is this reading?”.") = "0.003 mm",
     rule: choice("Decided by", RULES, fold=True, hint="Agree on it before anybody measures.") = ISO,
     proof: given("Other probability", "P_w", SHARE, hard=("60 %", "99.99 %"), usual=("80 %", "99.9 %"), fold=True, hint="Counts only where the rule is another probability.") = "99 %",
     coverage: given("Coverage factor of the doubt", "k", form(RATIO, 2), hard=("1", "5"), usual=("1.9", "3.4"), fold=True,

@@ -193,28 +193,62 @@ def _plot_in(plot: Plot, system: str, height: int) -> Html:
         py = at(tx[0], y)[1]
         grid += [el("path", d=_path(((left, py), (right, py)), False), class_="line grid"), _words(left - 6, py + 4, _tick(y, ty), "end")]
     curves = []
-    for i, (s, points) in enumerate(series):
-        placed = [at(*p) for p in points]
+    drawn = [[at(*p) for p in points] for _, points in series]
+    for i, ((s, _), placed) in enumerate(zip(series, drawn)):
         if s.style == "points":
             curves += [el("circle", cx=_f(x), cy=_f(y), r=3, class_="point") for x, y in placed]
         else:
             curves.append(el("path", d=_path(placed, False), class_=f"line curve curve-{i} {s.style}"))
-        if s.label and placed:
-            x, y = placed[-1]
-            curves.append(_words(min(x, right) - 4, max(y - 6, top + 8), s.label, "end"))
+    # Words stand where they cover neither each other nor a curve: a mark's beside its point, a curve's along it, from its end on.
+    inked, taken = [p for placed in drawn for p in _along(placed)], []
     for x, y, words in marks:
         px, py = at(x, y)
-        side = "end" if px > (left + right) / 2 else "start"
-        under = (side == "end") == _falls(series[0][1], x)  # the side of the curve on which the words have room
-        curves += [el("circle", cx=_f(px), cy=_f(py), r=5, class_="mark"), _words(px + (-9 if side == "end" else 9), py + (18 if under else -9), words, side)]
+        curves.append(el("circle", cx=_f(px), cy=_f(py), r=5, class_="mark"))
+        taken.append((px - 5, py - 5, px + 5, py + 5))
+        curves.append(_placed(words, [(px + dx, py + dy) for dx in (9, -9) for dy in (-9, 18)], inked, taken, (left, top, right, bottom), beside=px))
+    for (s, _), placed in zip(series, drawn):
+        if s.label and placed:
+            points = _along(placed)
+            spots = [points[round((len(points) - 1) * share)] for share in (1, 0.85, 0.65, 0.45, 0.25, 0.1)]
+            curves.append(_placed(s.label, [(x, y + dy) for x, y in spots for dy in (-6, 15)], inked, taken, (left, top, right, bottom)))
     axes = [_words((left + right) / 2, height - 8, _axis(plot.x.label, ux)), _words(6, 14, _axis(plot.y.label, uy), "start")]
     return children(*grid, *curves, *axes)
 
 
-def _falls(points, x) -> bool:
-    """Does the curve fall near x?"""
-    pairs = sorted(zip(points, points[1:]), key=lambda pair: abs((pair[0][0] + pair[1][0]) / 2 - x))
-    return bool(pairs) and (pairs[0][1][1] - pairs[0][0][1]) * (pairs[0][1][0] - pairs[0][0][0]) < 0
+def _along(points, steps: int = 30) -> list:
+    """Points spread evenly along a curve's run, however few it was drawn with."""
+    if len(points) < 2:
+        return list(points)
+    spread = []
+    for i in range(steps + 1):
+        n, part = divmod(i * (len(points) - 1) / steps, 1)
+        (x1, y1), (x2, y2) = points[int(n)], points[min(int(n) + 1, len(points) - 1)]
+        spread.append((x1 + (x2 - x1) * part, y1 + (y2 - y1) * part))
+    return spread
+
+
+def _placed(words, spots, inked, taken, frame, beside=None) -> Html:
+    """Words at the spot where they cover least: of other words (`taken`, to which they are added), of curves, of the frame's edge.
+
+    They end at a spot in the right half of the frame and begin at one in the left half; `beside` a point, on the spot's own side.
+    """
+    shown = words.plain("metric") if isinstance(words, Text) else words.text("metric") if isinstance(words, Number) else words
+    long, (left, top, right, bottom) = _length(shown), frame
+
+    def box(spot):
+        x, y = spot
+        begins = x > beside if beside is not None else x < (left + right) / 2
+        return (x if begins else x - long, y - TEXT, x + long if begins else x, y + 3), begins
+
+    def cost(spot):
+        (x1, y1, x2, y2), _ = box(spot)
+        over = sum(x1 < b[2] and b[0] < x2 and y1 < b[3] and b[1] < y2 for b in taken)
+        out = x1 < left or x2 > right + 10 or y1 < top - TEXT or y2 > bottom
+        return 100 * over + 50 * out + sum(x1 < x < x2 and y1 < y < y2 for x, y in inked)
+    best = min(spots, key=cost)
+    area, begins = box(best)
+    taken.append(area)
+    return _words(*best, words, "start" if begins else "end")
 
 
 def _length(words: str) -> float:
