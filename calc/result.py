@@ -89,11 +89,13 @@ def warning(template: str, **values) -> Remark:
 
 @dataclass(frozen=True)
 class Table:
-    """Rows that a calculator judges one by one. Cells are strings, Texts or Numbers; `states` gives each row's verdict state."""
+    """Rows that a calculator judges one by one, or that a page lists. Cells are strings, Texts or Numbers; `states` gives each
+    row's verdict state; a `sortable` table may be put in the order of any column by its reader."""
     title: str
     columns: tuple
     rows: tuple
     states: tuple = ()
+    sortable: bool = False
 
 
 @dataclass(frozen=True)

@@ -47,7 +47,7 @@ def materials() -> Table:
     rows = [(m.name, _bare(expansion, m.alpha), _bare(DEVIATION, 0.05 * m.strain_at(REFERENCE + rise)), _bare(stiffness, m.E)) for m in MATERIALS.values()]
     return Table("Materials: typical values", (
         "Material", _with_unit("Expansion,", expansion), children(both("50 mm grow in 10 K,", "1.969 in grow in 18 °F,"), " ", both(DEVIATION.metric.symbol, DEVIATION.inch.symbol)),
-        _with_unit("Stiffness,", stiffness)), tuple(rows))
+        _with_unit("Stiffness,", stiffness)), tuple(rows), sortable=True)
 
 
 def undersizes() -> Table:

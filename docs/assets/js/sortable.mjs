@@ -1,0 +1,24 @@
+// table[data-sortable]: a button in each head sorts the rows by that column, in the units that the reader sees; once more turns
+// the order round. Without this script the table stands in the order of the page.
+
+for (const table of document.querySelectorAll("table[data-sortable]")) {
+  const body = table.tBodies[0];
+  for (const head of table.tHead.rows[0].cells) {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.append(...head.childNodes);
+    head.append(button);
+    button.addEventListener("click", () => {
+      const turned = head.getAttribute("aria-sort") === "ascending";
+      for (const other of table.tHead.rows[0].cells) other.removeAttribute("aria-sort");
+      head.setAttribute("aria-sort", turned ? "descending" : "ascending");
+      const rows = [...body.rows].sort((a, b) => compare(a.cells[head.cellIndex].innerText, b.cells[head.cellIndex].innerText));
+      body.append(...(turned ? rows.reverse() : rows));
+    });
+  }
+}
+
+function compare(a, b) {
+  const [x, y] = [a, b].map((text) => parseFloat(text.replace("−", "-")));
+  return Number.isNaN(x) || Number.isNaN(y) ? a.localeCompare(b) : x - y;
+}
