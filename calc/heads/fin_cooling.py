@@ -1,0 +1,180 @@
+"""Fins of two castings compared: how well each fin works, what area is really at work, and the heat that it sheds."""
+from calc import cautions, sources
+from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, column, given, grid, measured, number
+from calc.drawing import Area, Axis, Dimension, Drawing, Label, Plot, Series
+from calc.materials import MATERIALS
+from calc.quantity import AREA, CONDUCTANCE, CONDUCTIVITY, COUNT, HEAT, HEAT_TRANSFER, LENGTH, RATIO, TEMPERATURE_DIFFERENCE
+from calc.result import Table, note, say, warning
+from calc.working import form, sqrt, step, tanh
+
+SIZE, SMALL, FACE, AIR, WATTS, PERK = form(LENGTH, 1), form(LENGTH, 2), form(AREA, 0, "cm²", "in²"), form(HEAT_TRANSFER, 1), form(HEAT, 0), form(CONDUCTANCE, 2)
+SHARE, CHANGE = form(RATIO, 1, "%", "%"), form(RATIO, 1, "%", "%")
+CASTINGS = ("This one", "The other")
+ALLOYS = ("al-si-t6", "al-si-cu-t6", "mg-az91", "grey-iron", "ductile-iron")
+NARROW, DEEP = number("", "", SIZE, 3.5e-3), 10.0  # a gap narrower than this, or a channel deeper than so many gaps, starves; common practice, no source
+HIGH = 0.20  # the trade sees a tenth to a fifth more; common practice, no source
+
+
+class Out(Outputs):
+    change = Output("Heat shed by the other, more than this one", "Δ", CHANGE, main=True)
+    heat_this = Output("This one sheds", "Q_1", WATTS, main=True)
+    heat_other = Output("The other sheds", "Q_2", WATTS, main=True)
+    efficiency_this = Output("Efficiency of a fin, this one", "η_1", SHARE)
+    efficiency_other = Output("Efficiency of a fin, the other", "η_2", SHARE)
+    overall_this = Output("Efficiency of fins and bare wall, this one", "η_o1", SHARE)
+    overall_other = Output("Efficiency of fins and bare wall, the other", "η_o2", SHARE)
+    area_this = Output("Area, this one", "A_1", FACE)
+    area_other = Output("Area, the other", "A_2", FACE)
+    effective_this = Output("Area at work, this one", "A_e1", FACE)
+    effective_other = Output("Area at work, the other", "A_e2", FACE)
+    even = Output("Coefficient at which the other sheds no more than this one", "h_e", AIR)
+    may_fall = Output("Its coefficient may be less than this one's by", "h_f", SHARE)
+
+
+def fin_number(coefficient, conductivity, thickness, length):
+    """m·L_c, the one pure number that a straight fin's efficiency hangs on: m = √(2h/(k·t)) for a fin much wider than thick;
+    L_c = L + t/2 counts the tip as area, for a tip that sheds heat as the sides do."""
+    return sqrt(2 * coefficient / (conductivity * thickness)) * (length + thickness / 2)
+
+
+def fin_efficiency(x):
+    """Heat that a straight fin sheds over what it would if it were as hot as its root all over: tanh(x)/x with x = m·L_c above 0."""
+    return tanh(x) / x
+
+
+def fin_area(thickness, length, width):
+    """Both sides and the tip of one fin, m²; its end faces left out."""
+    return 2 * width * (length + thickness / 2)
+
+
+def overall_efficiency(efficiency, fins, total):
+    """Efficiency of fins and bare wall together: 1 − A_f/A_t·(1 − η)."""
+    return 1 - fins / total * (1 - efficiency)
+
+
+def shed(fins, thickness, length, gap, width, coefficient, conductivity) -> float:
+    """Heat shed per kelvin, W/K. Plain floats."""
+    each = fins * fin_area(thickness, length, width)
+    return coefficient * (fins * gap * width + each * fin_efficiency(fin_number(coefficient, conductivity, thickness, length)))
+
+
+def coefficient_for(conductance, sizes, conductivity) -> float:
+    """Coefficient at which fins of those sizes shed so much per kelvin, W/(m²·K): the reverse of `shed`, by halving. It grows without end with it."""
+    low, high = 0.0, 1.0
+    while shed(*sizes, high, conductivity) < conductance:
+        low, high = high, 2 * high
+    for _ in range(80):
+        middle = (low + high) / 2
+        low, high = (middle, high) if shed(*sizes, middle, conductivity) < conductance else (low, middle)
+    return (low + high) / 2
+
+
+@calculator(
+    "fin-cooling", "Fins of two castings", Out,
+    purpose="Does a casting with more or longer fins shed more heat, by how much, and what must the air do for it?",
+    finds=("cooling fins", "fin efficiency", "fin area", "more fin", "cylinder fins", "head fins", "cooling of a casting", "heat shed"),
+    sources=(sources.FINS, sources.MATERIALS, sources.PRACTICE, sources.INVENTED),
+    cautions=(cautions.MAKER_FIRST, cautions.AIRCRAFT))
+def fin_cooling(
+    fins: grid("Fins", rows=CASTINGS, columns=(
+        column("Count", "N", form(COUNT, 0), hard=("1", "200"), usual=("5", "40")), column("Thick", "t", SMALL, hard=("0.3 mm", "20 mm"), usual=("1 mm", "4 mm")),
+        column("Long", "L", SIZE, hard=("1 mm", "150 mm"), usual=("8 mm", "50 mm")), column("Gap", "g", SMALL, hard=("0.3 mm", "100 mm"), usual=("2 mm", "10 mm"))), least=2,
+        tool="a calliper, half way up the fin", hint="Thickness and gap at half length, where a fin tapers. Long: from root to tip.") = "14; 2.00; 22.0; 4.50 | 15; 2.00; 24.0; 4.00",
+    air: given("Air's coefficient, this one", "h_1", AIR, hard=("5 W/(m²·K)", "500 W/(m²·K)"), usual=("20 W/(m²·K)", "150 W/(m²·K)"), hint="40 to 80 W/(m²·K) with a fan; common practice, no source.") = "60 W/(m²·K)",
+    air_other: given("Air's coefficient, the other", "h_2", AIR, hard=("5 W/(m²·K)", "500 W/(m²·K)"), usual=("20 W/(m²·K)", "150 W/(m²·K)"), optional=True, hint="Empty: the same. With closer fins it is less.") = "57 W/(m²·K)",
+    alloy: choice("Alloy, this one", {id: MATERIALS[id].name for id in ALLOYS}) = "al-si-t6",
+    alloy_other: choice("Alloy, the other", {id: MATERIALS[id].name for id in ALLOYS}) = "al-si-t6",
+    width: measured("Fins run along the wall for", "W", SIZE, tool="a rule, all round the finned part", hard=("10 mm", "2000 mm"), usual=("80 mm", "600 mm"), fold=True) = "200 mm",
+    hotter: given("Wall at the roots hotter than the air by", "ΔT", form(TEMPERATURE_DIFFERENCE, 0), hard=("1 K", "500 K"), usual=("50 K", "250 K"), fold=True) = "150 K",
+    least_gain: given("Gain wanted, at least", "Δ_min", SHARE, hard=("0 %", "500 %"), usual=("2 %", "50 %"), fold=True, hint="Less is not worth a casting; common practice, no source.") = "5 %",
+):
+    """One-dimensional conduction along straight fins of even thickness, one coefficient over the whole of each casting.
+
+    The coefficient is the weak part: it hangs on fan, baffles and gap, and is known to a fifth at best, so compare two castings
+    rather than believe the watts. Fin end faces and what the walls radiate are left out.
+    """
+    found = []
+    for i, (row, coefficient, id, outs) in enumerate(zip(
+            fins, (air, air if air_other is None else air_other), (alloy, alloy_other),
+            ((Out.efficiency_this, Out.overall_this, Out.area_this, Out.effective_this, Out.heat_this), (Out.efficiency_other, Out.overall_other, Out.area_other, Out.effective_other, Out.heat_other))), 1):
+        count, thickness, length, gap = row
+        who = CASTINGS[i - 1].lower()
+        k = number(f"k_{i}", f"Conductivity, {who}", form(CONDUCTIVITY, 0), MATERIALS[id].conductivity, sources.MATERIALS)
+        each = step(f"A_f{i}", f"Area of one fin, {who}", FACE, fin_area(thickness, length, width), sources.FINS)
+        total = outs[2](count * (each + gap * width), sources.FINS)
+        x = step(f"x_{i}", f"m·L_c of a fin, {who}", form(RATIO, 3), fin_number(coefficient, k, thickness, length), sources.FINS)
+        efficiency = outs[0](fin_efficiency(x), sources.FINS)
+        overall = outs[1](overall_efficiency(efficiency, count * each, total), sources.FINS)
+        effective = outs[3](overall * total, sources.FINS)
+        per_kelvin = step(f"G_{i}", f"Heat shed per kelvin, {who}", PERK, coefficient * effective, sources.FINS)
+        heat = outs[4](per_kelvin * hotter)
+        found.append((row, coefficient, k, efficiency, overall, total, effective, per_kelvin, heat))
+    this, other = found
+    change = Out.change(other[8] / this[8] - 1)
+    even = Out.even(number("h_0", "Coefficient at which they shed alike, found by halving", AIR, coefficient_for(float(this[7]), (*map(float, other[0]), float(width)), float(other[2])), sources.FINS))
+    may_fall = Out.may_fall(1 - even / air)
+
+    gap, length = other[0][3], other[0][2]
+    starved = gap < NARROW or float(length) > DEEP * float(gap)
+    assumed = air_other is None and gap < this[0][3]
+    if change < 0:
+        verdict = ("fail", say("Sheds less: {d}", d=change), say("Keep this one, or look what is amiss with the other: fewer or shorter fins, a poorer alloy, or less air."))
+    elif change < least_gain:
+        verdict = ("attention", say("Hardly more: {d}, {m} wanted", d=change, m=least_gain), "Not worth a casting. Clean fins, tight baffles and a fan belt that does not slip give as much.")
+    elif starved:
+        verdict = ("attention", say("{d} more, if air still enters {g}", d=change, g=gap), say(
+            "Between fins so close the air slows down, and the gain is gone when its coefficient falls to {h}. Believe it when a thermometer in the head has shown it.", h=even))
+    else:
+        verdict = ("pass", say("Sheds {d} more at the same heat", d=change), say("Make sure that baffles and fan fit the new fins: the gain is gone when the air's coefficient falls to {h}.", h=even))
+
+    def tall(row):
+        return float(row[0]) * float(row[1] + row[3])
+    stack = tall(other[0]) / tall(this[0])
+    return answer(
+        change, this[8], other[8], this[3], other[3], this[4], other[4], this[5], other[5], this[6], other[6], even, may_fall,
+        verdict=verdict, limits=(Limit("the gain", change, low=0.0),),
+        remarks=(
+            warning("The other's gaps are closer, and the same coefficient was taken for both. It will be less: closer fins pass less air at the same fan. Give what you expect.") if assumed else
+            note("A coefficient holds for one gap and one fan only: closer fins do not keep it."),
+            warning("A gap of {g} under fins {l} long is a deep, narrow channel: less than about {n}, or deeper than ten gaps, and the air goes round it. Common practice, no source.", g=gap, l=length, n=NARROW) if starved else None,
+            warning("The trade's figure for a casting with more fin is a tenth to a fifth more heat; common practice, no source. Look at the coefficients again.") if float(change) > HIGH else None,
+            note("The two do not take the same height of wall: {a} and {b}.", a=number("", "", SIZE, tall(this[0])), b=number("", "", SIZE, tall(other[0]))) if not 0.95 <= stack <= 1.05 else None,
+        ),
+        tables=(Table("Both castings", ("Casting", "Fin efficiency", "At work", "Per kelvin"), tuple((name, f[3], f[6], f[7]) for name, f in zip(CASTINGS, found))),),
+        figures=(_drawing(this[0], other[0]), _plot(this, other, float(width), even)))
+
+
+def _comb(row, left: float) -> tuple:
+    """Three fins on their wall, from `left` on: the areas, and where they end."""
+    t, length, g = map(float, row[1:])
+    wall = max(0.35 * length, 2 * t)
+    places = [left + g / 2 + i * (t + g) for i in range(3)]
+    right = left + 3 * (t + g)
+    outline = [(left, -wall), (left, 0.0)]
+    for x in places:
+        outline += [(x, 0.0), (x, length), (x + t, length), (x + t, 0.0)]
+    return (*outline, (right, 0.0), (right, -wall)), places, right
+
+
+def _drawing(this, other) -> Drawing:
+    first, a, end = _comb(this, 0.0)
+    apart = max(0.35 * end, 0.6 * float(this[2]), 0.6 * float(other[2]))
+    second, b, far = _comb(other, end + apart)
+    shapes = []
+    for row, outline, places, hatch, name in ((this, first, a, "a", CASTINGS[0]), (other, second, b, "b", CASTINGS[1])):
+        t, length = float(row[1]), float(row[2])
+        shapes += [Area(outline, hatch), Dimension((places[2] + t, 0.0), (places[2] + t, length), row[2], -0.25 * apart, "L"),
+                   Label(((outline[0][0] + outline[-1][0]) / 2, outline[0][1] - 0.3 * apart), name)]
+    return Drawing("Three fins of each", say("Section through three fins: this one {t} thick, {l} long, {g} apart; the other {a} thick, {b} long, {c} apart.",
+                                            t=this[1], l=this[2], g=this[3], a=other[1], b=other[2], c=other[3]), tuple(shapes), "to scale, side by side")
+
+
+def _plot(this, other, width, even) -> Plot:
+    """Heat per kelvin over the air's coefficient, for both."""
+    end = 1.3 * max(float(this[1]), float(other[1]))
+
+    def line(f):
+        return tuple((h, shed(*map(float, f[0]), width, h, float(f[2]))) for h in (end * i / 40 for i in range(1, 41)))
+    return Plot("Heat per kelvin over the air's coefficient", say("This one sheds {a} per kelvin, the other {b}; they shed alike when the other's coefficient is {h}.", a=this[7], b=other[7], h=even),
+                Axis("Air's coefficient", form(HEAT_TRANSFER, 0)), Axis("Heat per kelvin", form(CONDUCTANCE, 1)),
+                (Series("this one", line(this)), Series("the other", line(other), "dashed")), ((float(this[1]), float(this[7]), ""), (float(other[1]), float(other[7]), "")))
