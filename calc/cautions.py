@@ -18,3 +18,5 @@ SPRING = Caution("spring", "A compressed valve spring holds enough to blind. Gog
 SPINNING = Caution("spinning", "A wheel or disc that bursts kills. Never run one above its marked speed, and stand out of its plane.")
 SOLVENT = Caution("solvent", "Solvent vapour burns and harms. Open the door, no flame or spark, gloves on.")
 SHEET = Caution("sheet", "Sheet that catches on a drill spins and cuts to the bone. Clamp it to wood, goggles on, no gloves near the drill, and take off the burr before you handle it.")
+HOT_OIL = Caution("hot-oil", "Oil under pressure or at running heat burns and goes through skin. Goggles on, hands away from the jet; oil driven under the skin is a case for a hospital at once.")
+SNAP_RING = Caution("snap-ring", "A snap ring, and the plunger's spring behind it, fly when they slip. Goggles on, a rag round the part, and the plunger held down until the ring sits.")

@@ -1,0 +1,41 @@
+"""Oil that a pressure drives along the narrow gap round a plunger in its bore.
+
+Local flow of a narrow gap, c³·Δp/(12·µ·L) per width, summed up round the bore (Reynolds; Merritt, Hydraulic Control Systems, from
+memory). Laminar, parallel axes, one viscosity all along. With `diameter` at the middle of the gap it is out by less than 0.1 % at
+c/d = 0.01; with the plunger's or the bore's, by about 1 %. What the moving plunger drags along is left out: 2c/d of what it displaces.
+
+`clearance` is RADIAL, half of what bore less plunger gives: taken for the diametral one, the leak comes out eight times too high.
+Lengths in m, pressure in Pa, viscosity in Pa·s, flow in m³/s; `eccentricity` is the plunger's offset over the radial clearance,
+0 in the middle to 1 where it touches.
+"""
+from calc.working import PI
+
+
+def eccentric(eccentricity):
+    """Leak over that of a plunger in the middle: 1 + 1.5·ε², 2.5 where it touches."""
+    return 1 + 1.5 * eccentricity ** 2
+
+
+def leak(diameter, clearance, length, viscosity, pressure, eccentricity):
+    """Q = π·d·c³·Δp·(1 + 1.5·ε²)/(12·µ·L)."""
+    return PI * diameter * clearance ** 3 * pressure * eccentric(eccentricity) / (12 * viscosity * length)
+
+
+def reynolds(flow, diameter, density, viscosity):
+    """Re = ρ·v·2c/µ = 2·ρ·Q/(π·d·µ) on the gap's hydraulic diameter; laminar up to about 2000."""
+    return 2 * density * flow / (PI * diameter * viscosity)
+
+
+def plunger_area(diameter):
+    """Area on which the load stands, m²."""
+    return PI / 4 * diameter ** 2
+
+
+def sink_speed(flow, diameter):
+    """Speed at which the plunger goes down as the oil below it leaks away, m/s."""
+    return flow / plunger_area(diameter)
+
+
+def clearance_for(clearance, time, wanted_time):
+    """Clearance that changes the leak-down time to the one wanted: time goes as one over the cube of the clearance."""
+    return clearance * (time / wanted_time) ** (1 / 3)

@@ -1,0 +1,1 @@
+"""Calculators of the lifters, asked with texts as those of the heads are."""

@@ -1,0 +1,100 @@
+"""Unit in a lifter's body: against the equation of the thick cylinder; verdicts, refusals, and what must always be so."""
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calc.lifters.lifter_bore import lifter_bore
+from calc.materials import MATERIALS
+from calc.result import Refused
+from tests.formulas.test_press_fit import two_rings
+from tests.lifters.lifter_bore_checks import CASES, COLUMNS, FOUND
+
+MM, MPA = 1e-3, 1e6
+PRESS = dict(fit_wanted="press")
+
+
+@pytest.mark.parametrize("case", CASES)
+def test_checks_are_what_the_boundary_value_solver_finds(case):
+    body, unit_outside, inside, grip, _, material = CASES[case]
+    unit, around, joint = MATERIALS["bearing-steel"], MATERIALS[material], unit_outside - grip
+    in_unit, in_body = two_rings(inside * MM, joint * MM, body * MM, grip * MM, unit.E, unit.nu, around.E, around.nu)
+    found = (-in_unit(joint * MM)[1] / MPA, in_body(joint * MM)[0] / MPA, -in_unit(inside * MM)[0] / unit.E * inside * 1e3, in_body(body * MM)[0] / around.E * body * 1e3)
+    for got, stated, (output, *_, tolerance) in zip(found, FOUND[case], COLUMNS, strict=True):
+        assert got == pytest.approx(stated, abs=tolerance), output
+
+
+VERDICTS = {
+    "hone": ("pass", "Hone 0.040 mm off, to 17.520 mm", {}),
+    "done": ("pass", "Done: the bore fits, 1.71 mm of wall", dict(bore="17.522 mm")),
+    "done, lower end": ("pass", "Done: the bore fits, 1.71 mm of wall", dict(bore="17.515 mm")),
+    "done, upper end": ("pass", "Done: the bore fits, 1.71 mm of wall", dict(bore="17.525 mm")),
+    "too large": ("fail", "Bore too large by 0.006 mm", dict(bore="17.526 mm")),
+    "little left": ("attention", "Little left to hone: 0.010 mm", dict(bore="17.510 mm")),
+    "bore first": ("attention", "Bore first: 0.520 mm to come off", dict(bore="17.000 mm")),
+    "wall": ("fail", "Wall too thin: 1.16 mm, 1.20 mm wanted", dict(runout="1.12 mm")),
+    "wall, bored too far": ("fail", "Wall too thin: 1.19 mm, 1.20 mm wanted", dict(bore="18.560 mm")),
+    "plunger tight in its unit": ("fail", "Plunger binds: 0.0050 mm left, 0.0060 mm wanted", dict(plunger="15.877 mm")),
+    "binds in the case": ("fail", "Body binds in the case: 0.015 mm left", dict(lifter_hole="20.982 mm")),
+    "pressed": ("pass", "Hone 0.025 mm off, to 17.495 mm", PRESS | dict(bore="17.470 mm")),
+    "pressed, plunger binds": ("fail", "Plunger binds: 0.0055 mm left, 0.0060 mm wanted", PRESS | dict(grip="0.010 mm", bore="17.460 mm")),
+    "pressed, iron near yield": ("attention", "Near yield: 95 % used", PRESS | dict(grip="0.046 mm", bore="17.430 mm", body_material="grey-iron", plunger="15.840 mm", lifter_hole="21.05 mm")),
+    "pressed, body cracks": ("fail", "Body may crack: 103 % of its strength", PRESS | dict(grip="0.050 mm", bore="17.420 mm", body_material="grey-iron", plunger="15.840 mm", lifter_hole="21.05 mm")),
+    "pressed, body yields": ("fail", "Body yields: 102 % of its strength", PRESS | dict(grip="0.080 mm", bore="17.390 mm", body_material="ductile-iron", plunger="15.80 mm", lifter_hole="21.10 mm")),
+    "pressed, unit yields": ("fail", "Unit yields: 153 % of its strength", PRESS | dict(grip="0.1 mm", bore="7.860 mm", unit_outside="8.000 mm", plunger_bore="7.600 mm", plunger="7.40 mm", lifter_hole="21.10 mm", body_material="bearing-steel")),
+}
+
+
+@pytest.mark.parametrize("name", VERDICTS)
+def test_verdict(name):
+    state, words, entries = VERDICTS[name]
+    verdict = lifter_bore(**entries).verdict
+    assert (verdict.state, verdict.headline.plain()) == (state, words)
+
+
+def test_plan_of_boring_leaves_what_the_hone_takes():
+    assert "Bore to 17.460 mm, then hone the last 0.020 mm to 0.060 mm." in lifter_bore(bore="17.000 mm").verdict.do.plain()
+    assert lifter_bore(bore="17.460 mm").verdict.state == "pass"
+
+
+REFUSALS = [
+    ("plunger_bore", dict(plunger_bore="17.6 mm"), "Plunger's bore in the unit: is 17.6000 mm, not smaller than the unit's outside, 17.500 mm; give less."),
+    ("plunger", dict(plunger="15.9 mm"), "Plunger: is 15.9000 mm, not smaller than its bore, 15.8820 mm; give less."),
+    ("body", dict(body="21.02 mm"), "Body, outside, smallest: is 21.020 mm, not smaller than its bore in the case, 21.010 mm; give less."),
+    ("bore", dict(bore="20.95 mm"), "Body's bore, as it is, largest: leaves no wall: a bore of 20.950 mm in a body of 20.967 mm with 0.03 mm of runout; give less."),
+    ("unit_outside", dict(unit_outside="20.93 mm"), "Plunger unit, outside: leaves no wall: a bore of 20.950 mm in a body of 20.967 mm with 0.03 mm of runout; give less."),
+    ("grip", PRESS | dict(unit_outside="15.95 mm", grip="0.08 mm"), "Interference wanted, pressed in: is 0.080 mm, as much as the unit's own wall; give less."),
+]
+
+
+@pytest.mark.parametrize("field, entries, sentence", REFUSALS)
+def test_refusal(field, entries, sentence):
+    with pytest.raises(Refused) as refused:
+        lifter_bore(**entries)
+    assert [(e.field, e.sentence()) for e in refused.value.errors] == [(field, sentence)]
+
+
+def test_slipped_in_nothing_is_stressed_and_nothing_moves():
+    found = lifter_bore()
+    assert [found[o] for o in ("pressure", "hoop", "body_used", "unit_used", "growth", "closing")] == [0] * 6
+    assert found["plunger_left"] == pytest.approx(0.012 * MM) and found["case_left"] == pytest.approx(0.043 * MM)
+    assert "press" not in {c.id for c in found.cautions} and "press" in {c.id for c in lifter_bore(**PRESS).cautions}
+
+
+@given(st.floats(0.001, 0.02), st.floats(1.1, 3))
+def test_pressing_goes_in_proportion_to_the_interference(grip, k):
+    """Nearly: the joint is that much smaller too."""
+    one, more = (lifter_bore(**PRESS, grip=f"{g!r} mm", plunger="15.8 mm", bore="17.3 mm") for g in (grip, k * grip))
+    for output in ("pressure", "hoop", "closing", "growth", "body_used", "unit_used"):
+        assert more[output] == pytest.approx(k * one[output], rel=0.05)
+    assert more["plunger_left"] < one["plunger_left"] and more["case_left"] < one["case_left"]
+
+
+@given(st.floats(17.0, 17.6), st.floats(0.001, 1.0))
+def test_runout_costs_half_of_itself_in_wall_and_stock_and_bore_make_the_target(bore, runout):
+    found, true = (lifter_bore(bore=f"{bore!r} mm", runout=f"{r!r} mm") for r in (runout, 0))
+    assert true["wall"] - found["wall"] == pytest.approx(runout / 2 * MM, abs=1e-12)
+    assert bore * MM + found["stock"] == pytest.approx(found["target"], abs=1e-12)
+
+
+def test_doubt_of_the_bore_can_leave_it_open():
+    assert lifter_bore(bore="17.526 ± 0.004 mm").verdict.state == "unsure"
