@@ -20,3 +20,4 @@ SOLVENT = Caution("solvent", "Solvent vapour burns and harms. Open the door, no 
 SHEET = Caution("sheet", "Sheet that catches on a drill spins and cuts to the bone. Clamp it to wood, goggles on, no gloves near the drill, and take off the burr before you handle it.")
 HOT_OIL = Caution("hot-oil", "Oil under pressure or at running heat burns and goes through skin. Goggles on, hands away from the jet; oil driven under the skin is a case for a hospital at once.")
 SNAP_RING = Caution("snap-ring", "A snap ring, and the plunger's spring behind it, fly when they slip. Goggles on, a rag round the part, and the plunger held down until the ring sits.")
+ROD_SCRAP = Caution("rod-scrap", "A rod that lets go wrecks the engine and what stands beside it. Scrap one that is cracked, bent past its limit, blued by heat, nicked across, or that lost a bolt while running.")

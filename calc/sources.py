@@ -61,3 +61,5 @@ HAGEN_POISEUILLE = Source("hagen-poiseuille", "Laminar flow in a round hole, Δp
 HOLE_LOSS = Source("hole-loss", "Loss at a sharp-edged hole, Δp = ½·ρ·(Q/(C·A))², in series with the friction of its wall.", "handbook", name="orifice")
 SNAP_RING = Source("snap-ring", "Retaining rings as in design handbooks: shear of the ring π·D·s·τ ÷ 3 and bearing of the groove's wall at its yield ÷ 2; lip at least three groove depths long (DIN 472).", "handbook", name="snap ring")
 VALVE_TRAIN_GROWTH = Source("train-growth", "Each part grows along the valve train by its own length, alloy and heat; a rocker passes on what stem and shaft move apart by its ratio.", "analytic", name="chain of growths")
+SPLIT_BORE = Source("split-bore", "Plane geometry of a parted bore: two arcs of the old radius whose centres lie a and b off the new joint; 2R − a − b along the rod, √(R² − a²) to each side at the joint.", "analytic", name="two arcs")
+PIN_CLEARANCE = Source("pin-clearance", "Pin in a pressed-in bush: the bush's free growth, the change of its bore with the grip, and the pin's growth.", "analytic", name="free growth and Lamé")

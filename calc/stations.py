@@ -4,7 +4,7 @@ from importlib import import_module
 
 from calc.calculator import Calculator
 
-STATIONS = ("measuring", "heads", "lifters", "threads")
+STATIONS = ("measuring", "heads", "rods", "lifters", "threads")
 
 
 def station(name: str):

@@ -49,6 +49,8 @@ TABLES = (
     "tests.threads.insert_install_checks",
     "tests.threads.torque_preload_checks",
     "tests.threads.sheet_insert_checks",
+    "tests.rods.big_end_resize_checks",
+    "tests.rods.small_end_bush_checks",
 )
 
 KINDS = {

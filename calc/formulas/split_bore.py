@@ -1,0 +1,79 @@
+"""A bore that is parted by a joint, as of a rod's big end: what cutting the joint's faces makes of it, and what then cleans it up.
+
+Angles in radians from the direction along the rod (the small end's side), positive to the right. After the cut, places are told
+from the middle of the new joint: x to the right, y towards the small end. The old bore is taken as an oval with a centre, which is
+what three two-point readings 60° apart can show: diameter = mean + stretch·cos 2φ + lean·sin 2φ. Odd lobes stay unseen.
+
+Cutting a off the rod's face brings the rod's half down by a, cutting b off the cap's face brings the cap's half up by b. Of a round
+bore of radius R two arcs are left, with their centres a below and b above the joint: 2R − a − b high, and √(R² − a²) and √(R² − b²) wide
+to each side at the joint. So a cut narrows the bore along the rod and leaves its width at the joint, but for a²/2R, as it was.
+
+Lengths in any one unit. 0 ≤ a, b < R; the oval small against R.
+"""
+import math
+
+STEPS = 360  # directions tried in half a turn: the farthest place is found to within 4 parts in 10⁵ of the oval
+PARTING = math.pi / 2
+
+
+def oval(along, right, left):
+    """Mean diameter, stretch along the rod, and lean to the right, of readings at 0°, +60° and −60°. Exact for such an oval."""
+    return (along + right + left) / 3, (2 * along - right - left) / 3, (right - left) / 3 ** 0.5
+
+
+def across(along, right, left):
+    """Diameter of that oval at the joint, 90° from the rod: mean − stretch."""
+    return (2 * (right + left) - along) / 3
+
+
+def radius_at(bore, angle):
+    """Old radius in a direction; `bore` is what `oval` gives."""
+    mean, stretch, lean = bore
+    return (mean + stretch * math.cos(2 * angle) + lean * math.sin(2 * angle)) / 2
+
+
+def surface(bore, rod_cut, cap_cut, steps=STEPS) -> tuple:
+    """The bore as it stands after the cut, bolted up: the rod's half from right to left and the cap's from left to right, each as
+    (x, y) points, its edges at the joint included."""
+    halves = []
+    for side, cut in ((1, rod_cut), (-1, cap_cut)):
+        right, left = (_edge(bore, cut, end) for end in (PARTING, -PARTING))
+        between = (PARTING - math.pi * i / steps for i in range(steps + 1))
+        angles = (right, *(angle for angle in between if left < angle < right), left)  # the same radius on the opposite side: an oval has a centre
+        halves.append(tuple((side * radius_at(bore, angle) * math.sin(angle), side * (radius_at(bore, angle) * math.cos(angle) - cut)) for angle in angles))
+    return tuple(halves)
+
+
+def _edge(bore, cut, end):
+    """Direction, from the half's own middle, in which the old bore meets the new face: radius·cos = cut, by halving."""
+    if not cut:
+        return end
+    middle, out = 0.0, end
+    for _ in range(60):
+        half = (middle + out) / 2
+        if radius_at(bore, half) * math.cos(half) > cut:
+            middle = half
+        else:
+            out = half
+    return middle
+
+
+def farthest(bore, rod_cut, cap_cut, centre=0.0):
+    """Distance of the bore's farthest place from a centre that lies `centre` above the joint, and its direction there: a circle of
+    that radius is the smallest that cleans the bore up all round."""
+    distance, x, y = max((math.hypot(x, y - centre), x, y - centre) for half in surface(bore, rod_cut, cap_cut) for x, y in half)
+    return distance, math.atan2(x, y)
+
+
+def more_cut(bore, rod_cut, cap_cut, radius, most, centre=0.0):
+    """What must further come off each face so that a circle of that radius cleans up; None where `most` is not enough, as where the
+    bore is too wide at the joint. Equal cuts leave the centre where it was."""
+    def clean(more):
+        return farthest(bore, rod_cut + more, cap_cut + more, centre)[0] <= radius
+    if not clean(most):
+        return None
+    low, high = 0.0, most
+    for _ in range(30):
+        middle = (low + high) / 2
+        low, high = (low, middle) if clean(middle) else (middle, high)
+    return high

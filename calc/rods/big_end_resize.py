@@ -1,0 +1,216 @@
+"""Big ends whose faces were cut: does honing clean them up, what comes off where, and what becomes of the centre distances."""
+import math
+from typing import NamedTuple
+
+from calc import cautions, sources
+from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, column, given, grid, number
+from calc.drawing import Area, Drawing, Label, Line, arc
+from calc.formulas import split_bore
+from calc.quantity import LENGTH
+from calc.result import Table, impossible, note, say, warning
+from calc.rods import RODS
+from calc.working import Number, form, sqrt, step
+
+SIZE, COARSE = form(LENGTH, 3), form(LENGTH, 2)
+PLANE, MIDWAY = "plane", "midway"
+APART = 1e-3  # m: readings of one bore, or a reading and the size wanted, further apart than this are not of one big end
+MOST_CUT = 0.5e-3  # m off one face
+HEAVY = 0.1e-3  # m a side: more than this is bored first; common practice, no source
+OFF_JOINT = 0.01e-3  # m: centre off the joint by more is remarked on; common practice, no source
+STRETCHED = 0.05e-3  # m out of round; common practice, no source
+
+
+class Out(Outputs):
+    clean = Output("Cleans up all round at", "D_c", SIZE, main=True)
+    least_stock = Output("Least to hone off, one side", "s_min", SIZE, main=True)
+    spread = Output("Longest less shortest centre distance", "Δ", SIZE, main=True)
+    stock_rod = Output("To hone off in the rod, along it", "s_r", SIZE)
+    stock_cap = Output("To hone off in the cap, along it", "s_c", SIZE)
+    stock_side = Output("To hone off at the parting line, each side", "s_p", SIZE)
+    most_stock = Output("Most to hone off, one side", "s_max", SIZE)
+    round_before = Output("Out of round before, at most", "e", SIZE)
+    cut_along = Output("Bore along the rod once cut, shortest", "D_k", SIZE)
+    offset = Output("New centre off the parting line, at most", "c_max", SIZE)
+    lost = Output("Centre distance lost, at most", "q", SIZE)
+    shortest = Output("Shortest centre distance, then", "L_min", SIZE)
+    longest = Output("Longest centre distance, then", "L_max", SIZE)
+
+
+class Rod(NamedTuple):
+    """One rod as read and as it comes out."""
+    name: str
+    readings: tuple
+    bore: tuple  # oval, in floats
+    cuts: tuple
+    along: Number  # bore along the rod once cut
+    clean: Number
+    where: float  # direction of the least stock, rad from the rod
+    stocks: tuple  # rod, cap, side
+    round: Number
+    centre: Number
+    lost: Number
+    length: Number
+
+
+@calculator(
+    "big-end-resize", "Resize the big end", Out,
+    purpose="Do these big ends clean up to size after the cut, how much must be honed off where, and do their centre distances still agree?",
+    finds=("rod resizing", "recondition connecting rods", "big end out of round", "cap grinding", "cut the cap", "hone the big end", "rod bore", "centre distance", "rod length", "stretched rod"),
+    sources=(sources.SPLIT_BORE, sources.TWO_POINT, sources.PRACTICE, sources.INVENTED),
+    cautions=(cautions.ROD_SCRAP, cautions.CUTTING, cautions.MAKER_FIRST, cautions.AIRCRAFT))
+def big_end_resize(
+    *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
+    bores: grid("Bores before the cut, bolted up", rows=RODS, columns=(
+        column("Along the rod", "D_a", SIZE, hard=("20 mm", "120 mm"), usual=("35 mm", "80 mm")),
+        column("60° right of it", "D_r", SIZE, hard=("20 mm", "120 mm"), usual=("35 mm", "80 mm")),
+        column("60° left of it", "D_l", SIZE, hard=("20 mm", "120 mm"), usual=("35 mm", "80 mm"))), least=1, tool="a bore gauge set in a ring",
+        hint="Bolts at full torque. Right and left as you look at the number, small end up.") = "56.030; 56.012; 56.010 | 56.026; 56.011; 56.012 | 56.033; 56.012; 56.013 | 56.021; 56.010; 56.011",
+    cuts: grid("Cut off the faces", rows=RODS, columns=(
+        column("Rod", "a", SIZE, hard=("0 mm", "0.5 mm"), usual=("0 mm", "0.15 mm")),
+        column("Cap", "b", SIZE, hard=("0 mm", "0.5 mm"), usual=("0 mm", "0.15 mm")),
+        column("Centre distance before", "L", COARSE, hard=("50 mm", "400 mm"), usual=("90 mm", "220 mm"), optional=True)), least=1, tool="a micrometer over each half, before and after",
+        hint="Planned or done; 0 where a face is not cut. Centre distance may stay empty.") = "0.04; 0.04; 137.02 | 0.04; 0.04; 137.01 | 0.05; 0.05; 137.02 | 0.04; 0.04; 137.01",
+    wanted: given("Hone to", "D_w", SIZE, hard=("20 mm", "120 mm"), usual=("35 mm", "80 mm"), feature="rod.big_end_bore", hint="Middle of the limits, as a rule."),
+    centred: choice("New bore is centred", {PLANE: "on the new parting line", MIDWAY: "midway, as a hone finds it"}, hint="A bore cut from the faces, or one honed as it lies. Alike where rod and cap lose the same.") = PLANE,
+    low: given("Finished bore, least", "D_min", SIZE, hard=("20 mm", "120 mm"), usual=("35 mm", "80 mm"), fold=True, hint="Invented for the example; the maker's first.") = "56.000 mm",
+    high: given("Finished bore, most", "D_max", SIZE, hard=("20 mm", "120 mm"), usual=("35 mm", "80 mm"), fold=True) = "56.019 mm",
+    nominal_length: given("Centre distance, where none is read", "L_0", COARSE, hard=("50 mm", "400 mm"), usual=("90 mm", "220 mm"), feature="rod.centre_distance", fold=True),
+    least_length: given("Centre distance allowed, least", "L_a", COARSE, hard=("0 mm", "400 mm"), fold=True, hint="Invented for the example; the maker's first.") = "136.95 mm",
+    most_spread: given("Centre distances may differ by", "Δ_a", SIZE, hard=("0 mm", "2 mm"), usual=("0.02 mm", "0.3 mm"), fold=True, hint="0.05 mm within a set; common practice, no source.") = "0.05 mm",
+):
+    """Each bore as an oval through its three readings, cut and closed up again; the circle that cleans it up, by trial all round.
+
+    Exact plane geometry of two arcs for a round bore; the width at the parting line of an oval that leans is within 0.1 µm. Odd
+    lobes, taper along the bore, and what the bolts do to a bore that is not tight are not in it.
+    """
+    if high <= low:
+        raise impossible("high", "is {high}, not more than the least finished bore, {low}; give more than {low}", high=high, low=low)
+    if not low <= wanted <= high:
+        raise impossible("wanted", "is {w}, not within the finished limits; give {low} to {high}", w=wanted, low=low, high=high)
+    rods = []
+    for r, (name, row) in enumerate(zip(RODS, bores)):
+        if row is None:
+            continue
+        if float(max(row, key=float) - min(row, key=float)) > APART:
+            raise impossible(f"bores.{r + 1}.1", "rod {n} reads {a} to {b}, more than a millimetre apart; give three readings of one bore", n=name, a=min(row, key=float), b=max(row, key=float))
+        if max(abs(float(d - wanted)) for d in row) > APART:
+            raise impossible(f"bores.{r + 1}.1", "rod {n} reads {d}, more than a millimetre from the size wanted, {w}; give readings of this big end", n=name, d=row[0], w=wanted)
+        rods.append(_rod(name, row, cuts[r], wanted, centred, nominal_length))
+
+    def extreme(pick, what):
+        return getattr(pick(rods, key=lambda rod: float(getattr(rod, what))), what)
+    worst = max(rods, key=lambda rod: float(rod.clean))
+    clean = Out.clean(worst.clean)
+    least_stock = Out.least_stock((wanted - clean) / 2)
+    shortest, longest = Out.shortest(extreme(min, "length")), Out.longest(extreme(max, "length"))
+    spread = Out.spread(longest - shortest)
+    stocks = [out(stock) for out, stock in zip((Out.stock_rod, Out.stock_cap, Out.stock_side), worst.stocks)]
+    most_stock = Out.most_stock(max((s for rod in rods for s in rod.stocks), key=float))
+    out_of_round = Out.round_before(extreme(max, "round"))
+    off = max((rod.centre for rod in rods), key=lambda c: abs(float(c)))
+    uncut = [rod for rod in rods if not any(map(float, rod.cuts))]
+    short = min(rods, key=lambda rod: float(rod.length))
+    if len(uncut) == len(rods) and all(low <= d <= high for rod in rods for d in rod.readings) and spread <= most_spread and short.length >= least_length:
+        verdict = ("pass", say("In limits as they are: {e} out of round", e=out_of_round), "Leave these bores alone. Write them down by number, with the torque at which they were read.")
+    elif clean > high:
+        verdict = ("fail", say("Rod {n} does not clean up: {d}", n=worst.name, d=clean), _remedy(worst, wanted, high))
+    elif short.length < least_length:
+        verdict = ("fail", say("Rod {n} too short: {L}", n=short.name, L=short.length),
+                   say("{q} went. Cut less off the rod and more off its cap: the cap's cut costs no length, where the bore is centred on the parting line.", q=short.lost))
+    elif spread > most_spread:
+        verdict = ("attention", say("Centres {s} apart, {a} allowed", s=spread, a=most_spread), "Cut the longest rods to the shortest, within the limits, or look among spare rods for one that is alike.")
+    elif clean > wanted:
+        verdict = ("attention", say("Cleans up only at {d}", d=clean), say("Rod {n} needs that. Hone it to between {d} and {high}, or cut its faces a little more if the tight place lies along the rod.", n=worst.name, d=clean, high=high))
+    else:
+        verdict = ("pass", say("Cleans up at {d}, centres {s} apart", d=clean, s=spread), say("Bolts at full torque, then hone to {w}. Measure in three directions, {low} to {high}.", w=wanted, low=low, high=high))
+    missed = [name for name, bore, cut in zip(RODS, bores, cuts) if bore is None and cut is not None]
+    return answer(
+        clean, least_stock, spread, *stocks, most_stock, out_of_round, Out.cut_along(extreme(min, "along")), Out.offset(abs(off)), Out.lost(extreme(max, "lost")), shortest, longest,
+        verdict=verdict,
+        limits=(Limit("the bore's cleaning up", clean, high=high), Limit("the shortest rod", shortest, low=least_length), Limit("the spread of centre distances", spread, high=most_spread)),
+        remarks=(
+            note("A cut narrows the bore along the rod only. At the parting line the bore stays as wide as it was, and there the hone finds least."),
+            note("A gauge that touches at two points does not see a bore with three lobes: turn it on the last rod and look for a place that rocks."),
+            warning("The new centre lies {c} off the parting line, and the two shells no longer meet on a diameter: cut rod and cap alike.", c=number("", "", SIZE, abs(float(off)))) if abs(float(off)) > OFF_JOINT else None,
+            warning("{s} a side is much for a hone: bore it first, and leave the last {h} to the hone.", s=most_stock, h=number("", "", COARSE, 0.02e-3)) if float(most_stock) > HEAVY else None,
+            warning("{e} out of round: a rod stretched so far was overloaded, or its shells turned. Look for cracks before any work goes into it.", e=out_of_round) if float(out_of_round) > STRETCHED else None,
+            note("Rod {n} has a cut and no bores, and is left out.", n=" and ".join(missed)) if missed else None,
+        ),
+        tables=(_table(rods, wanted, high, least_length),),
+        figures=(section(worst, wanted),))
+
+
+def _rod(name, readings, cut, wanted, centred, nominal_length) -> Rod:
+    D_a, D_r, D_l = readings
+    none = number(f"a_{name}", f"Cut off rod {name}", SIZE, 0.0)
+    a, b, before = cut or (none, number(f"b_{name}", f"Cut off cap {name}", SIZE, 0.0), None)
+    before = nominal_length if before is None else before
+
+    def line(symbol, label, expression, source=None):
+        return step(f"{symbol},{name}" if "_" in symbol else f"{symbol}_{name}", f"{label}, rod {name}", SIZE, expression, source)
+    bore = split_bore.oval(*map(float, readings))
+    side = line("D_s", "Bore at the parting line", split_bore.across(D_a, D_r, D_l), sources.TWO_POINT)
+    along = line("D_k", "Bore along the rod, cut", D_a - a - b, sources.SPLIT_BORE)
+    c = line("c", "New centre above the parting line", (b - a) / 2, sources.SPLIT_BORE) if centred == MIDWAY else number(f"c_{name}", f"New centre above the parting line, rod {name}", SIZE, 0.0)
+    distance, where = split_bore.farthest(bore, float(a), float(b), float(c))
+    reach = number(f"r_{name}", f"Farthest place of the bore from the new centre, by trial, rod {name}", SIZE, distance, sources.SPLIT_BORE)
+    smaller = a if a <= b else b
+    half = line("w", "Parting line's farthest edge from the new centre", sqrt((side / 2) ** 2 - smaller ** 2 + c ** 2), sources.SPLIT_BORE)
+    stocks = (line("s_r", "To hone off in the rod", wanted / 2 - (D_a / 2 - a - c)), line("s_c", "To hone off in the cap", wanted / 2 - (D_a / 2 - b + c)), line("s_p", "To hone off at the parting line", wanted / 2 - half))
+    _, stretch, lean = split_bore.oval(D_a, D_r, D_l)
+    return Rod(name, readings, bore, (a, b), along, line("D_c", "Cleans up at", 2 * reach), where, stocks,
+               line("e", "Out of round before", 2 * sqrt(stretch ** 2 + lean ** 2), sources.TWO_POINT), c,
+               line("q", "Centre distance lost", a + c, sources.SPLIT_BORE), line("L'", "Centre distance, then", before - a - c, sources.SPLIT_BORE))
+
+
+def _remedy(rod, wanted, high):
+    a, b = map(float, rod.cuts)
+    if 2 * float(rod.stocks[2]) < float(wanted - high):
+        return say("It is too wide at the parting line, where no cut of the faces narrows it. Scrap it, unless the maker has shells of a larger outside.")
+    more = split_bore.more_cut(rod.bore, a, b, float(wanted) / 2, MOST_CUT, float(rod.centre))
+    if more is None:
+        return say("A wider place beside the parting line stays, however much the faces are cut. Measure again; if it is so, scrap it.")
+    return say("It is too long along the rod. Cut {m} more off each face, and look what that leaves of the centre distance.", m=number("", "", SIZE, math.ceil(more * 1e6) / 1e6))
+
+
+def _where(angle):
+    """Words for a direction from the rod's own, as a reading would be called."""
+    degrees = abs(math.degrees(angle))
+    if degrees > 80 and degrees < 100:
+        return "parting line"
+    half = "rod" if degrees < 90 else "cap"
+    return f"{half}, along it" if min(degrees, 180 - degrees) < 10 else f"{half}, {round(min(degrees, 180 - degrees), -1):.0f}° {'right' if angle > 0 else 'left'}"
+
+
+def _table(rods, wanted, high, least_length) -> Table:
+    rows = tuple((rod.name, rod.clean, number("", "", SIZE, float(wanted - rod.clean) / 2), _where(rod.where), number("", "", SIZE, float(rod.stocks[0] + rod.stocks[1])), rod.lost, rod.length) for rod in rods)
+    states = tuple("fail" if rod.clean > high or rod.length < least_length else "attention" if rod.clean > wanted else "pass" for rod in rods)
+    return Table("Rod by rod", ("Rod", "Cleans up at", "Least stock, one side", "There", "Stock along the rod", "Centre distance lost", "Centre distance, then"), rows, states)
+
+
+def section(rod, wanted) -> Drawing:
+    """The big end seen along the crank: the bore as cut and bolted up, and the circle that it is honed to."""
+    R, c = float(wanted) / 2, float(rod.centre)
+    a, b = map(float, rod.cuts)
+    halves = split_bore.surface(rod.bore, a, b, 96)
+    thickest = max(abs(R - math.hypot(x, y - c)) for half in halves for x, y in half)
+    times = max(1, math.floor(0.16 * R / max(thickest, 1e-6)))
+
+    def drawn(x, y):
+        r = math.hypot(x, y - c)
+        return x / r * (R - times * (R - r)), (y - c) / r * (R - times * (R - r))
+    rod_half, cap_half = ([drawn(*place) for place in half] for half in halves)
+    outer = 1.32 * R
+    shank = 0.34 * R
+    shapes = (
+        Area((*arc((0, 0), outer, 0, math.pi), *reversed(rod_half)), "a"), Area((*arc((0, 0), outer, 0, -math.pi), *cap_half), "b"),
+        Line(((-shank, 1.28 * R), (-0.8 * shank, 1.75 * R)), "outline"), Line(((shank, 1.28 * R), (0.8 * shank, 1.75 * R)), "outline"),
+        Line(arc((0, 0), R, 0, 2 * math.pi, 96), "band"),
+        Line(((0, -1.45 * R), (0, 1.8 * R)), "centre"), Line(((-1.5 * R, 0), (1.5 * R, 0)), "centre"),
+        Label((0, 0.52 * R), say("{s} in the rod", s=rod.stocks[0]), target=(0, R)), Label((0, -0.58 * R), say("{s} in the cap", s=rod.stocks[1]), target=(0, -R)),
+        Label((0.05 * R, 0.12 * R), say("{s} at the sides", s=rod.stocks[2]), target=(R, 0)))
+    return Drawing(
+        f"Rod {rod.name}: what the hone takes off",
+        say("Big end of rod {n}, small end up: the bore as cut, and the circle of {w} that it is honed to. {r} come off in the rod, {c} in the cap, {p} on each side at the parting line.",
+            n=rod.name, w=wanted, r=rod.stocks[0], c=rod.stocks[1], p=rod.stocks[2]),
+        shapes, say("stock drawn {n} times as thick; outside of the rod is the example's", n=str(times)))

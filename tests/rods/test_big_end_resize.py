@@ -1,0 +1,201 @@
+"""Resized big ends: the old oval found by rays from the new centre, verdicts, refusals, and what two arcs must always do."""
+import math
+
+import numpy as np
+import pytest
+from hypothesis import assume, given
+from hypothesis import strategies as st
+from scipy.optimize import brentq, minimize_scalar
+
+from calc.calculator import evaluate
+from calc.formulas import split_bore
+from calc.result import Refused
+from calc.rods.big_end_resize import big_end_resize
+from tests.rods.big_end_resize_checks import CASES, FOUND, rod
+
+MM = 1e-3
+
+
+def reach(theta, bore, a, b, c):
+    """From (0, c) in direction theta, clockwise from the rod, to the bore: the rod's half of the oval moved down by a, the cap's up by b."""
+    mean, stretch, lean = bore
+
+    def outside(r):
+        x, y = r * math.sin(theta), c + r * math.cos(theta)
+        y += a if y >= 0 else -b
+        angle = math.atan2(x, y)
+        return math.hypot(x, y) - (mean + stretch * math.cos(2 * angle) + lean * math.sin(2 * angle)) / 2
+    return brentq(outside, 0.4 * mean, 0.6 * mean, xtol=1e-13)
+
+
+def by_rays(along, right, left, a, b, centred):
+    rows = np.array([[1, math.cos(2 * t), math.sin(2 * t)] for t in np.radians([0, 60, -60])])
+    bore = np.linalg.solve(rows, [along, right, left])
+    c = (b - a) / 2 if centred == "midway" else 0.0
+    def distance(t):
+        return reach(t, bore, a, b, c)
+    joint = sorted(math.atan2(side * w, -c) for side in (-1, 1) for w in [math.sqrt(right * left) / 2])
+    stops = sorted({*np.radians(np.arange(-180, 181, 6.0)), *(j + d for j in joint for d in (-1e-6, 0, 1e-6))})  # the halves do not meet at the joint
+    best = max(range(len(stops)), key=lambda i: distance(stops[i]))
+    ends = zip(stops[max(best - 1, 0):], stops[max(best - 1, 0) + 1:best + 2])
+    return 2 * max(distance(stops[best]), *(-minimize_scalar(lambda t: -distance(t), bounds=pair, method="bounded", options=dict(xatol=1e-10)).fun for pair in ends))
+
+
+@pytest.mark.parametrize("case", CASES)
+def test_checks_are_what_the_rays_find(case):
+    assert by_rays(*CASES[case]) == pytest.approx(FOUND[case], abs=2e-6)
+
+
+readings = st.tuples(*[st.floats(55.98, 56.04)] * 3)
+cut = st.integers(0, 120).map(lambda n: n / 1000)
+
+
+@given(readings, cut, cut, st.sampled_from(["plane", "midway"]))
+def test_farthest_place_is_that_of_the_rays(mm, a, b, centred):
+    distance, _ = split_bore.farthest(split_bore.oval(*mm), a, b, (b - a) / 2 if centred == "midway" else 0.0)
+    assert 2 * distance == pytest.approx(by_rays(*mm, a, b, centred), abs=1e-5)
+
+
+@given(readings)
+def test_oval_goes_through_its_readings(mm):
+    bore = split_bore.oval(*mm)
+    assert [2 * split_bore.radius_at(bore, math.radians(t)) for t in (0, 60, -60, 180)] == pytest.approx([*mm, mm[0]])
+    assert split_bore.across(*mm) == pytest.approx(2 * split_bore.radius_at(bore, math.pi / 2))
+
+
+@given(st.floats(20, 120), st.floats(0, 2), st.floats(0, 2))
+def test_round_bore_is_two_arcs(diameter, a, b):
+    """Every place lies on the old circle about its half's own middle, and the edges at half a chord."""
+    R = diameter / 2
+    for half, middle, cut in zip(split_bore.surface((diameter, 0, 0), a, b, 40), (-a, b), (a, b)):
+        assert [math.hypot(x, y - middle) for x, y in half] == pytest.approx([R] * len(half))
+        assert sorted(x for x, _ in (half[0], half[-1])) == pytest.approx([-math.sqrt(R * R - cut * cut), math.sqrt(R * R - cut * cut)])
+        assert (half[0][1], half[-1][1]) == pytest.approx((0, 0), abs=1e-9)
+    heights = [y for half in split_bore.surface((diameter, 0, 0), a, b, 40) for _, y in half]
+    assert max(heights) - min(heights) == pytest.approx(diameter - a - b)
+
+
+@given(readings, st.sampled_from(["plane", "midway"]))
+def test_nothing_cut_moves_nothing(mm, centred):
+    found = big_end_resize(**rod(*mm, 0, 0, centred))
+    mean, stretch, lean = split_bore.oval(*mm)
+    assert found["lost"] == found["offset"] == found["spread"] == 0 and found["shortest"] / MM == pytest.approx(137)
+    assert found["clean"] / MM == pytest.approx(mean + math.hypot(stretch, lean), abs=1e-6)  # the oval's own longest diameter
+
+
+@given(readings, cut, cut)
+def test_equal_cuts_are_alike_however_they_are_centred_and_the_cap_costs_no_length(mm, a, b):
+    assert big_end_resize(**rod(*mm, a, a, "plane"))["shortest"] == pytest.approx(big_end_resize(**rod(*mm, a, a, "midway"))["shortest"])
+    on_plane, midway = (big_end_resize(**rod(*mm, a, b, how)) for how in ("plane", "midway"))
+    assert on_plane["lost"] / MM == pytest.approx(a, abs=1e-12) and midway["lost"] / MM == pytest.approx((a + b) / 2, abs=1e-12)
+    assert midway["offset"] / MM == pytest.approx(abs(b - a) / 2, abs=1e-12) and on_plane["offset"] == 0
+
+
+@given(readings, cut, st.integers(0, 50).map(lambda n: n / 1000))
+def test_more_cut_never_needs_a_larger_circle_and_leaves_the_width(mm, a, more):
+    less, deeper = (big_end_resize(**rod(*mm, x, x, "plane")) for x in (a, a + more))
+    assert deeper["clean"] <= less["clean"] + 1e-9 and abs(deeper["stock_side"] - less["stock_side"]) < 0.4e-6
+    assert deeper["stock_rod"] - less["stock_rod"] == pytest.approx(more * MM, abs=1e-9)
+
+
+@given(readings, st.integers(0, 30).map(lambda n: n / 1000))
+def test_the_cut_that_is_advised_cleans_up_and_no_smaller_one_does(mm, a):
+    bore = split_bore.oval(*mm)
+    assume(2 * split_bore.farthest(bore, a, a)[0] > 56.01)
+    more = split_bore.more_cut(bore, a, a, 28.005, 0.5)
+    if more is None:
+        assert 2 * split_bore.farthest(bore, a + 0.5, a + 0.5)[0] > 56.01
+    else:
+        assert 2 * split_bore.farthest(bore, a + more, a + more)[0] <= 56.01 < 2 * split_bore.farthest(bore, a + more - 1e-6, a + more - 1e-6)[0]
+
+
+GOOD = "56.012; 56.010; 56.008"
+VERDICTS = {
+    "cleans up": ("pass", "Cleans up at 56.007 mm, centres 0.010 mm apart", {}),
+    "left alone": ("pass", "In limits as they are: 0.005 mm out of round", dict(bores="56.012; 56.008; 56.009 | 56.010; 56.008; 56.006", cuts="0; 0; 137 | 0; 0; 137.02")),
+    "too long": ("fail", "Rod 2 does not clean up: 56.035 mm", dict(bores=f"{GOOD} | 56.035; 56.014; 56.014", cuts="0.03; 0.03; 137 | 0; 0; 137")),
+    "too wide": ("fail", "Rod 1 does not clean up: 56.032 mm", rod(56.010, 56.026, 56.027, 0.05, 0.05, "plane")),
+    "too short": ("fail", "Rod 2 too short: 136.930 mm", dict(bores=f"{GOOD} | {GOOD}", cuts="0.05; 0.05; 137.0 | 0.05; 0.05; 136.98")),
+    "uneven": ("attention", "Centres 0.080 mm apart, 0.050 mm allowed", dict(bores=f"{GOOD} | {GOOD}", cuts="0.03; 0.03; 137.08 | 0.03; 0.03; 137.0")),
+    "only just": ("attention", "Cleans up only at 56.014 mm", rod(56.020, 56.015, 56.016, 0.03, 0.03, "plane")),
+}
+
+
+@pytest.mark.parametrize("name", VERDICTS)
+def test_verdict(name):
+    state, words, entries = VERDICTS[name]
+    verdict = big_end_resize(**entries).verdict
+    assert (verdict.state, verdict.headline.plain()) == (state, words)
+
+
+def test_what_to_do_about_a_bore_that_does_not_clean_up():
+    long = big_end_resize(**rod(56.040, 56.014, 56.014, 0, 0, "plane")).verdict.do.plain()
+    more = float(long.split("Cut ")[1].split(" mm")[0])
+    assert big_end_resize(**rod(56.040, 56.014, 56.014, more, more, "plane"))["clean"] / MM <= 56.010 + 1e-9
+    assert "no cut of the faces narrows it" in big_end_resize(**rod(56.010, 56.026, 56.027, 0.05, 0.05, "plane")).verdict.do.plain()
+    leaning = big_end_resize(**rod(56.000, 56.019, 55.982, 0.0, 0.0, "plane"))
+    assert leaning["clean"] / MM == pytest.approx(56.0217, abs=1e-3) and "Cut" in leaning.verdict.do.plain()
+    beside = big_end_resize(**rod(56.010, 56.050, 55.970, 0.0, 0.0, "plane"), low="55.990 mm", wanted="56.010 mm").verdict
+    assert beside.state == "fail" and ("Cut" in beside.do.plain() or "wider place beside" in beside.do.plain())
+
+
+def test_set_is_judged_rod_by_rod():
+    found = big_end_resize(bores=f"{GOOD} | 56.040; 56.014; 56.014 | | 56.020; 56.015; 56.016", cuts="0.03; 0.03; 137 | 0; 0; 137 | | 0.03; 0.03; 137")
+    table, = found.tables
+    assert [row[0] for row in table.rows] == ["1", "2", "4"] and table.states == ("pass", "fail", "attention")
+    assert table.rows[1][3] == "rod, along it" and table.rows[2][3] == "parting line"
+    assert found.figures[0].title.startswith("Rod 2")
+
+
+def test_remarks_on_what_else_the_numbers_show():
+    def warned(**entries):
+        return [r.text.plain() for r in big_end_resize(**entries).remarks if r.level == "warning"]
+    assert not warned()
+    assert any("no longer meet on a diameter" in w for w in warned(**rod(56.012, 56.010, 56.008, 0.08, 0.02, "midway")))
+    assert not warned(**rod(56.012, 56.010, 56.008, 0.06, 0.02, "plane"))
+    assert any("bore it first" in w for w in warned(**rod(56.012, 56.010, 56.008, 0.14, 0.14, "plane")))
+    assert any("Look for cracks" in w for w in warned(**rod(56.060, 56.005, 56.005, 0.05, 0.05, "plane")))
+    missed = big_end_resize(bores=GOOD, cuts="0.03; 0.03; 137 | 0.03; 0.03; 137").remarks
+    assert any("Rod 2 has a cut and no bores" in r.text.plain() for r in missed)
+
+
+def test_a_rod_without_a_cut_or_a_length_takes_none_and_the_usual():
+    found = big_end_resize(bores=f"{GOOD} | {GOOD}", cuts="0.03; 0.03")
+    assert (found["shortest"] / MM, found["longest"] / MM) == pytest.approx((136.97, 137.0))
+
+
+REFUSALS = [
+    ("high", dict(high="55.9 mm"), "Finished bore, most: is 55.900 mm, not more than the least finished bore, 56.000 mm; give more than 56.000 mm."),
+    ("wanted", dict(wanted="56.030 mm"), "Hone to: is 56.030 mm, not within the finished limits; give 56.000 mm to 56.019 mm."),
+    ("bores.2.1", {"bores.2.1": "57.5 mm"}, "Bores before the cut, bolted up: rod 2 reads 56.011 mm to 57.500 mm, more than a millimetre apart; give three readings of one bore."),
+    ("bores.1.1", dict(bores="58; 58; 58"), "Bores before the cut, bolted up: rod 1 reads 58.000 mm, more than a millimetre from the size wanted, 56.010 mm; give readings of this big end."),
+    ("cuts.1.1", {"cuts.1.1": "-0.1 mm"}, None), ("cuts.1.2", {"cuts.1.2": "0.7 mm"}, None), ("bores.1.2", {"bores.1.2": ""}, None),
+]
+
+
+@pytest.mark.parametrize("field, entries, sentence", REFUSALS)
+def test_refusal(field, entries, sentence):
+    with pytest.raises(Refused) as refused:
+        big_end_resize(**entries)
+    error, = refused.value.errors
+    assert error.field == field and (sentence is None or error.sentence() == sentence), error.sentence()
+
+
+def test_a_doubt_that_reaches_the_limit_leaves_it_open():
+    assert big_end_resize(**{"bores.1.2": "56.017 ± 0.002 mm", "bores.1.3": "56.017 mm"}).verdict.state != "unsure"
+    found = big_end_resize(bores="56.012; 56.017 ± 0.008 mm; 56.017 ± 0.008 mm", cuts="0.04; 0.04; 137")
+    assert found.verdict.state == "unsure" and "cleaning up" in found.verdict.headline.plain()
+
+
+def test_inches_give_the_same():
+    metric = evaluate(big_end_resize, rod(56.0070, 55.9943, 55.9968, 0.0254, 0.0508, "midway", 137.16))
+    inch = evaluate(big_end_resize, dict(bores="2.2050; 2.2045; 2.2046", cuts="0.001; 0.002; 5.4", centred="midway"), "inch")
+    for output in metric.outputs:
+        assert inch[output] == pytest.approx(metric[output], rel=1e-6, abs=2e-7), output
+
+
+def test_drawing_shows_the_cut_bore_inside_the_new_circle():
+    drawing, = big_end_resize().figures
+    assert "times as thick" in drawing.exaggerated.plain()
+    inner = [p for s in drawing.shapes if getattr(s, "hatch", None) in ("a", "b") for p in s.points if math.hypot(*p) < 30 * MM]
+    assert max(math.hypot(*p) for p in inner) <= 28.005 * MM and min(math.hypot(*p) for p in inner) == pytest.approx(28.005 * MM * 0.84, rel=0.03)

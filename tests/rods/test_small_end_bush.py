@@ -1,0 +1,126 @@
+"""Small-end bush against the equation of the thick cylinder; verdicts, refusals, and what must always be so."""
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calc.calculator import evaluate
+from calc.materials import MATERIALS
+from calc.result import Refused
+from calc.rods.small_end_bush import PIN, ROD, small_end_bush
+from tests.formulas.test_press_fit import two_rings
+from tests.heads.test_seat_fit import growth
+from tests.rods.small_end_bush_checks import CASES, COLUMNS, FOUND, SMOOTH
+
+MM, MPA = 1e-3, 1e6
+
+
+def solved(rod_bore, outside, supplied, honed, pin, wall, material, eye, pin_hot):
+    """Pressure and closing of the bush as supplied, and the clearance of the honed one running: its bore moves as the thinner ring's."""
+    inner, outer = MATERIALS[material], MATERIALS[ROD]
+    grip = (outside - rod_bore) * MM
+
+    def rings(bore, t):
+        def E(part):
+            return part.E * (1 - part.modulus_fall * (t - 20))
+        in_bush, _ = two_rings(bore * MM, rod_bore * MM, (rod_bore + 2 * wall) * MM, grip, E(inner), inner.nu, E(outer), outer.nu, *((growth(inner, t), growth(outer, t)) if t != 20 else ()))
+        return -in_bush(rod_bore * MM)[1] / MPA, in_bush(bore * MM)[0] / E(inner)  # nothing presses on the bore: its strain is hoop over stiffness
+    (pressure, closed), (_, cold), (_, hot) = rings(supplied, 20), rings(honed, 20), rings(honed, eye)
+    return pressure, -supplied * closed, honed * (1 + hot - cold + growth(inner, eye)) - pin * (1 + growth(MATERIALS[PIN], pin_hot))
+
+
+@pytest.mark.parametrize("case", CASES)
+def test_checks_are_what_the_boundary_value_solver_finds(case):
+    for got, stated, (output, *_, tolerance) in zip(solved(*CASES[case]), FOUND[case], COLUMNS, strict=True):
+        assert got == pytest.approx(stated, abs=tolerance), output
+
+
+DONE = dict(honed="22.012 mm")
+VERDICTS = {
+    "press and hone": ("pass", "Press it in, then hone to 22.011 mm", {}),
+    "honed": ("pass", "Pin free: 0.014 mm cold, 0.012 mm when running", DONE),
+    "falls out": ("fail", "Falls out: bush 0.005 mm under the bore", dict(bush_outside="26.005 mm")),
+    "no grip": ("fail", "Comes loose: −0.001 mm left cold", dict(bush_outside="26.015 mm")),
+    "bush yields": ("fail", "Bush yields: 116 % of its strength", dict(bush_outside="26.090 mm")),
+    "rod yields": ("fail", "Rod yields: 128 % of its strength", dict(rod_wall="1.2 mm", supplied_bore="18 mm", pin="19 mm", bush_outside="26.140 mm")),
+    "thin": ("fail", "Bush too thin: 0.898 mm of wall", dict(pin="24.2 mm", supplied_bore="24.0 mm", bush_outside="26.025 mm")),
+    "seizes": ("fail", "Pin seizes: −0.003 mm left when running", dict(honed="21.997 mm")),
+    "too loose": ("fail", "Pin too loose: 0.025 mm, 0.020 mm allowed", dict(honed="22.023 mm")),
+    "little grip": ("attention", "Little grip: 0.004 mm left cold", dict(bush_outside="26.020 mm")),
+    "tight": ("attention", "Pin tight when running: 0.004 mm left", dict(honed="22.004 mm")),
+    "tight cold": ("attention", "Pin tight cold: 0.005 mm left", dict(honed="22.003 mm", pin_temperature="60 °C", rod_temperature="150 °C")),
+    "near yield": ("attention", "Holds, but near yield: 91 % used", dict(bush_outside="26.070 mm")),
+    "nothing to hone": ("attention", "Nothing to hone: bore already 0.025 mm larger", dict(supplied_bore="22.050 mm")),
+}
+
+
+@pytest.mark.parametrize("name", VERDICTS)
+def test_verdict(name):
+    state, words, entries = VERDICTS[name]
+    verdict = small_end_bush(**entries).verdict
+    assert (verdict.state, verdict.headline.plain()) == (state, words)
+
+
+def test_bush_that_is_advised_holds_and_is_borne():
+    found = small_end_bush(bush_outside="26.090 mm")
+    do = found.verdict.do.plain()
+    small, large = (float(part.split(" mm")[0]) for part in do.split("a bush of ")[1].split(" to "))
+    assert small_end_bush(bush_outside=f"{small} mm").verdict.state == "pass"
+    most = small_end_bush(bush_outside=f"{large} mm")
+    assert most["bush_used"] <= 1 < small_end_bush(bush_outside=f"{large + 0.001:.3f} mm")["bush_used"]
+    none = small_end_bush(bush_outside="26.200 mm", supplied_bore="25.3 mm", pin="25.35 mm", least_grip="0.1 mm", least_wall="0.2 mm")
+    assert none.verdict.state == "fail" and "No bush of this alloy" in none.verdict.do.plain()
+
+
+REFUSALS = [
+    ("supplied_bore", dict(supplied_bore="26.02 mm"), "Bore of the bush, as it comes: is 26.020 mm, not smaller than the rod's bore, 26.010 mm; give less."),
+    ("honed", dict(honed="26.05 mm"), "Bore as honed, smallest: is 26.050 mm, not smaller than the bush's outside, 26.035 mm; give less."),
+    ("pin", dict(pin="26 mm"), "Piston pin, largest: needs a bore of 26.013 mm, not smaller than the rod's bore, 26.010 mm; give less."),
+    ("pin", dict(pin="0"), None), ("rod_temperature", dict(rod_temperature="400 °C"), None), ("wanted_clearance", dict(wanted_clearance="-0.01 mm"), None),
+]
+
+
+@pytest.mark.parametrize("field, entries, sentence", REFUSALS)
+def test_refusal(field, entries, sentence):
+    with pytest.raises(Refused) as refused:
+        small_end_bush(**entries)
+    error, = refused.value.errors
+    assert error.field == field and (sentence is None or error.sentence() == sentence), error.sentence()
+
+
+@given(st.floats(0.005, 0.05), st.floats(0.005, 0.05))
+def test_tighter_bush_presses_harder_and_closes_more(a, b):
+    loose, tight = (small_end_bush(bush_outside=f"{26.010 + grip!r} mm", **SMOOTH) for grip in sorted((a, b)))
+    for output in ("pressure", "closing", "force", "bush_used", "rod_used", "interference_hot"):
+        assert tight[output] >= loose[output], output
+    assert tight["to_hone"] >= loose["to_hone"] and tight["clearance"] == loose["clearance"]
+
+
+@given(st.floats(21.9, 22.1), st.integers(20, 150))
+def test_hotter_pin_is_tighter_and_the_rod_s_heat_is_the_same_for_all_clearances(bore, t):
+    cool, warm = (small_end_bush(honed=f"{bore!r} mm", pin_temperature=f"{x} °C") for x in (20, t))
+    assert warm["clearance_hot"] <= cool["clearance_hot"]
+    assert cool["clearance_hot"] - warm["clearance_hot"] == pytest.approx(21.998 * MM * growth(MATERIALS[PIN], t) if t > 20 else 0, rel=1e-9, abs=1e-12)
+
+
+@given(st.floats(0.001, 0.05))
+def test_honing_to_the_size_told_gives_the_clearance_wanted(clearance):
+    planned = small_end_bush(wanted_clearance=f"{clearance!r} mm")
+    done = small_end_bush(honed=f"{planned['hone']!r} m")
+    assert done["clearance"] / MM == pytest.approx(clearance, abs=1e-9) and done["clearance_hot"] == pytest.approx(planned["clearance_hot"], abs=1e-12)
+    assert planned["bore_pressed"] + planned["to_hone"] == pytest.approx(planned["hone"], abs=1e-12)
+
+
+def test_a_warm_bore_is_brought_to_20_degrees():
+    assert small_end_bush(**{"rod_bore": "26.010 mm", "rod_bore.part": "35 °C"})["interference"] > small_end_bush()["interference"]
+
+
+def test_a_doubt_that_reaches_the_limit_leaves_it_open():
+    found = small_end_bush(honed="22.017 ± 0.004 mm")
+    assert found.verdict.state == "unsure" and "pin clearance" in found.verdict.headline.plain()
+
+
+def test_inches_give_the_same():
+    metric = evaluate(small_end_bush, dict(pin="21.9964 mm", honed="22.0091 mm"))
+    inch = evaluate(small_end_bush, dict(pin="0.8660", honed="0.8665"), "inch")
+    for output in metric.outputs:
+        assert inch[output] == pytest.approx(metric[output], rel=1e-9, abs=1e-12), output
