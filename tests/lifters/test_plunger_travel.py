@@ -1,0 +1,125 @@
+"""Plunger in its travel against a chain whose rocker is swung in full; verdicts, refusals, and what must always be so."""
+from math import sin
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from scipy.optimize import brentq
+
+from calc.lifters.plunger_travel import plunger_travel, shim_for
+from calc.materials import MATERIALS
+from calc.result import Refused
+from tests.lifters.plunger_travel_checks import CASES, FOUND, entries
+
+MM, ARM = 1e-3, 25.0  # mm: pushrod side of the rocker
+
+
+def cup(shaft, tip, ratio):
+    """Where the pushrod's end of a rocker stands whose other end lies on the stem's tip, along the cylinder."""
+    angle = brentq(lambda a: shaft - ratio * ARM * sin(a) - tip, -1, 1, xtol=1e-15)
+    return shaft + ARM * sin(angle)
+
+
+def grown(material, length, celsius):
+    if isinstance(material, str):
+        m = MATERIALS[material]
+        return length * (1 + m.alpha / (1 + 80 * m.alpha_growth) * (1 + m.alpha_growth * (celsius - 20)) * (celsius - 20))
+    return length * (1 + material * 1e-6 * (celsius - 20))
+
+
+def placed(case, cylinder, head, lifter, pushrod, valve, ratio, seat):
+    """How far the pushrod's end would stand past the rocker's cup if the plunger did not give."""
+    face = case + cylinder
+    return lifter + pushrod - cup(face + head, face + seat + valve, ratio)
+
+
+def chain(case):
+    case_l, cyl, head, lifter, rod, valve, ratio, m_case, m_cyl, m_head, m_valve, alpha, t_case, t_cyl, t_head, t_valve, t_rod = case
+    cold = placed(case_l, cyl, head, lifter, rod, valve, ratio, head - valve)  # tip as high as the shaft
+    above = (grown(m_cyl, cyl, t_cyl), grown(m_head, head, t_head))
+    stem, seat = grown(m_valve, valve, t_valve), grown(m_head, head - valve, t_head)
+    hot = placed(grown(m_case, case_l, t_case), *above, grown("forged-steel", lifter, t_rod), grown(alpha, rod, t_rod), stem, ratio, seat)
+    warm = placed(case_l, *above, lifter, rod, stem, ratio, seat)
+    return hot - cold, 1.8 + warm - cold
+
+
+@pytest.mark.parametrize("case", CASES)
+def test_checks_are_what_the_swung_rocker_shows(case):
+    for got, stated, output in zip(chain(CASES[case]), FOUND[case], ("change", "warming"), strict=True):
+        assert got == pytest.approx(stated, abs=5e-6), output
+    assert plunger_travel(**entries(case))["running"] == pytest.approx((1.8 + FOUND[case][0]) * MM, abs=5e-9)
+
+
+@pytest.mark.parametrize("ratio", [0.9, 1.1, 1.5])
+def test_shim_under_the_stand_does_what_the_shorter_pushrod_does(ratio):
+    shorter = 0.6
+    t = shim_for(shorter, ratio)
+    assert cup(100.0 + t, 100.0, ratio) - cup(100.0, 100.0, ratio) == pytest.approx(shorter, rel=1e-9)
+
+
+VERDICTS = {
+    "between": ("pass", "Stays off both stops: 1.09 mm, 1.47 mm left", {}),
+    "upper stop": ("fail", "Reaches the upper stop: 0.41 mm short", dict(preload="0.30 mm")),
+    "lower stop": ("fail", "Reaches the lower stop: 0.23 mm short", dict(preload="3.50 mm")),
+    "near the upper": ("attention", "Near the upper stop: 0.19 mm left", dict(preload="0.90 mm")),
+    "near the lower": ("attention", "Near the lower stop: 0.27 mm left", dict(preload="3.00 mm")),
+    "goes down when hot": ("fail", "Reaches the lower stop: 0.35 mm short", dict(preload="3.20 mm", pushrod_expansion="30 µm/(m·K)", case_material="ductile-iron", head_temperature="90 °C", cylinder_temperature="60 °C")),
+}
+
+
+@pytest.mark.parametrize("name", VERDICTS)
+def test_verdict(name):
+    state, words, given_entries = VERDICTS[name]
+    verdict = plunger_travel(**given_entries).verdict
+    assert (verdict.state, verdict.headline.plain()) == (state, words)
+
+
+def test_pushrod_that_is_advised_stands_in_the_middle():
+    for preload in (0.3, 3.5):
+        found = plunger_travel(preload=f"{preload} mm")
+        fitted = plunger_travel(preload=f"{preload + found['longer'] / MM!r} mm")
+        assert fitted.verdict.state == "pass" and fitted["longer"] == pytest.approx(0, abs=1e-9)
+        assert fitted["top"] - 0.3 * MM == pytest.approx(fitted["bottom"] - 0.5 * MM)
+        assert found["pushrod_wanted"] == pytest.approx(270 * MM + found["longer"])
+    assert "or shims of 0.84 mm under the rocker stand" in plunger_travel(preload="3.50 mm").verdict.do.plain()
+    assert "shims" not in plunger_travel(preload="0.30 mm").verdict.do.plain()
+
+
+def test_travel_that_is_too_short_for_any_pushrod_says_so():
+    found = plunger_travel(travel="1.50 mm", preload="0.70 mm")
+    assert found["preload_least"] > found["preload_most"] and "No pushrod serves: 1.50 mm of travel" in found.verdict.do.plain() and found.verdict.state == "fail"
+
+
+@pytest.mark.parametrize("field, given_entries, sentence", [
+    ("preload", dict(preload="4.00 mm"), "Plunger pressed in, cold: is 4.00 mm, not less than the travel, 4.00 mm, so that the plunger stands on its lower stop; give less."),
+    ("cylinder_temperature", dict(cylinder_temperature="300 °C", cylinder_material="al-si-t6", head_temperature="300.5 °C"),
+     "Head, running, mean: 300.5 °C is above 300 °C, past what this calculator can answer for; give −40 °C to 300 °C.")])
+def test_refusal(field, given_entries, sentence):
+    with pytest.raises(Refused) as refused:
+        plunger_travel(**given_entries)
+    assert [e.sentence() for e in refused.value.errors] == [sentence]
+
+
+COLD = {f"{part}_temperature": "20 °C" for part in ("case", "cylinder", "head", "valve", "rod")}
+
+
+def test_cold_all_over_nothing_moves():
+    """Limit: at 20 °C throughout the plunger stays where it was, and there is nothing to plot."""
+    cold = plunger_travel(**COLD)
+    assert cold["change"] == pytest.approx(0, abs=1e-12) and cold["running"] == cold["warming"] == pytest.approx(1.8 * MM)
+    assert cold["top"] == pytest.approx(1.7 * MM) and cold["bottom"] == pytest.approx((2.2 - 0.8 / 1.1) * MM) and len(cold.figures) == 1
+
+
+@given(st.floats(0.2, 3.5), st.floats(0.01, 0.4))
+def test_longer_pushrod_is_pressed_in_as_much_more(preload, more):
+    a, b = (plunger_travel(preload=f"{p!r} mm") for p in (preload, preload + more))
+    assert b["top"] - a["top"] == pytest.approx(more * MM) == pytest.approx(a["bottom"] - b["bottom"])
+    assert a["longer"] - b["longer"] == pytest.approx(more * MM) and a["preload_most"] == b["preload_most"]
+
+
+@given(st.floats(25, 140), st.floats(1, 40))
+def test_hotter_case_lifts_hotter_pushrod_presses(case, hotter):
+    base = plunger_travel(case_temperature=f"{case!r} °C")["running"]
+    assert plunger_travel(case_temperature=f"{case + hotter!r} °C")["running"] < base
+    assert plunger_travel(case_temperature=f"{case!r} °C", rod_temperature=f"{95 + hotter!r} °C")["running"] > base
+    assert plunger_travel(case_temperature=f"{case!r} °C", case_material="ductile-iron")["running"] > base
