@@ -1,7 +1,7 @@
 """Where the plunger of a hydraulic lifter stands, cold, while it warms up and running, and the pushrod that keeps it off both stops."""
 from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
-from calc.drawing import Area, Axis, Drawing, Label, Line, Plot, Series, box
+from calc.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, box
 from calc.formulas.press_fit import free_strain
 from calc.growth import growth, reference_temperature
 from calc.materials import MATERIALS, REFERENCE
@@ -128,20 +128,20 @@ def plunger_travel(
             note("Running, the plunger comes up by {d}: the case and cylinder grow more than the pushrod.", d=short(change)) if change < 0 else
             note("Running, the plunger goes down by {d}: the pushrod and valve grow more than what carries the rockers.", d=change),
         ),
-        figures=(columns(float(travel), preload, warming, running), warm_up(
+        figures=(columns(travel, preload, warming, running), warm_up(
             float(preload), float(travel), float(REFERENCE), float(head_temperature), float(change), float(early), running)))
 
 
 def columns(travel, cold, warming, running) -> Drawing:
     """The plunger in its travel, three times: cold, warming up, running."""
-    S = travel
+    S = float(travel)
     wide, gap, thick = 0.55 * S, 1.5 * S, 0.35 * S
-    shapes = [Line(((-0.5 * gap, 0), (2.5 * gap, 0)), "band"), Line(((-0.5 * gap, -S), (2.5 * gap, -S)), "band")]
+    shapes = [Line(((-0.5 * gap, 0), (2.5 * gap, 0))), Line(((-0.5 * gap, -S), (2.5 * gap, -S)))]
     for n, (depth, words) in enumerate(((cold, "cold"), (warming, "warming up"), (running, "running"))):
         x, y = n * gap, -min(max(float(depth), 0.0), S)
         shapes += [Area(box(x - wide / 2, y - thick, x + wide / 2, y), "b"), Line(((x, y), (x, 0.3 * S)), "centre"), Label((x, 0.75 * S), words), Label((x, 0.42 * S), say("{d}", d=depth))]
-    shapes += [Label((2.6 * gap, 0), "upper stop", "start"), Label((2.6 * gap, -S), "lower stop", "start")]
-    return Drawing("Top of the plunger between its stops", say("Pressed in by {a} cold, {b} while warming up and {c} when running.", a=cold, b=warming, c=running), tuple(shapes))
+    shapes.append(Dimension((2.5 * gap, -S), (2.5 * gap, 0), travel, -0.3 * S, "S"))
+    return Drawing("Top of the plunger between its stops, upper and lower line", say("Pressed in by {a} cold, {b} while warming up and {c} when running.", a=cold, b=warming, c=running), tuple(shapes))
 
 
 def warm_up(preload, travel, cold, hot, change, early, running) -> Plot | None:
