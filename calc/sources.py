@@ -63,3 +63,8 @@ SNAP_RING = Source("snap-ring", "Retaining rings as in design handbooks: shear o
 VALVE_TRAIN_GROWTH = Source("train-growth", "Each part grows along the valve train by its own length, alloy and heat; a rocker passes on what stem and shaft move apart by its ratio.", "analytic", name="chain of growths")
 SPLIT_BORE = Source("split-bore", "Plane geometry of a parted bore: two arcs of the old radius whose centres lie a and b off the new joint; 2R − a − b along the rod, √(R² − a²) to each side at the joint.", "analytic", name="two arcs")
 PIN_CLEARANCE = Source("pin-clearance", "Pin in a pressed-in bush: the bush's free growth, the change of its bore with the grip, and the pin's growth.", "analytic", name="free growth and Lamé")
+TWO_AXES = Source("two-axes", "Angle of two axes whose slopes against each other are u and v in two planes square to one another: tan φ = √(u² + v²).", "analytic", name="geometry")
+REVERSAL = Source("reversal", "Reading by reversal: turned end for end, a part shows its own error with the other sign and the gauge's with the same.", "handbook", name="reversal")
+TWO_SUPPORTS = Source("two-supports", "A level rod held at its two bores: forces and moments in balance.", "analytic", name="balance of moments")
+BOLT_SPRINGS = Source("bolt-springs", "Shank and free thread as springs in series: stretch = force × Σ length ÷ (stiffness × area), the thread with its stress area.", "handbook", name="springs in series")
+SLIDER_CRANK = Source("slider-crank", "Slider-crank at top dead centre, exact: piston r·ω²·(1 + r/l), crankpin r·ω²; the rod's mass on its two bores as weighed.", "analytic", name="slider-crank")

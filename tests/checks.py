@@ -54,6 +54,9 @@ TABLES = (
     "tests.threads.sheet_insert_checks",
     "tests.rods.big_end_resize_checks",
     "tests.rods.small_end_bush_checks",
+    "tests.rods.rod_align_checks",
+    "tests.rods.rod_weights_checks",
+    "tests.rods.rod_bolt_checks",
 )
 
 KINDS = {

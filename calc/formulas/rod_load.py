@@ -1,0 +1,30 @@
+"""What pulls at a rod's cap, and how its bolts give.
+
+SI units. The crank turns evenly, the rod's mass is split onto its two bores as a balance shows it (which keeps mass and
+centre of mass, and is exact at the dead centres).
+"""
+from calc.working import PI
+
+
+def pin_acceleration(throw, speed):
+    """Acceleration of the crankpin towards the crank's middle, rω², m/s²; `speed` in turns a second."""
+    return throw * (2 * PI * speed) ** 2
+
+
+def top_acceleration(pin_acceleration, throw, rod_length):
+    """Acceleration of the piston at top dead centre, towards the crank: rω²(1 + r/l), exact there. r < l."""
+    return pin_acceleration * (1 + throw / rod_length)
+
+
+def joint_pull(reciprocating, turning, piston_acceleration, pin_acceleration):
+    """Force across the joint of the big end at top dead centre without gas, N.
+
+    It holds back all that hangs on the rod's side of the joint: piston and small end, and the big end without its cap. The cap is
+    driven by the journal that it lies on, and does not load its own bolts.
+    """
+    return reciprocating * piston_acceleration + turning * pin_acceleration
+
+
+def bolt_give(shank_length, shank_area, thread_length, thread_area, modulus):
+    """Stretch for a unit of force, m/N: shank and free thread as springs in series."""
+    return (shank_length / shank_area + thread_length / thread_area) / modulus

@@ -1,0 +1,112 @@
+"""Rod bolts: the slider-crank differentiated, springs in series, verdicts, refusals, and what speed and weight must do."""
+import pytest
+import sympy
+from hypothesis import given
+from hypothesis import strategies as st
+
+from calc.calculator import evaluate
+from calc.result import Refused
+from calc.rods.rod_bolt import rod_bolt
+from tests.rods.rod_bolt_checks import RUNS
+
+
+@pytest.mark.parametrize("name", RUNS)
+def test_checks_are_the_second_derivative_of_the_slider_crank(name):
+    """Piston and crankpin along the cylinder, both differentiated at top dead centre."""
+    (throw, rod, speed, reciprocating, turning), (acceleration, pull) = RUNS[name]
+    t = sympy.symbols("t")
+    r, l, w = sympy.Rational(str(throw)) / 1000, sympy.Rational(rod, 1000), 2 * sympy.pi * speed / 60
+    piston, pin = r * sympy.cos(w * t) + sympy.sqrt(l ** 2 - r ** 2 * sympy.sin(w * t) ** 2), r * sympy.cos(w * t)
+    of_piston, of_pin = (-float(sympy.diff(x, t, 2).subs(t, 0)) for x in (piston, pin))
+    assert of_piston == pytest.approx(acceleration, abs=0.05)
+    assert (reciprocating * of_piston + turning * of_pin) / 1e6 == pytest.approx(pull, abs=1e-5)
+
+
+VERDICTS = {
+    "holds": ("pass", "Holds 5.6 times the pull at 4500 1/min", {}),
+    "holds, by stretch": ("pass", "Holds 6.3 times the pull at 4500 1/min", dict(known="stretch")),
+    "yields": ("fail", "Bolt yields: 101 % at the high end", dict(torque="50 N·m")),
+    "yields, by stretch": ("fail", "Bolt yields: 103 % at the high end", dict(known="stretch", stretch="0.210 mm")),
+    "cap lifts": ("fail", "Cap lifts from 3782 1/min on", dict(torque="8 N·m")),
+    "no preload left": ("fail", "Cap lifts from 0 1/min on", dict(torque="4 N·m")),
+    "near yield": ("attention", "Near yield: 95 % at the high end", dict(torque="47 N·m")),
+    "little clamp": ("attention", "Little clamp: 1.3 times the pull", dict(speed="9500 1/min")),
+}
+
+
+@pytest.mark.parametrize("name", VERDICTS)
+def test_verdict(name):
+    state, words, entries = VERDICTS[name]
+    verdict = rod_bolt(**entries).verdict
+    assert (verdict.state, verdict.headline.plain()) == (state, words)
+
+
+@pytest.mark.parametrize("entries, field, words", [
+    (dict(throw="60 mm", rod_length="60 mm"), "throw", "not shorter than the rod, 60.00 mm"), (dict(cap="400 g"), "cap", "weighs 400 g, not less than the big end with it, 400 g; give less"),
+    (dict(bearing="9 mm"), "bearing", "not larger than the thread of 9.000 mm"), (dict(speed="0"), "speed", "below 100"), (dict(thread="M30x2"), "thread", "not a choice"),
+    (dict(torque="-5 N·m"), "torque", "below 1"), (dict(stretch="0"), "stretch", "below 0.005"), (dict(thread_friction="0.9"), "thread_friction", "above 0.5")])
+def test_refusals(entries, field, words):
+    with pytest.raises(Refused) as refused:
+        rod_bolt(**entries)
+    error, = refused.value.errors
+    assert error.field == field and words in str(error), str(error)
+
+
+@given(st.floats(1000, 8000), st.floats(1.01, 2))
+def test_pull_grows_with_the_square_of_speed_and_the_cap_lifts_at_one_speed(speed, faster):
+    slow, fast = (rod_bolt(speed=f"{n!r} 1/min") for n in (speed, speed * faster))
+    assert fast["load"] / slow["load"] == pytest.approx(faster ** 2) and fast["margin"] < slow["margin"]
+    assert fast["speed_open"] == pytest.approx(slow["speed_open"])
+    assert fast["used"] >= slow["used"] and fast["clamp"] <= slow["clamp"]
+
+
+def test_at_the_speed_at_which_it_lifts_nothing_is_left():
+    found = rod_bolt(torque="12 N·m")
+    there = rod_bolt(torque="12 N·m", speed=f"{found['speed_open'] * 60!r} 1/min")
+    assert there["margin"] == pytest.approx(1) and there["clamp"] == pytest.approx(0, abs=1e-6)
+
+
+@given(st.integers(20, 380))
+def test_the_cap_s_own_weight_does_not_pull_at_its_bolts(cap):
+    """Heavier cap, same big end in all: less on the rod's side of the joint. The same cap and more big end: more."""
+    light, heavy = rod_bolt(cap="10 g"), rod_bolt(cap=f"{cap} g")
+    assert heavy["load"] < light["load"] and rod_bolt(cap=f"{cap} g", big_end=f"{400 + cap - 10} g")["load"] == pytest.approx(light["load"])
+
+
+@given(st.floats(0.03, 0.2))
+def test_torque_and_stretch_are_each_others_reverse(stretch):
+    there = rod_bolt(known="stretch", stretch=f"{stretch!r} mm")
+    back = rod_bolt(torque=f"{there['torque']!r} N·m")
+    assert back["preload"] == pytest.approx(there["preload"]) and back["stretch"] == pytest.approx(stretch * 1e-3)
+    assert there["low"] < there["preload"] < there["high"] and back["low"] < there["low"]
+
+
+def test_long_rod_has_the_crankpin_s_acceleration():
+    """r/l → 0: the piston moves as the pin."""
+    found = rod_bolt(throw="10 mm", rod_length="400 mm")
+    assert found["acceleration"] == pytest.approx(0.010 * (2 * 3.141592653589793 * 75) ** 2 * 1.025)
+
+
+def test_a_thinner_shank_is_softer_and_worse_stressed():
+    thick, thin = rod_bolt(shank="9 mm"), rod_bolt(shank="7 mm")
+    assert thin["stretch"] > thick["stretch"] and thin["used"] > thick["used"] and thin["preload"] == thick["preload"]
+    assert rod_bolt(shank="10 mm")["used"] == thick["used"]  # the thread is weaker than either
+
+
+def test_a_doubt_that_reaches_the_limit_leaves_it_open():
+    found = rod_bolt(known="stretch", stretch="0.202 ± 0.012 mm")
+    assert found.verdict.state == "unsure" and "the bolt's stress" in found.verdict.headline.plain()
+
+
+def test_inches_give_the_same():
+    metric = evaluate(rod_bolt, dict(known="stretch", stretch="0.1016 mm", throw="34.29 mm", piston_mass="425.24284687500003 g"))
+    inch = evaluate(rod_bolt, dict(known="stretch", stretch="0.004", throw="1.35", piston_mass="15"), "inch")
+    for output in metric.outputs:
+        assert inch[output] == pytest.approx(metric[output], rel=1e-9), output
+
+
+def test_plot_crosses_nothing_where_the_cap_lifts():
+    plot, = rod_bolt(torque="12 N·m").figures
+    least = next(s for s in plot.series if s.label == "at least").points
+    opens = rod_bolt(torque="12 N·m")["speed_open"]
+    assert all((clamp > 0) == (n < opens) for n, clamp in least if abs(n - opens) > 1e-6)
