@@ -144,7 +144,7 @@ def beam(centre_distance, beyond_big, beyond_small) -> Drawing:
         (Area(box(0, -0.05 * L, L, 0.05 * L), "a"), *ring(0, 1.35 * big, big), *ring(L, 1.55 * small, small),
          Area(box(-eb - pad, -pad, -eb + pad, pad), "solid"), Area(box(L + es - pad, -pad, L + es + pad, pad), "solid"),
          Area(((0, -big), (-0.06 * L, -big - 0.14 * L), (0.06 * L, -big - 0.14 * L)), ""), Area(box(-0.22 * L, -big - 0.24 * L, 0.22 * L, -big - 0.14 * L), "b"),
-         Line(((L, small), (L, 0.5 * L))), Line(((0, -0.1 * L), (0, 0.1 * L)), "centre"), Line(((L, -0.1 * L), (L, 0.1 * L)), "centre"),
+         Line(((L, small), (L, 0.5 * L))),
          Label((0, -big - 0.36 * L), "balance"), Label((L, 0.54 * L), "hung"),
-         Dimension((0, 0), (L, 0), centre_distance, -0.42 * L, "L")),
+         Dimension((0, 0), (L, 0), centre_distance, 0.36 * L, "L")),
         "lengths to scale; the rod's shape is the example's")
