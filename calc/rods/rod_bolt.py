@@ -149,4 +149,4 @@ def plot(middle, held, off, speed, opens, margin, clamp) -> Plot:
         return tuple((n, start - off * (n / speed) ** 2) for n in speeds)
     return Plot("Clamp over speed", say("{c} of clamp are left for each bolt at the highest speed, {m} times what opens the joint.", c=clamp, m=margin),
                 Axis("Speed", SPEED), Axis("Clamp for each bolt", KN),
-                (Series("expected", line(middle), "dashed"), Series("", line(held)), Series("cap lifts below", ((0.0, 0.0), (end, 0.0)), "limit")), ((speed, held - off, "yours, at least"),))
+                (Series("", line(held)), Series("expected", line(middle), "dashed"), Series("cap lifts below", ((0.0, 0.0), (end, 0.0)), "limit")), ((speed, held - off, "yours, at least"),))
