@@ -49,6 +49,7 @@ def _build_anew(site_dir: Path, build_id: str) -> None:
         fresh = Path(work) / "fresh"
         _pages(fresh)
         check_pages(fresh)
+        name_parts(fresh)
         rank_calculators(fresh, _finds())
         _runtime(fresh)
         (fresh / BUILT_FROM).write_text(build_id)
@@ -130,6 +131,16 @@ def check_pages(folder: Path) -> None:
         text.feed(path.read_text(encoding="utf-8"))
         if text.found:
             raise BuildFailed(f"{path.relative_to(folder)}: “{text.found[0].strip()[:80]}” was left as text; it is misspelt or not closed.")
+
+
+def name_parts(folder: Path) -> None:
+    """Give names to the parts of a page that the theme leaves without one, or names by a label that is hidden at that width."""
+    for path in folder.rglob("*.html"):
+        html = path.read_text(encoding="utf-8")
+        html = html.replace('data-md-component="search" role="dialog"', 'data-md-component="search" role="dialog" aria-label="Search"')
+        for id, title in re.findall(r'<label class="md-nav__title" for="(__nav_[\d_]+)">\s*<span[^>]*></span>\s*(.*?)\s*</label>', html, re.DOTALL):
+            html = html.replace(f'aria-labelledby="{id}_label"', f'aria-label="{title}"')
+        path.write_text(html, encoding="utf-8")
 
 
 def _finds() -> dict[str, tuple[str, ...]]:

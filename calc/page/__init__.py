@@ -30,7 +30,7 @@ def calculator_html(id: str, presets: dict[str, str] | None = None, anchor: str 
            form(calculator, found.taken, anchor, presets), class_="calc-top", data_search_exclude=True),
         el("calc-below", el("p", STALE, data_part="stale", class_="stale", hidden=True), el("p", data_part="status", class_="status", role="status"),
            el("div", result_page.body(found, anchor), data_part="result"),
-           el("details", el("summary", "Working"), el("div", result_page.working(found), data_part="working"), data_keep="working"), class_="part-result",
+           el("details", el("summary", "Working"), el("div", result_page.working(found), data_part="working", tabindex="0", role="group", aria_label="Working"), data_keep="working"), class_="part-result",
            data_search_exclude=True),
         el("p", data_part="announce", class_="visually-hidden", aria_live="polite"),
         class_="calculator", id=anchor, data_calculator=id, role="group", aria_labelledby=f"{anchor}-title")

@@ -13,9 +13,9 @@ def verdict(result: Result) -> Html:
     v = result.verdict
     main = [o for o in result.calculator.outputs if o.main]
     return children(
-        el("section", el("p", el("span", VERDICT_WORDS[v.state], class_="verdict-state"), " ", v.headline, class_="verdict-head"),
+        el("div", el("p", el("span", VERDICT_WORDS[v.state], class_="verdict-state"), " ", v.headline, class_="verdict-head"),
            el("dl", *(_output(o, result) for o in main), class_="outputs main") if main else None,
-           class_=f"verdict verdict-{v.state}", aria_label="Verdict"),
+           class_=f"verdict verdict-{v.state}", role="group", aria_label="Verdict"),
         el("p", v.do, class_=f"verdict-do verdict-{v.state}"))
 
 
@@ -41,14 +41,14 @@ def working(result: Result) -> Html:
 def cautions(listed: "tuple[Caution, ...]") -> Html | None:
     if not listed:
         return None
-    return el("aside", el("p", "Take care", class_="cautions-head"), el("ul", *(el("li", c.text) for c in listed)), class_="cautions", aria_label="Take care")
+    return el("div", el("p", "Take care", class_="cautions-head"), el("ul", *(el("li", c.text) for c in listed)), class_="cautions", role="note", aria_label="Take care")
 
 
 def table(t: Table) -> Html:
     head = el("tr", *(el("th", c, scope="col") for c in t.columns))
     states = t.states or ("",) * len(t.rows)
     rows = [el("tr", el("th", row[0], _row_state(s), scope="row"), *(el("td", c) for c in row[1:]), class_=f"row-{s}" if s else None) for row, s in zip(t.rows, states)]
-    return el("div", el("table", el("caption", t.title), el("thead", head), el("tbody", *rows), data_sortable=t.sortable), class_="table-scroll", tabindex="0", role="region", aria_label=t.title)
+    return el("div", el("table", el("caption", t.title), el("thead", head), el("tbody", *rows), data_sortable=t.sortable), class_="table-scroll", tabindex="0", role="group", aria_label=t.title)
 
 
 def _row_state(state: str) -> Html | None:

@@ -1,6 +1,7 @@
-// table[data-sortable]: a button in each head sorts the rows by that column, in the units that the reader sees; once more turns
-// the order round. Without this script the table stands in the order of the page.
+// Tables of the prose: one that says so is sorted by its heads, and one too wide for the screen is reached and moved by keyboard.
 
+// A button in each head sorts the rows by that column, in the units that the reader sees; once more turns the order round.
+// Without this script the table stands in the order of the page.
 for (const table of document.querySelectorAll("table[data-sortable]")) {
   const body = table.tBodies[0];
   for (const head of table.tHead.rows[0].cells) {
@@ -22,3 +23,18 @@ function compare(a, b) {
   const [x, y] = [a, b].map((text) => parseFloat(text.replace("−", "-")));
   return Number.isNaN(x) || Number.isNaN(y) ? a.localeCompare(b) : x - y;
 }
+
+// The theme puts every table of the prose into a box that scrolls; only where it has to is the box worth a stop.
+function reach() {
+  for (const box of document.querySelectorAll(".md-typeset__scrollwrap")) {
+    const wide = box.scrollWidth > box.clientWidth;
+    box.toggleAttribute("tabindex", wide);
+    if (wide) box.tabIndex = 0;
+    box.setAttribute("role", "group");
+    box.setAttribute("aria-label", "Table");
+  }
+}
+
+addEventListener("load", reach);
+addEventListener("resize", reach);
+document.addEventListener("sizebook:units", reach);
