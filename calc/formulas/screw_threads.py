@@ -11,6 +11,9 @@ FULL_FORMED = 0.68  # Machinery's Handbook for forming taps: 0.0068 per cent of 
 
 # what a thread holds
 
+SHEAR_SHARE = 0.5  # shear strength over tensile as FED-STD-H28/2B takes it, from memory; tests of most metals lie nearer to 0.6
+
+
 def hole_shear_area(pitch, length, bolt_major_least, hole_pitch_most):
     """Area that shears when the hole's thread strips, m², both parts at least material (FED-STD-H28/2B, 2a)."""
     return PI / pitch * length * bolt_major_least * (pitch / 2 + (bolt_major_least - hole_pitch_most) / sqrt(3))

@@ -44,7 +44,7 @@ def engagement(
     parent_strength: given("Hole's tensile strength, if you know it", "R_own", STRENGTH, hard=("30 MPa", "2000 MPa"), usual=("100 MPa", "1500 MPa"), optional=True, fold=True) = "",
     bolt_strength: given("Bolt's tensile strength, if you know it", "R_bolt", STRENGTH, hard=("100 MPa", "2200 MPa"), usual=("300 MPa", "1600 MPa"), optional=True, fold=True) = "",
     shear: given("Shear strength, of the tensile", "k_τ", form(RATIO, 2), hard=("0.3", "0.9"), usual=("0.5", "0.7"), fold=True,
-                 hint="0.5 by FED-STD-H28; tests lie nearer to 0.6 for most metals.") = "0.5",
+                 hint="0.5 by FED-STD-H28; tests lie nearer to 0.6 for most metals.") = str(screw.SHEAR_SHARE),
     fit: choice("Class", FITS, fold=True) = "usual",
 ):
     """Shear areas of both threads at least material (FED-STD-H28/2B), with half of the tensile strength for shear, cold and pulled straight.

@@ -4,7 +4,7 @@ from math import floor
 from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
 from calc.drawing import Area, Dimension, Drawing, Label, Line
-from calc.formulas.screw_threads import hole_shear_area
+from calc.formulas.screw_threads import SHEAR_SHARE, hole_shear_area
 from calc.materials import MATERIALS, REFERENCE
 from calc.quantity import AREA, FORCE, LENGTH, RATIO, STRESS, TEMPERATURE
 from calc.result import impossible, note, say, warning
@@ -19,7 +19,6 @@ KINDS = {"wire": "Wire thread insert", "solid": "Solid thin-wall insert", "key":
 PARENTS = ("mg-az91", "al-si-t6", "al-si-cu-t6", "grey-iron", "ductile-iron")
 LIGHT = ("mg-az91", "al-si-t6", "al-si-cu-t6")
 SOFT_EDGE, SOFT_EDGE_WISHED, HARD_EDGE = 1.5, 2.0, 1.0  # common practice, no source: × d in light metal; × the insert's outside anywhere
-SHEAR = 0.6  # shear strength over tensile: common practice, no source; grey iron bears more
 POINT = 118  # degrees, of a usual drill
 DRILL_OVER = 0.02  # pitches over the basic minor diameter: common practice, no source; nearer, and the tap binds
 DEEPEST = 1.0  # pitches under the face: deeper, and the stud's first turns hold nothing
@@ -68,7 +67,7 @@ def insert_install(
     """Sizes of the tapped hole, depths from the face, edge distance by common practice, and the pull at which the parent's thread shears.
 
     Wire inserts: the tapped hole is the stud's thread at a nominal diameter of d + 1.299·P. Full engagement is the insert's length
-    less a pitch for its half-formed ends. Shear area at least material (FED-STD-H28/2), shear strength as 0.6 of the tensile, less
+    less a pitch for its half-formed ends. Shear area at least material (FED-STD-H28/2), shear strength as half of the tensile, less
     as the alloy's yield falls with heat. The insert's own data go before all of it.
     """
     inner, metals = THREADS[thread], MATERIALS[parent]
@@ -103,7 +102,7 @@ def insert_install(
     ultimate = number("R_m", f"Tensile strength of the {metals.name}", MPA, metals.ultimate, sources.MATERIALS)
     hot, cold = (number(f"R_{word}", f"Its yield stress, {words}", MPA, metals.yield_at(t), sources.MATERIALS)
                  for word, words, t in (("hot", "running", temperature), ("20", "at 20 °C", REFERENCE)))
-    shear = step("τ", "Its shear strength, running", MPA, SHEAR * ultimate * hot / cold, sources.PRACTICE)
+    shear = step("τ", "Its shear strength, running", MPA, SHEAR_SHARE * ultimate * hot / cold, sources.H28)
     pull = Out.pull(area * shear, sources.H28)
     safety = Out.safety(pull / preload)
 

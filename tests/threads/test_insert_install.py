@@ -12,14 +12,14 @@ from calc.threads.insert_install import insert_install
 KEY = dict(thread="M8x1.25", kind="key", outside="M12x1.25")
 
 VERDICTS = [
-    ({}, "pass", "Goes in, bears 2.50 times the preload"),
+    ({}, "pass", "Goes in, bears 2.09 times the preload"),
     (dict(under="-0.5"), "fail", "Stands 0.75 mm above the face"),
     (dict(metal="26 mm"), "fail", "Breaks through by 2.37 mm"),
     (dict(way="through", metal="20 mm"), "fail", "Stands out below by 0.75 mm"),
-    (dict(way="through", metal="21 mm"), "pass", "Goes in, bears 2.50 times the preload"),
+    (dict(way="through", metal="21 mm"), "pass", "Goes in, bears 2.09 times the preload"),
     (dict(edge="12 mm"), "fail", "Too near the edge by 3.00 mm"),
-    (dict(preload="60 kN"), "fail", "Pulls out: bears 50.1 kN of 60.0 kN"),
-    (dict(preload="30 kN"), "attention", "Bears 1.67 times the preload only"),
+    (dict(preload="60 kN"), "fail", "Pulls out: bears 41.7 kN of 60.0 kN"),
+    (dict(preload="30 kN"), "attention", "Bears 1.39 times the preload only"),
     (dict(metal="30 mm"), "attention", "Only 1.63 mm left under the hole"),
     (dict(edge="17 mm"), "attention", "Near the edge: 17.00 mm"),
     (dict(under="0.1"), "attention", "Insert's top 0.15 mm under the face"),
