@@ -50,7 +50,7 @@ def _build_anew(site_dir: Path, build_id: str) -> None:
         _pages(fresh)
         check_pages(fresh)
         name_parts(fresh)
-        rank_calculators(fresh, _finds())
+        rank_calculators(fresh, _calculators())
         _runtime(fresh)
         (fresh / BUILT_FROM).write_text(build_id)
         if site_dir.exists():
@@ -143,20 +143,20 @@ def name_parts(folder: Path) -> None:
         path.write_text(html, encoding="utf-8")
 
 
-def _finds() -> dict[str, tuple[str, ...]]:
+def _calculators() -> list[str]:
     from calc import stations
 
-    return {calculator.id: calculator.finds for calculator in stations.every()}
+    return stations.ids()
 
 
-def rank_calculators(folder: Path, finds: dict[str, tuple[str, ...]]) -> None:
-    """Let the search put a calculator above the prose that uses the same words: the words it is looked for with become its tags."""
+def rank_calculators(folder: Path, ids) -> None:
+    """Let the search put a calculator, with the words that it is looked for with, above the prose that uses the same words."""
     path = folder / "search/search_index.json"
     index = json.loads(path.read_text(encoding="utf-8"))
     for entry in index["docs"]:
         heading = re.search(r"#(.+?)(-\d+)?-title$", entry["location"])
-        if heading and heading[1] in finds:
-            entry["tags"] = list(finds[heading[1]])
+        if heading and heading[1] in ids:
+            entry["boost"] = 50
     path.write_text(json.dumps(index, ensure_ascii=False, separators=(",", ":")), encoding="utf-8")
 
 

@@ -100,7 +100,7 @@ def views(u, v, span, bend, twist) -> Drawing:
     across, top = L * 1.45, tall / 2
     su, sv = float(u) * times, float(v) * times
     return Drawing(
-        "How the arbor stands", say("Left, the rod upright: the arbor's end stands {f} off over 100 mm. Right, from above: it crosses the mandrel by {g} over 100 mm.", f=bend, g=twist),
+        "How the arbor stands", say("Left, the rod upright: the arbor's end stands {f} off over {span}. Right, from above: it crosses the mandrel by {g} over {span}.", f=bend, g=twist, span=number("", "", form(LENGTH, 0), OVER)),
         (Area(box(-0.07 * L, 0, 0.07 * L, tall), ""), bar(0, 0, 0.0, "a", 0.8), bar(0, tall, su, "b"), Line(((-half, tall), (half, tall)), "hidden"), Line(((0, -0.12 * L), (0, tall + 0.2 * L)), "centre"),
          Dimension((-half, tall + abs(su) * half), (half, tall + abs(su) * half), span, 0.18 * L, "L"),
          bar(across, top, 0.0, "a", 0.8), bar(across, top, sv, "b"), Line(((across - half, top), (across + half, top)), "hidden"),

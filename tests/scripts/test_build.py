@@ -20,7 +20,7 @@ def checkout(tmp_path, monkeypatch):
     monkeypatch.setattr(build, "CACHE", tmp_path / ".cache")
     monkeypatch.setattr(build, "SOURCES", ("docs",))
     monkeypatch.setattr(build, "_runtime", lambda fresh: None)
-    monkeypatch.setattr(build, "rank_calculators", lambda fresh, finds: None)
+    monkeypatch.setattr(build, "rank_calculators", lambda fresh, ids: None)
 
     def pages(fresh):
         fresh.mkdir()
@@ -91,15 +91,15 @@ def test_what_is_shown_as_code_is_not(fine, tmp_path):
     build.check_pages(tmp_path)
 
 
-def test_the_search_knows_a_calculator_by_the_words_it_is_looked_for_with(tmp_path):
+def test_the_search_puts_a_calculator_above_the_prose(tmp_path):
     (tmp_path / "search").mkdir()
     path = tmp_path / "search/search_index.json"
     locations = ["heads/", "heads/#seat-fit-title", "heads/#seat-fit-2-title", "heads/#seat-fit", "heads/#the-title"]
     path.write_text(json.dumps({"config": {"lang": ["en"]}, "docs": [{"location": at, "title": "T", "text": "t"} for at in locations]}))
-    build.rank_calculators(tmp_path, {"seat-fit": ("press fit", "loose seat")})
+    build.rank_calculators(tmp_path, ["seat-fit"])
     index = json.loads(path.read_text())
     assert index["config"] == {"lang": ["en"]}
-    assert [entry.get("tags") for entry in index["docs"]] == [None, ["press fit", "loose seat"], ["press fit", "loose seat"], None, None]
+    assert ["boost" in entry for entry in index["docs"]] == [False, True, True, False, False]
 
 
 @pytest.mark.parametrize(("source", "above"), [
