@@ -1,6 +1,6 @@
 """Puts the browser's Python into the built site: the runtime, its trimmed library and `calc`, as bytecode.
 
-    site/runtime/<python>/   loader, WebAssembly, the library that calc needs: changes with a new runtime
+    site/runtime/<python>/   loader, WebAssembly, the library that calc needs, and what draws codes: changes with a new runtime
     site/runtime/<calc>/     calc.zip: changes with every edit of a calculator
 
 Both names are hashes of what lies inside, so both may be cached for ever, and a reader fetches after an
@@ -14,6 +14,7 @@ import os
 import shutil
 import subprocess
 import tempfile
+from importlib.util import find_spec
 from pathlib import Path
 
 from scripts import environment
@@ -21,8 +22,9 @@ from scripts import environment
 HERE = Path(__file__).resolve().parent
 CALC = environment.ROOT / "calc"
 RUNTIME_FILES = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")
-MADE_FILES = ("python_stdlib.zip", "pyodide-lock.json")
+MADE_FILES = ("python_stdlib.zip", "pyodide-lock.json", "codes.zip")
 CALC_FILES = ("calc.zip",)
+SCRIPTS = {"assets/js/idb.mjs": "idb/build/index.js"}  # place in the site: file in node_modules
 KEPT = 8  # every edit of a calculator makes another four megabytes
 
 
@@ -31,11 +33,16 @@ class BundleError(Exception):
 
 
 def build(site_dir: Path, cache_dir: Path, calc: Path = CALC) -> str:
-    """Write `site_dir`/runtime and return the build id; takes from `cache_dir` what has been made before."""
+    """Write `site_dir`/runtime and the scripts that are others' work, and return the build id; takes from `cache_dir` what has been
+    made before."""
     made = bytecode(cache_dir, calc)
     package = packages(cache_dir) / "pyodide"
     python = _place(site_dir, [package / name for name in RUNTIME_FILES] + [made / name for name in MADE_FILES] + [HERE / "NOTICE.txt"])
     calculators = _place(site_dir, [made / name for name in CALC_FILES])
+    for name, file in SCRIPTS.items():
+        licence = packages(cache_dir) / file.partition("/")[0] / "LICENSE"
+        (site_dir / name).parent.mkdir(parents=True, exist_ok=True)
+        (site_dir / name).write_bytes(b"/*\n" + licence.read_bytes() + b"*/\n" + (packages(cache_dir) / file).read_bytes())
     return f"{python}-{calculators}"
 
 
@@ -49,15 +56,24 @@ def bytecode(cache_dir: Path, calc: Path = CALC) -> Path:
     """The folder with the library and `calc` as bytecode, made once for the same sources."""
     sources = sorted(p for p in calc.rglob("*") if p.is_file() and "__pycache__" not in p.parts)
     recipe = [HERE / name for name in ("package-lock.json", "compile.mjs", "inside.py")]
-    digest = _digest(recipe + sources, named_from=[calc.parent, HERE])
+    segno = _segno()
+    digest = _digest(recipe + sources + sorted(segno.glob("*.py")), named_from=[calc.parent, HERE])
 
     def compile_all(folder: Path) -> None:
         script = str(HERE / "compile.mjs")
-        _run([environment.node(), script, str(packages(cache_dir) / "pyodide"), str(calc.resolve()), str(folder)], cwd=folder)
+        _run([environment.node(), script, str(packages(cache_dir) / "pyodide"), str(calc.resolve()), str(segno), str(folder)], cwd=folder)
 
     made = _make_once(cache_dir.resolve() / "bytecode" / digest, compile_all)
     _forget_all_but(KEPT, made.parent)
     return made
+
+
+def _segno() -> Path:
+    """The folder of the library that draws codes."""
+    found = find_spec("segno")
+    if found is None:
+        raise BundleError("segno is not installed, which draws the codes of a size sheet; it is in scripts/requirements/site.txt.")
+    return Path(found.origin).parent
 
 
 def _install(folder: Path) -> None:

@@ -30,19 +30,25 @@ LATE = (
 FIRST = {"sitecustomize.py": b"import gc\ngc.disable()\n"}
 # `python -m calc` belongs to the command line, not to the browser.
 COMMAND = "__main__"
+# What draws the codes of a size sheet: packed by itself, and fetched only when a sheet is asked for.
+CODES = "segno"
 # A reader types anything; the entries take turns in being given one of these.
 TYPED = ("", "  ", "abc", "0", "-1", "1e400", "nan", "37,9", "1 2 3", "1 31/64 in", "5 kg", "9" * 5000)
 EPOCH = (1980, 1, 1, 0, 0, 0)
 
 
 def make(calc: str, out: str) -> None:
-    """Write python_stdlib.zip and calc.zip into `out` from the package folder `calc`."""
+    """Write python_stdlib.zip, calc.zip and codes.zip into `out` from the package folder `calc` and its neighbour segno."""
     sys.dont_write_bytecode = True
     sys.path.insert(0, str(Path(calc).parent))
     import_all(Path(calc))
     rehearse()
-    Path(out, "python_stdlib.zip").write_bytes(zip_of(library_files()))
-    Path(out, "calc.zip").write_bytes(zip_of(calc_files(Path(calc))))
+    library = library_files()
+    Path(out, "python_stdlib.zip").write_bytes(zip_of(library))
+    Path(out, "calc.zip").write_bytes(zip_of(package_files(Path(calc), {COMMAND})))
+    codes = import_module(CODES)
+    beyond = {name: code for name, code in library_files().items() if name not in library}
+    Path(out, "codes.zip").write_bytes(zip_of(beyond | package_files(Path(codes.__file__).parent, {"cli", "helpers"})))
 
 
 def import_all(calc: Path) -> None:
@@ -52,7 +58,8 @@ def import_all(calc: Path) -> None:
         parts = path.relative_to(calc.parent).with_suffix("").parts
         import_module(".".join(parts[:-1] if parts[-1] == "__init__" else parts))
         for name in imports_anywhere(path):
-            import_module(name)
+            if name != CODES:
+                import_module(name)
     for name in LATE:
         import_module(name)
 
@@ -93,14 +100,14 @@ def library_files() -> dict[str, bytes]:
     return {path + "c": bytecode(source, path, optimize=2) for path, source in sources.items()}
 
 
-def calc_files(calc: Path) -> dict[str, bytes]:
-    """The package as it is packed: modules as bytecode, its data as they are."""
+def package_files(package: Path, left_out: set[str]) -> dict[str, bytes]:
+    """A package as it is packed: modules as bytecode, its data as they are."""
     files = {}
-    for path in sorted(p for p in calc.rglob("*") if p.is_file() and "__pycache__" not in p.parts):
-        name = path.relative_to(calc.parent).as_posix()
-        if path.suffix != ".py":
+    for path in sorted(p for p in package.rglob("*") if p.is_file() and "__pycache__" not in p.parts):
+        name = path.relative_to(package.parent).as_posix()
+        if path.suffix not in (".py", ".pyi", ".typed"):
             files[name] = path.read_bytes()
-        elif path.stem != COMMAND:
+        elif path.suffix == ".py" and path.stem not in left_out:
             files[name + "c"] = bytecode(path.read_bytes(), name)
     return files
 

@@ -6,6 +6,7 @@ import os
 import shutil
 import subprocess
 import zipfile
+from importlib.metadata import version
 from pathlib import Path
 
 import pytest
@@ -77,12 +78,26 @@ def test_library_is_bytecode_only_and_much_smaller_than_the_whole(made):
     assert not {"tarfile.pyc", "http/client.pyc", "unittest/__init__.pyc"} & set(names)
 
 
+def test_what_draws_codes_is_packed_by_itself(made):
+    with zipfile.ZipFile(made[0] / "codes.zip") as codes, zipfile.ZipFile(made[0] / "python_stdlib.zip") as library:
+        assert "segno/encoder.pyc" in codes.namelist()
+        assert not any(name.startswith("segno") for name in library.namelist())
+        assert not set(codes.namelist()) & set(library.namelist()), "nothing is shipped twice"
+
+
+def test_other_peoples_scripts_carry_their_licence(tmp_path):
+    bundle.build(tmp_path, environment.CACHE)
+    script = (tmp_path / "assets/js/idb.mjs").read_text(encoding="utf-8")
+    assert script.startswith("/*\nISC License") and "export { " in script
+
+
 def test_the_notice_names_the_version_that_is_shipped(made):
     """MPL 2.0, 3.2: whoever gets the program is told where its source is."""
     package = json.loads((bundle.packages(environment.CACHE) / "pyodide/package.json").read_text(encoding="utf-8"))
     notice = (made[0] / "NOTICE.txt").read_text(encoding="utf-8")
     assert f"Pyodide {package['version']}" in notice
     assert package["repository"]["url"].removeprefix("git+").removesuffix(".git") in notice
+    assert f"segno {version('segno')}" in notice
 
 
 def test_calc_carries_its_data_and_leaves_the_command_out(made):
@@ -102,7 +117,7 @@ def test_two_builds_are_the_same_and_the_second_takes_all_from_the_cache(tmp_pat
 
 def test_a_fresh_compile_gives_the_same_bytes(made, tmp_path):
     again = bundle.bytecode(fresh_cache(tmp_path))
-    for name, folder in (("python_stdlib.zip", made[0]), ("calc.zip", made[1])):
+    for name, folder in (("python_stdlib.zip", made[0]), ("codes.zip", made[0]), ("calc.zip", made[1])):
         assert (again / name).read_bytes() == (folder / name).read_bytes(), name
 
 
