@@ -50,7 +50,8 @@ def _build_anew(site_dir: Path, build_id: str) -> None:
         _pages(fresh)
         check_pages(fresh)
         name_parts(fresh)
-        rank_calculators(fresh, _calculators())
+        rank_calculators(fresh, _wanted_words())
+        mend_search(fresh)
         _runtime(fresh)
         (fresh / BUILT_FROM).write_text(build_id)
         if site_dir.exists():
@@ -143,21 +144,40 @@ def name_parts(folder: Path) -> None:
         path.write_text(html, encoding="utf-8")
 
 
-def _calculators() -> list[str]:
+AMBIGUOUS, PARTED = "e=e+s+o.id}return e", 'e=e+s+o.id+","}return e'
+
+
+def _wanted_words() -> dict[str, list[str]]:
+    """What each calculator is looked for by, by its id."""
     from calc import stations
 
-    return stations.ids()
+    return {id: [stations.find(id).title, *stations.find(id).finds] for id in stations.ids()}
 
 
-def rank_calculators(folder: Path, ids) -> None:
-    """Let the search put a calculator, with the words that it is looked for with, above the prose that uses the same words."""
+def rank_calculators(folder: Path, wanted: dict[str, list[str]]) -> None:
+    """Let the search put a calculator above the pages and the prose that use the words that it is looked for by: as tags, which
+    the theme's search counts most."""
     path = folder / "search/search_index.json"
     index = json.loads(path.read_text(encoding="utf-8"))
     for entry in index["docs"]:
         heading = re.search(r"#(.+?)(-\d+)?-title$", entry["location"])
-        if heading and heading[1] in ids:
-            entry["boost"] = 50
+        if heading and heading[1] in wanted:
+            entry["tags"] = wanted[heading[1]]
     path.write_text(json.dumps(index, ensure_ascii=False, separators=(",", ":")), encoding="utf-8")
+
+
+def mend_search(folder: Path) -> None:
+    """Part what the search's library (lunr) tells the nodes of its tree of words by: a letter and the number of the node behind it.
+
+    It writes them without a mark between, so that letter 1 before node 23 reads like 1 before 2 and 3 before …: where words hold
+    digits, unlike nodes are then taken for one, words arise that no page has, and a search that meets one of them finds nothing.
+    """
+    workers = list(folder.glob("assets/javascripts/workers/search.*.min.js"))
+    found = [(path, text) for path in workers if (text := path.read_text(encoding="utf-8")).count(AMBIGUOUS) == 1]
+    if len(found) != 1:
+        raise BuildFailed(f"The search of the theme is another one than that which is mended: “{AMBIGUOUS}” is not in it exactly once.")
+    path, text = found[0]
+    path.write_text(text.replace(AMBIGUOUS, PARTED), encoding="utf-8")
 
 
 def _runtime(fresh: Path) -> None:

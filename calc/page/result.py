@@ -48,7 +48,7 @@ def table(t: Table) -> Html:
     head = el("tr", *(el("th", c, scope="col") for c in t.columns))
     states = t.states or ("",) * len(t.rows)
     rows = [el("tr", el("th", row[0], _row_state(s), scope="row"), *(el("td", c) for c in row[1:]), class_=f"row-{s}" if s else None) for row, s in zip(t.rows, states)]
-    # The search takes a table's cells for one endless word, on which it then fails: it is kept out of the index.
+    # The search takes a table's cells for one endless word, so it is kept out of the index.
     return el("div", el("table", el("caption", t.title), el("thead", head), el("tbody", *rows), data_sortable=t.sortable, data_search_exclude=True), class_="table-scroll", tabindex="0", role="group", aria_label=t.title)
 
 

@@ -1,5 +1,6 @@
 """The look in a real browser: fits every width, large enough to hit, readable on paper, found by the trade's words."""
 
+import json
 import re
 
 import pytest
@@ -87,17 +88,42 @@ def test_the_device_chooses_light_or_dark(scheme, browser, server):
         assert early == red, "before the theme's script has run, the page must have its colour already"
 
 
-@pytest.mark.parametrize("id", ids())
-def test_search_finds_a_calculator_by_the_words_of_the_trade(id, page):
-    calculator = find(id)
-    assert calculator.finds
+def test_search_finds_each_calculator_by_the_words_of_the_trade(page):
     page.goto("")
     field = page.get_by_placeholder("Search")
     field.click()
-    for words in (calculator.title, *calculator.finds):
-        field.fill(words[:-1])
-        field.press(words[-1])  # the theme searches when a key goes up
-        expect(page.locator(f'.md-search-result__link[href*="#{id}-title"]').first, words).to_be_visible(timeout=20_000)
+    for calculator in map(find, ids()):
+        assert calculator.finds
+        for words in (calculator.title, *calculator.finds):
+            field.fill(words[:-1])
+            field.press(words[-1])  # the theme searches when a key goes up
+            expect(page.locator(f'.md-search-result__link[href*="#{calculator.id}-title"]').first, words).to_be_visible(timeout=20_000)
+
+
+def test_the_search_fails_on_no_beginning_of_a_word(page, site):
+    """The theme's search tells of its own failure on the console and then finds nothing."""
+    index = json.loads((site / "search/search_index.json").read_text(encoding="utf-8"))
+    words = {word for entry in index["docs"] for word in re.findall(r"[a-z0-9]+", re.sub(r"<[^>]+>", " ", entry["text"]).lower())}
+    starts = sorted({word[:length] for word in words for length in (1, 2, 3)})
+    assert len(starts) > 1000
+    failed = []
+    page.on("console", lambda said: failed.append(said.text) if "Invalid query" in said.text else None)
+    page.goto("")
+    found = page.evaluate("""async ([starts, index]) => {
+        const worker = new Worker(JSON.parse(document.querySelector("#__config").textContent).search);
+        const answer = (kind, message) => new Promise((go) => {
+            worker.onmessage = ({ data }) => data.type === kind && go(data.data);
+            worker.postMessage(message);
+        });
+        const [SETUP, READY, QUERY, RESULT] = [0, 1, 2, 3];
+        await answer(READY, { type: SETUP, data: { ...index, options: { suggest: false } } });
+        let found = 0;
+        for (const start of starts) found += Boolean((await answer(RESULT, { type: QUERY, data: start })).items.length);
+        worker.terminate();
+        return found;
+    }""", [starts, index])
+    assert failed == []
+    assert found > 1000, "of some words (“almost”, the 005 of 0.005) the search keeps nothing"
 
 
 @pytest.mark.parametrize(("paper", "width"), [("A4", 680), ("Letter", 703)])

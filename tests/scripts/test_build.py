@@ -20,7 +20,8 @@ def checkout(tmp_path, monkeypatch):
     monkeypatch.setattr(build, "CACHE", tmp_path / ".cache")
     monkeypatch.setattr(build, "SOURCES", ("docs",))
     monkeypatch.setattr(build, "_runtime", lambda fresh: None)
-    monkeypatch.setattr(build, "rank_calculators", lambda fresh, ids: None)
+    monkeypatch.setattr(build, "rank_calculators", lambda fresh, wanted: None)
+    monkeypatch.setattr(build, "mend_search", lambda fresh: None)
 
     def pages(fresh):
         fresh.mkdir()
@@ -96,10 +97,19 @@ def test_the_search_puts_a_calculator_above_the_prose(tmp_path):
     path = tmp_path / "search/search_index.json"
     locations = ["heads/", "heads/#seat-fit-title", "heads/#seat-fit-2-title", "heads/#seat-fit", "heads/#the-title"]
     path.write_text(json.dumps({"config": {"lang": ["en"]}, "docs": [{"location": at, "title": "T", "text": "t"} for at in locations]}))
-    build.rank_calculators(tmp_path, ["seat-fit"])
+    build.rank_calculators(tmp_path, {"seat-fit": ["Seat ring fit", "press fit"]})
     index = json.loads(path.read_text())
     assert index["config"] == {"lang": ["en"]}
-    assert ["boost" in entry for entry in index["docs"]] == [False, True, True, False, False]
+    assert [entry.get("tags") for entry in index["docs"]] == [None, *(["Seat ring fit", "press fit"],) * 2, None, None]
+
+
+@pytest.mark.parametrize("text", ["another library", f"{build.AMBIGUOUS} and {build.AMBIGUOUS}"])
+def test_another_search_than_the_mended_one_fails(text, tmp_path):
+    worker = tmp_path / "assets/javascripts/workers/search.0a1b2c3d.min.js"
+    worker.parent.mkdir(parents=True)
+    worker.write_text(text)
+    with pytest.raises(build.BuildFailed, match="another one"):
+        build.mend_search(tmp_path)
 
 
 @pytest.mark.parametrize(("source", "above"), [
