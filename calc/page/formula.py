@@ -80,7 +80,7 @@ def _write(n: Number, style, numbers: bool) -> _Piece:
     if op == "neg":
         return _Piece(style.row(style.minus, part(0, PRODUCT).out), PRODUCT, True)
     if op == "**":
-        exponent = _write(n.args[1], style, numbers) if style.stacks else part(1, ATOM, leading=n.args[1].op == "const")
+        exponent = _in_thirds(n.args[1], style) or (_write(n.args[1], style, numbers) if style.stacks else part(1, ATOM, leading=n.args[1].op == "const"))
         return _Piece(style.raised(part(0, ATOM).out, exponent.out), POWER)
     if op == "sqrt":
         return _Piece(style.root(_write(n.args[0], style, numbers).out))
@@ -88,6 +88,15 @@ def _write(n: Number, style, numbers: bool) -> _Piece:
         return _Piece(style.bars(_write(n.args[0], style, numbers).out))
     listed = [_write(a, style, numbers).out for a in n.args]
     return _Piece(style.called(_NAMES.get(op, op), listed))
+
+
+def _in_thirds(n: Number, style) -> _Piece | None:
+    """A constant exponent such as 2/3, which decimals would only come near; None where decimals say it exactly."""
+    share = Fraction(n.value).limit_denominator(12)
+    if n.op != "const" or abs(float(share) - n.value) > 1e-15 or share.denominator % 3:
+        return None
+    text = style.number(f"{'−' if share < 0 else ''}{abs(share.numerator)}/{share.denominator}")
+    return _Piece(text if style.stacks else style.bracketed(text))
 
 
 def _with_pi(value: float) -> str:
