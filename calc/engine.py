@@ -13,11 +13,17 @@
     main_clearance = { label = "Main bearing clearance", wear = "0.150 mm", follows = "crankcase.main_bore - crank.main_journal" }
 
 A feature may also say its `kind` (length if not said), `decimals` shown in the metric unit, and `from` where its values come from.
+
+Sizes beside the standard one, to which a part is re-machined or in which it is sold, stand in a list; all limits move with them:
+
+    main_journal = { ..., undersizes = ["0.25 mm", "0.50 mm"] }     smaller by so much: journals
+    main_housing = { ..., oversizes = ["0.50 mm"] }                 larger by so much: bores, rings, shell walls
+    end_float_shim = { ..., sizes = ["0.24 mm", "0.32 mm"] }        shims and the like, each by its own size
 """
 import os
 import re
 import tomllib
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from difflib import get_close_matches
 from functools import cache
 
@@ -26,7 +32,8 @@ from calc.working import Form, Number, form, given
 
 DEMO = "TS-16"
 WHAT = ("nominal", "low", "high", "wear")
-_WORDS = {"label", "kind", "decimals", "follows", "tool", "from", *WHAT}
+STEPS = {"undersizes": " undersize", "oversizes": " oversize", "sizes": ""}  # what each list's sizes are called
+_WORDS = {"label", "kind", "decimals", "follows", "tool", "from", *WHAT, *STEPS}
 
 
 class SheetError(ValueError):
@@ -34,8 +41,18 @@ class SheetError(ValueError):
 
 
 @dataclass(frozen=True)
+class Step:
+    """A size beside the standard one: what it is called ("0.25 mm undersize", "0.32 mm"), and how far from it, in SI."""
+    name: str
+    offset: float
+
+
+STANDARD = Step("standard", 0.0)
+
+
+@dataclass(frozen=True)
 class Feature:
-    """A size of an engine: SI values, `None` where the sheet gives none."""
+    """A size of an engine: SI values, `None` where the sheet gives none. `steps` are its other sizes, the nearest first."""
     id: str
     label: str
     form: Form
@@ -46,6 +63,17 @@ class Feature:
     tool: str
     source: str
     follows: str = ""
+    steps: tuple[Step, ...] = ()
+
+    def at(self, step: Step) -> "Feature":
+        """The same feature at another of its sizes: nominal size, limits and wear limit all moved."""
+        def moved(value):
+            return None if value is None else value + step.offset
+        return replace(self, nominal=moved(self.nominal), low=moved(self.low), high=moved(self.high), wear=moved(self.wear))
+
+    def nearest(self, value: float) -> Step:
+        """Which of its sizes a reading is meant for: the one whose nominal size lies nearest."""
+        return min((STANDARD, *self.steps), key=lambda step: abs(value - self.nominal - step.offset))
 
     @property
     def text(self) -> str:
@@ -162,6 +190,7 @@ def _feature(id, row, source, other, wrong) -> Feature:
                 worked[what] is not None and sign * (sizes[what] - worked[what]) < -half for what, sign in (("low", 1), ("high", -1))):
             raise wrong("does not follow from the sizes that it names: those give " + ", ".join(
                 f"{what} {shape.write(value, 'metric')}" for what, value in worked.items() if value is not None))
+    steps = _steps(row, kind, sizes, wrong)
     if "nominal" not in sizes:
         raise wrong("has no nominal size; give one with its unit, such as nominal = \"37.900 mm\"")
     low, high = sizes.get("low"), sizes.get("high")
@@ -169,7 +198,30 @@ def _feature(id, row, source, other, wrong) -> Feature:
         raise wrong(f"has its limits upside down: low {row.get('low', '')} lies above high {row.get('high', '')}; give the smaller as low")
     if low is not None and sizes["nominal"] < low - 1e-12 or high is not None and sizes["nominal"] > high + 1e-12:
         raise wrong("has a nominal size outside its own limits; give one within " + " and ".join(str(row[what]) for what in ("low", "high") if what in row))
-    return Feature(id, row["label"], shape, sizes["nominal"], low, high, sizes.get("wear"), row.get("tool", ""), row.get("from", source), row.get("follows", ""))
+    return Feature(id, row["label"], shape, sizes["nominal"], low, high, sizes.get("wear"), row.get("tool", ""), row.get("from", source), row.get("follows", ""), steps)
+
+
+def _steps(row, kind, sizes, wrong) -> tuple[Step, ...]:
+    """The sizes beside the standard one, nearest first."""
+    found = {}
+    for key, called in STEPS.items():
+        if key not in row:
+            continue
+        if "follows" in row:
+            raise wrong(f"follows from other sizes and says {key}; give them to those sizes")
+        if not isinstance(row[key], list) or not all(map(_is_words, row[key])):
+            raise wrong(f"has {key} that are not a list of texts; write {key} = [\"0.25 mm\", \"0.50 mm\"]")
+        for text in row[key]:
+            try:
+                size = quantity(text, kind)
+            except EntryError as error:
+                raise wrong(f"has {key} that cannot be read: {error.problem}; {error.accepted}") from None
+            if size <= 0:
+                raise wrong(f"has {text} among its {key}; give each as more than nothing")
+            offset = {"undersizes": -size, "oversizes": size, "sizes": size - sizes.get("nominal", 0)}[key]
+            if abs(offset) > 1e-9:  # the nominal size itself may stand in the list
+                found[round(offset, 12)] = Step(text + called, offset)
+    return tuple(sorted(found.values(), key=lambda step: (abs(step.offset), step.offset)))
 
 
 def _worked(follows: str, shape: Form, other, wrong) -> dict:

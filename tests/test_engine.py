@@ -60,6 +60,19 @@ def test_no_combination_of_sizes_within_limits_leaves_the_limits_that_follow(ter
     assert found.high * 1e6 == pytest.approx(sum(map(max, ends)), abs=1e-6)
 
 
+def test_limits_move_with_the_size_that_a_part_is_made_to():
+    sheet = load(changed('high = "55.005 mm"', 'high = "55.005 mm", wear = "54.970 mm", undersizes = ["0.50 mm", "0.25 mm"]').replace(
+        'from = "maker\'s manual"', 'oversizes = ["0.125 mm"]').replace('nominal = "2.000 in"', 'nominal = "2.000 in"\nsizes = ["2.000 in", "2.010 in"]'))
+    journal, wall, pin = (sheet.feature(f) for f in ("crank.journal", "case.wall", "crank.pin"))
+    assert [step.name for step in journal.steps] == ["0.25 mm undersize", "0.50 mm undersize"]
+    ground = journal.at(journal.steps[0])  # by hand: each limit less 0.25 mm
+    assert [round(x * 1000, 9) for x in (ground.nominal, ground.low, ground.high, ground.wear)] == [54.75, 54.74, 54.755, 54.72]
+    assert wall.at(wall.steps[0]).nominal * 1000 == pytest.approx(5.097) and wall.at(wall.steps[0]).wear is None
+    assert [step.name for step in pin.steps] == ["2.010 in"] and pin.at(pin.steps[0]).nominal == pytest.approx(0.051054)  # 2.010 · 25.4 mm
+    assert [journal.nearest(x / 1000).name for x in (55.2, 54.876, 54.874, 54.6, 53)] == [
+        "standard", "standard", "0.25 mm undersize", "0.50 mm undersize", "0.50 mm undersize"]
+
+
 def test_an_unknown_feature_names_the_nearest():
     with pytest.raises(KeyError, match="E has no feature 'case.bor'.*case.bore"):
         load(GOOD).feature("case.bor")
@@ -117,6 +130,11 @@ WRONG = {  # what is wrong with the sheet: its text, the feature and the line th
     "in a circle": (changed('journal = { label = "Journal", nominal = "55.000 mm"', 'journal = { label = "Journal", follows = "case.clearance", nominal = "55.000 mm"'),
                     "line 10: case.clearance", "follows from itself by way of case.clearance, crank.journal; give one"),
     "does not follow": (changed('wear = "0.150 mm"', 'nominal = "0.100 mm"'), "line 10: case.clearance", "does not follow from the sizes that it names: those give nominal 0.066 mm"),
+    "one undersize, no list": (changed('wear = "65.030 mm"', 'oversizes = "0.50 mm"'), "line 8: case.bore", "has oversizes that are not a list of texts; write oversizes ="),
+    "undersizes are numbers": (changed('wear = "65.030 mm"', 'undersizes = [0.5]'), "line 8: case.bore", "has undersizes that are not a list of texts"),
+    "undersize without unit": (changed('wear = "65.030 mm"', 'undersizes = ["0.5"]'), "line 8: case.bore", "has undersizes that cannot be read: .*names no unit"),
+    "undersize below nothing": (changed('wear = "65.030 mm"', 'undersizes = ["-0.5 mm"]'), "line 8: case.bore", "has -0.5 mm among its undersizes; give each as more than nothing"),
+    "follows and has sizes": (changed('wear = "0.150 mm"', 'sizes = ["0.1 mm"]'), "line 10: case.clearance", "follows from other sizes and says sizes; give them to those sizes"),
     "wider than what follows": (changed('wear = "0.150 mm"', 'high = "0.100 mm"'), "line 10: case.clearance", "those give nominal 0.066 mm, low 0.043 mm, high 0.093 mm"),
 }
 
