@@ -13,6 +13,12 @@
     main_clearance = { label = "Main bearing clearance", wear = "0.150 mm", follows = "crankcase.main_bore - crank.main_journal" }
 
 A feature may also say its `kind` (length if not said), `decimals` shown in the metric unit, and `from` where its values come from.
+One that an engine has several of says its `places`: a list such as ["1", "2", "3"], or the name of a list that stands under [places]:
+
+    [places]
+    mains = ["1", "2", "3"]
+
+What follows from features with places has those that all of them share.
 
 Sizes beside the standard one, to which a part is re-machined or in which it is sold, stand in a list; all limits move with them:
 
@@ -33,7 +39,8 @@ from calc.working import Form, Number, form, given
 DEMO = "TS-16"
 WHAT = ("nominal", "low", "high", "wear")
 STEPS = {"undersizes": " undersize", "oversizes": " oversize", "sizes": ""}  # what each list's sizes are called
-_WORDS = {"label", "kind", "decimals", "follows", "tool", "from", *WHAT, *STEPS}
+_WORDS = {"label", "kind", "decimals", "follows", "tool", "from", "places", *WHAT, *STEPS}
+LONGEST_PLACE, MOST_PLACES = 40, 64
 
 
 class SheetError(ValueError):
@@ -64,6 +71,8 @@ class Feature:
     source: str
     follows: str = ""
     steps: tuple[Step, ...] = ()
+    places: tuple[str, ...] = ()  # where an engine has several of it
+    terms: tuple[tuple[float, str], ...] = ()  # what it follows from: (times, id of a feature)
 
     def at(self, step: Step) -> "Feature":
         """The same feature at another of its sizes: nominal size, limits and wear limit all moved."""
@@ -130,6 +139,11 @@ def load(text: str, file: str = "sheet") -> Engine:
     head = sheet.pop("engine", None)
     if not isinstance(head, dict) or not all(_is_words(head.get(key)) for key in ("name", "about", "from")):
         raise SheetError(f"{file}, line {_line(text, 'engine')}: [engine] must say name, about and from (whose numbers these are), as texts.")
+    places = sheet.pop("places", {})
+    if not isinstance(places, dict):
+        raise wrong("places", "", "places is not a group of lists; write [places] above lines such as mains = [\"1\", \"2\", \"3\"]")
+    for name, listed in places.items():
+        _check_places(listed, lambda reason: wrong("places", name, reason))
     rows = {}
     for group, entries in sheet.items():
         if not isinstance(entries, dict):
@@ -146,7 +160,7 @@ def load(text: str, file: str = "sheet") -> Engine:
         if id in open_ids:
             raise wrong(group, name, "follows from itself by way of " + ", ".join(open_ids) + "; give one of them a size of its own")
         open_ids.append(id)
-        features[id] = _feature(id, rows[id], head.get("from", ""), lambda other: made(other, *other.split(".", 1)) if other in rows else None,
+        features[id] = _feature(id, rows[id], head.get("from", ""), places, lambda other: made(other, *other.split(".", 1)) if other in rows else None,
                                 lambda reason: wrong(group, name, reason))
         open_ids.pop()
         return features[id]
@@ -155,8 +169,8 @@ def load(text: str, file: str = "sheet") -> Engine:
     return Engine(head["name"], head["about"], {id: features[id] for id in rows})
 
 
-def _feature(id, row, source, other, wrong) -> Feature:
-    """One feature, checked; `other(id)` gives a feature that it follows from, `wrong(reason)` the error to raise."""
+def _feature(id, row, source, lists, other, wrong) -> Feature:
+    """One feature, checked; `lists` are the named lists of places, `other(id)` gives a feature that it follows from, `wrong(reason)` the error to raise."""
     for key in row:
         if key not in _WORDS:
             near = get_close_matches(key, _WORDS, 1)
@@ -173,7 +187,7 @@ def _feature(id, row, source, other, wrong) -> Feature:
         if not _is_words(row.get(key, "-")):
             raise wrong(f"has {key} that is not a text; give words, or leave {key} out")
     shape = form(kind, row.get("decimals", 3))
-    sizes = {}
+    places, terms, sizes = _places(row.get("places"), lists, wrong), (), {}
     for what in WHAT:
         if what in row:
             try:
@@ -181,7 +195,9 @@ def _feature(id, row, source, other, wrong) -> Feature:
             except EntryError as error:
                 raise wrong(f"has a {what} that cannot be read: {error.problem}; {error.accepted}") from None
     if "follows" in row:
-        worked = _worked(row["follows"], shape, other, wrong)
+        terms = _terms(row["follows"], shape, other, wrong)
+        places = _shared(places, [other(id) for _, id in terms], wrong)
+        worked = _worked(terms, other)
         for what, value in worked.items():
             if value is not None:
                 sizes.setdefault(what, value)
@@ -198,7 +214,8 @@ def _feature(id, row, source, other, wrong) -> Feature:
         raise wrong(f"has its limits upside down: low {row.get('low', '')} lies above high {row.get('high', '')}; give the smaller as low")
     if low is not None and sizes["nominal"] < low - 1e-12 or high is not None and sizes["nominal"] > high + 1e-12:
         raise wrong("has a nominal size outside its own limits; give one within " + " and ".join(str(row[what]) for what in ("low", "high") if what in row))
-    return Feature(id, row["label"], shape, sizes["nominal"], low, high, sizes.get("wear"), row.get("tool", ""), row.get("from", source), row.get("follows", ""), steps)
+    return Feature(id, row["label"], shape, sizes["nominal"], low, high, sizes.get("wear"), row.get("tool", ""), row.get("from", source), row.get("follows", ""),
+                   steps, places, terms)
 
 
 def _steps(row, kind, sizes, wrong) -> tuple[Step, ...]:
@@ -224,18 +241,64 @@ def _steps(row, kind, sizes, wrong) -> tuple[Step, ...]:
     return tuple(sorted(found.values(), key=lambda step: (abs(step.offset), step.offset)))
 
 
-def _worked(follows: str, shape: Form, other, wrong) -> dict:
-    """nominal, low and high of a sum of other features: "+ a - 2 b"; the limits at the worst of theirs."""
+def _places(said, lists: dict, wrong) -> tuple:
+    """The places that a feature says, as a list or by the name of one."""
+    if said is None:
+        return ()
+    if isinstance(said, str):
+        if said not in lists:
+            near = get_close_matches(said, lists, 1)
+            raise wrong(f"has the places {said!r}, a list that [places] does not have; " + (
+                f"{near[0]} is the nearest" if near else "write a line for it there, or give a list such as [\"1\", \"2\", \"3\"]"))
+        return tuple(lists[said])
+    _check_places(said, wrong)
+    return tuple(said)
+
+
+def _check_places(said, wrong) -> None:
+    if not isinstance(said, list) or not said or not all(isinstance(place, str) for place in said):
+        raise wrong("has places that are not a list of texts; give a list such as [\"1\", \"2\", \"3\"], or leave places out")
+    if len(said) > MOST_PLACES:
+        raise wrong(f"has {len(said)} places; give at most {MOST_PLACES}")
+    for place in said:
+        if not place.strip() or place != place.strip() or len(place) > LONGEST_PLACE or not place.isprintable():
+            raise wrong(f"has a place {place[:LONGEST_PLACE]!r} that cannot be used; give 1 to {LONGEST_PLACE} characters, none of them a space at either end")
+    twice = next((place for i, place in enumerate(said) if place in said[:i]), None)
+    if twice is not None:
+        raise wrong(f"has the place {twice!r} twice; give each place once")
+
+
+def _shared(own: tuple, parts: list, wrong) -> tuple:
+    """Places of what follows: those of all parts that have any; its own must be among them."""
+    parted = [part for part in parts if part.places]
+    shared = [place for place in parted[0].places if all(place in part.places for part in parted)] if parted else []
+    if parted and not shared:
+        raise wrong("follows from " + " and ".join(part.id for part in parted) + ", which have no place in common; name the same places in each")
+    strange = next((place for place in own if place not in shared), None) if parted else None
+    if strange is not None:
+        raise wrong(f"has the place {strange!r}, where not all that it follows from is measured; leave places out, and it takes {', '.join(shared)}")
+    return own or tuple(shared)
+
+
+def _terms(follows: str, shape: Form, other, wrong) -> tuple:
+    """What a sum of other features, "+ a - 2 b", is made of: (times, id) each."""
     terms = re.findall(r"\s*([+-]?)\s*(?:(\d+(?:\.\d+)?)\s+)?([a-z_]+\.[a-z0-9_]+)\s*", follows)
     if not terms or any(not sign for sign, _, _ in terms[1:]) or re.sub(r"\s", "", "".join("".join(t) for t in terms)) != re.sub(r"\s", "", follows):
         raise wrong(f"follows {follows!r}, which cannot be read; write features with + and - between them, such as \"case.bore - 2 case.shell_wall - crank.journal\"")
-    worked = {"nominal": 0.0, "low": 0.0, "high": 0.0}
-    for sign, factor, id in terms:
-        feature, weight = other(id), (-1 if sign == "-" else 1) * float(factor or 1)
+    for _, _, id in terms:
+        feature = other(id)
         if feature is None:
             raise wrong(f"follows from {id}, which the sheet does not have; name a feature that it has")
         if feature.form.kind != shape.kind:
             raise wrong(f"follows from {id}, which is a {feature.form.kind.name} and not a {shape.kind.name}; name sizes of one kind")
+    return tuple(((-1 if sign == "-" else 1) * float(factor or 1), id) for sign, factor, id in terms)
+
+
+def _worked(terms: tuple, other) -> dict:
+    """nominal, low and high of such a sum; the limits at the worst of theirs."""
+    worked = {"nominal": 0.0, "low": 0.0, "high": 0.0}
+    for weight, id in terms:
+        feature = other(id)
         worked["nominal"] += weight * feature.nominal
         ends = (feature.low, feature.high) if weight > 0 else (feature.high, feature.low)
         for what, end in zip(("low", "high"), ends):

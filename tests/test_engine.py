@@ -80,6 +80,63 @@ def test_an_unknown_feature_names_the_nearest():
         load(GOOD).feature("qqqqqq")
 
 
+def placed(case: str = 'places = "mains"', journal: str = 'places = ["1", "2", "3"]', lists: str = 'mains = ["1", "2", "3", "4"]', clearance: str = "") -> str:
+    """The good sheet with places on three of its lines."""
+    text = GOOD.replace('label = "Bore",', f'label = "Bore", {case},').replace('label = "Journal",', f'label = "Journal", {journal},')
+    return text.replace('wear = "0.150 mm" }', f'wear = "0.150 mm"{clearance} }}') + f"\n[places]\n{lists}\n"
+
+
+def test_places_are_a_list_or_the_name_of_one_and_what_follows_has_those_that_all_parts_share():
+    sheet = load(placed())
+    assert sheet.feature("case.bore").places == ("1", "2", "3", "4")
+    assert sheet.feature("crank.journal").places == ("1", "2", "3")
+    assert sheet.feature("case.wall").places == ()  # one size for all places
+    assert sheet.feature("case.clearance").places == ("1", "2", "3")
+    assert sheet.feature("case.clearance").terms == ((1, "case.bore"), (-2, "case.wall"), (-1, "crank.journal"))
+    assert load(placed(clearance=', places = ["3"]')).feature("case.clearance").places == ("3",)
+    assert list(sheet.features) == list(load(GOOD).features)  # the lists are no features
+
+
+WRONG_PLACES = {  # what is wrong: the sheet, the line that the sentence names, words of the reason
+    "no such list": (placed(case='places = "main"'), "line 8: case.bore", "the places 'main', a list that [places] does not have; mains is the nearest"),
+    "no list at all": (placed(case='places = "qqqq"'), "line 8: case.bore", "write a line for it there"),
+    "a number": (placed(case="places = 3"), "line 8: case.bore", "places that are not a list of texts; give a list such as"),
+    "empty": (placed(case="places = []"), "line 8: case.bore", "not a list of texts"),
+    "numbers in it": (placed(case="places = [1, 2]"), "line 8: case.bore", "not a list of texts"),
+    "an empty place": (placed(case='places = ["1", ""]'), "line 8: case.bore", "a place '' that cannot be used"),
+    "a space at its end": (placed(case='places = ["1 "]'), "line 8: case.bore", "none of them a space at either end"),
+    "two lines in one": (placed(case='places = ["1\\n2"]'), "line 8: case.bore", "cannot be used"),
+    "too long": (placed(case=f'places = ["{"x" * 41}"]'), "line 8: case.bore", "give 1 to 40 characters"),
+    "too many": (placed(case=f"places = {[str(i) for i in range(65)]}"), "line 8: case.bore", "has 65 places; give at most 64"),
+    "twice": (placed(case='places = ["2", "1", "2"]'), "line 8: case.bore", "the place '2' twice; give each place once"),
+    "twice in a named list": (placed(lists='mains = ["1", "1"]'), "line 21: places.mains", "the place '1' twice"),
+    "a named list that is none": (placed(lists='mains = "1"'), "line 21: places.mains", "not a list of texts"),
+    "no group of lists": ("places = 3\n" + GOOD, "line 1", "places is not a group of lists; write [places] above"),
+    "none in common": (placed(journal='places = ["left"]'), "line 10: case.clearance", "follows from case.bore and crank.journal, which have no place in common; name the same places"),
+    "a place that a part has not": (placed(clearance=', places = ["4"]'), "line 10: case.clearance", "the place '4', where not all that it follows from is measured; leave places out, and it takes 1, 2, 3"),
+}
+
+
+@pytest.mark.parametrize("text, where, reason", WRONG_PLACES.values(), ids=WRONG_PLACES.keys())
+def test_wrong_places_are_refused_in_one_sentence(text, where, reason):
+    with pytest.raises(SheetError) as refused:
+        load(text, "e.toml")
+    assert str(refused.value).startswith(f"e.toml, {where}") and reason in str(refused.value), str(refused.value)
+    assert str(refused.value).endswith(".") and "\n" not in str(refused.value)
+
+
+@pytest.mark.parametrize("name", ("TS-16", "RC-40"))
+def test_what_an_engine_has_several_of_has_its_places(name):
+    """A flat four: four cylinders with what belongs to each, two valves a cylinder; and a size of one place is never part of several."""
+    features = engine.engine(name).features
+    count = {"cylinder.bore": 4, "piston.pin": 4, "rod.big_end_bore": 4, "crank.rod_journal": 4, "crank.main_journal": 3, "guide.bore": 8, "head.seat_pocket_intake": 4,
+             "lifter.body": 8, "crank.end_float": 0, "crankcase.main_clearance": 3, "guide.clearance_intake": 4, "crankcase.deck_height": 4}
+    assert {id: len(features[id].places) for id in count} == count
+    for f in features.values():
+        if f.terms:
+            assert all(features[id].places for _, id in f.terms), f.id
+
+
 def test_a_size_that_the_sheet_does_not_give_says_so():
     with pytest.raises(KeyError, match="case.wall has no wear"):
         load(GOOD).feature("case.wall").number("wear")
