@@ -1,0 +1,411 @@
+"""The record of a job: which sizes were read off which part, when, by whom. Plain data, written as JSON.
+
+    {"format": "sizebook-job", "version": 1, "id": "k3J9", "name": "Orchard frost fan", "engine": "TS-16",
+     "received": "two heads, crank", "started": "2026-11-25T09:12+01:00", "by": "Tern Street Engine Works", "done": ["Mains ground"],
+     "readings": [{"feature": "crank.main_journal", "place": "2", "stage": "finished", "text": "54.987 mm ± 0.004 mm",
+                   "at": "2026-11-25T14:15+01:00", "by": "MK", "why": ""}]}
+
+A reading is a text that names its unit, as it was typed: values are read from it, so whatever carries the text carries the size to the
+last bit. A warm one tells the temperatures of part and gauge and the material beside it (part, gauge, of). Readings are only ever
+added: of those with the same feature, place and stage the last one counts, the others are its history. One with an empty text takes
+back what was read.
+
+No function changes the job that it is given. What cannot be used raises `JobError`, one sentence.
+"""
+import json
+import re
+from datetime import datetime
+from difflib import get_close_matches
+from functools import lru_cache
+from zlib import crc32
+
+from calc import engine as engines
+from calc.conformance import COVERAGE
+from calc.inputs import WARM, Quantity
+from calc.materials import MATERIALS
+from calc.quantity import KINDS, TEMPERATURE, Entry, EntryError, Kind, decimals_for, quoted, read, with_article
+from calc.result import Refused
+from calc.working import Number, form, given
+
+FORMAT, VERSION = "sizebook-job", 1
+STAGES = {"received": "as received", "finished": "as finished", "assembly": "at assembly"}
+
+MOST_READINGS, MOST_DONE, LONGEST_FILE = 5000, 100, 12_000_000
+_LONGEST = {"id": 64, "name": 120, "engine": 40, "received": 600, "by": 60, "done": 400, "feature": 80, "place": engines.LONGEST_PLACE, "stage": 20, "text": 100, "why": 200,
+            "part": 40, "gauge": 40, "of": 40}
+_JOB = ("format", "version", "id", "name", "engine", "received", "started", "by", "done", "readings")
+_READING = ("feature", "place", "stage", "text", "at", "by", "why")
+_BESIDE = ("part", "gauge", "of")  # only where something is told
+_UNSEEN = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\ud800-\udfff]")  # no page and no file can hold these
+_TIME = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}(T([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9](\.[0-9]{1,6})?)?(Z|[+-]([01][0-9]|2[0-3]):[0-5][0-9])?)?")
+_BARE = re.compile(r"[-−+±0-9.,/()eE\s]*")  # names no unit
+_ID, _FEATURE = re.compile("[A-Za-z0-9_-]+"), re.compile(r"[a-z_][a-z0-9_]*\.[a-z0-9_]+")
+
+
+class JobError(ValueError):
+    """What is wrong, and what would be accepted, in one sentence."""
+
+
+# --- Making and adding ----------------------------------------------------------------------
+
+def new(id: str, name: str, engine: str, received: str, at: str, by: str = "") -> dict:
+    """A job without readings. `id` is the caller's, random; `at` an ISO 8601 time, kept to the minute; `by` whose shop."""
+    return checked({"format": FORMAT, "version": VERSION, "id": id, "name": _tidy(name), "engine": _tidy(engine), "received": _tidy(received),
+                    "started": _minute("The job's start", at), "by": _tidy(by), "done": [], "readings": []})
+
+
+def add_reading(job: dict, feature: str, place: str, stage: str, text: str, at: str, by: str, why: str = "", *, part: str = "", gauge: str = "", of: str = "") -> dict:
+    """The job with one more reading. `text` names its unit and may carry a doubt (expanded, k = 2); "" takes back what was read.
+
+    What replaces another reading says why; the same text by the same hand once more changes nothing. `part` and `gauge` are the
+    temperatures of a warm reading, `of` the part's material.
+    """
+    for what, value in (("feature", feature), ("place", place), ("stage", stage), ("text", text), ("by", by), ("why", why), ("part", part), ("gauge", gauge), ("of", of)):
+        _check_text(f"The reading's {what}", value, what)
+    where, on_sheet = _name(job, feature, place), _feature(job, feature)
+    if on_sheet is None and (sheet := sheet_of(job)):
+        near = get_close_matches(str(feature), sheet.features, 3)
+        raise JobError(f"{quoted(feature)} is no feature of {sheet.name}; " + (f"nearest are {', '.join(near)}." if near else "give one of its data sheet."))
+    if on_sheet is not None:
+        _check_place(on_sheet, place)
+    if stage not in STAGES:
+        raise JobError(f"{where}: {quoted(stage)} is no stage of a reading; give {', '.join(STAGES)}.")
+    before = current(job).get((feature, place, stage))
+    text, why = _tidy(text), _tidy(why)
+    if not text:
+        if before is None:
+            raise JobError(f"{where} has no reading {STAGES[stage]} to take back; give a size with its unit.")
+        if not why:
+            raise JobError(f"{where}: {quoted(before['text'])} {STAGES[stage]} is taken back without a reason; give one.")
+    else:
+        text = self_contained(text, on_sheet.form.kind if on_sheet else None, where)
+    made = {"feature": feature, "place": place, "stage": stage, "text": text, "at": _minute(where, at), "by": _tidy(by), "why": why}
+    made |= {key: told for key, told in zip(_BESIDE, (_warmth(part, where), _warmth(gauge, where), _tidy(of))) if told}
+    if before and not why:
+        if all(made.get(key) == before.get(key) for key in ("text", "by", *_BESIDE)):
+            return job  # a second tap
+        raise JobError(f"{where} was read as {quoted(before['text'])} {STAGES[stage]} before; say why it is {quoted(text)} now, such as measured again.")
+    made = _reading(job, made, where)
+    if made["text"]:
+        number(job, made)  # a temperature or material that cannot be used is told here
+    if len(job["readings"]) >= MOST_READINGS:
+        raise JobError(f"This job has {MOST_READINGS} readings, and no more are kept; start a second job.")
+    return {**job, "readings": [*job["readings"], made]}
+
+
+def add_done(job: dict, text: str) -> dict:
+    """The job with one more line of what was done."""
+    return change(job, done=[*job["done"], text])
+
+
+def change(job: dict, **fields) -> dict:
+    """The job with another name, engine, received, by, or list of what was done. A reading is corrected by adding one."""
+    for key in fields:
+        if key not in ("name", "engine", "received", "by", "done"):
+            raise JobError(f"A job's {key} cannot be changed; what can is its name, engine, received, by and done.")
+    tidied = {key: [_tidy(line) for line in value] if isinstance(value, list) else _tidy(value) for key, value in fields.items()}
+    return checked({**job, **tidied})
+
+
+# --- Looking ----------------------------------------------------------------------------------
+
+def current(job: dict) -> dict:
+    """{(feature, place, stage): the reading that counts} in the order of the engine's sheet; what it does not know comes last."""
+    last = {}
+    for reading in job["readings"]:
+        last[reading["feature"], reading["place"], reading["stage"]] = reading
+    sheet = sheet_of(job)
+    places = {id: {place: i for i, place in enumerate(feature.places)} for id, feature in sheet.features.items()} if sheet else {}
+    order, seen, stages = {id: i for i, id in enumerate(places)}, {}, list(STAGES)
+    for feature, place, _ in last:
+        seen.setdefault(feature, len(seen))
+    def rank(key):
+        feature, place, stage = key
+        return (order.get(feature, len(order) + seen[feature]), places.get(feature, {}).get(place, engines.MOST_PLACES), place, stages.index(stage))
+    return {key: last[key] for key in sorted(last, key=rank) if last[key]["text"]}
+
+
+def history(job: dict, feature: str, place: str, stage: str) -> list:
+    """Every reading of one feature, place and stage, the first one first; those taken back too."""
+    return [r for r in job["readings"] if (r["feature"], r["place"], r["stage"]) == (feature, place, stage)]
+
+
+def sheet_of(job: dict) -> "engines.Engine | None":
+    """The data sheet of the job's engine, None where this handbook has not got it."""
+    try:
+        return engines.engine(job["engine"])
+    except KeyError:
+        return None
+
+
+def number(job: dict, reading: dict) -> tuple[Number, float]:
+    """What a reading says: its value (SI, at 20 °C where it was warm) and its standard uncertainty (0 where no doubt is told).
+
+    Raises JobError where the text is not of the feature's kind, and where a warm reading cannot be brought to 20 °C.
+    """
+    feature, where = _feature(job, reading["feature"]), _name(job, reading["feature"], reading["place"])
+    if feature:
+        kind, shape, label = feature.form.kind, feature.form, feature.label
+    else:
+        kind = kind_of(reading["text"])
+        if kind is None:
+            raise JobError(f"{where}: {quoted(reading['text'])} cannot be read.")
+        shape, label = form(kind, _decimals(reading["text"], kind)), reading["feature"]
+    beside = {part: reading[part] for part in WARM if part in reading}
+    if not beside:
+        try:
+            entry = _entry(reading["text"], kind)
+        except EntryError as error:
+            raise JobError(f"{where}: {error.problem}; {error.accepted}.") from None
+        return given("", label, shape, entry.value), (entry.doubt or 0.0) / COVERAGE
+    of = reading.get("of", "")
+    if of not in MATERIALS:
+        raise JobError(f"{where} was read warm, and {quoted(of)} is no material of this handbook; give one of {', '.join(MATERIALS)}.")
+    if kind.dims != (1, 0, 0, 0):
+        raise JobError(f"{where} tells a temperature, which only a length is brought to 20 °C from; leave it out.")
+    try:
+        taken = Quantity(where, "", shape, ("-1000 m", "1000 m"), of=of).take({"": reading["text"], **beside}, "metric", {})
+    except Refused as refused:
+        raise JobError(str(refused.errors[0])) from None
+    return taken.value, dict(taken.doubts).get((), 0.0)
+
+
+# --- Texts of readings ------------------------------------------------------------------------
+
+def self_contained(text: str, kind: Kind | None, where: str = "Reading") -> str:
+    """The text such that it means the same wherever it goes: its unit named, a decimal point. `kind` None: whatever its unit is of."""
+    kind = kind or kind_of(text)
+    if kind is None:
+        raise JobError(f"{where}: {quoted(text)} is no size with its unit; give one such as 37.48 mm ± 0.01 mm or 32 N·m.")
+    try:
+        entry = _entry(text, kind)
+    except EntryError as error:
+        raise JobError(f"{where}: {error.problem}; {error.accepted}.") from None
+    symbol = entry.unit.symbol
+    plain = re.sub(r"(?<=[0-9])[ \u00a0\u202f](?=[0-9]{3})", "", text.replace(",", "."))
+    for said in (text, plain, *(f"{said}{'' if symbol in '°′″' else ' '}{symbol}" for said in (text, plain) if said[-1:].isdigit())):
+        if not _reads(said, kind):
+            continue
+        again = _entry(said, kind)
+        if (again.value, again.doubt) == (entry.value, entry.doubt) and not again.note and not (symbol and said[-1].isdigit()):
+            return said
+    return text
+
+
+@lru_cache(maxsize=4096)
+def kind_of(text: str) -> Kind | None:
+    """The first kind of quantity that a text with its unit can be, None where it is none. A bare number is of a kind that has no unit."""
+    bare = _BARE.fullmatch(text)
+    return next((kind for kind in KINDS.values() if not (bare and kind.metric.symbol) and _reads(text, kind)), None)
+
+
+def _reads(text: str, kind: Kind) -> bool:
+    try:
+        return bool(_entry(text, kind))
+    except EntryError:
+        return False
+
+
+@lru_cache(maxsize=8192)
+def _entry(text: str, kind: Kind) -> Entry:
+    """What the text says in either system of units; EntryError where it says nothing, or something else in each."""
+    metric, inch = (read(text, kind, kind.unit(system)) for system in ("metric", "inch"))
+    if (metric.value, metric.doubt) != (inch.value, inch.doubt):
+        raise EntryError("unknown-unit", f"{quoted(text)} names no unit", f"give {with_article(kind.name)} such as {kind.example}")
+    return metric
+
+
+def _decimals(text: str, kind: Kind) -> int:
+    """How many decimals of the metric unit show a reading no coarser than it was written."""
+    entry = _entry(text, kind)
+    written = re.match(r"[^0-9]*[0-9]+[.,]([0-9]+)", text)
+    return decimals_for(kind.metric, min(len(written[1]), 9) if written else 0, entry.unit)
+
+
+def _warmth(text: str, where: str) -> str:
+    return self_contained(_tidy(text), TEMPERATURE, f"{where}, temperature") if text.strip() else ""
+
+
+def _feature(job: dict, id: str) -> "engines.Feature | None":
+    sheet = sheet_of(job)
+    return sheet.features.get(id) if sheet else None
+
+
+def _name(job: dict, feature: str, place: str) -> str:
+    known = _feature(job, feature)
+    return f"{known.label if known else feature} {place}".strip()
+
+
+def _check_place(feature: "engines.Feature", place: str) -> None:
+    if place in feature.places or not place and not feature.places:
+        return
+    if not feature.places:
+        raise JobError(f"{feature.label}: there is only one, and {quoted(place)} is no place of it; leave the place empty.")
+    raise JobError(f"{feature.label}: {quoted(place) + ' is no place of it' if place else 'its place is not told'}; give one of {', '.join(feature.places)}.")
+
+
+def _tidy(text):
+    """Without what a form or a file of another system brings along."""
+    return text.replace("\r\n", "\n").strip() if isinstance(text, str) else text
+
+
+def _minute(where: str, at: str) -> str:
+    """A time without its seconds, which nobody needs and every code would carry."""
+    _check_time(where, at)
+    return re.sub(r"(T[0-9]{2}:[0-9]{2}):[0-9.]+", r"\1", at)
+
+
+# --- Files ------------------------------------------------------------------------------------
+
+def dump(job: dict) -> str:
+    """The job's file: JSON with a check sum."""
+    job = checked(job)
+    return json.dumps({**job, "check": _check(job)}, ensure_ascii=False, indent=1) + "\n"
+
+
+def load(text: str | bytes) -> dict:
+    """The job of a file. Raises JobError where it is damaged, foreign or of a newer form; an older form is brought to this one."""
+    try:
+        if isinstance(text, bytes):
+            text = text.decode("utf-8-sig")
+        if len(text) > LONGEST_FILE:
+            raise JobError(f"This is no job's file: it has {len(text)} characters, and no job has more than {LONGEST_FILE}.")
+        data = json.loads(text.removeprefix("\ufeff"), object_pairs_hook=_once, parse_constant=_no_constant)
+        said = data.pop("check", None) if isinstance(data, dict) else None
+        if said is not None and said != _check(data):
+            raise JobError("This job's file was changed or damaged after it was written: its check sum does not fit; take the file as it was, or leave out its check.")
+    except JobError:
+        raise
+    except RecursionError:
+        raise JobError("This is no job's file: its parts stand inside each other without end.") from None
+    except UnicodeDecodeError:
+        raise JobError("This is no job's file: it is not text in UTF-8.") from None
+    except json.JSONDecodeError as error:
+        what = "is empty" if not text.strip() else f"is not JSON, or was cut short (line {error.lineno})"
+        raise JobError(f"This is no job's file: it {what}; give a file that was exported here.") from None
+    except ValueError:  # a whole number of thousands of digits
+        raise JobError("This is no job's file: it holds a number beyond all sizes.") from None
+    return checked(data)
+
+
+def checked(data) -> dict:
+    """The job that parsed JSON holds, of the present form; JobError with the reason where it holds none."""
+    if not isinstance(data, dict) or data.get("format") != FORMAT:
+        raise JobError(f'This is no job of this handbook: it does not say "format": "{FORMAT}".')
+    version = data.get("version")
+    if type(version) is not int or version < 0:
+        raise JobError("This job does not say which form it is of; its version must be a whole number.")
+    if version > VERSION:
+        raise JobError(f"This job is of form {str(version)[:9]}, written by a newer handbook, and this one reads forms up to {VERSION}; open it with the newer one.")
+    try:
+        for old in range(version, VERSION):
+            data = _OLDER[old](data)
+    except (KeyError, TypeError, AttributeError):
+        raise JobError(f"This job of form {version} is damaged: not all its parts are there.") from None
+    _check_keys("This job", data, _JOB)
+    for key in ("id", "name", "engine", "received", "by"):
+        _check_text(f"The job's {key}", data[key], key)
+    if not _ID.fullmatch(data["id"]):
+        raise JobError(f"The job's id {quoted(data['id'])} cannot be used; give letters, digits, _ and -.")
+    for key in ("name", "engine"):
+        if not data[key].strip():
+            raise JobError(f"The job's {key} is empty; give {'what you know it by' if key == 'name' else 'the name of a data sheet, such as ' + engines.DEMO}.")
+    _check_time("The job's start", data["started"])
+    for key, most in (("done", MOST_DONE), ("readings", MOST_READINGS)):
+        if not isinstance(data[key], list):
+            raise JobError(f"The job's {key} is not a list.")
+        if len(data[key]) > most:
+            raise JobError(f"The job's {key} has {len(data[key])} lines; give at most {most}.")
+    for line in data["done"]:
+        _check_text("A line of what was done", line, "done")
+        if not line.strip():
+            raise JobError("A line of what was done is empty; say it in words, or leave it out.")
+    return {key: data[key] for key in _JOB[:8]} | {"done": list(data["done"]), "readings": [_reading(data, r, f"Reading {i}") for i, r in enumerate(data["readings"], 1)]}
+
+
+def _reading(job: dict, data, where: str) -> dict:
+    """One reading, looked at, its keys in order. One of another kind than the sheet's, which may have changed, is kept."""
+    if not isinstance(data, dict):
+        raise JobError(f"{where} is not a reading.")
+    _check_keys(where, data, _READING, _BESIDE)
+    for key, value in data.items():
+        if key != "at":
+            _check_text(f"{where}, {key}", value, key)
+    _check_time(where, data["at"])
+    if not _FEATURE.fullmatch(data["feature"]):
+        raise JobError(f"{where} is of {quoted(data['feature'])}, which is no feature; give one such as crank.main_journal.")
+    if data["stage"] not in STAGES:
+        raise JobError(f"{where} is at {quoted(data['stage'])}, which is no stage; give {', '.join(STAGES)}.")
+    feature = _feature(job, data["feature"])
+    if data["text"] and not (feature and _reads(data["text"], feature.form.kind)):
+        kind = kind_of(data["text"])
+        if kind is None or feature and not kind.metric.symbol:
+            raise JobError(f"{where}: {quoted(data['text'])} is no size with its unit; give one such as {feature.form.kind.example if feature else '37.48 mm or 32 N·m'}.")
+    if not data["text"] and not data["why"].strip():
+        raise JobError(f"{where} takes a size back without saying why.")
+    for key in ("part", "gauge"):
+        if key in data:
+            try:
+                _entry(data[key], TEMPERATURE)
+            except EntryError as error:
+                raise JobError(f"{where}, {key}: {error.problem}; {error.accepted}.") from None
+    return {key: data[key] for key in _READING + _BESIDE if key in data}
+
+
+def _check_keys(where: str, data: dict, keys: tuple, more: tuple = ()) -> None:
+    for key in keys:
+        if key not in data:
+            raise JobError(f"{where} is not whole: its {key} is missing.")
+    for key in data:
+        if key not in keys + more:
+            raise JobError(f"{where} has {quoted(str(key))}, which this form of a job has not.")
+
+
+def _check_text(where: str, value, key: str) -> None:
+    if not isinstance(value, str):
+        raise JobError(f"{where} is not a text.")
+    if len(value) > _LONGEST[key]:
+        raise JobError(f"{where} has {len(value)} characters; give at most {_LONGEST[key]}.")
+    if odd := _UNSEEN.search(value):
+        raise JobError(f"{where} holds a character that cannot be shown (U+{ord(odd[0]):04X}); leave it out.")
+
+
+def _check_time(where: str, value) -> None:
+    try:
+        if isinstance(value, str) and _TIME.fullmatch(value) and datetime.fromisoformat(value):
+            return
+    except ValueError:  # the 30th of February
+        pass
+    raise JobError(f"{where} has the time {quoted(str(value)[:60])}; give a day and an hour such as 2026-11-25T14:15+01:00.")
+
+
+def _once(pairs: list) -> dict:
+    made = dict(pairs)
+    if len(made) < len(pairs):
+        raise JobError(f"This is no job's file: {quoted(next(key for i, (key, _) in enumerate(pairs) if key in dict(pairs[:i])))} stands in it twice at one place.")
+    return made
+
+
+def _no_constant(name):
+    raise JobError(f"This is no job's file: {name} stands in it, which is no size.")
+
+
+def _check(data) -> str:
+    """Check sum over what the file says, whatever its spaces and the order of its keys."""
+    return f"{crc32(json.dumps(data, sort_keys=True, separators=(',', ':')).encode()):08x}"
+
+
+# --- Older forms --------------------------------------------------------------------------------
+
+def _from_0(old: dict) -> dict:
+    """Form 0, of the trials: one line a size with both stages in it, and no history."""
+    readings = []
+    for size in old["sizes"]:
+        _check_keys("A size", size, ("feature",), ("place", "as_received", "as_finished", "at", "by"))
+        told = {"feature": size["feature"], "place": str(size.get("place", ""))}, {"at": size.get("at", old["started"]), "by": size.get("by", ""), "why": ""}
+        readings += [told[0] | {"stage": stage, "text": size[key]} | told[1] for key, stage in (("as_received", "received"), ("as_finished", "finished")) if size.get(key)]
+    return {"format": FORMAT, "version": 1, "id": old["id"], "name": old["customer"], "engine": old["engine"], "received": old.get("parts", ""), "started": old["started"],
+            "by": "", "done": [], "readings": readings}
+
+
+_OLDER = {0: _from_0}

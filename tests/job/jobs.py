@@ -1,0 +1,49 @@
+"""Jobs to test with: one as a shop would keep it, and any that can be."""
+from datetime import datetime
+
+from hypothesis import strategies as st
+
+from calc.engine import demo
+from calc.job.record import STAGES, new
+
+AT = "2026-11-25T09:12+01:00"
+
+
+def job(**fields) -> dict:
+    return {**new("k3J9", "Orchard frost fan", "TS-16", "two heads, crank, four rods", AT, "Tern Street Engine Works"), **fields}
+
+
+def reading(feature="crank.main_journal", place="2", stage="finished", text="54.987 mm ± 0.004 mm", at="2026-11-25T14:15+01:00", by="MK", why="", **beside) -> dict:
+    return dict(feature=feature, place=place, stage=stage, text=text, at=at, by=by, why=why, **beside)
+
+
+def texts(most, least=0):
+    """Anything that a person may have typed or pasted, markup and strange scripts included."""
+    odd = st.sampled_from(["<script>alert(1)</script>", "\"'&<>", "µ ± °", "\n", "\t", "Ünïcôdé 漢字 🛠️", "\u202e", "0", "null", "\\", "%00", "1.1"])
+    plain = st.text(st.characters(exclude_categories=("Cs", "Cc")), max_size=most)
+    return st.one_of(plain, odd).filter(lambda text: least <= len(text.strip()) and len(text) <= most)
+
+
+numbers = st.one_of(st.decimals(0, 200, places=3).map(str), st.integers(0, 9999).map(str), st.sampled_from(["1 31/64", "0.000001", "1e-3", "5/8", "-0.02"]))
+sizes = st.builds(lambda n, unit, doubt: f"{n} {unit}{doubt}", numbers, st.sampled_from(["mm", "in", "µm", "thou"]), st.sampled_from(["", " ± 0.004 mm", " ± 0.0002 in", " ± 2 µm"]))
+moments = st.one_of(
+    st.datetimes(min_value=datetime(2020, 1, 1)).map(lambda t: t.isoformat(timespec="minutes") + "+01:00"),
+    st.datetimes().map(lambda t: f"{t.isoformat(timespec='seconds')}Z"), st.datetimes().map(lambda t: t.isoformat(timespec="milliseconds")),
+    st.dates().map(str), st.sampled_from([AT, "0001-01-01", "9999-12-31T23:59-23:59"]))
+features = st.one_of(st.sampled_from(list(demo().features)), st.from_regex(r"[a-z_][a-z0-9_]{0,20}\.[a-z0-9_]{1,20}", fullmatch=True))
+
+
+@st.composite
+def any_reading(draw):
+    text = draw(st.one_of(sizes, st.just("")))
+    made = reading(draw(features), draw(st.one_of(st.sampled_from(["", "1", "2", "3 intake"]), texts(40))), draw(st.sampled_from(list(STAGES))), text, draw(moments),
+                   draw(texts(60)), draw(texts(200, least=0 if text else 1)))
+    beside = draw(st.fixed_dictionaries({}, optional={"part": st.sampled_from(["31 °C", "80 °F", "295.15 K ± 1 K"]), "gauge": st.just("20.5 °C"), "of": st.sampled_from(["forged-steel", "al-si-t6", "", "cheese"])}))
+    return made | beside
+
+
+@st.composite
+def any_job(draw):
+    return job(id=draw(st.from_regex("[A-Za-z0-9_-]{1,64}", fullmatch=True)), name=draw(texts(120, 1)), engine=draw(st.one_of(st.sampled_from(["TS-16", "RC-40"]), texts(40, 1))),
+               received=draw(texts(600)), started=draw(moments), by=draw(texts(60)), done=draw(st.lists(texts(400, 1), max_size=4)),
+               readings=draw(st.lists(any_reading(), max_size=8)))

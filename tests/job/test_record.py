@@ -1,0 +1,274 @@
+"""The record of a job: nothing is lost, nothing is changed silently, and what is no job is refused in one sentence."""
+import copy
+import json
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings, strategies as st
+
+from calc.job import record
+from calc.job.record import JobError, add_done, add_reading, change, checked, current, dump, history, load, new, number
+from calc.quantity import LENGTH, read
+from tests.job.jobs import AT, any_job, job, reading
+
+FORMS = Path(__file__).parent / "forms"
+MAIN = ("crank.main_journal", "2")
+
+
+def refused(call, *arguments, **named) -> str:
+    with pytest.raises(JobError) as found:
+        call(*arguments, **named)
+    sentence = str(found.value)
+    assert sentence.endswith(".") and "\n" not in sentence, sentence
+    return sentence
+
+
+# --- adding
+
+def test_a_job_starts_empty_and_readings_are_added_to_a_copy():
+    started = new("k3J9", " Orchard frost fan ", "TS-16", "crank", "2026-11-25T09:12:41.123+01:00", "Tern Street Engine Works")
+    assert started == {"format": "sizebook-job", "version": 1, "id": "k3J9", "name": "Orchard frost fan", "engine": "TS-16", "received": "crank",
+                       "started": "2026-11-25T09:12+01:00", "by": "Tern Street Engine Works", "done": [], "readings": []}
+    kept = copy.deepcopy(started)
+    one = add_reading(started, *MAIN, "received", "54.961 mm ± 0.004 mm", "2026-11-25T09:30:59Z", "MK")
+    assert started == kept
+    assert one["readings"] == [reading(stage="received", text="54.961 mm ± 0.004 mm", at="2026-11-25T09:30Z")]
+    assert add_done(one, "Mains ground")["done"] == ["Mains ground"] and one["done"] == []
+    assert change(one, name="Hop dryer", received="crank, rods")["name"] == "Hop dryer" and one["name"] == "Orchard frost fan"
+
+
+def test_a_correction_says_why_and_the_history_stays():
+    one = add_reading(job(), *MAIN, "finished", "54.989 mm", AT, "MK")
+    assert "Main journal 2 was read as \"54.989 mm\" as finished before; say why" in refused(add_reading, one, *MAIN, "finished", "54.987 mm", AT, "MK")
+    two = add_reading(one, *MAIN, "finished", "54.987 mm", AT, "JT", "gauge was warm")
+    assert [r["text"] for r in history(two, *MAIN, "finished")] == ["54.989 mm", "54.987 mm"]
+    assert current(two)[(*MAIN, "finished")]["text"] == "54.987 mm"
+    assert refused(add_reading, two, *MAIN, "finished", "", AT, "JT").endswith("taken back without a reason; give one.")
+    back = add_reading(two, *MAIN, "finished", "", AT, "JT", "was journal 3")
+    assert current(back) == {} and len(history(back, *MAIN, "finished")) == 3
+    assert "no reading as finished to take back" in refused(add_reading, back, *MAIN, "finished", "", AT, "JT", "again")
+    assert current(add_reading(back, *MAIN, "finished", "54.990 mm", AT, "MK"))[(*MAIN, "finished")]["text"] == "54.990 mm"
+
+
+def test_a_second_tap_adds_nothing():
+    one = add_reading(job(), *MAIN, "finished", "54.987 mm", AT, "MK")
+    assert add_reading(one, *MAIN, "finished", "54.987 mm", "2026-11-25T10:00Z", "MK") == one
+
+
+def test_stages_are_kept_apart():
+    both = add_reading(add_reading(job(), *MAIN, "received", "54.961 mm", AT, "MK"), *MAIN, "finished", "54.987 mm", AT, "MK")
+    assert [key[2] for key in current(both)] == ["received", "finished"]
+
+
+@pytest.mark.parametrize("typed, kept", {
+    "54.987 mm": "54.987 mm", " 54.987 mm ": "54.987 mm", "54,987 mm": "54.987 mm", "1 234,5 mm": "1234.5 mm", "54.987 ± 0.004 mm": "54.987 ± 0.004 mm",
+    "54,961 ± 0,004 mm": "54.961 ± 0.004 mm", "54.987 mm ± 0.004": "54.987 mm ± 0.004 mm", "2.1654 ± 0.0002 in": "2.1654 ± 0.0002 in", "1 31/64 in": "1 31/64 in",
+    "5/8": "5/8 in", "54.987 mm ± 4 µm": "54.987 mm ± 4 µm", "0": "0 mm"}.items())
+def test_a_reading_is_kept_as_typed_with_its_unit_and_a_decimal_point(typed, kept):
+    found = add_reading(job(), *MAIN, "finished", typed, AT, "MK")["readings"][0]["text"]
+    assert found == kept
+    for unit in (LENGTH.metric, LENGTH.inch):  # it means the same on a metric page and on an inch page
+        before, after = read(typed, LENGTH, LENGTH.metric), read(found, LENGTH, unit)
+        assert (before.value, before.doubt) == (after.value, after.doubt)
+
+
+REFUSED = [  # arguments of add_reading: words of the sentence
+    (("crank.main_jurnal", "2", "finished", "54.987 mm"), "is no feature of TS-16; nearest are crank.main_journal"),
+    (("qqqq", "2", "finished", "54.987 mm"), "give one of its data sheet"),
+    (("crank.main_journal", "", "finished", "54.987 mm"), "Main journal: its place is not told; give one of 1, 2, 3"),
+    (("crank.main_journal", "4", "finished", "54.987 mm"), 'Main journal: "4" is no place of it; give one of 1, 2, 3'),
+    (("crank.end_float", "2", "finished", "0.1 mm"), "Crank end float: there is only one"),
+    (("crank.main_journal", "2", "as made", "54.987 mm"), "is no stage of a reading; give received, finished, assembly"),
+    (("crank.main_journal", "2", "finished", "54.987"), "names no unit; give a length such as"),
+    (("crank.main_journal", "2", "finished", "54.987 kg"), "kg is a mass, and a length belongs here"),
+    (("crank.main_journal", "2", "finished", "large"), "is not a number"),
+    (("crank.main_journal", "2", "finished", "nan mm"), "is not a size"),
+    (("crank.main_journal", "2", "finished", "1e99 mm"), "beyond all sizes"),
+    (("crank.main_journal", "2", "finished", "9" * 101), "has 101 characters; give at most 100"),
+    (("crank.main_journal", "2", "finished", "54.987 mm\x00"), "cannot be shown (U+0000)"),
+    (("crank.main_journal", "2", "finished", None), "The reading's text is not a text"),
+    (("crank.main_journal", ["2"], "finished", "54.987 mm"), "The reading's place is not a text"),
+    (("torque.head_nut", "", "finished", "32 mm"), "mm is a length, and a torque belongs here"),
+]
+
+
+@pytest.mark.parametrize("arguments, words", REFUSED, ids=range(len(REFUSED)))
+def test_what_cannot_be_a_reading_is_refused_and_the_job_stays(arguments, words):
+    before = job()
+    kept = copy.deepcopy(before)
+    assert words in refused(add_reading, before, *arguments, AT, "MK")
+    assert before == kept
+
+
+@pytest.mark.parametrize("at", ["", "yesterday", "2026-02-30T09:00Z", "2026-11-25T25:00Z", "2026-11-25T09:12+01:00" * 9, 7, None, "2026-11-25T09:12\n"])
+def test_a_time_that_is_none_is_refused(at):
+    assert "has the time" in refused(add_reading, job(), *MAIN, "finished", "54.987 mm", at, "MK")
+
+
+def test_a_warm_reading_is_worked_out_at_20_degrees():
+    """Steel 11.5e-6/K: 54.987 mm read 10 K warm with a steel gauge at 20 °C is 54.987 / (1 + 11.5e-6·10) at 20 °C (ISO 1)."""
+    warm = add_reading(job(), *MAIN, "finished", "54.987 mm ± 0.004 mm", AT, "MK", part="30 °C", of="forged-steel")
+    value, u = number(warm, warm["readings"][0])
+    from calc.materials import MATERIALS
+    alpha = MATERIALS["forged-steel"].mean_alpha(303.15)
+    assert float(value) == pytest.approx(0.054987 / (1 + alpha * 10), abs=1e-9)
+    assert u == pytest.approx(2e-6)
+    doubtful = add_reading(job(), *MAIN, "finished", "54.987 mm", AT, "MK", part="30 ± 2 °C", of="forged-steel")
+    assert number(doubtful, doubtful["readings"][0])[1] == pytest.approx(0.054987 * alpha * 1, rel=1e-3)  # GUM: |∂L/∂t|·u(t)
+    assert "is no material of this handbook" in refused(add_reading, job(), *MAIN, "finished", "54.987 mm", AT, "MK", part="30 °C")
+    assert "no temperature to measure at" in refused(add_reading, job(), *MAIN, "finished", "54.987 mm", AT, "MK", part="300 °C", of="forged-steel")
+    assert "only a length" in refused(add_reading, job(), "torque.head_nut", "", "finished", "32 N·m", AT, "MK", part="30 °C", of="forged-steel")
+
+
+def test_what_is_changed_is_what_may_be():
+    for key in ("readings", "id", "version", "colour"):
+        assert "cannot be changed" in refused(change, job(), **{key: "x"})
+    assert "name is empty" in refused(change, job(), name="  ")
+    assert "line of what was done is empty" in refused(add_done, job(), " ")
+
+
+def test_thousands_of_readings_are_kept_and_then_no_more():
+    full = job(readings=[reading(place=str(i % 3 + 1), text=f"54.{i:04} mm") for i in range(record.MOST_READINGS)])
+    assert load(dump(full)) == full
+    assert "no more are kept; start a second job" in refused(add_reading, full, "crank.end_float", "", "finished", "0.1 mm", AT, "MK")
+    assert "give at most 5000" in refused(checked, {**full, "readings": full["readings"] * 2})
+
+
+# --- looking
+
+def test_readings_stand_in_the_order_of_the_sheet_and_what_it_does_not_know_stands_last():
+    rows = [("shop.jig", "b"), ("lifter.body", "3 exhaust"), ("crank.main_journal", "3"), ("crank.main_journal", "left"), ("crank.main_journal", "1"), ("head.guide_hole", "2 exhaust"),
+            ("head.guide_hole", "2 intake"), ("shop.arbor", "a")]
+    found = current(job(readings=[reading(*row, text="1 mm") for row in rows]))
+    assert [key[:2] for key in found] == [("head.guide_hole", "2 intake"), ("head.guide_hole", "2 exhaust"), ("crank.main_journal", "1"), ("crank.main_journal", "3"),
+                                          ("crank.main_journal", "left"), ("lifter.body", "3 exhaust"), ("shop.jig", "b"), ("shop.arbor", "a")]
+
+
+def test_a_job_of_an_engine_without_a_sheet_is_kept_and_takes_readings():
+    strange = change(job(), engine="ZZ-9")
+    one = add_reading(strange, "gearbox.pinion_depth", "left", "finished", "12.34 mm", AT, "MK")
+    assert load(dump(one)) == one and list(current(one)) == [("gearbox.pinion_depth", "left", "finished")]
+    value, u = number(one, one["readings"][0])
+    assert value.text() == "12.34 mm" and float(value) == 0.01234 and u == 0
+    assert "no size with its unit" in refused(add_reading, strange, "gearbox.pinion_depth", "", "finished", "much", AT, "MK")
+
+
+def test_a_reading_of_another_kind_than_the_sheets_is_kept_but_is_no_number():
+    kept = load(dump(job(readings=[reading(text="5 kg")])))
+    assert current(kept)
+    assert "kg is a mass" in refused(number, kept, kept["readings"][0])
+
+
+# --- files
+
+@given(any_job())
+def test_any_job_comes_back_from_its_file_to_the_last_bit(any_job):
+    assert load(dump(any_job)) == any_job
+    assert json.dumps(load(dump(any_job))) == json.dumps(checked(any_job))  # the order of keys too
+    assert load(dump(any_job).encode()) == any_job and load("\ufeff" + dump(any_job)) == any_job
+    assert load(json.dumps(any_job)) == any_job  # without a check sum, other spaces
+
+
+@given(any_job(), st.data())
+def test_any_damage_to_a_file_is_refused_or_harmless(any_job, data):
+    """One character put for another changes spaces at most: whatever the file says is guarded by its check sum."""
+    text = dump(any_job)
+    at = data.draw(st.integers(0, len(text) - 1))
+    put = data.draw(st.one_of(st.characters(exclude_categories=("Cs",)), st.just("")))
+    damaged = text[:at] + put + text[at + 1:]
+    try:
+        found = load(damaged)
+    except JobError as error:
+        assert str(error).endswith(".") and "\n" not in str(error)
+    else:
+        assert found == any_job
+    if (short := text[:at].rstrip()) != text.rstrip():
+        refused(load, short)
+
+
+def nested(depth):
+    return '{"format": "sizebook-job", "version": 1, "readings": ' + "[" * depth + "]" * depth + "}"
+
+
+GOOD = job(readings=[reading()], done=["Ground"])
+
+
+def without(key):
+    return json.dumps({k: v for k, v in GOOD.items() if k != key})
+
+
+def with_(**fields):
+    return json.dumps({**GOOD, **fields})
+
+
+def with_reading(**fields):
+    return json.dumps({**GOOD, "readings": [{**GOOD["readings"][0], **fields}]})
+
+
+HOSTILE = {
+    "": "is empty", " \n": "is empty", "nonsense": "is not JSON", "null": "no job of this handbook", "[]": "no job", "3": "no job", '"sizebook-job"': "no job", "{}": "no job",
+    "[" * 100_000: "without end", '{"a":' * 100_000: "without end", nested(50): "", "9" * 5000: "beyond all sizes", '{"format": NaN}': "NaN", '{"a": -Infinity}': "-Infinity",
+    '{"format": "sizebook-job", "format": "sizebook-job"}': '"format" stands in it twice',
+    dump(GOOD)[:-40]: "cut short", dump(GOOD).replace("54.987", "54.937"): "check sum", dump(GOOD).replace('"check": "', '"check": "0'): "check sum",
+    with_(check=7): "check sum", with_(check=["x"]): "check sum",
+    with_(version=99): "form 99, written by a newer handbook", with_(version=10**40): "newer handbook", with_(version=-1): "whole number", with_(version=True): "whole number", with_(version="1"): "whole number",
+    with_(version=None): "whole number", with_(version=1.0): "whole number", with_(format="cookbook"): "no job",
+    **{without(key): f"its {key} is missing" for key in ("id", "name", "engine", "received", "started", "by", "done", "readings")},
+    with_(colour="red"): '"colour", which this form', with_(name=""): "name is empty", with_(name=3): "name is not a text", with_(name="x" * 121): "121 characters; give at most 120", with_(name="a\x00b"): "U+0000",
+    with_(name="\ud800"): "U+D800", with_(id="../x"): "id", with_(id=""): "id", with_(engine="\n"): "engine is empty", with_(started="soon"): "has the time", with_(started=None): "has the time",
+    with_(done="Ground"): "done is not a list", with_(done=[3]): "is not a text", with_(done=[""]): "is empty", with_(done=["x"] * 101): "101 lines", with_(done={}): "not a list",
+    with_(readings={}): "not a list", with_(readings=[[]]): "Reading 1 is not a reading", with_(readings=[None]): "Reading 1 is not", with_(readings=[{}]): "Reading 1 is not whole: its feature is missing",
+    with_reading(text=54.987): "Reading 1, text is not a text", with_reading(text="54.987"): "no size with its unit", with_reading(text="54.9x87 mm"): "no size", with_reading(text=""): "without saying why",
+    with_reading(text="x" * 101): "101 characters", with_reading(stage="made"): "no stage", with_reading(stage=None): "is not a text", with_reading(feature="main"): "no feature", with_reading(feature="<b>.x"): "no feature",
+    with_reading(feature=["a"]): "is not a text", with_reading(place=2): "place is not a text", with_reading(at="now"): "has the time", with_reading(at=[]): "has the time", with_reading(extra=""): '"extra"',
+    with_reading(part="hot"): "is not a number", with_reading(part="31"): "names no unit", with_reading(gauge=20): "is not a text", with_reading(of=None): "is not a text",
+}
+
+
+@pytest.mark.parametrize("text, words", HOSTILE.items(), ids=range(len(HOSTILE)))
+def test_what_is_no_job_is_refused_in_one_sentence(text, words):
+    assert words in refused(load, text)
+
+
+def test_a_file_that_is_too_large_or_no_text_is_refused():
+    assert "no job has more" in refused(load, " " * (record.LONGEST_FILE + 1))
+    assert "not text in UTF-8" in refused(load, b"\xff\xfe\x00")
+
+
+@given(st.recursive(st.none() | st.booleans() | st.floats() | st.integers() | st.text(max_size=5), lambda x: st.lists(x, max_size=3) | st.dictionaries(
+    st.sampled_from([*GOOD, "sizes", "customer", "feature", "text", "x"]), x, max_size=4), max_leaves=12), st.sampled_from([0, 1]))
+@settings(max_examples=300)
+def test_no_data_gives_anything_but_a_job_or_that_refusal(data, version):
+    for tried in (data, {**GOOD, "readings": data}, {"format": "sizebook-job", "version": version, **(data if isinstance(data, dict) else {"sizes": data})},
+                  {"format": "sizebook-job", "version": 0, "id": "a", "customer": "b", "engine": "c", "started": AT, "sizes": [data]}):
+        try:
+            assert load(dump(checked(tried))) == checked(tried)
+        except JobError:
+            pass
+
+
+# --- forms
+
+def test_a_job_of_form_0_is_brought_to_the_present_one():
+    found = load((FORMS / "form-0.json").read_text())
+    assert found == job(id="frost-1", received="crank, four rods", started="2026-03-02T08:05+01:00", by="", readings=[
+        reading(place="1", stage="received", text="54.961 mm", at="2026-03-03T10:40+01:00"), reading(place="1", text="54.743 mm ± 0.004 mm", at="2026-03-03T10:40+01:00"),
+        reading(stage="received", text="54.958 mm", at="2026-03-02T08:05+01:00", by=""), reading("crank.end_float", "", text="0.10 mm", at="2026-03-02T08:05+01:00", by="JT")])
+
+
+def test_a_job_of_form_1_loads_as_it_was_written():
+    """The file is not written anew by this edition: it is what a shop has on its disk."""
+    found = load((FORMS / "form-1.json").read_text())
+    assert {**json.loads((FORMS / "form-1.json").read_text())} == {**found, "check": record._check(found)}
+    assert [r["by"] for r in history(found, "crank.main_journal", "1", "finished")] == ["MK", "JT"]
+
+
+def test_a_job_of_a_newer_form_is_refused_and_says_so():
+    assert refused(load, (FORMS / "form-99.json").read_text()) == (
+        "This job is of form 99, written by a newer handbook, and this one reads forms up to 1; open it with the newer one.")
+
+
+@pytest.mark.parametrize("damage", [{"sizes": 3}, {"sizes": [3]}, {"sizes": [{}]}, {"customer": None}, {"sizes": [{"feature": "a.b", "as_received": 5}]}, {"started": 4}])
+def test_a_damaged_older_form_is_refused(damage):
+    refused(checked, {**json.loads((FORMS / "form-0.json").read_text()), **damage})
+    refused(checked, {k: v for k, v in json.loads((FORMS / "form-0.json").read_text()).items() if k not in damage})
