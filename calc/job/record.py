@@ -194,9 +194,11 @@ def self_contained(text: str, kind: Kind | None, where: str = "Reading") -> str:
 
 @lru_cache(maxsize=4096)
 def kind_of(text: str) -> Kind | None:
-    """The first kind of quantity that a text with its unit can be, None where it is none. A bare number is of a kind that has no unit."""
+    """The kind of quantity that a text with its unit is most likely of, None where it is none: a unit written as its own symbol goes
+    before another spelling, and a bare number is of a kind that has no unit."""
     bare = _BARE.fullmatch(text)
-    return next((kind for kind in KINDS.values() if not (bare and kind.metric.symbol) and _reads(text, kind)), None)
+    kinds = [kind for kind in KINDS.values() if not (bare and kind.metric.symbol) and _reads(text, kind)]
+    return min(kinds, key=lambda kind: not text.rstrip().endswith(_entry(text, kind).unit.symbol), default=None)
 
 
 def _reads(text: str, kind: Kind) -> bool:
