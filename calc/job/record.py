@@ -30,12 +30,13 @@ from calc.working import Number, form, given
 FORMAT, VERSION = "sizebook-job", 1
 STAGES = {"received": "as received", "finished": "as finished", "assembly": "at assembly"}
 
-MOST_READINGS, MOST_DONE, LONGEST_FILE = 5000, 100, 12_000_000
+MOST_READINGS, MOST_DONE = 5000, 100
+MOST_TEXT, LONGEST_FILE, DEEPEST = 2_000_000, 6_000_000, 30  # characters of all texts together, of a file; how deep its parts stand in each other
 _LONGEST = {"id": 64, "name": 120, "engine": 40, "received": 600, "by": 60, "done": 400, "feature": 80, "place": engines.LONGEST_PLACE, "stage": 20, "text": 100, "why": 200,
             "part": 40, "gauge": 40, "of": 40}
 _JOB = ("format", "version", "id", "name", "engine", "received", "started", "by", "done", "readings")
 _READING = ("feature", "place", "stage", "text", "at", "by", "why")
-_BESIDE = ("part", "gauge", "of")  # only where something is told
+_BESIDE = (*WARM, "of")  # only where something is told
 _UNSEEN = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\ud800-\udfff]")  # no page and no file can hold these
 _TIME = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}(T([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9](\.[0-9]{1,6})?)?(Z|[+-]([01][0-9]|2[0-3]):[0-5][0-9])?)?")
 _BARE = re.compile(r"[-−+±0-9.,/()eE\s]*")  # names no unit
@@ -272,14 +273,14 @@ def load(text: str | bytes) -> dict:
             text = text.decode("utf-8-sig")
         if len(text) > LONGEST_FILE:
             raise JobError(f"This is no job's file: it has {len(text)} characters, and no job has more than {LONGEST_FILE}.")
+        if _too_deep(text):
+            raise JobError("This is no job's file: its parts stand inside each other too deep.")
         data = json.loads(text.removeprefix("\ufeff"), object_pairs_hook=_once, parse_constant=_no_constant)
         said = data.pop("check", None) if isinstance(data, dict) else None
         if said is not None and said != _check(data):
             raise JobError("This job's file was changed or damaged after it was written: its check sum does not fit; take the file as it was, or leave out its check.")
     except JobError:
         raise
-    except RecursionError:
-        raise JobError("This is no job's file: its parts stand inside each other without end.") from None
     except UnicodeDecodeError:
         raise JobError("This is no job's file: it is not text in UTF-8.") from None
     except json.JSONDecodeError as error:
@@ -322,7 +323,11 @@ def checked(data) -> dict:
         _check_text("A line of what was done", line, "done")
         if not line.strip():
             raise JobError("A line of what was done is empty; say it in words, or leave it out.")
-    return {key: data[key] for key in _JOB[:8]} | {"done": list(data["done"]), "readings": [_reading(data, r, f"Reading {i}") for i, r in enumerate(data["readings"], 1)]}
+    readings = [_reading(data, r, f"Reading {i}") for i, r in enumerate(data["readings"], 1)]
+    long = sum(map(len, data["done"])) + sum(len(value) for r in readings for value in r.values())
+    if long > MOST_TEXT:
+        raise JobError(f"This job holds {long} characters; no more than {MOST_TEXT} are kept.")
+    return {key: data[key] for key in _JOB[:8]} | {"done": list(data["done"]), "readings": readings}
 
 
 def _reading(job: dict, data, where: str) -> dict:
@@ -345,13 +350,13 @@ def _reading(job: dict, data, where: str) -> dict:
             raise JobError(f"{where}: {quoted(data['text'])} is no size with its unit; give one such as {feature.form.kind.example if feature else '37.48 mm or 32 N·m'}.")
     if not data["text"] and not data["why"].strip():
         raise JobError(f"{where} takes a size back without saying why.")
-    for key in ("part", "gauge"):
-        if key in data:
+    for key in WARM:
+        if data.get(key):
             try:
                 _entry(data[key], TEMPERATURE)
             except EntryError as error:
                 raise JobError(f"{where}, {key}: {error.problem}; {error.accepted}.") from None
-    return {key: data[key] for key in _READING + _BESIDE if key in data}
+    return {key: data[key] for key in _READING + _BESIDE if key in _READING or data.get(key)}
 
 
 def _check_keys(where: str, data: dict, keys: tuple, more: tuple = ()) -> None:
@@ -379,6 +384,24 @@ def _check_time(where: str, value) -> None:
     except ValueError:  # the 30th of February
         pass
     raise JobError(f"{where} has the time {quoted(str(value)[:60])}; give a day and an hour such as 2026-11-25T14:15+01:00.")
+
+
+_MARKS = re.compile(r'\\.|["\[\]{}]', re.DOTALL)
+
+
+def _too_deep(text: str) -> bool:
+    """Do parts stand inside each other deeper than in any job? Asked before the text is parsed: in a browser that would end Python."""
+    depth, quoted = 0, False
+    for mark in _MARKS.finditer(text):
+        if mark[0] == '"':
+            quoted = not quoted
+        elif not quoted and mark[0] in "[{":
+            depth += 1
+            if depth > DEEPEST:
+                return True
+        elif not quoted and mark[0] in "]}":
+            depth -= 1
+    return False
 
 
 def _once(pairs: list) -> dict:

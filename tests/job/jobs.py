@@ -1,10 +1,11 @@
 """Jobs to test with: one as a shop would keep it, and any that can be."""
-from datetime import datetime
+import random
+from datetime import datetime, timedelta
 
 from hypothesis import strategies as st
 
 from calc.engine import demo
-from calc.job.record import STAGES, new
+from calc.job.record import STAGES, add_done, add_reading, new
 
 AT = "2026-11-25T09:12+01:00"
 
@@ -15,6 +16,37 @@ def job(**fields) -> dict:
 
 def reading(feature="crank.main_journal", place="2", stage="finished", text="54.987 mm ± 0.004 mm", at="2026-11-25T14:15+01:00", by="MK", why="", **beside) -> dict:
     return dict(feature=feature, place=place, stage=stage, text=text, at=at, by=by, why=why, **beside)
+
+
+def ordinary() -> dict:
+    """What a shop hands over with a crank, four rods, case and flywheel: 39 readings, each with its doubt and time."""
+    draw, at = random.Random(3), datetime(2026, 11, 23, 8, 30)
+    made = new("k3J9xQ2bLm", "Orchard frost fan, north field", "TS-16", "crank, four rods, case halves, flywheel", "2026-11-23T08:12+01:00", "Tern Street Engine Works")
+
+    def read(feature, stage, doubt="0.004", off=0.0, spread=6, by="MK"):
+        nonlocal made, at
+        on_sheet = demo().feature(feature)
+        for place in on_sheet.places or ("",):
+            at += timedelta(minutes=draw.randint(1, 6))
+            size = on_sheet.nominal * 1000 + off + draw.randint(-spread, spread) / 10 ** on_sheet.form.decimals
+            made = add_reading(made, feature, place, stage, f"{size:.{on_sheet.form.decimals}f} mm" + (f" ± {doubt} mm" if doubt else ""), at.isoformat(timespec="minutes") + "+01:00", by)
+    read("crank.main_journal", "received", off=-0.04)
+    read("crank.rod_journal", "received", off=-0.03)
+    read("rod.big_end_bore", "received", "0.006", 0.012)
+    read("crankcase.main_housing", "received", "0.006")
+    read("crank.bow", "received", "", 0.01, 1)
+    read("flywheel.runout", "received", "", 0.1)
+    at += timedelta(hours=26)
+    read("crank.main_journal", "finished", off=-0.25)
+    read("crank.rod_journal", "finished", off=-0.25, by="JT")
+    read("rod.big_end_bore", "finished", "0.006", spread=4)
+    read("rod.bush_bore", "finished", "0.003", spread=2, by="JT")
+    read("crankcase.main_shell_wall", "finished", "0.002", 0.125, 2)
+    read("rod.shell_wall", "finished", "0.002", 0.125, 2)
+    read("crank.end_float", "finished", "0.01", spread=2)
+    for line in ("Mains and rod journals ground 0.25 mm under, fillets polished", "Big ends honed round", "Small-end bushes pressed in and honed", "Flywheel faced 0.2 mm"):
+        made = add_done(made, line)
+    return made
 
 
 def texts(most, least=0):
@@ -38,7 +70,7 @@ def any_reading(draw):
     text = draw(st.one_of(sizes, st.just("")))
     made = reading(draw(features), draw(st.one_of(st.sampled_from(["", "1", "2", "3 intake"]), texts(40))), draw(st.sampled_from(list(STAGES))), text, draw(moments),
                    draw(texts(60)), draw(texts(200, least=0 if text else 1)))
-    beside = draw(st.fixed_dictionaries({}, optional={"part": st.sampled_from(["31 °C", "80 °F", "295.15 K ± 1 K"]), "gauge": st.just("20.5 °C"), "of": st.sampled_from(["forged-steel", "al-si-t6", "", "cheese"])}))
+    beside = draw(st.fixed_dictionaries({}, optional={"part": st.sampled_from(["31 °C", "80 °F", "295.15 K ± 1 K"]), "gauge": st.just("20.5 °C"), "of": st.sampled_from(["forged-steel", "al-si-t6", "cheese"])}))
     return made | beside
 
 

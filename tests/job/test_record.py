@@ -127,6 +127,17 @@ def test_what_is_changed_is_what_may_be():
     assert "line of what was done is empty" in refused(add_done, job(), " ")
 
 
+def test_a_bracket_in_a_text_is_no_depth():
+    kept = job(received="[" * 300 + "\\" + '"' + "{" * 200)
+    assert load(dump(kept)) == kept
+
+
+def test_no_job_holds_more_text_than_a_file_may():
+    full = job(readings=[reading(why="w" * 200, by="b" * 60) for _ in range(5000)])
+    assert len(dump(full)) < record.LONGEST_FILE and load(dump(full)) == full
+    assert "characters; no more than" in refused(checked, job(readings=[reading(place="p" * 40, why="w" * 200, by="b" * 60, of="o" * 40, feature="f." + "x" * 78) for _ in range(5000)]))
+
+
 def test_thousands_of_readings_are_kept_and_then_no_more():
     full = job(readings=[reading(place=str(i % 3 + 1), text=f"54.{i:04} mm") for i in range(record.MOST_READINGS)])
     assert load(dump(full)) == full
@@ -207,7 +218,7 @@ def with_reading(**fields):
 
 HOSTILE = {
     "": "is empty", " \n": "is empty", "nonsense": "is not JSON", "null": "no job of this handbook", "[]": "no job", "3": "no job", '"sizebook-job"': "no job", "{}": "no job",
-    "[" * 100_000: "without end", '{"a":' * 100_000: "without end", nested(50): "", "9" * 5000: "beyond all sizes", '{"format": NaN}': "NaN", '{"a": -Infinity}': "-Infinity",
+    "[" * 100_000: "too deep", '{"a":' * 100_000: "too deep", nested(25): "is missing", nested(31): "too deep", "9" * 5000: "beyond all sizes", '{"format": NaN}': "NaN", '{"a": -Infinity}': "-Infinity",
     '{"format": "sizebook-job", "format": "sizebook-job"}': '"format" stands in it twice',
     dump(GOOD)[:-40]: "cut short", dump(GOOD).replace("54.987", "54.937"): "check sum", dump(GOOD).replace('"check": "', '"check": "0'): "check sum",
     with_(check=7): "check sum", with_(check=["x"]): "check sum",

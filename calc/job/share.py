@@ -1,0 +1,220 @@
+"""A job as a code for a link or a printed code, and back: short, and any damage to it is noticed.
+
+    code = "1" + base32 of (CRC-32 of what follows, big end first; raw deflate with the preset dictionary of form 1)
+    part = "P" + number and count (two digits each) + CRC-32 of the whole code (eight hexadecimal digits) + a piece of the code
+               + CRC-32 of all that (base32, seven characters)
+
+Base32 (RFC 4648, no padding) because capitals and digits take 5.5 bits each in a QR code against 8 for what base64 needs: a fifth
+less black and white for the same job. One damaged character changes at most eight bits in a row, which a CRC-32 always notices.
+
+What is deflated stands by columns, in UTF-8: fields are parted by U+001F and columns by U+001E, which no text of a job can hold.
+A field like the one above it is left empty, and an empty one that is not is U+001D. The columns, after the job's own line (id, name,
+engine, received, started, by, what was done): feature, place, stage (one letter each, nothing between), number (a letter for how many
+characters it shares with the number before it of that feature, then the others), the rest of the text, at (minutes since the line
+above where it is written alike), by, why, part, gauge, of.
+"""
+import re
+import zlib
+from base64 import b32decode, b32encode
+from datetime import datetime, timedelta
+
+from calc.job.record import FORMAT, MOST_TEXT, STAGES, JobError, checked
+
+DAMAGED = "This code is damaged or cut short: scan it or open its link once more, or take the file instead."
+_FIELD, _COLUMN, _EMPTY = "\x1f", "\x1e", "\x1d"
+_LETTERS = {stage[0]: stage for stage in STAGES}
+_TOLD = ("by", "why", "part", "gauge", "of")
+_FORM, _PART = "1", "P"
+_PART_LOOKS = re.compile(r"P([0-9]{2})([0-9]{2})([0-9A-F]{8})([0-9A-Z]+)([A-Z2-7]{7})")
+_AROUND = 20  # characters of a part that are not a piece of the code
+_MOST_BYTES = 4 * MOST_TEXT + 200_000  # what any job comes to; more is a bomb
+
+
+def encode(job: dict) -> str:
+    """The code of a job: capitals and digits only. Drawn as a QR code, it should be a segment of its own (of letters and digits)
+    behind the link's, so that the link's small letters do not cost it its 5.5 bits."""
+    deflate = zlib.compressobj(9, zlib.DEFLATED, -15, 9, zlib.Z_DEFAULT_STRATEGY, _DICTIONARY)
+    packed = deflate.compress(_columns(checked(job)).encode()) + deflate.flush()
+    return _FORM + _base32(zlib.crc32(packed).to_bytes(4, "big") + packed)
+
+
+def decode(code: str) -> dict:
+    """The job of a code; spaces and ends of lines in it do not count. JobError where anything else of it is not as it was made."""
+    code = "".join(code.split())
+    if not code:
+        raise JobError("There is no code here; open the link that is printed on the sheet, or take the file.")
+    if _PART_LOOKS.fullmatch(code):
+        raise JobError(f"This is part {int(code[1:3])} of {int(code[3:5])} of a job; scan the others as well.")
+    if code[0] != _FORM:
+        raise JobError("This code was made by a newer handbook; open it with that one." if re.fullmatch("[2-9][A-Z2-7]+", code) else
+                       "This is no code of a job; open the link that is printed on the sheet, or take the file.")
+    try:
+        data = b32decode(code[1:] + "=" * (-len(code[1:]) % 8))
+    except ValueError:
+        raise JobError(DAMAGED) from None
+    if _base32(data) != code[1:] or len(data) < 5 or zlib.crc32(data[4:]) != int.from_bytes(data[:4], "big"):
+        raise JobError(DAMAGED)
+    try:
+        inflate = zlib.decompressobj(-15, _DICTIONARY)
+        text = inflate.decompress(data[4:], _MOST_BYTES)
+        if not inflate.eof or inflate.unused_data:
+            raise JobError(DAMAGED)
+        return checked(_job(text.decode()))
+    except (zlib.error, ValueError, LookupError, OverflowError):  # a check sum can be made to fit anything
+        raise JobError(DAMAGED) from None
+
+
+def split(code: str, most: int) -> list[str]:
+    """The code in parts of at most `most` characters, the code itself where it fits. JobError where 99 parts do not hold it."""
+    if len(code) <= most:
+        return [code]
+    if most < 2 * _AROUND:
+        raise ValueError(f"a part of {most} characters holds nothing; allow at least {2 * _AROUND}")
+    count = -(-len(code) // (most - _AROUND))
+    if count > 99:
+        raise JobError(f"This job would take {count} codes, and there are never more than 99; give its file instead.")
+    size = -(-len(code) // count)
+    whole = f"{zlib.crc32(code.encode()):08X}"
+    bodies = [f"{_PART}{i + 1:02}{count:02}{whole}{code[i * size:(i + 1) * size]}" for i in range(count)]
+    return [body + _check(body) for body in bodies]
+
+
+def join(parts: list[str]) -> str:
+    """The code whose parts these are, in any order; a part may stand there twice. JobError names what is missing or does not belong."""
+    parts = ["".join(part.split()) for part in parts]
+    if len(set(parts)) == 1 and parts[0][:1] == _FORM:
+        return parts[0]
+    found, known = {}, None
+    for part in parts:
+        looks = _PART_LOOKS.fullmatch(part)
+        if not looks or _check(part[:-7]) != part[-7:]:
+            raise JobError(DAMAGED if part.startswith(_PART) else "One of these is no part of a job's code; scan the codes of one sheet only.")
+        number, count, piece = int(looks[1]), int(looks[2]), looks[4]
+        if not 1 <= number <= count or known not in (None, (count, looks[3])):
+            raise JobError("These parts are not all of one job; scan the codes of one sheet only.")
+        known, found[number] = (count, looks[3]), piece
+    if known is None:
+        raise JobError("There is no code here; scan the codes that are printed on the sheet.")
+    if missing := [str(i) for i in range(1, known[0] + 1) if i not in found]:
+        raise JobError(f"Part {', '.join(missing)} of {known[0]} is missing; scan {'it' if len(missing) == 1 else 'them'} as well.")
+    code = "".join(found[i] for i in range(1, known[0] + 1))
+    if f"{zlib.crc32(code.encode()):08X}" != known[1]:
+        raise JobError(DAMAGED)
+    return code
+
+
+def _base32(data: bytes) -> str:
+    return b32encode(data).decode().rstrip("=")
+
+
+def _check(body: str) -> str:
+    return _base32(zlib.crc32(body.encode()).to_bytes(4, "big"))
+
+
+# --- By columns -------------------------------------------------------------------------------
+
+def _columns(job: dict) -> str:
+    rows = job["readings"]
+    cut = [len(re.match(r"[0-9.]{0,25}", row["text"])[0]) for row in rows]
+    return _COLUMN.join((
+        _FIELD.join([job[key] for key in ("id", "name", "engine", "received", "started", "by")] + job["done"]),
+        _sparse(row["feature"] for row in rows), _sparse(row["place"] for row in rows), "".join(row["stage"][0] for row in rows),
+        _shared(rows, [row["text"][:n] for row, n in zip(rows, cut)]), _sparse(row["text"][n:] for row, n in zip(rows, cut)),
+        _sparse(_since([job["started"], *(row["at"] for row in rows)])), *(_sparse(row.get(key, "") for row in rows) for key in _TOLD)))
+
+
+def _job(text: str) -> dict:
+    head, feature, place, stages, numbers, rest, at, *told = text.split(_COLUMN)
+    id, name, engine, received, started, by, *done = head.split(_FIELD)
+    many = len(stages)
+    features = _full(feature, many)
+    columns = {"feature": features, "place": _full(place, many), "stage": [_LETTERS[letter] for letter in stages],
+               "text": [a + b for a, b in zip(_unshared(features, numbers), _full(rest, many), strict=True)], "at": _times(started, _full(at, many)),
+               **{key: _full(column, many) for key, column in zip(_TOLD, told, strict=True)}}
+    rows = [dict(zip(columns, row)) for row in zip(*columns.values(), strict=True)]
+    return {"format": FORMAT, "version": 1, "id": id, "name": name, "engine": engine, "received": received, "started": started, "by": by, "done": done, "readings": rows}
+
+
+def _sparse(values) -> str:
+    fields, above = [], ""
+    for value in values:
+        fields.append("" if value == above else value or _EMPTY)
+        above = value
+    return _FIELD.join(fields).rstrip(_FIELD)
+
+
+def _full(column: str, many: int) -> list:
+    values, above = [], ""
+    for field in (column.split(_FIELD) + [""] * many)[:max(many, column.count(_FIELD) + 1)]:
+        above = above if field == "" else "" if field == _EMPTY else field
+        values.append(above)
+    return values if many else []
+
+
+def _shared(rows: list, numbers: list) -> str:
+    told, before = [], {}
+    for row, number in zip(rows, numbers):
+        last = before.get(row["feature"], "")
+        same = next((i for i, (a, b) in enumerate(zip(last, number)) if a != b), min(len(last), len(number)))
+        told.append(chr(ord("a") + same) + number[same:])
+        before[row["feature"]] = number
+    return "".join(told)
+
+
+def _unshared(features: list, column: str) -> list:
+    numbers, before = [], {}
+    for feature, told in zip(features, re.findall(r"[a-z][0-9.]*", column), strict=True):
+        before[feature] = before.get(feature, "")[:ord(told[0]) - ord("a")] + told[1:]
+        numbers.append(before[feature])
+    return numbers
+
+
+_MINUTE = len("2026-11-25T09:12")
+
+
+def _since(times: list):
+    """Minutes since the time before, where both are written alike from the seconds on; else the time itself."""
+    for before, at in zip(times, times[1:]):
+        alike = len(before) > _MINUTE - 1 < len(at) and before[_MINUTE:] == at[_MINUTE:]
+        yield str((_naive(at) - _naive(before)) // timedelta(minutes=1)) if alike else at
+
+
+def _times(started: str, fields: list) -> list:
+    times = [started]
+    for field in fields:
+        if re.fullmatch("-?[0-9]+", field):
+            field = (_naive(times[-1]) + timedelta(minutes=int(field))).isoformat(timespec="minutes") + times[-1][_MINUTE:]
+        times.append(field)
+    return times[1:]
+
+
+def _naive(at: str) -> datetime:
+    return datetime.fromisoformat(at[:_MINUTE])
+
+
+# --- The dictionary of form 1: what a job is likely to say, the likeliest last. It never changes: codes on paper need it. ----------
+
+_FEATURES = """torque: head_nut case_nut rod_nut
+chamber: mouth volume
+port: width_intake height_intake manifold_width_intake manifold_height_intake throat_intake
+spring: wire mean_diameter active_turns total_turns free_length installed_height shim seat_load open_load
+lifter: lash unit_outside unit_hole unit_clearance plunger plunger_bore plunger_clearance plunger_land travel preload oil_hole ring groove groove_width groove_depth lip pushrod body clearance
+head: seat_ring_bore_intake seat_ring_bore_exhaust seat_pocket_wall valve_head_intake valve_head_exhaust valve_face_width valve_margin_intake valve_margin_exhaust seat_width_intake seat_width_exhaust valve_angle seat_angle seat_upper_angle seat_throat_angle stem_rise rocker_height stem_height seat_pocket_depth seat_ring_outside_exhaust seat_pocket_exhaust seat_ring_outside_intake seat_pocket_intake guide_hole
+valve: length tip_to_retainer tip_ground lift stem_exhaust stem_intake
+guide: length interference clearance_exhaust clearance_intake outside bore
+flywheel: mass runout
+cam: lobe_lift base_circle end_float clearance journal
+piston: mass compression_height groove ring_width ring_side_clearance ring_gap pin_clearance clearance pin_bore pin diameter
+cylinder: length shim register_clearance register bore
+rod: mass big_end_mass small_end_mass cap_mass bolt_stretch bend twist width side_clearance centre_distance small_end_bore bush_outside bush_interference bush_bore pin_clearance bearing_clearance shell_wall big_end_bore
+crankcase: deck_height seat_height cam_bore spigot_bore lifter_bore main_clearance main_shell_wall main_housing
+crank: stroke throw rod_journal_length fillet bow end_float_shim end_float rod_journal main_journal"""
+_LIKELY = (
+    "gearbox flywheel cam lifters springs pushrods pistons cylinders valves guides case halves four rods two heads, crank", "RC-40", "TS-16",
+    "new rings fitted, faced, balanced, replaced, reamed, lapped, line bored, bored, honed to size, polished, ground 0.50 mm under, ground 0.25 mm under, Mains and rod journals ground ",
+    "Guides replaced", "Seats cut", "Cylinders bored", "Big ends resized", "Small-end bushes pressed in and honed", "Flywheel faced", "Threads mended with inserts",
+    "wrong place", "typed wrong", "was warm", "measured again", "forged-steel", "al-si-t6", "24 °C", "22 °C",
+    *(f"{cylinder} {side}" for cylinder in range(1, 5) for side in ("intake", "exhaust")), "1", "2", "3", "4", "rrrrrrrr", "aaaaaaaa", "rfrfrfrf", "ffffffff",
+    " g", " N", " N·m", " cm³", "°", " thou", " in ± 0.0005 in", " in ± 0.0001 in", " in ± 0.0002 in", " µm", " mm ± 0.05 mm", " mm ± 0.02 mm", " mm ± 0.01 mm", " mm ± 0.005 mm", " mm ± 0.006 mm",
+    " mm ± 0.002 mm", " mm ± 0.003 mm", " mm ± 0.004 mm", "d3", "d5", "e1", "f7", "2027-01-01T08:00+00:00", "2026-11-25T09:00+01:00")
+_DICTIONARY = _FIELD.join((*(f"{group}.{name}" for group, _, names in (line.partition(":") for line in _FEATURES.splitlines()) for name in names.split()), *_LIKELY)).encode()
