@@ -283,3 +283,14 @@ def test_a_job_of_a_newer_form_is_refused_and_says_so():
 def test_a_damaged_older_form_is_refused(damage):
     refused(checked, {**json.loads((FORMS / "form-0.json").read_text()), **damage})
     refused(checked, {k: v for k, v in json.loads((FORMS / "form-0.json").read_text()).items() if k not in damage})
+
+
+def test_the_file_in_the_developers_page_is_one():
+    """The form is described there; its example is what `dump` writes."""
+    page = (Path(record.__file__).parents[2] / "DEVELOPERS.md").read_text(encoding="utf-8")
+    example = page.partition("## A job")[2].partition("```json\n")[2].partition("```")[0]
+    kept = load(example)
+    assert set(kept["readings"][0]) == {"feature", "place", "stage", "text", "at", "by", "why", "part", "gauge", "of"}
+    assert json.loads(dump(kept)) == json.loads(example)
+    for key in (*kept, *kept["readings"][0]):
+        assert f"`{key}`" in page, key
