@@ -42,16 +42,26 @@ class Output:
     """A result: label, symbol, form (kind, sensible decimals, units). Called with an expression it names that expression.
 
     A result that is of whatever kind the entry was has no form in its declaration, and is given one with each expression.
+
+    `rises` and `falls` name the inputs that physics says it never falls or never rises with, the rest held, anywhere within the
+    accepted ranges: "ring_outside head_wall"; "fins.2" is the second column of a grid, "fins" all of them. The sweep holds it to that.
     """
     label: str
     symbol: str
     form: Form | None
     main: bool = False
     help: str = ""
+    rises: str = ""
+    falls: str = ""
     key: str = field(default="", init=False)
 
     def __set_name__(self, owner, name):
         self.key = name
+
+    @property
+    def trends(self) -> dict[str, int]:
+        """1 for each input that it rises with, −1 for each that it falls with."""
+        return dict.fromkeys(self.rises.split(), 1) | dict.fromkeys(self.falls.split(), -1)
 
     def __call__(self, expression, source=None, form=None) -> Number:
         return step(self.symbol, self.label, form or self.form, expression, source, self.key)
@@ -107,9 +117,24 @@ def calculator(id, title, outputs, *, purpose, finds=(), sources=(), cautions=()
             inputs.append(replace(declared, name=parameter.name, default=default))
         if not outputs.all():
             raise DeclarationError(f"{id}: no outputs")
+        for output in outputs.all():
+            _check_trends(id, output, {i.name: i for i in inputs})
         return Calculator(id, title, function.__module__.split(".")[1], purpose, tuple(finds), tuple(sources), tuple(cautions),
                           function, tuple(inputs), outputs.all())
     return declare
+
+
+def _check_trends(id, output, inputs) -> None:
+    """Raises where a trend names what is no number that is asked for, or one input twice."""
+    named = [*output.rises.split(), *output.falls.split()]
+    for name in named:
+        base, _, column = name.partition(".")
+        declared = inputs.get(base)
+        columns = len(getattr(declared, "columns", ()))
+        if not hasattr(declared, "form") and not columns or column and not (column.isdecimal() and 1 <= int(column) <= columns):
+            raise DeclarationError(f"{id}: {output.key} is said to rise or fall with {name}, which is no number that is asked for")
+    if len(set(named)) < len(named):
+        raise DeclarationError(f"{id}: {output.key} is said to rise or fall with one input twice")
 
 
 def evaluate(calculator: Calculator, entries: dict[str, str] | None = None, system: str = "metric") -> Result:

@@ -21,10 +21,11 @@ from calc.open_input import Open
 from calc.page.formula import line_text
 from calc.page.result import SOURCE_KINDS
 from calc.page.svg import figure
-from calc.quantity import EntryError, from_unit, quantity, read, to_unit
+from calc.quantity import from_unit, quantity, read, to_unit
 from calc.report import result_data
 from calc.result import Refused, Text
 from calc.working import figures
+from tests.entries import entries, numbers, written
 from tests.figures import faults
 from tests.formula_reader import Reader, Unreadable
 
@@ -56,14 +57,8 @@ def test_it_is_declared_in_full(id):
 
 
 def quantities(calculator):
-    """Every single number that may be entered: inputs and cells, with the value of the example (None where it is left empty)."""
-    for i in calculator.inputs:
-        if isinstance(i, Quantity):
-            yield i, i.default_value
-        elif isinstance(i, Grid):
-            for (r, c), cell in i.cells.items():
-                row = i.default_value[r]
-                yield cell, None if row is None else row[c]
+    """Every single number that may be entered: inputs and cells, with the value of the example."""
+    return [each for i in calculator.inputs for each in numbers(i)]
 
 
 @every_calculator
@@ -223,81 +218,11 @@ def check_sentence(calculator, error, system):
     assert re.search(r"; (?:\w+ ){0,3}(?:give|choose|write|name|leave)\b|(?:give|choose|write|name) ", unquoted), f"does not say what is accepted: {sentence}"
 
 
-def written(value, unit, kind):
-    text = repr(to_unit(value, unit))
-    return f"{text} {unit.symbol}".strip()
-
-
-def number_texts(declared, example):
-    """Entries for one quantity that lie within its hard range: near the example, at the ends, anywhere, in any unit."""
-    low, high = declared.hard_range
-
-    def text(draw):
-        share, unit, doubt = draw
-        value = min(max(share, low), high) if abs(share) > 1e-12 else min(max(0.0, low), high)
-        entry = written(value, unit, declared.form.kind)
-        if not low <= read(entry, declared.form.kind).value <= high:  # rounding in that unit led outside
-            entry = written((low + high) / 2, unit, declared.form.kind)
-        if doubt and declared.measured and not unit.offset:
-            entry = f"{entry} ± {doubt * (high - low) / float(unit.factor):.3g} {unit.symbol}".strip()
-        return entry
-    middle = low if example is None else example
-    near = st.floats(-0.05, 0.05).map(lambda x: middle + x * (abs(middle) if abs(middle) > 0 else high - low))
-    close = st.floats(-1e-3, 1e-3).map(lambda x: middle + x * (abs(middle) if abs(middle) > 0 else high - low))
-    anywhere = st.floats(low, high)
-    logarithmic = st.floats(0, 1).map(lambda x: low * (high / low) ** x) if low > 0 else anywhere
-    ends = st.sampled_from([low, high, *(declared.usual_range or ())])
-    units = [u for u in declared.form.kind.units if reads(u, declared.form.kind) and (u.symbol or not declared.form.metric.symbol)]
-    return st.tuples(st.one_of(close, near, anywhere, logarithmic, ends), st.sampled_from(units), st.sampled_from([0, 0, 0, 1e-5, 1e-3])).map(text)
-
-
-def reads(unit, kind):
-    """Whether a number with that symbol is read as it stands, without a note that something was taken for another."""
-    try:
-        return not read(f"1.5 {unit.symbol}".strip(), kind).note and kind.name != "count"
-    except EntryError:
-        return False
-
-
-def entries(calculator):
-    """Entries for some of the inputs of a calculator, all of them acceptable by themselves."""
-    texts = {}
-    for i in calculator.inputs:
-        if isinstance(i, Choice):
-            texts[i.name] = st.sampled_from(sorted(i.options))
-        elif isinstance(i, Open):
-            texts[i.name] = st.sampled_from(i.kinds).flatmap(any_number)
-        elif isinstance(i, Grid):
-            for (r, c), cell in i.cells.items():
-                texts[cell.name] = one_number(cell, i.default_value[r][c] if i.default_value[r] else None)
-        else:
-            texts[i.name] = one_number(i, i.default_value)
-            if i.optional:
-                texts[i.name] = st.one_of(texts[i.name], st.just(""))
-            for part in i.parts:
-                texts[f"{i.name}.{part}"] = st.sampled_from(["", "20", "35 °C", "−10 °C", "90 °F", "21 ± 0.5 °C"])
-    some = st.lists(st.sampled_from(sorted(texts)), max_size=min(6, len(texts)), unique=True)
-    return some.flatmap(lambda names: st.fixed_dictionaries({name: texts[name] for name in names}))
-
-
-def any_number(kind):
-    """A number in some unit of a kind, as it is typed into an input of many kinds."""
-    units = [u.symbol for u in kind.units if u.symbol and reads(u, kind)]
-    return st.tuples(st.floats(-1e6, 1e6).map(lambda x: f"{x if abs(x) > 1e-6 else 0:.6g}"), st.sampled_from(units or ["mm"])).map(" ".join)
-
-
 OPEN = ["wrong-kind", "unknown-unit", "not-a-number"]  # of an input of any kind: it and the choice beside it must agree
 
 
 def has_open(calculator) -> bool:
     return any(isinstance(i, Open) for i in calculator.inputs)
-
-
-def one_number(declared, example):
-    if declared.form.kind.name == "count":
-        low, high = declared.hard_range
-        return st.integers(math.ceil(low), min(math.floor(high), math.ceil(low) + 60)).map(str)
-    return number_texts(declared, example)
 
 
 @every_calculator
@@ -352,12 +277,12 @@ def test_one_step_outside_a_range_is_refused_and_its_end_is_not(id):
             continue
         for limit, outwards in zip(i.hard_range, (-math.inf, math.inf)):
             unit = i.form.metric
-            assert i.take({"": written(limit, unit, i.form.kind)}, "metric", {}).value is not None
+            assert i.take({"": written(limit, unit)}, "metric", {}).value is not None
             beyond = math.nextafter(limit, outwards) if abs(limit) > 1e-29 else math.copysign(1e-12, outwards)
             if from_unit(to_unit(beyond, unit), unit) != beyond or i.form.kind.name == "count":
                 beyond = limit + math.copysign(max(abs(limit), 1e-6) * 1e-6, outwards) if i.form.kind.name != "count" else limit + math.copysign(1, outwards)
             with pytest.raises(Refused) as refused:
-                i.take({"": written(beyond, unit, i.form.kind)}, "metric", {})
+                i.take({"": written(beyond, unit)}, "metric", {})
             assert [e.code for e in refused.value.errors] == ["out-of-range"]
             for system in SYSTEMS:
                 check_sentence(c, refused.value.errors[0], system)

@@ -16,18 +16,18 @@ HIGH = 0.20  # the trade sees a tenth to a fifth more; common practice, no sourc
 
 
 class Out(Outputs):
-    change = Output("Heat shed by the other, more than this one", "Δ", CHANGE, main=True)
-    heat_this = Output("This one sheds", "Q_1", WATTS, main=True)
-    heat_other = Output("The other sheds", "Q_2", WATTS, main=True)
-    efficiency_this = Output("Efficiency of a fin, this one", "η_1", SHARE)
-    efficiency_other = Output("Efficiency of a fin, the other", "η_2", SHARE)
-    overall_this = Output("Efficiency of fins and bare wall, this one", "η_o1", SHARE)
-    overall_other = Output("Efficiency of fins and bare wall, the other", "η_o2", SHARE)
-    area_this = Output("Area, this one", "A_1", FACE)
-    area_other = Output("Area, the other", "A_2", FACE)
-    effective_this = Output("Area at work, this one", "A_e1", FACE)
-    effective_other = Output("Area at work, the other", "A_e2", FACE)
-    even = Output("Coefficient at which the other sheds no more than this one", "h_e", AIR)
+    change = Output("Heat shed by the other, more than this one", "Δ", CHANGE, main=True, rises="air_other")
+    heat_this = Output("This one sheds", "Q_1", WATTS, main=True, rises="fins air width hotter")
+    heat_other = Output("The other sheds", "Q_2", WATTS, main=True, rises="fins air air_other width hotter")
+    efficiency_this = Output("Efficiency of a fin, this one", "η_1", SHARE, falls="fins.3 air")
+    efficiency_other = Output("Efficiency of a fin, the other", "η_2", SHARE, falls="fins.3 air air_other")
+    overall_this = Output("Efficiency of fins and bare wall, this one", "η_o1", SHARE, rises="fins.4", falls="fins.3 air")
+    overall_other = Output("Efficiency of fins and bare wall, the other", "η_o2", SHARE, rises="fins.4", falls="fins.3 air air_other")
+    area_this = Output("Area, this one", "A_1", FACE, rises="fins width")
+    area_other = Output("Area, the other", "A_2", FACE, rises="fins width")
+    effective_this = Output("Area at work, this one", "A_e1", FACE, rises="fins width", falls="air")
+    effective_other = Output("Area at work, the other", "A_e2", FACE, rises="fins width", falls="air air_other")
+    even = Output("Coefficient at which the other sheds no more than this one", "h_e", AIR, rises="air")
     may_fall = Output("Its coefficient may be less than this one's by", "h_f", SHARE)
 
 

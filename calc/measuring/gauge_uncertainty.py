@@ -20,13 +20,14 @@ MEAN, ONE = "mean", "one"
 
 
 class Out(Outputs):
-    mean = Output("Mean of readings", "x", SIZE, main=True)
+    mean = Output("Mean of readings", "x", SIZE, main=True, rises="readings")
     expanded = Output("Doubt at 95 %, ±", "U", FINE, main=True)
-    of_tolerance = Output("Takes of the tolerance", "U_T", SHARE, main=True)
-    standard = Output("Standard uncertainty, all together", "u_c", MICRO)
+    of_tolerance = Output("Takes of the tolerance", "U_T", SHARE, main=True, falls="tolerance")
+    standard = Output("Standard uncertainty, all together", "u_c", MICRO, rises="resolution calibration master size apart off", falls="coverage")
     spread = Output("Spread of single readings (standard deviation)", "s", MICRO)
-    freedom = Output("Effective degrees of freedom, a million at most", "ν_eff", form(RATIO, 1))
-    factor = Output("Coverage factor for 95 %", "k", FACTOR)
+    freedom = Output("Effective degrees of freedom, a million at most", "ν_eff", form(RATIO, 1),
+                     rises="resolution calibration master size apart off", falls="coverage")
+    factor = Output("Coverage factor for 95 %", "k", FACTOR, rises="coverage", falls="resolution calibration master size apart off")
 
 
 @calculator(

@@ -24,9 +24,9 @@ CURE = {
 class Out(Outputs):
     out_of_round = Output("Out of round, at the worst station", "Δ_r", SIZE, main=True)
     taper = Output("Taper, in the worst direction", "Δ_t", SIZE, main=True)
-    mean = Output("Mean of all readings", "d", SIZE)
-    largest = Output("Largest", "d_max", SIZE)
-    smallest = Output("Smallest", "d_min", SIZE)
+    mean = Output("Mean of all readings", "d", SIZE, rises="diameters")
+    largest = Output("Largest", "d_max", SIZE, rises="diameters")
+    smallest = Output("Smallest", "d_min", SIZE, rises="diameters")
 
 
 @calculator(
