@@ -1,4 +1,4 @@
-"""The command: python -m calc list | show ID | run ID name=value ...
+"""The command: python -m calc list | show ID | run ID name=value ... | sheet JOB
 
 Exit status: 0 done, 2 something asked for that cannot be used (one sentence on standard error for each thing).
 """
@@ -20,22 +20,51 @@ def main(arguments: list[str] | None = None) -> int:
     listed = commands.add_parser("list", help="every calculator")
     shown = commands.add_parser("show", help="a calculator's inputs and outputs")
     run = commands.add_parser("run", help="evaluate a calculator: run seat-fit pocket_bore=37.48 'ring_outside=1 31/64 in'")
+    sheet = commands.add_parser("sheet", help="a job's size sheet, as one HTML file to print")
     for sub in (listed, shown, run):
         sub.add_argument("--json", action="store_true", help="as JSON; the schema is in DEVELOPERS.md")
     for sub in (shown, run):
         sub.add_argument("id", metavar="ID")
     run.add_argument("entries", nargs="*", metavar="name=value", help="a value with its unit, or a bare number in the input's own unit")
     run.add_argument("--units", choices=("metric", "inch"), default="metric", help="system of bare numbers and of what is printed")
+    sheet.add_argument("job", metavar="JOB", help="the file of a job, as the handbook exports it")
+    sheet.add_argument("--link-base", metavar="URL", help="address of the handbook: the sheet gets a code that opens these sizes there")
+    sheet.add_argument("--paper", choices=("A4", "Letter"), default="A4")
+    sheet.add_argument("--units", choices=("metric", "inch"), default="metric")
+    sheet.add_argument("-o", dest="out", metavar="FILE", help="write it there, not to standard output")
     asked, rest = parser.parse_known_args(arguments)
     if asked.command == "run" and not any(word.startswith("-") for word in rest):
         asked.entries += rest  # those behind an option, which argparse leaves over
     elif rest:
         parser.error(f"{rest[0]} is not understood")
     try:
-        print(_answer(asked))
+        print(_answer(asked)) if asked.command != "sheet" else _sheet(asked)
     except Refused as refused:
         return _refuse(refused.errors, asked)
     return 0
+
+
+def _sheet(asked) -> None:
+    """Write a job's size sheet."""
+    from calc.job import codes, sheet
+    from calc.job.record import JobError, load
+    try:
+        with open(asked.job, "rb") as file:
+            job = load(file.read())
+        links = codes.links(job, asked.link_base) if asked.link_base else None
+        page = sheet.page(job, links, codes.draw, system=asked.units, paper=asked.paper)
+        if links and codes.draw(links[0]) is None:
+            print("The sheet carries no code: segno, which draws it, is not installed; send the job's file along.", file=sys.stderr)
+        if asked.out is None:
+            print(page, end="")
+        else:
+            with open(asked.out, "w", encoding="utf-8") as file:
+                file.write(page)
+    except JobError as error:
+        raise _refused("", "job", "{why}", why=str(error)) from None
+    except OSError as error:
+        raise _refused("", "file", "{file}: {why}; give a file that can be {used}.", file=quoted(error.filename or asked.out or asked.job),
+                       why=(error.strerror or "it cannot be used").lower(), used="written" if error.filename == asked.out else "read") from None
 
 
 def _answer(asked) -> str:
@@ -73,7 +102,7 @@ def _refused(field, code, template, **values) -> Refused:
 
 def _refuse(errors, asked) -> int:
     told = [{"field": e.field or None, "code": e.code, "message": e.sentence(getattr(asked, "units", "metric"))} for e in errors]
-    if asked.json:
+    if getattr(asked, "json", False):
         print(_json({"errors": told}))
     for error in told:
         print(error["message"], file=sys.stderr)

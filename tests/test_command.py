@@ -261,3 +261,46 @@ def test_a_pipe_that_closes_early_is_no_fault():
     assert b"Traceback" not in reader.stderr.read()
     reader.stderr.close()
     reader.wait()
+
+
+# --- sheet ---------------------------------------------------------------------------------------
+
+JOB = "tests/job/orchard.json"
+HANDBOOK = "https://tern-street.example/sizebook/"
+
+
+def test_sheet_writes_one_file_to_print(tmp_path):
+    out = tmp_path / "sheet.html"
+    ran = run("sheet", JOB, "--link-base", HANDBOOK, "--paper", "Letter", "--units", "inch", "-o", str(out))
+    assert (ran.returncode, ran.stdout, ran.stderr) == (0, "", "")
+    page = out.read_text(encoding="utf-8")
+    assert page.startswith("<!DOCTYPE html>") and "Orchard frost fan" in page and "size: Letter;" in page and 'data-units="inch"' in page and "The code opens these sizes" in page
+    plain = run("sheet", JOB)
+    assert plain.returncode == 0 and plain.stderr == "" and 'data-units="metric"' in plain.stdout and "size: A4;" in plain.stdout
+    assert "This sheet carries no code." in plain.stdout and plain.stdout.endswith("</html>\n")
+
+
+def test_without_the_library_that_draws_codes_the_sheet_says_so(tmp_path):
+    (tmp_path / "segno.py").write_text("raise ImportError('not here')")
+    ran = run("sheet", JOB, "--link-base", HANDBOOK, PYTHONPATH=str(tmp_path))
+    assert ran.returncode == 0 and "This sheet carries no code. " in re.sub("<[^>]+>", "", ran.stdout) and "sheet-codes\"" not in ran.stdout
+    assert ran.stderr == "The sheet carries no code: segno, which draws it, is not installed; send the job's file along.\n"
+
+
+@pytest.mark.parametrize("arguments, sentence", [
+    (["nowhere.json"], '"nowhere.json": no such file or directory; give a file that can be read.'),
+    (["docs"], '"docs": is a directory; give a file that can be read.'),
+    (["README.md"], "This is no job's file: it is not JSON, or was cut short (line 1); give a file that was exported here."),
+    (["scripts/runtime/package.json"], 'This is no job of this handbook: it does not say "format": "sizebook-job".'),
+    ([JOB, "-o", "/nowhere/sheet.html"], '"/nowhere/sheet.html": no such file or directory; give a file that can be written.'),
+    ([JOB, "--link-base", "tern-street"], '"tern-street" is no address of a handbook; give one such as https://example.org/sizebook/.'),
+])
+def test_sheet_refuses_in_one_sentence(arguments, sentence):
+    ran = run("sheet", *arguments)
+    assert (ran.returncode, ran.stdout, ran.stderr) == (2, "", sentence + "\n")
+
+
+@pytest.mark.parametrize("arguments", [[], [JOB, "--paper", "A3"], [JOB, "--units", "furlong"], [JOB, "more"]])
+def test_sheet_shows_its_usage_where_it_is_not_understood(arguments):
+    ran = run("sheet", *arguments)
+    assert ran.returncode == 2 and ran.stdout == "" and ran.stderr.startswith("usage: ")

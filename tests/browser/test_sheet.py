@@ -1,0 +1,107 @@
+"""The size sheet on paper: printed by Chromium, and read back from the printed page."""
+import re
+
+import pypdfium2
+import pytest
+import zxingcpp
+
+from calc.engine import demo
+from calc.job import sheet
+from calc.job.codes import draw, links
+from calc.job.record import add_reading, current
+from tests.job.jobs import job, reading
+from tests.job.orchard import orchard
+
+BASE = "https://tern-street.example/sizebook"
+POINTS = {"A4": (210 / 25.4 * 72, 297 / 25.4 * 72), "Letter": (8.5 * 72, 11 * 72)}  # ISO 216 and ANSI/ASME Y14.1
+SMALLEST = 7.5  # pt
+
+
+@pytest.fixture
+def paper(browser):
+    """Prints a job's sheet and gives the PDF; `paper.page` is the page that it was printed from."""
+    page = browser.new_page()
+
+    def printed(made, size, system="metric", codes=True):
+        page.set_content(sheet.page(made, links(made, BASE) if codes else None, draw, system=system, paper=size))
+        return pypdfium2.PdfDocument(page.pdf(prefer_css_page_size=True))
+    printed.page = page
+    yield printed
+    page.close()
+
+
+def text(pdf, n=0) -> str:
+    return " ".join(pdf[n].get_textpage().get_text_range().split())
+
+
+@pytest.mark.parametrize("system", sheet.SYSTEMS)
+@pytest.mark.parametrize("size", sheet.PAPERS)
+def test_an_ordinary_job_is_one_page(paper, size, system):
+    pdf = paper(orchard(), size, system)
+    assert len(pdf) == 1 and pdf[0].get_size() == pytest.approx(POINTS[size], abs=1)
+    words = text(pdf)
+    assert "page 1 of 1" in words
+    if system == "metric":
+        for told in current(orchard()).values():
+            assert told["text"].split()[0] in words
+    for last in ("Orchard frost fan", "Turned through by hand", "Take care", "Signature"):
+        assert last in words
+
+
+@pytest.mark.parametrize("size", sheet.PAPERS)
+def test_nothing_printed_is_too_small_or_too_pale(paper, size):
+    paper(orchard(), size)
+    paper.page.emulate_media(media="print")
+    found = paper.page.evaluate("""() => [...document.querySelectorAll(".sheet *")].filter(e => [...e.childNodes].some(n => n.nodeType === 3 && n.data.trim())).map(e => {
+        const style = getComputedStyle(e)
+        return [parseFloat(style.fontSize) * 72 / 96, style.color, style.fontVariantNumeric]
+    })""")
+    assert len(found) > 100 and min(size for size, *_ in found) >= SMALLEST
+    assert {colour for _, colour, _ in found} == {"rgb(0, 0, 0)"} and all("tabular-nums" in figures for *_, figures in found)
+
+
+@pytest.mark.parametrize("size, width", [("A4", 210 - 20), ("Letter", 215.9 - 20)])
+def test_nothing_printed_is_cut_or_runs_into_its_neighbour(paper, size, width):
+    made = add_reading(orchard(), "crank.end_float", "", "assembly", "0.11 mm ± 0.01 mm", "2026-12-01T10:00+01:00", "JP")
+    long = job(name="W" * 120, received="head " * 100, by="X" * 60, done=["Y" * 400], readings=[reading("crank.main_journal", "1", "finished", "54.987 mm ± 0.004 mm", by="Z" * 60)] * 2)
+    for each, system in ((orchard(), "metric"), (orchard(), "inch"), (made, "inch"), (long, "metric")):
+        paper(each, size, system)
+        paper.page.set_viewport_size({"width": int(width / 25.4 * 96), "height": 1000})
+        paper.page.emulate_media(media="print")
+        over = paper.page.evaluate("""() => {
+            document.body.style.margin = 0
+            const sheet = document.querySelector(".sheet").getBoundingClientRect()
+            const shown = [...document.querySelectorAll(".sheet :is(td, th, li, p, h1, h2, dd, b, svg)")].filter(e => e.getClientRects().length)
+            const out = shown.filter(e => [...e.getClientRects()].some(r => r.right > sheet.right + 1 || r.left < sheet.left - 5)).map(e => e.textContent.slice(0, 60))
+            const cells = [...document.querySelectorAll(".sheet-sizes tr")].flatMap(row => [...row.cells].filter(c => c.scrollWidth > c.clientWidth + 1)).map(c => c.textContent)
+            return [...out, ...cells]
+        }""")
+        assert over == []
+
+
+@pytest.mark.parametrize("size", sheet.PAPERS)
+def test_the_printed_code_is_read_back(paper, size):
+    pdf = paper(orchard(), size)
+    found = zxingcpp.read_barcodes(pdf[0].render(scale=300 / 72).to_numpy())
+    assert tuple(code.text for code in found) == links(orchard(), BASE)
+
+
+def test_several_codes_are_read_back(paper):
+    made = job(readings=[reading("crank.main_journal", "1", "finished", f"{i * 7919 % 100000}.{i * 104729 % 1000:03} mm", by=f"{i * 7907 % 9973}", why="x") for i in range(150)])
+    pdf = paper(made, "A4")
+    found = [code.text for n in range(len(pdf)) for code in zxingcpp.read_barcodes(pdf[n].render(scale=300 / 72).to_numpy())]
+    assert len(found) > 1 and sorted(found) == sorted(links(made, BASE))
+
+
+def test_a_large_job_says_which_page_of_how_many(paper):
+    made = job(readings=[reading(f.id, place, "finished", f.text) for f in demo().features.values() if not f.follows for place in f.places or ("",)])
+    pdf = paper(made, "A4", codes=False)
+    assert len(pdf) > 2
+    for n in range(len(pdf)):
+        assert f"page {n + 1} of {len(pdf)}" in text(pdf, n)
+        if re.search(r"\bIn order\b", text(pdf, n)) and "Check before closing" not in text(pdf, n):
+            assert "Place As finished ± Verdict" in text(pdf, n), "the head stands on every page of the table"
+
+
+def test_the_site_has_the_same_style(site):
+    assert (site / "assets/css/sheet.css").read_text(encoding="utf-8") == sheet.css()

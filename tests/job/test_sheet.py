@@ -1,0 +1,209 @@
+"""The size sheet as markup: every size on it in both unit systems, nothing that a text could break, nothing said that is not so."""
+import re
+
+import pytest
+from hypothesis import given, settings
+
+from calc.job import sheet
+from calc.job.codes import FORM, MOST, MOST_CODES, draw, links
+from calc.job.parts import not_checked
+from calc.job.record import JobError, add_reading, current
+from calc.job.share import decode, join
+from tests import markup
+from tests.job.jobs import any_job, job, reading
+from tests.job.orchard import orchard
+
+BASE = "https://tern-street.example/sizebook"
+
+
+def body(made, codes=None, draw_code=None):
+    return markup.page(sheet.sheet(made, codes, draw_code))
+
+
+def part(root, name):
+    found, = markup.classed(root, name)
+    return found
+
+
+def table(root, system="metric") -> list:
+    """The rows of sizes as their reader sees them: the size's name alone, or place, readings and verdict."""
+    return [[markup.inside(cell, system) for cell in row] for row in part(root, "sheet-sizes").iter("tr")]
+
+
+def told(root, system="metric") -> str:
+    return markup.inside(root, system)
+
+
+def test_every_reading_stands_on_it_digit_for_digit():
+    rows = table(body(orchard()))
+    of, seen = "", {}
+    for row in rows[1:]:
+        if len(row) == 1:
+            of = row[0]
+        else:
+            seen[of, row[0]] = row[1:]
+    for (id, place, stage), told in current(orchard()).items():
+        label = sheet.sheet_of(orchard()).features[id].label
+        cells = next(cells for (of, where), cells in seen.items() if of.startswith(label) and where == (place or "–"))
+        at = 0 if stage == "received" else 2
+        size, _, doubt = told["text"].partition(" ± ")
+        assert cells[at] == size.split()[0] and cells[at + 1].removesuffix(sheet.CORRECTED) == (f"± {doubt.split()[0]}" if doubt else "")
+    assert len(seen) == len({key[:2] for key in current(orchard())})
+
+
+def test_a_size_is_told_with_its_limits_and_verdict():
+    rows = table(body(orchard()))
+    assert rows[0] == ["Place", "As received ±", "As finished ±", "Verdict"]
+    assert ["Main journal 54.735–54.750 mm (0.25 mm undersize); worn at 54.960 mm"] in rows
+    assert ["1", "54.952", "± 0.004", "54.743", "± 0.003", "In order"] in rows
+    assert ["4", "56.027", "± 0.003", "56.018", "± 0.003", "Cannot tell"] in rows
+    assert ["Crank bow at the centre main up to 0.02 mm"] in rows
+    shapes = {row.get("class"): row.find(".//svg") is not None for row in part(body(orchard()), "sheet-sizes").iter("tr") if row.get("class", "").startswith("is-")}
+    assert shapes == {"is-pass": True, "is-unsure": True}, "a shape beside the words"
+
+
+def test_in_inches_every_size_is_the_same_size():
+    rows = table(body(orchard()), "inch")
+    assert ["Main journal 2.15492–2.15551 in (0.25 mm undersize); worn at 2.16378 in"] in rows  # by hand: ÷ 25.4
+    assert ["1", "2.16346", "± 0.00016", "2.15524", "± 0.00012", "In order"] in rows
+    inch = job(engine="RC-40", readings=[reading("crank.main_journal", "1", "finished", "2.2497 in ± 0.0001 in")])
+    assert ["1", "2.2497", "± 0.0001", "In order"] in table(body(inch), "inch") and ["1", "57.142", "± 0.0025", "In order"] in table(body(inch))
+    mixed = job(readings=[reading("crank.main_journal", "1", "finished", "54,991 mm ± 4 µm"), reading("crank.main_journal", "2", "finished", "2 1/8 in")])
+    assert ["1", "54.991", "± 0.004", "In order"] in table(body(mixed)) and ["2", "2 1/8", "", "Not in order"] in table(body(mixed), "inch")
+
+
+def test_what_was_corrected_read_warm_or_not_in_order_is_said_below():
+    made = add_reading(orchard(), "rod.bend", "1", "finished", "0.07 mm", "2026-11-23T12:00+01:00", "RB")
+    made = add_reading(made, "crank.main_journal", "1", "finished", "54.753 mm", "2026-11-23T12:00+01:00", "RB", "read while warm", part="35 °C", gauge="20 °C", of="forged-steel")
+    notes = told(part(body(made), "sheet-notes"))
+    assert f"{sheet.CORRECTED} Height of the stem tip above the spring's bed 3 exhaust, as finished: was 45.80 mm ± 0.02 mm until 2026-11-23 RB, misread the vernier; measured again." in notes
+    assert f"{sheet.CORRECTED} Main journal 1, as finished: was 54.743 mm ± 0.003 mm until 2026-11-23 RB, read while warm." in notes
+    assert f"{sheet.WARM} Read warm, brought to 20 °C." in notes and "Rod bend over 100 mm 1: 0.04 mm over the upper limit. Do not fit it." in notes
+    assert "Big-end bore, bolted up 4: Only 74 % sure" in notes
+    row = next(row for row in table(body(made)) if row[0] == "1" and row[1] == "54.952")
+    assert row[3:5] == ["54.744", sheet.CORRECTED + sheet.WARM]  # by hand: 54.753 less 15 K of about 11 millionths
+
+
+def test_a_clearance_is_worked_out_where_all_its_parts_are_read():
+    made = job(readings=[reading("crankcase.main_housing", "1", "finished", "65.010 mm ± 0.004 mm"), reading("crankcase.main_shell_wall", "1", "finished", "4.972 mm"),
+                         reading("crank.main_journal", "1", "finished", "54.993 mm ± 0.003 mm")])
+    rows = table(body(made))
+    assert ["1", "0.073", "± 0.005", "In order"] in rows and ["Main bearing clearance 0.048–0.098 mm; worked out"] in rows
+
+
+def test_what_was_done_is_to_be_ordered_checked_and_was_not_checked():
+    root = body(orchard())
+    words = told(part(root, "sheet-words"))
+    for line in orchard()["done"]:
+        assert line in words
+    assert "Main bearing shells 1, 2, 3: 0.25 mm undersize. Main journal 54.741 mm to 54.744 mm. Main shell wall 5.097 mm." in words
+    missing, every = not_checked(orchard())
+    left = sum(len(places) for _, places in missing)
+    assert f"Not checked: {left} of {every} sizes" in words and left == every - 35  # as finished: 8 + 4 + 4 + 4 + 4 + 3 + 4 + 1 + 3
+    for feature, places in missing:
+        assert re.sub(", (intake|exhaust)$", "", feature.label) in words
+    assert "Seat pocket bore, intake and exhaust;" in words
+    titles = [markup.words(item.find("b")) for item in part(root, "sheet-checks")]
+    assert titles[0] == "Every passage clean." and titles[-1] == "Turned through by hand." and "On this sheet: 8 of 8 in order." in words
+    some = told(part(body(job(received="crank", readings=[reading("crank.main_journal", "1")])), "sheet-words"))
+    assert "Main journal (2, 3);" in some, "where some places were read the others are named"
+    assert "Nothing that these sizes tell." in told(part(body(job(received="flywheel")), "sheet-words"))
+
+
+def test_the_head_says_whose_job_and_whose_limits():
+    head = told(body(orchard()).find(".//header"))
+    for words in ("Size sheet", "Orchard frost fan", "TS-16", "two heads, crank, four rods, case", "Tern Street Engine Works", "orchard-7", "2026-11-16 to 2026-11-23", "RB (23), MK (23)",
+                  "Invented limits. TS-16, an invented"):
+        assert words in head
+    assert "nothing yet" in told(body(job()).find(".//header"))
+
+
+def test_an_engine_without_a_sheet_here_is_printed_unjudged():
+    root = body(job(engine="XX-9", readings=[reading("crank.main_journal", "1", "received", "54.987 mm ± 0.004 mm"), reading("crank.odd", "", "finished", "3 kg")]))
+    rows = table(root)
+    assert ["1", "54.987 mm ± 0.004 mm", "", "", "not judged"] in rows and ["–", "", "", "3 kg", "not judged"] in rows
+    assert "no data sheet of XX-9" in told(root) and "In order" not in told(part(root, "sheet-sizes"))
+
+
+def test_three_stages_stand_side_by_side():
+    made = add_reading(orchard(), "crank.end_float", "", "assembly", "0.11 mm ± 0.01 mm", "2026-12-01T10:00+01:00", "JP")
+    rows = table(body(made))
+    assert rows[0] == ["Place", "As received ±", "As finished ±", "At assembly ±", "Verdict"] and ["–", "", "", "", "", "0.11", "± 0.01", "In order"] in rows
+
+
+# --- Codes ---------------------------------------------------------------------------------------
+
+def test_the_codes_carry_the_job():
+    link, = links(orchard(), BASE)
+    assert link.startswith(f"{BASE}/job/received/#{FORM}") and decode(link.partition(FORM)[2]) == orchard()
+    root = body(orchard(), (link,), draw)
+    assert len(list(part(root, "sheet-codes").iter("svg"))) == 1 and "The code opens these sizes at home" in told(root) and f"{BASE}/job/received/." in told(root)
+
+
+def large(n):
+    return job(readings=[reading("crank.main_journal", "1", "finished", f"{i * 7919 % 100000}.{i * 104729 % 1000:03} mm", why="x" if i else "", by=f"{i * 7907 % 9973}") for i in range(n)])
+
+
+def test_a_large_job_takes_several_codes_and_says_so():
+    several = links(large(150), BASE)
+    assert 1 < len(several) <= MOST_CODES and all(len(link.partition(FORM)[2]) <= MOST for link in several)
+    assert decode(join([link.partition(FORM)[2] for link in several])) == large(150)
+    root = body(large(150), several, draw)
+    assert len(list(part(root, "sheet-codes").iter("svg"))) == len(several)
+    assert f"These sizes do not fit one code: all {len(several)}, scanned one after the other in any order, open them at home" in told(root) and f"1 of {len(several)}" in told(root)
+
+
+def test_a_job_too_large_for_codes_goes_along_as_its_file():
+    assert links(large(4000), BASE) == ()
+    assert "too many for codes. Send the job's file along" in told(body(large(3), (), draw))
+
+
+@pytest.mark.parametrize("codes, drawer", [(None, None), (None, draw), (("https://a.example/#v1.1A",), None), (("https://a.example/#v1.1A",), lambda link: None)])
+def test_a_sheet_without_a_code_says_so(codes, drawer):
+    root = body(orchard(), codes, drawer)
+    assert "This sheet carries no code. Send the job's file along" in told(root) and not markup.classed(root, "sheet-codes")
+
+
+@pytest.mark.parametrize("base", ["", "tern-street", "ftp://a.example", "https://", "https://a b.example", "https://a.example/#x", "https://a.example/?q=1", 'https://a.example/">', "javascript:alert(1)"])
+def test_what_is_no_address_of_a_handbook_is_refused(base):
+    with pytest.raises(JobError, match="is no address of a handbook; give one such as"):
+        links(orchard(), base)
+
+
+# --- Safety and the whole file ----------------------------------------------------------------------
+
+NASTY = '<script>alert(1)</script><img src=x onerror=alert(2)>"\'&</style></title>'
+
+
+def test_markup_in_any_text_stays_text():
+    made = job(id="a", name=NASTY, engine=NASTY[:40], received=f"{NASTY} crank", by=NASTY[:60], done=[NASTY, f"M8 insert {NASTY}"], readings=[
+        reading("crank.main_journal", "1", "finished", "54.987 mm", by=NASTY[:60]), reading("crank.main_journal", "1", "finished", "54.988 mm", by=NASTY[:60], why=NASTY),
+        reading("crank.main_journal", NASTY[:40], "finished", "54.987 mm")])
+    for engine in (NASTY[:40], "TS-16"):
+        root = body({**made, "engine": engine})
+        assert not {"script", "img", "style", "title"} & {e.tag for e in root.iter()} and not any(name.startswith("on") for e in root.iter() for name in e.keys())
+        assert told(root).count(NASTY) >= 4
+    whole = sheet.page(made)
+    assert whole.count("<script") == whole.count("<img") == 0 and whole.count("<style>") == whole.count("</style>") == whole.count("</title>") == 1
+
+
+@settings(deadline=None)
+@given(any_job())
+def test_any_job_makes_a_sheet_of_sound_markup(strange):
+    assert {e.tag for e in body(strange).iter() if isinstance(e.tag, str)} <= {
+        "body", "main", "article", "header", "div", "p", "h1", "h2", "dl", "dt", "dd", "table", "thead", "tbody", "tr", "th", "td", "span", "b", "svg", "path", "circle", "section", "ul", "ol", "li"}
+
+
+@pytest.mark.parametrize("system", sheet.SYSTEMS)
+@pytest.mark.parametrize("paper", sheet.PAPERS)
+def test_a_page_needs_nothing_else(system, paper):
+    whole = sheet.page(orchard(), links(orchard(), BASE), draw, system=system, paper=paper)
+    assert f'data-units="{system}"' in whole and f"size: {paper};" in whole and sheet.css() in whole
+    assert not re.search(r"<link|@import|url\(|src=|<script", whole)
+    assert whole.startswith('<!DOCTYPE html>\n<html lang="en"') and whole.endswith("</html>\n")
+
+
+@pytest.mark.parametrize("wrong", [{"system": "furlong"}, {"paper": "A3"}])
+def test_another_paper_or_system_is_refused(wrong):
+    with pytest.raises(ValueError, match="metric or inch, A4 or Letter"):
+        sheet.page(orchard(), **wrong)
