@@ -101,7 +101,7 @@ def table_html(name: str, anchor: str) -> Html:
     from calc.page import tables  # only pages need it, and it is not loaded in the browser
     if name not in tables.TABLES:
         raise KeyError(f"there is no table {name!r}; there are {', '.join(tables.TABLES)}")
-    return el("div", result_page.table(tables.TABLES[name]()), class_="reference", id=anchor)
+    return el("div", result_page.table(tables.TABLES[name](), by_row=False), class_="reference", id=anchor)
 
 
 __all__ = ["Html", "calculator_html", "caution_html", "live_parts", "quantity_html", "result_html", "size_html", "table_html", "value"]

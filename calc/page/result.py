@@ -44,12 +44,37 @@ def cautions(listed: "tuple[Caution, ...]") -> Html | None:
     return el("div", el("p", "Take care", class_="cautions-head"), el("ul", *(el("li", c.text) for c in listed)), class_="cautions", role="note", aria_label="Take care")
 
 
-def table(t: Table) -> Html:
-    head = el("tr", *(el("th", c, scope="col") for c in t.columns))
+WIDE = 4  # columns, from which on a table does not fit a phone
+
+
+def table(t: Table, by_row: bool = True) -> Html:
+    """A table; a wide one is laid out row by row on a narrow screen (`by_row`), or else stays a table and is moved sideways."""
+    by_row = by_row and len(t.columns) >= WIDE
     states = t.states or ("",) * len(t.rows)
-    rows = [el("tr", el("th", row[0], _row_state(s), scope="row"), *(el("td", c) for c in row[1:]), class_=f"row-{s}" if s else None) for row, s in zip(t.rows, states)]
-    # The search takes a table's cells for one endless word, so it is kept out of the index.
-    return el("div", el("table", el("caption", t.title), el("thead", head), el("tbody", *rows), data_sortable=t.sortable, data_search_exclude=True), class_="table-scroll", tabindex="0", role="group", aria_label=t.title)
+    rows = [row_of([children(row[0], _row_state(s)), *row[1:]], t.columns if by_row else None, state=s) for row, s in zip(t.rows, states)]
+    # A class keeps the theme's script from wrapping it, which it would not do again for a live result.
+    # The search takes a table's cells for one endless word, on which it then fails: it is kept out of the index.
+    made = el("table", el("caption", t.title), head_of(t.columns, by_row), el("tbody", *rows, role="rowgroup" if by_row else None),
+              class_="numbers by-row" if by_row else "numbers", role="table" if by_row else None, data_sortable=t.sortable, data_search_exclude=True)
+    if by_row:
+        return el("div", made, class_="table-box")
+    return el("div", made, class_="table-box", tabindex="0", role="group", aria_label=t.title)
+
+
+def head_of(columns, by_row: bool) -> Html:
+    """A table's head. Row by row its layout is no table's any more, so what it is must be said: some browsers go by the layout."""
+    cells = (el("th", c, scope="col", role="columnheader" if by_row else None) for c in columns)
+    return el("thead", el("tr", *cells, role="row" if by_row else None), role="rowgroup" if by_row else None)
+
+
+def row_of(cells, columns=None, state: str = "") -> Html:
+    """A row, headed by its first cell; given the columns' names, each other cell carries its own for the layout row by row."""
+    if columns is None:
+        first, *rest = el("th", cells[0], scope="row"), *(el("td", c) for c in cells[1:])
+    else:
+        bare = columns[0] if str(cells[0])[:1].isdigit() else None  # “2” alone says little, “Rod 2” does
+        first, *rest = el("th", cells[0], scope="row", role="rowheader", data_head=bare), *(el("td", c, role="cell", data_head=name) for c, name in zip(cells[1:], columns[1:]))
+    return el("tr", first, *rest, class_=f"row-{state}" if state else None, role="row" if columns else None)
 
 
 def _row_state(state: str) -> Html | None:

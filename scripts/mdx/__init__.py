@@ -9,7 +9,7 @@ from pathlib import Path
 
 from markdown import Extension
 
-from scripts.mdx import blocks, inline, place
+from scripts.mdx import blocks, inline, place, tables
 from scripts.mdx.handbook import Handbook
 
 DOCS = Path(__file__).resolve().parents[2] / "docs"
@@ -27,6 +27,7 @@ class SizebookExtension(Extension):
         handbook = self.handbook or _own_handbook()
         inline.register(md, handbook, lines)
         blocks.register(md, handbook, lines)
+        tables.register(md)
 
 
 def _own_handbook() -> Handbook:

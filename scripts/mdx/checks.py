@@ -7,10 +7,11 @@ from collections import Counter
 from importlib import import_module
 
 from calc.page.html import el
-from calc.page.result import SOURCE_KINDS
+from calc.page.result import SOURCE_KINDS, head_of, row_of
 from tests import checks
 
 SHORT = {"library": "reference library", "standard": "standard", "handbook": "handbook", "limit": "analytic limit"}
+COLUMNS = ("What", "For", "Expected", "Got", "Off by", "Source")
 
 
 def page(handbook) -> str:
@@ -55,10 +56,8 @@ def _table(rows) -> str:
             raise ValueError(f"{row.subject}, {row.what}: {got} does not meet {row.expected} ± {row.tolerance} ({row.source})")
         inputs = ", ".join(f"{name.replace('_', ' ')} {value:g}" if isinstance(value, (int, float)) else f"{name.replace('_', ' ')} {value}"
                            for name, value in row.inputs.items())
-        lines.append(el("tr", el("td", row.what), el("td", inputs), el("td", f"{row.expected:.8g}"), el("td", f"{got:.8g}"), el("td", f"{got - row.expected:.1e}"),
-                        el("td", row.source)))
+        lines.append(row_of((row.what, inputs, f"{row.expected:.8g}", f"{got:.8g}", f"{got - row.expected:.1e}", row.source), COLUMNS))
     if not lines:
         return "No outside number yet: common practice or plain arithmetic."
-    head = el("tr", *(el("th", words, scope="col") for words in ("What", "For", "Expected", "Got", "Off by", "Where the expected number comes from")))
-    table = el("div", el("table", el("thead", head), el("tbody", *lines)), class_="table-scroll", tabindex="0", role="group", aria_label="Outside numbers")
+    table = el("div", el("table", head_of(COLUMNS, True), el("tbody", *lines, role="rowgroup"), class_="numbers by-row", role="table", aria_label="Outside numbers"), class_="table-box")
     return el("details", el("summary", f"{len(lines)} outside numbers"), table, class_="checks", data_search_exclude=True).replace("\n", " ")

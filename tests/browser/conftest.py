@@ -109,6 +109,14 @@ def page(browser, server):
 
 
 @pytest.fixture(scope="session")
+def addresses(site) -> list[str]:
+    """Every page of the built site, from the site's root: what is added to it is walked without being named anywhere."""
+    found = sorted(path.relative_to(site).as_posix().removesuffix("index.html") for path in site.rglob("*.html"))
+    assert len(found) > 25 and "" in found and "404.html" in found
+    return found
+
+
+@pytest.fixture(scope="session")
 def address(site) -> str:
     """A page with the calculator that the tests use, from the site's root."""
     for path in sorted(site.rglob("index.html")):

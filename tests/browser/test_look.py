@@ -21,11 +21,6 @@ TARGETS = ", ".join((
 ))
 
 
-@pytest.fixture(scope="session")
-def addresses(site) -> list[str]:
-    return sorted(path.parent.relative_to(site).as_posix().replace(".", "", 1) for path in site.rglob("index.html"))
-
-
 def open_all(page):
     page.evaluate("for (const d of document.querySelectorAll('details')) d.open = true")
 

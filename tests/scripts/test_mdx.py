@@ -86,7 +86,7 @@ def convert(docs):
 
     def convert(text):
         return Markdown(
-            extensions=[SizebookExtension(handbook), "tables", "toc", "attr_list", "pymdownx.highlight", "pymdownx.superfences"],
+            extensions=[SizebookExtension(handbook), "tables", "toc", "attr_list", "md_in_html", "pymdownx.highlight", "pymdownx.superfences"],
             extension_configs=plain,
         ).convert(text)
 

@@ -24,14 +24,16 @@ function compare(a, b) {
   return Number.isNaN(x) || Number.isNaN(y) ? a.localeCompare(b) : x - y;
 }
 
-// The theme puts every table of the prose into a box that scrolls; only where it has to is the box worth a stop.
+// A table stands in a box that scrolls where it has to; only there is the box worth a stop, and a name.
 function reach() {
-  for (const box of document.querySelectorAll(".md-typeset__scrollwrap")) {
+  for (const box of document.querySelectorAll(".md-typeset__scrollwrap, .table-box")) {
     const wide = box.scrollWidth > box.clientWidth;
-    box.toggleAttribute("tabindex", wide);
     if (wide) box.tabIndex = 0;
-    box.setAttribute("role", "group");
-    box.setAttribute("aria-label", "Table");
+    else box.removeAttribute("tabindex");
+    if (wide && !box.role) {
+      box.role = "group";
+      box.ariaLabel = "Table";
+    }
   }
 }
 
