@@ -31,7 +31,8 @@ import re
 import tomllib
 from dataclasses import dataclass, replace
 from difflib import get_close_matches
-from functools import cache
+from functools import cache, cached_property
+from zlib import crc32
 
 from calc.quantity import KINDS, EntryError, quantity, to_unit
 from calc.working import Form, Number, form, given
@@ -102,6 +103,12 @@ class Engine:
     name: str
     about: str
     features: dict[str, Feature]
+
+    @cached_property
+    def mark(self) -> str:
+        """Eight hexadecimal digits (CRC-32) that change with any size, limit or place of the sheet, and not with its words."""
+        told = [(f.id, f.form.kind.name, f.nominal, f.low, f.high, f.wear, [step.offset for step in f.steps], f.places, f.terms) for f in self.features.values()]
+        return f"{crc32(repr(told).encode()):08x}"
 
     def feature(self, id: str) -> Feature:
         try:

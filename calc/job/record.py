@@ -1,6 +1,6 @@
 """The record of a job: which sizes were read off which part, when, by whom. Plain data, written as JSON.
 
-    {"format": "sizebook-job", "version": 1, "id": "k3J9", "name": "Orchard frost fan", "engine": "TS-16",
+    {"format": "sizebook-job", "version": 1, "id": "k3J9", "name": "Orchard frost fan", "engine": "TS-16", "sheet": "5f0c21aa",
      "received": "two heads, crank", "started": "2026-11-25T09:12+01:00", "by": "Tern Street Engine Works", "done": ["Mains ground"],
      "readings": [{"feature": "crank.main_journal", "place": "2", "stage": "finished", "text": "54.987 mm ± 0.004 mm",
                    "at": "2026-11-25T14:15+01:00", "by": "MK", "why": ""}]}
@@ -8,7 +8,7 @@
 A reading is a text that names its unit, as it was typed: values are read from it, so whatever carries the text carries the size to the
 last bit. A warm one tells the temperatures of part and gauge and the material beside it (part, gauge, of). Readings are only ever
 added: of those with the same feature, place and stage the last one counts, the others are its history. One with an empty text takes
-back what was read.
+back what was read. `sheet` marks the engine's data sheet as it was at the last reading, so that other limits since then are noticed.
 
 No function changes the job that it is given. What cannot be used raises `JobError`, one sentence.
 """
@@ -32,15 +32,17 @@ STAGES = {"received": "as received", "finished": "as finished", "assembly": "at 
 
 MOST_READINGS, MOST_DONE = 5000, 100
 MOST_TEXT, LONGEST_FILE, DEEPEST = 2_000_000, 6_000_000, 30  # characters of all texts together, of a file; how deep its parts stand in each other
-_LONGEST = {"id": 64, "name": 120, "engine": 40, "received": 600, "by": 60, "done": 400, "feature": 80, "place": engines.LONGEST_PLACE, "stage": 20, "text": 100, "why": 200,
+_LONGEST = {"id": 64, "name": 120, "engine": 40, "sheet": 8, "received": 600, "by": 60, "done": 400, "feature": 80, "place": engines.LONGEST_PLACE, "stage": 20, "text": 100, "why": 200,
             "part": 40, "gauge": 40, "of": 40}
 _JOB = ("format", "version", "id", "name", "engine", "received", "started", "by", "done", "readings")
+_KEYS = (*_JOB[:5], "sheet", *_JOB[5:8])  # their order in a file, but for the lists
+_MARK = ("sheet",)  # only where the handbook had the sheet
 _READING = ("feature", "place", "stage", "text", "at", "by", "why")
 _BESIDE = (*WARM, "of")  # only where something is told
 _UNSEEN = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\ud800-\udfff]")  # no page and no file can hold these
 _TIME = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}(T([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9](\.[0-9]{1,6})?)?(Z|[+-]([01][0-9]|2[0-3]):[0-5][0-9])?)?")
 _BARE = re.compile(r"[-−+±0-9.,/()eE\s]*")  # names no unit
-_ID, _FEATURE = re.compile("[A-Za-z0-9_-]+"), re.compile(r"[a-z_][a-z0-9_]*\.[a-z0-9_]+")
+_ID, _SHEET, _FEATURE = re.compile("[A-Za-z0-9_-]+"), re.compile("[0-9a-f]{8}"), re.compile(r"[a-z_][a-z0-9_]*\.[a-z0-9_]+")
 
 
 class JobError(ValueError):
@@ -51,8 +53,8 @@ class JobError(ValueError):
 
 def new(id: str, name: str, engine: str, received: str, at: str, by: str = "") -> dict:
     """A job without readings. `id` is the caller's, random; `at` an ISO 8601 time, kept to the minute; `by` whose shop."""
-    return checked({"format": FORMAT, "version": VERSION, "id": id, "name": _tidy(name), "engine": _tidy(engine), "received": _tidy(received),
-                    "started": _minute("The job's start", at), "by": _tidy(by), "done": [], "readings": []})
+    return checked(_marked({"format": FORMAT, "version": VERSION, "id": id, "name": _tidy(name), "engine": _tidy(engine), "received": _tidy(received),
+                            "started": _minute("The job's start", at), "by": _tidy(by), "done": [], "readings": []}))
 
 
 def add_reading(job: dict, feature: str, place: str, stage: str, text: str, at: str, by: str, why: str = "", *, part: str = "", gauge: str = "", of: str = "") -> dict:
@@ -91,7 +93,7 @@ def add_reading(job: dict, feature: str, place: str, stage: str, text: str, at: 
         number(job, made)  # a temperature or material that cannot be used is told here
     if len(job["readings"]) >= MOST_READINGS:
         raise JobError(f"This job has {MOST_READINGS} readings, and no more are kept; start a second job.")
-    return {**job, "readings": [*job["readings"], made]}
+    return _marked({**job, "readings": [*job["readings"], made]})
 
 
 def add_done(job: dict, text: str) -> dict:
@@ -105,7 +107,8 @@ def change(job: dict, **fields) -> dict:
         if key not in ("name", "engine", "received", "by", "done"):
             raise JobError(f"A job's {key} cannot be changed; what can is its name, engine, received, by and done.")
     tidied = {key: [_tidy(line) for line in value] if isinstance(value, list) else _tidy(value) for key, value in fields.items()}
-    return checked({**job, **tidied})
+    changed = checked({**job, **tidied})
+    return changed if changed["engine"] == job["engine"] else checked(_marked(changed))
 
 
 # --- Looking ----------------------------------------------------------------------------------
@@ -137,6 +140,12 @@ def sheet_of(job: dict) -> "engines.Engine | None":
         return engines.engine(job["engine"])
     except KeyError:
         return None
+
+
+def sheet_changed(job: dict) -> bool:
+    """Has the engine's data sheet other sizes, limits or places than at the job's last reading? What was right then may not be so now."""
+    sheet = sheet_of(job)
+    return bool(sheet and "sheet" in job and job["sheet"] != sheet.mark)
 
 
 def number(job: dict, reading: dict) -> tuple[Number, float]:
@@ -229,6 +238,11 @@ def _warmth(text: str, where: str) -> str:
     return self_contained(_tidy(text), TEMPERATURE, f"{where}, temperature") if text.strip() else ""
 
 
+def _marked(job: dict) -> dict:
+    sheet = sheet_of(job) if isinstance(job["engine"], str) else None
+    return {key: job[key] for key in job if key != "sheet"} | ({"sheet": sheet.mark} if sheet else {})
+
+
 def _feature(job: dict, id: str) -> "engines.Feature | None":
     sheet = sheet_of(job)
     return sheet.features.get(id) if sheet else None
@@ -305,11 +319,15 @@ def checked(data) -> dict:
             data = _OLDER[old](data)
     except (KeyError, TypeError, AttributeError):
         raise JobError(f"This job of form {version} is damaged: not all its parts are there.") from None
-    _check_keys("This job", data, _JOB)
+    _check_keys("This job", data, _JOB, _MARK)
     for key in ("id", "name", "engine", "received", "by"):
         _check_text(f"The job's {key}", data[key], key)
     if not _ID.fullmatch(data["id"]):
         raise JobError(f"The job's id {quoted(data['id'])} cannot be used; give letters, digits, _ and -.")
+    if "sheet" in data:
+        _check_text("The job's sheet", data["sheet"], "sheet")
+        if not _SHEET.fullmatch(data["sheet"]):
+            raise JobError(f"The mark of the job's data sheet, {quoted(data['sheet'])}, is none; give eight hexadecimal digits, or leave it out.")
     for key in ("name", "engine"):
         if not data[key].strip():
             raise JobError(f"The job's {key} is empty; give {'what you know it by' if key == 'name' else 'the name of a data sheet, such as ' + engines.DEMO}.")
@@ -327,7 +345,7 @@ def checked(data) -> dict:
     long = sum(map(len, data["done"])) + sum(len(value) for r in readings for value in r.values())
     if long > MOST_TEXT:
         raise JobError(f"This job holds {long} characters; no more than {MOST_TEXT} are kept.")
-    return {key: data[key] for key in _JOB[:8]} | {"done": list(data["done"]), "readings": readings}
+    return {key: data[key] for key in _KEYS if key in data} | {"done": list(data["done"]), "readings": readings}
 
 
 def _reading(job: dict, data, where: str) -> dict:

@@ -9,7 +9,7 @@ less black and white for the same job. One damaged character changes at most eig
 
 What is deflated stands by columns, in UTF-8: fields are parted by U+001F and columns by U+001E, which no text of a job can hold.
 A field like the one above it is left empty, and an empty one that is not is U+001D. The columns, after the job's own line (id, name,
-engine, received, started, by, what was done): feature, place, stage (one letter each, nothing between), number (a letter for how many
+engine, sheet, received, started, by, what was done): feature, place, stage (one letter each, nothing between), number (a letter for how many
 characters it shares with the number before it of that feature, then the others), the rest of the text, at (minutes since the line
 above where it is written alike), by, why, part, gauge, of.
 """
@@ -23,6 +23,7 @@ from calc.job.record import FORMAT, MOST_TEXT, STAGES, JobError, checked
 DAMAGED = "This code is damaged or cut short: scan it or open its link once more, or take the file instead."
 _FIELD, _COLUMN, _EMPTY = "\x1f", "\x1e", "\x1d"
 _LETTERS = {stage[0]: stage for stage in STAGES}
+_HEAD = ("id", "name", "engine", "sheet", "received", "started", "by")
 _TOLD = ("by", "why", "part", "gauge", "of")
 _FORM, _PART = "1", "P"
 _PART_LOOKS = re.compile(r"P([0-9]{2})([0-9]{2})([0-9A-F]{8})([0-9A-Z]+)([A-Z2-7]{7})")
@@ -117,7 +118,7 @@ def _columns(job: dict) -> str:
     rows = job["readings"]
     cut = [len(re.match(r"[0-9.]{0,25}", row["text"])[0]) for row in rows]
     return _COLUMN.join((
-        _FIELD.join([job[key] for key in ("id", "name", "engine", "received", "started", "by")] + job["done"]),
+        _FIELD.join([job.get(key, "") for key in _HEAD] + job["done"]),
         _sparse(row["feature"] for row in rows), _sparse(row["place"] for row in rows), "".join(row["stage"][0] for row in rows),
         _shared(rows, [row["text"][:n] for row, n in zip(rows, cut)]), _sparse(row["text"][n:] for row, n in zip(rows, cut)),
         _sparse(_since([job["started"], *(row["at"] for row in rows)])), *(_sparse(row.get(key, "") for row in rows) for key in _TOLD)))
@@ -125,14 +126,15 @@ def _columns(job: dict) -> str:
 
 def _job(text: str) -> dict:
     head, feature, place, stages, numbers, rest, at, *told = text.split(_COLUMN)
-    id, name, engine, received, started, by, *done = head.split(_FIELD)
+    told_once = head.split(_FIELD)
+    own = {key: text for key, text in zip(_HEAD, told_once[:len(_HEAD)], strict=True) if text or key != "sheet"}
     many = len(stages)
     features = _full(feature, many)
     columns = {"feature": features, "place": _full(place, many), "stage": [_LETTERS[letter] for letter in stages],
-               "text": [a + b for a, b in zip(_unshared(features, numbers), _full(rest, many), strict=True)], "at": _times(started, _full(at, many)),
+               "text": [a + b for a, b in zip(_unshared(features, numbers), _full(rest, many), strict=True)], "at": _times(own["started"], _full(at, many)),
                **{key: _full(column, many) for key, column in zip(_TOLD, told, strict=True)}}
     rows = [dict(zip(columns, row)) for row in zip(*columns.values(), strict=True)]
-    return {"format": FORMAT, "version": 1, "id": id, "name": name, "engine": engine, "received": received, "started": started, "by": by, "done": done, "readings": rows}
+    return {"format": FORMAT, "version": 1, **own, "done": told_once[len(_HEAD):], "readings": rows}
 
 
 def _sparse(values) -> str:

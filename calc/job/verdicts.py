@@ -142,7 +142,7 @@ def _work_out(job, read, features, feature, place, stage) -> Judged | None:
 
 def _judged(feature: Feature, stage, reading, readings, value, U, untold, scale) -> Judged:
     """A value against the limits that count at its stage; `scale` is how large the sizes are that it was worked out from."""
-    step = feature.nearest(float(value))
+    step = _made_to(feature, float(value), stage)
     there = feature.at(step)
     upwards = wears_upwards(there)
     made, worn = (there.low, there.high), (there.low, there.high)
@@ -161,8 +161,9 @@ def _judged(feature: Feature, stage, reading, readings, value, U, untold, scale)
     size = given("", "", feature.form.difference, abs(margin))
     if decision == "in":
         if stage == "received":
-            left = size if there.wear is None else given("", "", feature.form.difference, abs(float(value) - there.wear))
-            return told("pass", say("Fit for use, {m} from its " + ("limit" if there.wear is None else "wear limit"), m=left) if margin else "Fit for use, on its limit",
+            left = abs(margin if there.wear is None else float(value) - there.wear)
+            return told("pass", "Fit for use, on its limit" if left <= _DUST * scale else
+                        say("Fit for use, {m} from its " + ("limit" if there.wear is None else "wear limit"), m=given("", "", feature.form.difference, left)),
                         "Use it again." if alone else "They may run together again.")
         words = "Within limits" + ("" if step == STANDARD else f" for {step.name}")
         return told("pass", say(words + ", by {m}", m=size) if margin else words + ", on the limit itself",
@@ -176,14 +177,18 @@ def _judged(feature: Feature, stage, reading, readings, value, U, untold, scale)
         return told("unsure", say("Only {sure} sure that it is " + ("fit for use" if stage == "received" else "within its limits"), sure=percent(sure)), again)
     worn_out = stage == "received" and there.wear is not None and side == upwards
     return told("fail", say("Worn past its limit by {m}" if worn_out else "{m} over the upper limit" if side else "{m} under the lower limit", m=size),
-                _remedy(feature, stage, float(value), step, upwards, worn_out, alone))
+                _remedy(feature, stage, float(value), step, upwards, worn_out, readings if reading is None else ()))
 
 
-def _remedy(feature: Feature, stage: str, value: float, step: Step, upwards: bool, worn_out: bool, alone: bool) -> str:
-    """What to do about a size past its limit."""
+def _remedy(feature: Feature, stage: str, value: float, step: Step, upwards: bool, worn_out: bool, parts: tuple) -> str:
+    """What to do about a size past its limit; `parts` are the readings that it was worked out from."""
+    if not parts and _far_off(feature, value):
+        return "No such part is so far off: look at the decimal point, the unit and the place, and measure again."
     if stage == "assembly":
         return "Do not bolt it up. Clean it and measure once more; if it stays so, ask the shop."
-    if not alone:
+    if parts and stage == "finished" and any(r["stage"] == "received" for r in parts):
+        return "A part in it was only read as received: read the one that will be fitted, or change one of them."
+    if parts:
         return "Measure the parts once more to rule out a slip, then change one of them."
     if stage == "finished":
         return "Do not fit it. Measure once more to rule out a slip, then rework it, or make it to the next size."
@@ -220,9 +225,27 @@ def _decide(value, U, limits, scale) -> tuple:
     return decision, margins[side], side, (probability(below, above), deciding_share(below, above)) if decision == "cannot tell" else None
 
 
+def _made_to(feature: Feature, value: float, stage: str) -> Step:
+    """Which of its sizes a part was made to: the nearest; of one that may be worn, the nearest that wear can have brought there."""
+    upwards = wears_upwards(feature)
+    limit = feature.low if upwards else feature.high
+    if stage != "received" or feature.wear is None or limit is None:
+        return feature.nearest(value)
+    past = [(limit + step.offset - value) * (1 if upwards else -1) for step in (STANDARD, *feature.steps)]
+    worn = [(far, step) for far, step in zip(past, (STANDARD, *feature.steps)) if far <= _DUST * abs(value)]
+    return max(worn, key=lambda pair: pair[0])[1] if worn else feature.nearest(value)
+
+
 def wears_upwards(feature: Feature) -> bool:
     """Does wear make it larger, as it does a bore or a clearance?"""
     return feature.wear is not None and feature.wear >= (feature.nominal if feature.high is None else feature.high)
+
+
+def _far_off(feature: Feature, value: float) -> bool:
+    """Is it a tenth or more away from every size of a part whose own limits lie within a tenth? Then it was hardly read there."""
+    limits = [x for x in (feature.low, feature.high, feature.wear) if x is not None]
+    tenth = abs(feature.nominal) / 10
+    return all(abs(x - feature.nominal) < tenth for x in limits) and all(abs(value - feature.nominal - step.offset) > tenth for step in (STANDARD, *feature.steps))
 
 
 def _metal_left(made: Feature, value: float, upwards: bool) -> bool:

@@ -76,6 +76,7 @@ def any_reading(draw):
 
 @st.composite
 def any_job(draw):
-    return job(id=draw(st.from_regex("[A-Za-z0-9_-]{1,64}", fullmatch=True)), name=draw(texts(120, 1)), engine=draw(st.one_of(st.sampled_from(["TS-16", "RC-40"]), texts(40, 1))),
+    made = job(id=draw(st.from_regex("[A-Za-z0-9_-]{1,64}", fullmatch=True)), name=draw(texts(120, 1)), engine=draw(st.one_of(st.sampled_from(["TS-16", "RC-40"]), texts(40, 1))),
                received=draw(texts(600)), started=draw(moments), by=draw(texts(60)), done=draw(st.lists(texts(400, 1), max_size=4)),
                readings=draw(st.lists(any_reading(), max_size=8)))
+    return {key: value for key, value in made.items() if key != "sheet"} | draw(st.sampled_from([{}, {"sheet": "0123abcd"}]))

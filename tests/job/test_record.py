@@ -1,15 +1,21 @@
 """The record of a job: nothing is lost, nothing is changed silently, and what is no job is refused in one sentence."""
 import copy
 import json
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from hypothesis import given, settings, strategies as st
 
+from calc import engine
 from calc.job import record
 from calc.job.record import JobError, add_done, add_reading, change, checked, current, dump, history, load, new, number
 from calc.quantity import LENGTH, read
 from tests.job.jobs import AT, any_job, job, reading
+
+def unmarked(**fields) -> dict:
+    return {key: value for key, value in job(**fields).items() if key != "sheet"}
+
 
 FORMS = Path(__file__).parent / "forms"
 MAIN = ("crank.main_journal", "2")
@@ -27,8 +33,8 @@ def refused(call, *arguments, **named) -> str:
 
 def test_a_job_starts_empty_and_readings_are_added_to_a_copy():
     started = new("k3J9", " Orchard frost fan ", "TS-16", "crank", "2026-11-25T09:12:41.123+01:00", "Tern Street Engine Works")
-    assert started == {"format": "sizebook-job", "version": 1, "id": "k3J9", "name": "Orchard frost fan", "engine": "TS-16", "received": "crank",
-                       "started": "2026-11-25T09:12+01:00", "by": "Tern Street Engine Works", "done": [], "readings": []}
+    assert started == {"format": "sizebook-job", "version": 1, "id": "k3J9", "name": "Orchard frost fan", "engine": "TS-16", "sheet": engine.demo().mark,
+                       "received": "crank", "started": "2026-11-25T09:12+01:00", "by": "Tern Street Engine Works", "done": [], "readings": []}
     kept = copy.deepcopy(started)
     one = add_reading(started, *MAIN, "received", "54.961 mm ± 0.004 mm", "2026-11-25T09:30:59Z", "MK")
     assert started == kept
@@ -147,6 +153,18 @@ def test_thousands_of_readings_are_kept_and_then_no_more():
 
 # --- looking
 
+def test_a_sheet_with_other_limits_than_at_the_last_reading_is_noticed(monkeypatch):
+    before, kept = add_reading(job(), *MAIN, "finished", "54.987 mm", AT, "MK"), load(dump(unmarked()))
+    assert not record.sheet_changed(before) and not record.sheet_changed(kept)
+    sheet = engine.demo()
+    other = engine.Engine(sheet.name, sheet.about, {**sheet.features, MAIN[0]: replace(sheet.features[MAIN[0]], low=0.054980)})
+    words = engine.Engine(sheet.name, "Said otherwise", {**sheet.features, MAIN[0]: replace(sheet.features[MAIN[0]], label="Journal")})
+    assert other.mark != sheet.mark == words.mark
+    monkeypatch.setattr(engine, "engine", lambda name: other)
+    assert record.sheet_changed(before) and not record.sheet_changed(kept)  # of one that was never marked nothing is known
+    assert not record.sheet_changed(add_reading(before, "crank.main_journal", "1", "finished", "54.987 mm", AT, "MK"))
+
+
 def test_readings_stand_in_the_order_of_the_sheet_and_what_it_does_not_know_stands_last():
     rows = [("shop.jig", "b"), ("lifter.body", "3 exhaust"), ("crank.main_journal", "3"), ("crank.main_journal", "left"), ("crank.main_journal", "1"), ("head.guide_hole", "2 exhaust"),
             ("head.guide_hole", "2 intake"), ("shop.arbor", "a")]
@@ -157,6 +175,7 @@ def test_readings_stand_in_the_order_of_the_sheet_and_what_it_does_not_know_stan
 
 def test_a_job_of_an_engine_without_a_sheet_is_kept_and_takes_readings():
     strange = change(job(), engine="ZZ-9")
+    assert "sheet" not in strange and change(strange, engine="TS-16")["sheet"] == engine.demo().mark
     one = add_reading(strange, "gearbox.pinion_depth", "left", "finished", "12.34 mm", AT, "MK")
     assert load(dump(one)) == one and list(current(one)) == [("gearbox.pinion_depth", "left", "finished")]
     value, u = number(one, one["readings"][0])
@@ -226,7 +245,7 @@ HOSTILE = {
     with_(version=None): "whole number", with_(version=1.0): "whole number", with_(format="cookbook"): "no job",
     **{without(key): f"its {key} is missing" for key in ("id", "name", "engine", "received", "started", "by", "done", "readings")},
     with_(colour="red"): '"colour", which this form', with_(name=""): "name is empty", with_(name=3): "name is not a text", with_(name="x" * 121): "121 characters; give at most 120", with_(name="a\x00b"): "U+0000",
-    with_(name="\ud800"): "U+D800", with_(id="../x"): "id", with_(id=""): "id", with_(engine="\n"): "engine is empty", with_(started="soon"): "has the time", with_(started=None): "has the time",
+    with_(name="\ud800"): "U+D800", with_(id="../x"): "id", with_(id=""): "id", with_(engine="\n"): "engine is empty", with_(sheet="xyz"): "eight hexadecimal digits", with_(sheet=7): "is not a text", with_(sheet=""): "eight", with_(started="soon"): "has the time", with_(started=None): "has the time",
     with_(done="Ground"): "done is not a list", with_(done=[3]): "is not a text", with_(done=[""]): "is empty", with_(done=["x"] * 101): "101 lines", with_(done={}): "not a list",
     with_(readings={}): "not a list", with_(readings=[[]]): "Reading 1 is not a reading", with_(readings=[None]): "Reading 1 is not", with_(readings=[{}]): "Reading 1 is not whole: its feature is missing",
     with_reading(text=54.987): "Reading 1, text is not a text", with_reading(text="54.987"): "no size with its unit", with_reading(text="54.9x87 mm"): "no size", with_reading(text=""): "without saying why",
@@ -262,7 +281,7 @@ def test_no_data_gives_anything_but_a_job_or_that_refusal(data, version):
 
 def test_a_job_of_form_0_is_brought_to_the_present_one():
     found = load((FORMS / "form-0.json").read_text())
-    assert found == job(id="frost-1", received="crank, four rods", started="2026-03-02T08:05+01:00", by="", readings=[
+    assert found == unmarked(id="frost-1", received="crank, four rods", started="2026-03-02T08:05+01:00", by="", readings=[
         reading(place="1", stage="received", text="54.961 mm", at="2026-03-03T10:40+01:00"), reading(place="1", text="54.743 mm ± 0.004 mm", at="2026-03-03T10:40+01:00"),
         reading(stage="received", text="54.958 mm", at="2026-03-02T08:05+01:00", by=""), reading("crank.end_float", "", text="0.10 mm", at="2026-03-02T08:05+01:00", by="JT")])
 

@@ -43,6 +43,9 @@ def plain(row):
     ("crank.main_journal", "1", "received", "54.960 mm", "pass", "Fit for use, on its limit", "Use it again."),
     ("crank.main_journal", "1", "received", "54.955 mm", "fail", "Worn past its limit by 0.005 mm", "Re-machine it to 0.25 mm undersize, or replace it."),
     ("crank.main_journal", "1", "received", "54.700 mm", "fail", "Worn past its limit by 0.010 mm", "Re-machine it to 0.50 mm undersize, or replace it."),
+    ("crank.main_journal", "1", "received", "54.600 mm", "fail", "Worn past its limit by 0.110 mm", "Re-machine it to 0.50 mm undersize"),  # was ground 0.25 under, not 0.50
+    ("crank.main_journal", "1", "received", "54.500 mm", "pass", "Fit for use, 0.040 mm from its wear limit", "Use it again."),
+    ("cylinder.bore", "4", "received", "88.450 mm", "fail", "Worn past its limit by 0.330 mm", "Re-machine it to 0.50 mm oversize"),
     ("crank.main_journal", "1", "received", "53.900 mm", "fail", "Worn past its limit by 0.060 mm", "Replace it, or"),
     ("crank.main_journal", "1", "received", "55.010 mm", "fail", "0.010 mm over the upper limit", "Wear alone does not do this"),
     ("crank.main_journal", "1", "finished", "54.986 mm ± 0.004 mm", "unsure", "Only 69 % sure that it is within its limits", "Measure again with less doubt: 30 %"),
@@ -169,6 +172,21 @@ def test_a_used_part_may_leave_a_clearance_between_its_limits_as_made_and_worn()
     assert machined.state == "fail" and "change one of them" in machined.do.plain()
     worn = rows(*PARTS[:2], ("crank.main_journal", "2", "received", "54.915 mm"))[CLEARANCE]
     assert worn.state == "fail"
+
+
+def test_a_part_read_only_as_it_came_is_named_where_a_clearance_fails():
+    worn = rows(*PARTS[:2], ("crank.main_journal", "2", "received", "54.915 mm"))[CLEARANCE]
+    assert worn.state == "fail" and worn.do.plain() == "A part in it was only read as received: read the one that will be fitted, or change one of them."
+
+
+@pytest.mark.parametrize("feature, text, far", [
+    ("crank.main_journal", "549.87 mm", True), ("crank.main_journal", "2.165 mm", True), ("crank.main_journal", "54.6 mm", False), ("crank.main_journal", "53.9 mm", False),
+    ("crank.end_float", "0.9 mm", False), ("rod.bend", "2 mm", False), ("head.stem_rise", "8 mm", False), ("piston.mass", "43 g", True)])
+def test_a_slip_of_the_point_or_the_unit_is_told_as_one(feature, text, far):
+    place = (engine.demo().feature(feature).places or ("",))[0]
+    for stage in STAGES:
+        row = only(feature, place, stage, text)
+        assert row.state == "fail" and ("decimal point" in row.do.plain()) == far, plain(row)
 
 
 def test_a_clearance_that_was_read_itself_goes_before_the_one_worked_out():
