@@ -135,11 +135,13 @@ def history(job: dict, feature: str, place: str, stage: str) -> list:
 
 
 def sheet_of(job: dict) -> "engines.Engine | None":
-    """The data sheet of the job's engine, None where this handbook has not got it."""
+    """The data sheet of the job's engine, None where this handbook has not got it. JobError where it has one that cannot be used."""
     try:
         return engines.engine(job["engine"])
     except KeyError:
         return None
+    except engines.SheetError as error:
+        raise JobError(str(error)) from None
 
 
 def sheet_changed(job: dict) -> bool:

@@ -15,7 +15,7 @@ from calc.engine import STANDARD, Feature
 from calc.job.assembly_checks import assembly_checks
 from calc.job.parts import groups, not_checked
 from calc.job.parts_needed import parts_needed
-from calc.job.record import current, history, sheet_of
+from calc.job.record import current, history, sheet_changed, sheet_of
 from calc.job.verdicts import judge
 from calc.page.html import Html, both, children, el
 from calc.quantity import read, to_unit, write
@@ -70,6 +70,8 @@ def _head(job, engine) -> Html:
     else:
         told = {feature.source for feature in engine.features.values()}
         warning = ("Invented limits. " if "invented" in told else f"Limits from {', '.join(sorted(told))}. ") + engine.about
+        if sheet_changed(job):
+            warning += " The data sheet has changed since the last of these sizes was read: they are judged by its present limits."
     return el("header", el("div", el("p", "Size sheet", class_="sheet-kind"), el("h1", job["name"])),
               el("dl", *(el("div", el("dt", name), el("dd", value)) for name, value in facts)), el("p", warning, class_="sheet-warning"))
 

@@ -183,6 +183,14 @@ def test_a_job_of_an_engine_without_a_sheet_is_kept_and_takes_readings():
     assert "no size with its unit" in refused(add_reading, strange, "gearbox.pinion_depth", "", "finished", "much", AT, "MK")
 
 
+def test_a_data_sheet_that_cannot_be_used_is_told_with_its_line(monkeypatch):
+    def broken(name):
+        raise engine.SheetError("calc/engines/zz9.toml, line 3: crank.main_journal has no nominal size; give one.")
+    kept = job()
+    monkeypatch.setattr(engine, "engine", broken)
+    assert refused(current, kept).startswith("calc/engines/zz9.toml, line 3")
+
+
 def test_a_reading_of_another_kind_than_the_sheets_is_kept_but_is_no_number():
     kept = load(dump(job(readings=[reading(text="5 kg")])))
     assert current(kept)

@@ -51,6 +51,13 @@ def test_every_reading_stands_on_it_digit_for_digit():
     assert len(seen) == len({key[:2] for key in current(orchard())})
 
 
+def test_other_limits_than_at_the_last_reading_are_told():
+    words = "The data sheet has changed since the last of these sizes was read"
+    now = add_reading(orchard(), "crank.end_float", "", "finished", "0.10 mm", "2026-11-24T10:00Z", "MK")
+    assert words not in told(body(now)) and words not in told(body(orchard()))  # of this one no mark was kept
+    assert words in told(part(body({**now, "sheet": "0123abcd"}), "sheet-warning"))
+
+
 def test_a_size_is_told_with_its_limits_and_verdict():
     rows = table(body(orchard()))
     assert rows[0] == ["Place", "As received ±", "As finished ±", "Verdict"]
