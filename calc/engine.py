@@ -41,7 +41,8 @@ DEMO = "TS-16"
 WHAT = ("nominal", "low", "high", "wear")
 STEPS = {"undersizes": " undersize", "oversizes": " oversize", "sizes": ""}  # what each list's sizes are called
 _WORDS = {"label", "kind", "decimals", "follows", "tool", "from", "places", *WHAT, *STEPS}
-LONGEST_PLACE, MOST_PLACES = 40, 64
+FEATURE = re.compile(r"[a-z_][a-z0-9_]*\.[a-z0-9_]+")  # what may name one: group.name
+LONGEST_NAME, LONGEST_PLACE, MOST_PLACES = 80, 40, 64
 
 
 class SheetError(ValueError):
@@ -158,6 +159,8 @@ def load(text: str, file: str = "sheet") -> Engine:
         for name, row in entries.items():
             if not isinstance(row, dict):
                 raise wrong(group, name, "is not a feature; write name = { label = \"...\", nominal = \"...\" }")
+            if not FEATURE.fullmatch(f"{group}.{name}") or len(f"{group}.{name}") > LONGEST_NAME:
+                raise wrong(group, name, f"has a name that cannot be used; give small letters, digits and _, up to {LONGEST_NAME} with its group's")
             rows[f"{group}.{name}"] = row
     features, open_ids = {}, []
 
@@ -289,7 +292,7 @@ def _shared(own: tuple, parts: list, wrong) -> tuple:
 
 def _terms(follows: str, shape: Form, other, wrong) -> tuple:
     """What a sum of other features, "+ a - 2 b", is made of: (times, id) each."""
-    terms = re.findall(r"\s*([+-]?)\s*(?:(\d+(?:\.\d+)?)\s+)?([a-z_]+\.[a-z0-9_]+)\s*", follows)
+    terms = re.findall(r"\s*([+-]?)\s*(?:(\d+(?:\.\d+)?)\s+)?([a-z_][a-z0-9_]*\.[a-z0-9_]+)\s*", follows)
     if not terms or any(not sign for sign, _, _ in terms[1:]) or re.sub(r"\s", "", "".join("".join(t) for t in terms)) != re.sub(r"\s", "", follows):
         raise wrong(f"follows {follows!r}, which cannot be read; write features with + and - between them, such as \"case.bore - 2 case.shell_wall - crank.journal\"")
     for _, _, id in terms:

@@ -32,7 +32,7 @@ STAGES = {"received": "as received", "finished": "as finished", "assembly": "at 
 
 MOST_READINGS, MOST_DONE = 5000, 100
 MOST_TEXT, LONGEST_FILE, DEEPEST = 2_000_000, 6_000_000, 30  # characters of all texts together, of a file; how deep its parts stand in each other
-_LONGEST = {"id": 64, "name": 120, "engine": 40, "sheet": 8, "received": 600, "by": 60, "done": 400, "feature": 80, "place": engines.LONGEST_PLACE, "stage": 20, "text": 100, "why": 200,
+_LONGEST = {"id": 64, "name": 120, "engine": 40, "sheet": 8, "received": 600, "by": 60, "done": 400, "feature": engines.LONGEST_NAME, "place": engines.LONGEST_PLACE, "stage": 20, "text": 100, "why": 200,
             "part": 40, "gauge": 40, "of": 40}
 _JOB = ("format", "version", "id", "name", "engine", "received", "started", "by", "done", "readings")
 _KEYS = (*_JOB[:5], "sheet", *_JOB[5:8])  # their order in a file, but for the lists
@@ -42,7 +42,7 @@ _BESIDE = (*WARM, "of")  # only where something is told
 _UNSEEN = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\ud800-\udfff]")  # no page and no file can hold these
 _TIME = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}(T([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9](\.[0-9]{1,6})?)?(Z|[+-]([01][0-9]|2[0-3]):[0-5][0-9])?)?")
 _BARE = re.compile(r"[-−+±0-9.,/()eE\s]*")  # names no unit
-_ID, _SHEET, _FEATURE = re.compile("[A-Za-z0-9_-]+"), re.compile("[0-9a-f]{8}"), re.compile(r"[a-z_][a-z0-9_]*\.[a-z0-9_]+")
+_ID, _SHEET = re.compile("[A-Za-z0-9_-]+"), re.compile("[0-9a-f]{8}")
 
 
 class JobError(ValueError):
@@ -63,32 +63,25 @@ def add_reading(job: dict, feature: str, place: str, stage: str, text: str, at: 
     What replaces another reading says why; the same text by the same hand once more changes nothing. `part` and `gauge` are the
     temperatures of a warm reading, `of` the part's material.
     """
-    for what, value in (("feature", feature), ("place", place), ("stage", stage), ("text", text), ("by", by), ("why", why), ("part", part), ("gauge", gauge), ("of", of)):
+    told = {"feature": feature, "place": place, "stage": stage, "text": text, "by": by, "why": why, "part": part, "gauge": gauge, "of": of}
+    for what, value in told.items():
         _check_text(f"The reading's {what}", value, what)
+    told = {what: _tidy(value) if what not in ("feature", "place", "stage") else value for what, value in told.items()}
     where, on_sheet = _name(job, feature, place), _feature(job, feature)
-    if on_sheet is None and (sheet := sheet_of(job)):
-        near = get_close_matches(str(feature), sheet.features, 3)
-        raise JobError(f"{quoted(feature)} is no feature of {sheet.name}; " + (f"nearest are {', '.join(near)}." if near else "give one of its data sheet."))
-    if on_sheet is not None:
-        _check_place(on_sheet, place)
     if stage not in STAGES:
         raise JobError(f"{where}: {quoted(stage)} is no stage of a reading; give {', '.join(STAGES)}.")
+    if not any((r["feature"], r["place"]) == (feature, place) for r in job["readings"]):  # what is there can always be corrected
+        _check_feature(job, feature, place)
+    if told["text"]:
+        told["text"] = self_contained(told["text"], on_sheet.form.kind if on_sheet else None, where)
+    for part in WARM:
+        if told[part]:
+            told[part] = self_contained(told[part], TEMPERATURE, f"{where}, {WARM[part]}")
+    made = _reading(job, told | {"at": _minute(where, at)}, where)
     before = current(job).get((feature, place, stage))
-    text, why = _tidy(text), _tidy(why)
-    if not text:
-        if before is None:
-            raise JobError(f"{where} has no reading {STAGES[stage]} to take back; give a size with its unit.")
-        if not why:
-            raise JobError(f"{where}: {quoted(before['text'])} {STAGES[stage]} is taken back without a reason; give one.")
-    else:
-        text = self_contained(text, on_sheet.form.kind if on_sheet else None, where)
-    made = {"feature": feature, "place": place, "stage": stage, "text": text, "at": _minute(where, at), "by": _tidy(by), "why": why}
-    made |= {key: told for key, told in zip(_BESIDE, (_warmth(part, where), _warmth(gauge, where), _tidy(of))) if told}
-    if before and not why:
-        if all(made.get(key) == before.get(key) for key in ("text", "by", *_BESIDE)):
-            return job  # a second tap
-        raise JobError(f"{where} was read as {quoted(before['text'])} {STAGES[stage]} before; say why it is {quoted(text)} now, such as measured again.")
-    made = _reading(job, made, where)
+    if before and not made["why"] and all(made.get(key) == before.get(key) for key in ("text", "by", *_BESIDE)):
+        return job  # a second tap
+    _check_correction(before, made, where)
     if made["text"]:
         number(job, made)  # a temperature or material that cannot be used is told here
     if len(job["readings"]) >= MOST_READINGS:
@@ -236,10 +229,6 @@ def _decimals(text: str, kind: Kind) -> int:
     return decimals_for(kind.metric, min(len(written[1]), 9) if written else 0, entry.unit)
 
 
-def _warmth(text: str, where: str) -> str:
-    return self_contained(_tidy(text), TEMPERATURE, f"{where}, temperature") if text.strip() else ""
-
-
 def _marked(job: dict) -> dict:
     sheet = sheet_of(job) if isinstance(job["engine"], str) else None
     return {key: job[key] for key in job if key != "sheet"} | ({"sheet": sheet.mark} if sheet else {})
@@ -255,12 +244,27 @@ def _name(job: dict, feature: str, place: str) -> str:
     return f"{known.label if known else feature} {place}".strip()
 
 
-def _check_place(feature: "engines.Feature", place: str) -> None:
-    if place in feature.places or not place and not feature.places:
+def _check_feature(job: dict, id: str, place: str) -> None:
+    """Refuses what the engine's sheet does not know; anything goes where there is no sheet."""
+    sheet = sheet_of(job)
+    if sheet is None:
+        return
+    if id not in sheet.features:
+        near = get_close_matches(id, sheet.features, 3)
+        raise JobError(f"{quoted(id)} is no feature of {sheet.name}; " + (f"nearest are {', '.join(near)}." if near else "give one of its data sheet."))
+    feature = sheet.features[id]
+    if place in (feature.places or ("",)):
         return
     if not feature.places:
         raise JobError(f"{feature.label}: there is only one, and {quoted(place)} is no place of it; leave the place empty.")
     raise JobError(f"{feature.label}: {quoted(place) + ' is no place of it' if place else 'its place is not told'}; give one of {', '.join(feature.places)}.")
+
+
+def _check_correction(before: dict | None, made: dict, where: str) -> None:
+    if before is None and not made["text"]:
+        raise JobError(f"{where} has no reading {STAGES[made['stage']]} to take back; give a size with its unit.")
+    if before and not made["why"]:
+        raise JobError(f"{where} was read as {quoted(before['text'])} {STAGES[made['stage']]} before; say why it is {quoted(made['text'])} now, such as measured again.")
 
 
 def _tidy(text):
@@ -359,7 +363,7 @@ def _reading(job: dict, data, where: str) -> dict:
         if key != "at":
             _check_text(f"{where}, {key}", value, key)
     _check_time(where, data["at"])
-    if not _FEATURE.fullmatch(data["feature"]):
+    if not engines.FEATURE.fullmatch(data["feature"]):
         raise JobError(f"{where} is of {quoted(data['feature'])}, which is no feature; give one such as crank.main_journal.")
     if data["stage"] not in STAGES:
         raise JobError(f"{where} is at {quoted(data['stage'])}, which is no stage; give {', '.join(STAGES)}.")
@@ -369,7 +373,7 @@ def _reading(job: dict, data, where: str) -> dict:
         if kind is None or feature and not kind.metric.symbol:
             raise JobError(f"{where}: {quoted(data['text'])} is no size with its unit; give one such as {feature.form.kind.example if feature else '37.48 mm or 32 N·m'}.")
     if not data["text"] and not data["why"].strip():
-        raise JobError(f"{where} takes a size back without saying why.")
+        raise JobError(f"{where} is taken back without a reason; say why.")
     for key in WARM:
         if data.get(key):
             try:

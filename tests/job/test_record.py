@@ -49,11 +49,19 @@ def test_a_correction_says_why_and_the_history_stays():
     two = add_reading(one, *MAIN, "finished", "54.987 mm", AT, "JT", "gauge was warm")
     assert [r["text"] for r in history(two, *MAIN, "finished")] == ["54.989 mm", "54.987 mm"]
     assert current(two)[(*MAIN, "finished")]["text"] == "54.987 mm"
-    assert refused(add_reading, two, *MAIN, "finished", "", AT, "JT").endswith("taken back without a reason; give one.")
+    assert refused(add_reading, two, *MAIN, "finished", "", AT, "JT").endswith("is taken back without a reason; say why.")
     back = add_reading(two, *MAIN, "finished", "", AT, "JT", "was journal 3")
     assert current(back) == {} and len(history(back, *MAIN, "finished")) == 3
     assert "no reading as finished to take back" in refused(add_reading, back, *MAIN, "finished", "", AT, "JT", "again")
     assert current(add_reading(back, *MAIN, "finished", "54.990 mm", AT, "MK"))[(*MAIN, "finished")]["text"] == "54.990 mm"
+
+
+def test_what_the_sheet_no_longer_knows_can_still_be_corrected_and_taken_back():
+    old = load(dump(job(readings=[reading("crank.oil_groove", "", text="3 mm"), reading(place="left")])))
+    assert "no feature" in refused(add_reading, old, "crank.oil_hole", "", "finished", "3 mm", AT, "MK")
+    one = add_reading(old, "crank.oil_groove", "", "finished", "3.1 mm", AT, "MK", "measured again")
+    two = add_reading(one, "crank.main_journal", "left", "finished", "", AT, "MK", "it is number 2")
+    assert [r["text"] for r in current(two).values()] == ["3.1 mm"]
 
 
 def test_a_second_tap_adds_nothing():
@@ -256,7 +264,7 @@ HOSTILE = {
     with_(name="\ud800"): "U+D800", with_(id="../x"): "id", with_(id=""): "id", with_(engine="\n"): "engine is empty", with_(sheet="xyz"): "eight hexadecimal digits", with_(sheet=7): "is not a text", with_(sheet=""): "eight", with_(started="soon"): "has the time", with_(started=None): "has the time",
     with_(done="Ground"): "done is not a list", with_(done=[3]): "is not a text", with_(done=[""]): "is empty", with_(done=["x"] * 101): "101 lines", with_(done={}): "not a list",
     with_(readings={}): "not a list", with_(readings=[[]]): "Reading 1 is not a reading", with_(readings=[None]): "Reading 1 is not", with_(readings=[{}]): "Reading 1 is not whole: its feature is missing",
-    with_reading(text=54.987): "Reading 1, text is not a text", with_reading(text="54.987"): "no size with its unit", with_reading(text="54.9x87 mm"): "no size", with_reading(text=""): "without saying why",
+    with_reading(text=54.987): "Reading 1, text is not a text", with_reading(text="54.987"): "no size with its unit", with_reading(text="54.9x87 mm"): "no size", with_reading(text=""): "taken back without a reason",
     with_reading(text="x" * 101): "101 characters", with_reading(stage="made"): "no stage", with_reading(stage=None): "is not a text", with_reading(feature="main"): "no feature", with_reading(feature="<b>.x"): "no feature",
     with_reading(feature=["a"]): "is not a text", with_reading(place=2): "place is not a text", with_reading(at="now"): "has the time", with_reading(at=[]): "has the time", with_reading(extra=""): '"extra"',
     with_reading(part="hot"): "is not a number", with_reading(part="31"): "names no unit", with_reading(gauge=20): "is not a text", with_reading(of=None): "is not a text",

@@ -156,6 +156,36 @@ def test_what_follows_is_the_sum_of_its_parts_at_every_place_where_all_are_measu
         assert getattr(found[key], stage) is found[key].last
 
 
+NESTED = '''
+[engine]
+name = "N-1"
+about = "Two steps from its sizes."
+from = "invented"
+[case]
+housing = { label = "Housing", places = ["a", "b"], nominal = "60.000 mm", low = "59.990 mm", high = "60.010 mm" }
+wall = { label = "Wall", nominal = "2.000 mm", low = "1.995 mm", high = "2.005 mm" }
+bore = { label = "Bore, shells in", follows = "case.housing - 2 case.wall" }
+journal = { label = "Journal", places = ["a", "b"], nominal = "55.950 mm", low = "55.940 mm", high = "55.960 mm" }
+clearance = { label = "Clearance", follows = "case.bore - case.journal" }
+left = { label = "Left of the wall", follows = "case.clearance + case.wall" }
+'''
+
+
+def test_what_follows_from_what_follows_counts_each_reading_once(monkeypatch):
+    """By hand: clearance 60.002 − 2·2.001 − 55.948 = 0.052; clearance + wall = housing − wall − journal = 2.053, with one wall's doubt, not three."""
+    sheet = engine.load(NESTED)
+    monkeypatch.setattr(engine, "engine", lambda name: sheet)
+    read = [("case.housing", "b", "finished", "60.002 mm ± 3 µm"), ("case.wall", "", "finished", "2.001 mm ± 2 µm"), ("case.journal", "b", "finished", "55.948 mm ± 4 µm")]
+    found = rows(*read)
+    assert {key for key in found if found[key].derived} == {("case.bore", "b"), ("case.clearance", "b"), ("case.left", "b")}
+    for feature, size, doubt in (("bore", 56.000, 25 ** 0.5), ("clearance", 0.052, (9 + 16 + 16) ** 0.5), ("left", 2.053, (9 + 4 + 16) ** 0.5)):
+        row = found[f"case.{feature}", "b"]
+        assert float(row.value) * MM == pytest.approx(size, abs=1e-9) and row.U * 1e6 == pytest.approx(doubt, rel=1e-9)
+    direct = rows(*read, ("case.bore", "b", "finished", "56.004 mm"))["case.clearance", "b"]  # one that was read itself goes before its parts
+    assert float(direct.value) * MM == pytest.approx(56.004 - 55.948)
+    assert ("case.clearance", "b") not in rows(*read[:1], read[2])
+
+
 def test_of_each_part_the_reading_of_the_stage_counts_else_the_one_before():
     received = [(*p[:2], "received", t) for p, t in zip(PARTS, ("65.016 mm", "4.960 mm", "54.970 mm"))]
     found = rows(*received, (*PARTS[2][:2], "finished", "54.740 mm"), (*PARTS[1][:2], "finished", "5.097 mm"), (*PARTS[0][:2], "assembly", "65.020 mm"))[CLEARANCE]
