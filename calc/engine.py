@@ -31,7 +31,7 @@ import re
 import tomllib
 from dataclasses import dataclass, replace
 from difflib import get_close_matches
-from functools import cache, cached_property
+from functools import cache
 from zlib import crc32
 
 from calc.quantity import KINDS, EntryError, quantity, to_unit
@@ -105,10 +105,11 @@ class Engine:
     about: str
     features: dict[str, Feature]
 
-    @cached_property
-    def mark(self) -> str:
-        """Eight hexadecimal digits (CRC-32) that change with any size, limit or place of the sheet, and not with its words."""
-        told = [(f.id, f.form.kind.name, f.nominal, f.low, f.high, f.wear, [step.offset for step in f.steps], f.places, f.terms) for f in self.features.values()]
+    def mark(self, ids: set) -> str:
+        """Eight hexadecimal digits (CRC-32) that change with any size, limit or place of these features and of what follows from them
+        alone; not with words, nor with what else stands on the sheet."""
+        told = [(f.id, f.form.kind.name, f.nominal, f.low, f.high, f.wear, [step.offset for step in f.steps], f.places, f.terms)
+                for f in self.features.values() if f.id in ids or f.terms and ids.issuperset(id for _, id in f.terms)]
         return f"{crc32(repr(told).encode()):08x}"
 
     def feature(self, id: str) -> Feature:

@@ -8,7 +8,7 @@
 A reading is a text that names its unit, as it was typed: values are read from it, so whatever carries the text carries the size to the
 last bit. A warm one tells the temperatures of part and gauge and the material beside it (part, gauge, of). Readings are only ever
 added: of those with the same feature, place and stage the last one counts, the others are its history. One with an empty text takes
-back what was read. `sheet` marks the engine's data sheet as it was at the last reading, so that other limits since then are noticed.
+back what was read. `sheet` marks the limits of these features as they were at the last reading, so that other ones since then are noticed.
 
 No function changes the job that it is given. What cannot be used raises `JobError`, one sentence.
 """
@@ -53,8 +53,8 @@ class JobError(ValueError):
 
 def new(id: str, name: str, engine: str, received: str, at: str, by: str = "") -> dict:
     """A job without readings. `id` is the caller's, random; `at` an ISO 8601 time, kept to the minute; `by` whose shop."""
-    return checked(_marked({"format": FORMAT, "version": VERSION, "id": id, "name": _tidy(name), "engine": _tidy(engine), "received": _tidy(received),
-                            "started": _minute("The job's start", at), "by": _tidy(by), "done": [], "readings": []}))
+    return checked({"format": FORMAT, "version": VERSION, "id": id, "name": _tidy(name), "engine": _tidy(engine), "received": _tidy(received),
+                    "started": _minute("The job's start", at), "by": _tidy(by), "done": [], "readings": []})
 
 
 def add_reading(job: dict, feature: str, place: str, stage: str, text: str, at: str, by: str, why: str = "", *, part: str = "", gauge: str = "", of: str = "") -> dict:
@@ -138,9 +138,9 @@ def sheet_of(job: dict) -> "engines.Engine | None":
 
 
 def sheet_changed(job: dict) -> bool:
-    """Has the engine's data sheet other sizes, limits or places than at the job's last reading? What was right then may not be so now."""
+    """Has the engine's data sheet other limits for what was read than at the last reading? What was right then may not be so now."""
     sheet = sheet_of(job)
-    return bool(sheet and "sheet" in job and job["sheet"] != sheet.mark)
+    return bool(sheet and "sheet" in job and job["sheet"] != _mark(sheet, job))
 
 
 def number(job: dict, reading: dict) -> tuple[Number, float]:
@@ -230,8 +230,12 @@ def _decimals(text: str, kind: Kind) -> int:
 
 
 def _marked(job: dict) -> dict:
-    sheet = sheet_of(job) if isinstance(job["engine"], str) else None
-    return {key: job[key] for key in job if key != "sheet"} | ({"sheet": sheet.mark} if sheet else {})
+    sheet = sheet_of(job)
+    return {key: job[key] for key in job if key != "sheet"} | ({"sheet": _mark(sheet, job)} if sheet and job["readings"] else {})
+
+
+def _mark(sheet: "engines.Engine", job: dict) -> str:
+    return sheet.mark({reading["feature"] for reading in job["readings"]})
 
 
 def _feature(job: dict, id: str) -> "engines.Feature | None":

@@ -152,6 +152,7 @@ def _judged(feature: Feature, stage, reading, readings, value, U, untold, scale)
         made = worn
 
     alone = reading is not None  # else parts that run together
+    used = not alone and any(r["stage"] == "received" for r in readings)
 
     def told(state, words, do):
         return Judged(stage, reading, readings, value, U, untold, step, state, as_text(words), as_text(do))
@@ -167,8 +168,8 @@ def _judged(feature: Feature, stage, reading, readings, value, U, untold, scale)
                         "Use it again." if alone else "They may run together again.")
         words = "Within limits" + ("" if step == STANDARD else f" for {step.name}")
         return told("pass", say(words + ", by {m}", m=size) if margin else words + ", on the limit itself",
-                    "Carry on." if stage == "assembly" else "Ready to fit." if alone else "They go together.")
-    if stage != "received" and made != worn and any(r["stage"] == "received" for r in readings) and _decide(float(value), U, worn, scale)[0] == "in":
+                    "Carry on." if stage == "assembly" else "Ready to fit." if alone else "They go together, one of them as it was received." if used else "They go together.")
+    if stage != "received" and made != worn and used and _decide(float(value), U, worn, scale)[0] == "in":
         return told("attention", "Past its limit as made, within the wear limit", "A used part is in it. It may run; tell whoever owns the engine that little is left.")
     if decision == "cannot tell":
         sure, share = unsure

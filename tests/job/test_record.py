@@ -33,8 +33,8 @@ def refused(call, *arguments, **named) -> str:
 
 def test_a_job_starts_empty_and_readings_are_added_to_a_copy():
     started = new("k3J9", " Orchard frost fan ", "TS-16", "crank", "2026-11-25T09:12:41.123+01:00", "Tern Street Engine Works")
-    assert started == {"format": "sizebook-job", "version": 1, "id": "k3J9", "name": "Orchard frost fan", "engine": "TS-16", "sheet": engine.demo().mark,
-                       "received": "crank", "started": "2026-11-25T09:12+01:00", "by": "Tern Street Engine Works", "done": [], "readings": []}
+    assert started == {"format": "sizebook-job", "version": 1, "id": "k3J9", "name": "Orchard frost fan", "engine": "TS-16", "received": "crank",
+                       "started": "2026-11-25T09:12+01:00", "by": "Tern Street Engine Works", "done": [], "readings": []}
     kept = copy.deepcopy(started)
     one = add_reading(started, *MAIN, "received", "54.961 mm ± 0.004 mm", "2026-11-25T09:30:59Z", "MK")
     assert started == kept
@@ -161,16 +161,22 @@ def test_thousands_of_readings_are_kept_and_then_no_more():
 
 # --- looking
 
-def test_a_sheet_with_other_limits_than_at_the_last_reading_is_noticed(monkeypatch):
-    before, kept = add_reading(job(), *MAIN, "finished", "54.987 mm", AT, "MK"), load(dump(unmarked()))
-    assert not record.sheet_changed(before) and not record.sheet_changed(kept)
+def test_other_limits_of_what_was_read_than_at_the_last_reading_are_noticed(monkeypatch):
+    before = add_reading(job(), *MAIN, "finished", "54.987 mm", AT, "MK")
+    for id in ("crankcase.main_housing", "crankcase.main_shell_wall"):
+        before = add_reading(before, id, "2", "finished", engine.demo().feature(id).text, AT, "MK")
     sheet = engine.demo()
-    other = engine.Engine(sheet.name, sheet.about, {**sheet.features, MAIN[0]: replace(sheet.features[MAIN[0]], low=0.054980)})
-    words = engine.Engine(sheet.name, "Said otherwise", {**sheet.features, MAIN[0]: replace(sheet.features[MAIN[0]], label="Journal")})
-    assert other.mark != sheet.mark == words.mark
-    monkeypatch.setattr(engine, "engine", lambda name: other)
-    assert record.sheet_changed(before) and not record.sheet_changed(kept)  # of one that was never marked nothing is known
-    assert not record.sheet_changed(add_reading(before, "crank.main_journal", "1", "finished", "54.987 mm", AT, "MK"))
+
+    def noticed(**changed):
+        """... where these features of the sheet have changed since."""
+        features = {id: replace(f, **changed.get(id.replace(".", "_"), {})) for id, f in sheet.features.items()}
+        monkeypatch.setattr(engine, "engine", lambda name: engine.Engine(sheet.name, "Said otherwise", features))
+        return record.sheet_changed(before)
+    assert not noticed() and not noticed(crank_main_journal={"label": "Journal"}, cam_journal={"low": 0.02})  # words, and what was not read
+    assert noticed(crank_main_journal={"low": 0.054980}) and noticed(crank_main_journal={"places": ("1", "2")}) and noticed(crankcase_main_clearance={"wear": 0.0002})
+    assert not record.sheet_changed({key: value for key, value in before.items() if key != "sheet"})  # of one that was never marked nothing is known
+    again = add_reading(before, "crank.main_journal", "1", "finished", "54.987 mm", AT, "MK")
+    assert not record.sheet_changed(again) and again["sheet"] != before["sheet"]
 
 
 def test_readings_stand_in_the_order_of_the_sheet_and_what_it_does_not_know_stands_last():
@@ -183,7 +189,8 @@ def test_readings_stand_in_the_order_of_the_sheet_and_what_it_does_not_know_stan
 
 def test_a_job_of_an_engine_without_a_sheet_is_kept_and_takes_readings():
     strange = change(job(), engine="ZZ-9")
-    assert "sheet" not in strange and change(strange, engine="TS-16")["sheet"] == engine.demo().mark
+    read = add_reading(job(), *MAIN, "finished", "54.987 mm", AT, "MK")
+    assert "sheet" not in change(read, engine="ZZ-9") and change(change(read, engine="ZZ-9"), engine="TS-16") == read
     one = add_reading(strange, "gearbox.pinion_depth", "left", "finished", "12.34 mm", AT, "MK")
     assert load(dump(one)) == one and list(current(one)) == [("gearbox.pinion_depth", "left", "finished")]
     value, u = number(one, one["readings"][0])

@@ -198,6 +198,8 @@ def test_of_each_part_the_reading_of_the_stage_counts_else_the_one_before():
 def test_a_used_part_may_leave_a_clearance_between_its_limits_as_made_and_worn():
     found = rows(*PARTS[:2], ("crank.main_journal", "2", "received", "54.962 mm"))[CLEARANCE]  # 0.108 mm: as made up to 0.098, worn at 0.150
     assert (found.state, found.words.plain()) == ("attention", "Past its limit as made, within the wear limit")
+    near = rows(*PARTS[:2], ("crank.main_journal", "2", "received", "54.990 mm"))[CLEARANCE]
+    assert (near.state, near.do.plain()) == ("pass", "They go together, one of them as it was received.")
     machined = rows(*PARTS[:2], ("crank.main_journal", "2", "finished", "54.962 mm"))[CLEARANCE]
     assert machined.state == "fail" and "change one of them" in machined.do.plain()
     worn = rows(*PARTS[:2], ("crank.main_journal", "2", "received", "54.915 mm"))[CLEARANCE]
