@@ -194,8 +194,7 @@ def _remedy(feature: Feature, stage: str, value: float, step: Step, upwards: boo
     if stage == "finished":
         return "Do not fit it. Measure once more to rule out a slip, then rework it, or make it to the next size."
     if worn_out:
-        cut = (s for s in feature.steps if (s.offset > step.offset) == upwards and (s.offset > 0) == upwards and _metal_left(feature.at(s), value, upwards))
-        after = next(cut, None)
+        after = next((s for s in feature.steps if s != step and (s.offset > step.offset) == upwards and (s.offset > 0) == upwards), None)
         return f"Re-machine it to {after.name}, or replace it." if after else "Replace it, or re-machine it as its page says."
     if feature.wear is not None:
         return "Wear alone does not do this: measure once more, and find out what was done to it."
@@ -247,11 +246,6 @@ def _far_off(feature: Feature, value: float) -> bool:
     limits = [x for x in (feature.low, feature.high, feature.wear) if x is not None]
     tenth = abs(feature.nominal) / 10
     return all(abs(x - feature.nominal) < tenth for x in limits) and all(abs(value - feature.nominal - step.offset) > tenth for step in (STANDARD, *feature.steps))
-
-
-def _metal_left(made: Feature, value: float, upwards: bool) -> bool:
-    """Can what was read still be machined to that size?"""
-    return value < (made.nominal if made.high is None else made.high) if upwards else value > (made.nominal if made.low is None else made.low)
 
 
 def limits_in_words(feature: Feature, low: float | None, high: float | None) -> Text:
