@@ -7,7 +7,7 @@ from calc.engine import Feature
 from calc.job.parts import groups
 from calc.job.record import JobError, current, number, sheet_of
 from calc.job.verdicts import judge
-from calc.quantity import to_unit
+from calc.quantity import read, to_unit
 from calc.result import Text, as_text, say
 from calc.conformance import COVERAGE
 from calc.standards.threads import THREADS
@@ -60,12 +60,13 @@ class _View:
     def text(self, id: str, place: str = "") -> str:
         """The reading that counts as an entry for a calculator, "" where there is none."""
         reading = next((self.now[id, place, stage] for stage in _STAGES if (id, place, stage) in self.now), None)
+        if reading is None:
+            return ""
         try:
-            value, u = number(self.job, reading) if reading else (None, 0.0)
+            value, u = number(self.job, reading)
         except JobError:
             return ""  # the sheet says what is wrong with it
-        warm = reading and {"part", "gauge"} & set(reading)
-        return "" if value is None else _entry(float(value), COVERAGE * u, value.form) if warm else reading["text"]
+        return _entry(float(value), COVERAGE * u, value.form) if {"part", "gauge"} & set(reading) else reading["text"]  # a warm one at 20 °C
 
     def limits(self, id: str) -> dict:
         """Lower and upper limit of a feature, as entries."""
@@ -262,22 +263,20 @@ def _deck(view):
         return None
     def chain(place):
         return [(view.text(id, place if view.feature(id).places else ""), way) for id, way in _CHAIN]
-    row = view.worst("crankcase.deck_height")
-    place = row.place if row and all(view.feature(id) for id, _ in _CHAIN) and all(text for text, _ in chain(row.place)) else None
-    state, said = view.judged("crankcase.deck_height")
-    do = as_text("Each cylinder with its shims held down, piston at the top: crown below the cylinder's face. Both of a pair alike.")
-    features = ("crankcase.deck_height", *(id for id, _ in _CHAIN))
-    if place is None:
-        return view.verdict("Deck height", "It sets the compression, and keeps piston and head apart.", do.template, "crankcase.deck_height", *features[1:])
+    title, why = "Deck height", "It sets the compression, and keeps piston and head apart."
+    do = "Each cylinder with its shims held down, piston at the top: crown below the cylinder's face. Both of a pair alike."
+    features, row = tuple(id for id, _ in _CHAIN), view.worst(deck.id)
+    place = row.place if row else ""
+    chain = [(view.text(id, place if feature.places else ""), feature, way) for id, way in _CHAIN if (feature := view.feature(id))]
+    if row is None or len(chain) < len(_CHAIN) or not all(text for text, *_ in chain):
+        return view.verdict(title, why, do, deck.id, *features)
     rows = []
-    for text, way in chain(place):
-        size, _, doubt = text.partition("±")
-        doubt = doubt.strip() or "0"
-        unit = size.strip().rpartition(" ")[2]
-        doubt = doubt if doubt == "0" or re.search(r"[^\d.,\s]", doubt) else f"{doubt} {unit}"
-        rows.append([size.strip(), doubt, doubt, way])
-    return Check("Deck height", "It sets the compression, and keeps piston and head apart.", do, deck.tool or "a depth gauge", "stack-up",
-                 {"chain": _grid(rows)} | view.limits("crankcase.deck_height"), (), features, state, said, place)
+    for text, feature, way in chain:
+        entry = read(text, feature.form.kind)
+        doubt = _entry(entry.doubt or 0, 0, feature.form)
+        rows.append([_entry(entry.value, 0, feature.form), doubt, doubt, way])
+    state, said = view.judged(deck.id)
+    return Check(title, why, as_text(do), deck.tool or "a depth gauge", "stack-up", {"chain": _grid(rows)} | view.limits(deck.id), (), (deck.id, *features), state, said, place)
 
 
 def _leak(view):

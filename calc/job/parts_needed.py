@@ -134,8 +134,9 @@ def _fitted(sizes: _Sizes, fit: _Fit) -> list[Part]:
             continue  # not of this kind (an exhaust guide takes no intake valve), or at hand and measured
         value, u, stage = sizes.best(fit.by, place)
         fits = [(step, decision) for step in (STANDARD, *by.steps) if (decision := _decision(float(value), u, *_limits(by.at(step), stage))) != "out"]
-        state = "fail" if not fits else "pass" if fits[0][1] == "in" else "unsure"
-        step = None if not fits else fits[0][0] if len(fits) == 1 or state == "pass" else tuple(step for step, _ in fits)
+        sure = next((step for step, decision in fits if decision == "in"), None)
+        state = "pass" if sure else "unsure" if fits else "fail"
+        step = sure or (fits[0][0] if len(fits) == 1 else tuple(step for step, _ in fits))
         found[place] = (step, state, value, u, stage)
     rows = []
     machined = [place for place, (step, state, *_, stage) in found.items() if state == "fail" and stage == "received"]

@@ -55,7 +55,7 @@ def page(job: dict, codes: tuple | None = None, draw_code=None, *, system: str =
     if system not in SYSTEMS or paper not in PAPERS:
         raise ValueError(f"{system} and {paper}: give metric or inch, A4 or Letter")
     head = el("head", Html('<meta charset="utf-8">'), Html('<meta name="viewport" content="width=device-width, initial-scale=1">'),
-              el("title", f"Size sheet: {job['name']}"), el("style", Html(css() + f"@page {{ size: {paper}; }}\n@page sheet {{ size: {paper}; }}\n")))
+              el("title", f"Size sheet: {job['name']}"), el("style", Html(css() + f"\n@page sheet {{ size: {paper}; }}\n")))
     return "<!DOCTYPE html>\n" + el("html", head, el("body", sheet(job, codes, draw_code)), lang="en", data_units=system) + "\n"
 
 
@@ -99,7 +99,7 @@ def _sizes(job, rows, engine, stages) -> Html:
         alike, known = list(alike), engine.features.get(feature) if engine else None
         bodies.append(el("tbody", el("tr", el("th", el("b", alike[0].label), " ", _limits(job, known, alike), colspan=2 + 2 * len(stages), scope="rowgroup"), class_="of"),
                          *(_row(job, known, row, stages) for row in alike)))
-    return el("div", el("table", el("thead", head), *bodies), class_="sheet-sizes" + (" wide" if wide else ""))
+    return el("div", el("table", el("thead", head), *bodies), class_="sheet-sizes" + (" wide" if wide else ""), tabindex="0", role="group", aria_label="Sizes")
 
 
 def _limits(job, feature, rows) -> Html | str:

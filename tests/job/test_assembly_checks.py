@@ -80,6 +80,27 @@ def test_a_limit_on_one_side_stays_on_one_side():
     assert evaluate(find("reading-verdict"), runout.entries)["margin"] * 1000 == pytest.approx(0.10)
 
 
+def test_the_nearest_limit_may_be_the_lower_one():
+    sizes = [("crankcase.main_housing", p, "finished", "65.010 mm") for p in "12"] + [("crankcase.main_shell_wall", p, "finished", "4.972 mm") for p in "12"]
+    mains = by_title(checks(*sizes, ("crank.main_journal", "1", "finished", "54.990 mm"), ("crank.main_journal", "2", "finished", "55.000 mm")), "Main bearing clearance")
+    assert (mains.place, mains.entries["reading"], mains.open) == ("2", "0.066 mm", ("doubt",))  # by hand: 0.066 and 0.076 of 0.048 to 0.098
+
+
+def test_rods_are_weighed_by_whoever_can():
+    def weights(**grams):
+        return [(f"rod.{name}", place, "finished", f"{g} g") for name, all in grams.items() for place, g in zip("1234", all)]
+    rods = by_title(checks(*weights(big_end_mass=(400, 401, 399), small_end_mass=(160, 161, 160, 160), mass=(560,))), "Rods of one weight")
+    assert rods.entries == {"weights": "400 g; 160 g; 560 g | 401 g; 161 g;  | 399 g; 160 g;  | "}  # the fourth's big end was not weighed
+    result = evaluate(find("rod-weights"), rods.entries)
+    assert "Rods of one weight" not in [check.title for check in checks(*weights(big_end_mass=(400,), small_end_mass=(160, 160)))]
+    assert result.verdict.state and (rods.state, rods.said.plain()) == ("pass", "8 of 8 in order")
+
+
+def test_a_rod_of_which_half_is_read_is_left_to_read():
+    rods = by_title(checks(("rod.bend", "3", "finished", "0.02 mm")), "Rods straight")
+    assert rods.entries == {"bend_new": "0.03 mm", "bend_worn": "0.05 mm", "twist_new": "0.05 mm", "twist_worn": "0.08 mm"} and "bend_left" in rods.open and rods.place == ""
+
+
 def test_rods_straight_takes_the_readings_over_100_mm():
     rods = by_title(checks(("rod.bend", "3", "finished", "0.02 mm"), ("rod.twist", "3", "finished", "0.03 mm")), "Rods straight")
     result = evaluate(find("rod-align"), rods.entries)
@@ -97,6 +118,10 @@ def test_deck_height_is_the_chain_of_the_parts():
     result = evaluate(find("stack-up"), found.entries)
     assert found.place == "1" and result["gap"] * 1000 == pytest.approx(101.70 + 110 - 34.5 - 137 - 39)
     assert by_title(checks(received="case, rods"), "Deck height").calculator == "reading-verdict"
+    assert "Deck height" not in titles(received="case") and "Deck height" not in titles(received="rods, pistons")
+    doubtful = [told if told[0] != "crankcase.seat_height" else (*told[:3], "101.70 mm ± 20 µm") for told in nominal("crankcase", "cylinder", "crank", "rod", "piston")]
+    result = evaluate(find("stack-up"), by_title(checks(*doubtful), "Deck height").entries)
+    assert [result[name] * 1000 for name in ("least_gap", "greatest_gap")] == pytest.approx([1.18, 1.22])
 
 
 def test_a_warm_reading_is_filled_in_at_20_degrees():

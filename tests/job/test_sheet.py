@@ -110,6 +110,8 @@ def test_what_was_done_is_to_be_ordered_checked_and_was_not_checked():
     for feature, places in missing:
         assert re.sub(", (intake|exhaust)$", "", feature.label) in words
     assert "Seat pocket bore, intake and exhaust;" in words
+    shells, _, insert = [item for item in part(root, "sheet-words").iter("li") if markup.words(item).startswith(("Main bearing", "Rod bearing", "Thread insert"))][-3:]
+    assert shells.find(".//svg") is None and insert.find(".//svg") is not None, "what is not simply to be ordered is marked"
     titles = [markup.words(item.find("b")) for item in part(root, "sheet-checks")]
     assert titles[0] == "Every passage clean." and titles[-1] == "Turned through by hand." and "On this sheet: 8 of 8 in order." in words
     some = told(part(body(job(received="crank", readings=[reading("crank.main_journal", "1")])), "sheet-words"))
@@ -136,6 +138,10 @@ def test_three_stages_stand_side_by_side():
     made = add_reading(orchard(), "crank.end_float", "", "assembly", "0.11 mm ± 0.01 mm", "2026-12-01T10:00+01:00", "JP")
     rows = table(body(made))
     assert rows[0] == ["Place", "As received ±", "As finished ±", "At assembly ±", "Verdict"] and ["–", "", "", "", "", "0.11", "± 0.01", "In order"] in rows
+    for each, wide in ((made, True), (orchard(), False)):
+        sizes = part(body(each), "sheet-sizes")
+        assert ("wide" in sizes.get("class").split()) == wide, "three stages do not fit half a page"
+        assert len({sum(int(cell.get("colspan", 1)) for cell in row) for row in sizes.iter("tr")}) == 1, "every row is as wide as the table"
 
 
 # --- Codes ---------------------------------------------------------------------------------------
