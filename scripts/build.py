@@ -51,7 +51,6 @@ def _build_anew(site_dir: Path, build_id: str) -> None:
         check_pages(fresh)
         name_parts(fresh)
         rank_calculators(fresh, _wanted_words())
-        shutil.copyfile(ROOT / "calc/job/sheet.css", fresh / "assets/css/sheet.css")  # a sheet that stands alone carries the same
         mend_search(fresh)
         _runtime(fresh)
         (fresh / BUILT_FROM).write_text(build_id)

@@ -37,7 +37,7 @@ _SHAPES = {
 
 
 def css() -> str:
-    """The sheet's style; the site's assets/css/sheet.css is this same file."""
+    """The sheet's style, the same for one that stands alone and one on a page of the site, which puts it in beside the sheet."""
     return _data("sheet.css")
 
 
@@ -70,6 +70,8 @@ def _head(job, engine) -> Html:
     else:
         told = {feature.source for feature in engine.features.values()}
         warning = ("Invented limits. " if "invented" in told else f"Limits from {', '.join(sorted(told))}. ") + engine.about
+        if sheet_changed(job):
+            warning += " Its limits were changed since the last reading: the verdicts here are by the new ones."
         if sheet_changed(job):
             warning += " The data sheet has changed since the last of these sizes was read: they are judged by its present limits."
     return el("header", el("div", el("p", "Size sheet", class_="sheet-kind"), el("h1", job["name"])),

@@ -34,6 +34,12 @@ def text(pdf, n=0) -> str:
     return " ".join(pdf[n].get_textpage().get_text_range().split())
 
 
+def lines(pdf) -> list:
+    """Where each piece of text stands on the first page, in whole points."""
+    page = pdf[0].get_textpage()
+    return [tuple(round(x) for x in page.get_rect(n)) for n in range(page.count_rects())]
+
+
 @pytest.mark.parametrize("system", sheet.SYSTEMS)
 @pytest.mark.parametrize("size", sheet.PAPERS)
 def test_an_ordinary_job_is_one_page(paper, size, system):
@@ -46,6 +52,29 @@ def test_an_ordinary_job_is_one_page(paper, size, system):
             assert told["text"].split()[0] in words
     for last in ("Orchard frost fan", "Turned through by hand", "Take care", "Signature"):
         assert last in words
+
+
+ORDINARY = {  # received, sizes as finished: 35 to 40 readings each
+    "heads": ("two heads with valves and springs", "head.seat_pocket_intake head.seat_ring_outside_intake head.seat_pocket_exhaust head.seat_ring_outside_exhaust guide.bore "
+              "valve.stem_intake valve.stem_exhaust head.stem_height"),
+    "crank": ("crank, rods, case, shells", "crank.main_journal crank.rod_journal rod.big_end_bore rod.shell_wall rod.bush_bore rod.centre_distance crankcase.main_housing "
+              "crankcase.main_shell_wall crank.end_float crank.bow rod.width crank.rod_journal_length"),
+    "cylinders": ("cylinders and pistons", "cylinder.bore piston.diameter piston.ring_gap piston.pin piston.pin_bore cylinder.length piston.compression_height piston.groove piston.ring_width"),
+    "whole engine": ("heads, rods, crank, case, cylinders, pistons, cam, lifters, flywheel", "crank.main_journal crank.rod_journal rod.big_end_bore crankcase.main_housing cylinder.bore "
+                     "piston.diameter head.stem_height chamber.volume crank.end_float"),
+}
+
+
+def ordinary(received, ids):
+    sizes = [(f, place) for f in (demo().features[id] for id in ids.split()) for place in f.places or ("",)]
+    return job(received=received, done=["Machined to the sizes below, cleaned and oiled", "Gauges set in the shop's rings"], readings=[
+        reading(f.id, place, "finished", f.text + (" ± 0.003 mm" if f.text.endswith(" mm") else ""), f"2026-11-{16 + n % 8}T1{n % 10}:{10 + n % 49}+01:00", ("MK", "RB")[n % 2]) for n, (f, place) in enumerate(sizes)])
+
+
+@pytest.mark.parametrize("size", sheet.PAPERS)
+@pytest.mark.parametrize("received, ids", ORDINARY.values(), ids=ORDINARY.keys())
+def test_so_are_other_ordinary_jobs(paper, size, received, ids):
+    assert len(paper(ordinary(received, ids), size)) == 1
 
 
 @pytest.mark.parametrize("size", sheet.PAPERS)
@@ -93,6 +122,21 @@ def test_several_codes_are_read_back(paper):
     assert len(found) > 1 and sorted(found) == sorted(links(made, BASE))
 
 
+def test_inside_a_page_of_the_site_it_prints_alike(browser, server, paper):
+    pdf = paper(orchard(), "Letter")
+    page = browser.new_page()
+    page.goto(f"{server}about/")
+    page.evaluate("""([style, body]) => {
+        document.head.append(Object.assign(document.createElement("style"), { textContent: style }))
+        document.querySelector("article").innerHTML = body
+    }""", [sheet.css(), sheet.sheet(orchard(), links(orchard(), BASE), draw)])
+    there = pypdfium2.PdfDocument(page.pdf(prefer_css_page_size=True, format="Letter"))
+    page.close()
+    assert len(there) == 1 and text(there) == text(pdf)
+    down = [tuple(b - a for a, b in zip(*both)) for both in zip(lines(there), lines(pdf), strict=True)]
+    assert all(abs(left) <= 1 and abs(right) <= 1 and 0 <= low <= 6 for left, low, right, _ in down), "each piece of text, 2 mm lower at most"
+
+
 def test_a_large_job_says_which_page_of_how_many(paper):
     made = job(readings=[reading(f.id, place, "finished", f.text) for f in demo().features.values() if not f.follows for place in f.places or ("",)])
     pdf = paper(made, "A4", codes=False)
@@ -101,7 +145,3 @@ def test_a_large_job_says_which_page_of_how_many(paper):
         assert f"page {n + 1} of {len(pdf)}" in text(pdf, n)
         if re.search(r"\bIn order\b", text(pdf, n)) and "Check before closing" not in text(pdf, n):
             assert "Place As finished ± Verdict" in text(pdf, n), "the head stands on every page of the table"
-
-
-def test_the_site_has_the_same_style(site):
-    assert (site / "assets/css/sheet.css").read_text(encoding="utf-8") == sheet.css()

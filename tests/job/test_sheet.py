@@ -125,6 +125,7 @@ def test_the_head_says_whose_job_and_whose_limits():
                   "Invented limits. TS-16, an invented"):
         assert words in head
     assert "nothing yet" in told(body(job()).find(".//header"))
+    assert "limits were changed" not in head and "Its limits were changed since the last reading" in told(body({**orchard(), "sheet": "00000000"}).find(".//header"))
 
 
 def test_an_engine_without_a_sheet_here_is_printed_unjudged():
