@@ -15,7 +15,7 @@ from calc.engine import STANDARD, Feature
 from calc.job.assembly_checks import assembly_checks
 from calc.job.parts import groups, not_checked
 from calc.job.parts_needed import parts_needed
-from calc.job.record import current, history, sheet_changed, sheet_of
+from calc.job.record import current, sheet_changed, sheet_of
 from calc.job.verdicts import judge
 from calc.page.html import Html, both, children, el
 from calc.quantity import read, to_unit, write
@@ -44,9 +44,9 @@ def css() -> str:
 def sheet(job: dict, codes: tuple | None = None, draw_code=None) -> Html:
     """The sheet's body. `codes` are the links that carry the job (calc.job.codes.links): None where there is no address to open, empty
     where the job is too large for them. `draw_code(link)` gives one as SVG, or None where it cannot."""
-    rows, engine = judge(job), sheet_of(job)
+    rows, engine, corrected = judge(job), sheet_of(job), _corrected(job)
     stages = [stage for stage in STAGES if any(key[2] == stage for key in current(job))] or ["received", "finished"]
-    return el("article", _head(job, engine), _sizes(job, rows, engine, stages), _notes(job, rows),
+    return el("article", _head(job, engine), _sizes(rows, engine, stages, corrected), _notes(job, rows, engine, corrected),
               el("div", _done(job), _checks(job), _order(job), _missing(job, engine), class_="sheet-words"), _foot(job, codes, draw_code), class_="sheet")
 
 
@@ -93,18 +93,18 @@ def _read_by(job) -> tuple[str, str]:
 
 # --- The sizes -------------------------------------------------------------------------------
 
-def _sizes(job, rows, engine, stages) -> Html:
+def _sizes(rows, engine, stages, corrected) -> Html:
     """Each size with its limits as a head, and under it a line for each place."""
     head = el("tr", el("th", "Place", scope="col"), *(el("th", STAGES[stage], " ±", scope="col", colspan="2", class_="n") for stage in stages), el("th", "Verdict", scope="col"))
     bodies, wide = [], len(stages) > 2
     for feature, alike in groupby(rows, key=lambda row: row.feature):
         alike, known = list(alike), engine.features.get(feature) if engine else None
-        bodies.append(el("tbody", el("tr", el("th", el("b", alike[0].label), " ", _limits(job, known, alike), colspan=2 + 2 * len(stages), scope="rowgroup"), class_="of"),
-                         *(_row(job, known, row, stages) for row in alike)))
+        bodies.append(el("tbody", el("tr", el("th", el("b", alike[0].label), " ", _limits(known, alike), colspan=2 + 2 * len(stages), scope="rowgroup"), class_="of"),
+                         *(_row(known, row, stages, corrected) for row in alike)))
     return el("div", el("table", el("thead", head), *bodies), class_="sheet-sizes" + (" wide" if wide else ""), tabindex="0", role="group", aria_label="Sizes")
 
 
-def _limits(job, feature, rows) -> Html | str:
+def _limits(feature, rows) -> Html | str:
     """What the size is judged by: the limits of the size that it was finished to, and the wear limit that it was received with."""
     if feature is None:
         return "not on a data sheet here"
@@ -131,18 +131,18 @@ def _span(feature: Feature, step) -> Html | str:
     return children(words, both(*(shape.write(limit, s) for s in SYSTEMS)), name)
 
 
-def _row(job, feature, row, stages) -> Html:
-    return el("tr", el("td", row.place or "\u2013", class_="place"), *(_judged(job, feature, getattr(row, stage)) for stage in stages), el("td", _verdict(row), class_="verdict"),
+def _row(feature, row, stages, corrected) -> Html:
+    return el("tr", el("td", row.place or "\u2013", class_="place"), *(_judged(feature, getattr(row, stage), corrected) for stage in stages), el("td", _verdict(row), class_="verdict"),
               class_=f"is-{row.state or 'none'}")
 
 
-def _judged(job, feature, judged) -> Html:
+def _judged(feature, judged, corrected) -> Html:
     """Size and doubt as two cells, digit for digit as they were typed where the unit is the reader's."""
     if judged is None:
         return children(el("td", class_="n"), el("td", class_="pm"))
     reading = judged.reading
     warm = bool(reading) and bool({"part", "gauge"} & set(reading))
-    marks = (CORRECTED if reading and len(history(job, reading["feature"], reading["place"], reading["stage"])) > 1 else "") + (WARM if warm else "")
+    marks = (CORRECTED if reading and _key(reading) in corrected else "") + (WARM if warm else "")
     if feature is None or judged.value is None:
         return el("td", reading["text"], marks, class_="n", colspan="2")
     typed = read(reading["text"], feature.form.kind, feature.form.metric) if reading and not warm else None
@@ -179,12 +179,12 @@ def _shape(state: str) -> Html:
 
 # --- Below the sizes --------------------------------------------------------------------------
 
-def _notes(job, rows) -> Html:
+def _notes(job, rows, engine, corrected) -> Html:
     """How to read the table, what was corrected, and what to do about each size that is not simply in order."""
     said = "± expanded doubt, k = 2; a reading without one is taken as it is. As received is judged by the wear limit, else by the limits; proven at 95 % (ISO 14253-1)."
     if any({"part", "gauge"} & set(reading) for reading in current(job).values()):
         said += f" {WARM} Read warm, brought to 20 °C."
-    corrections = [el("li", f"{CORRECTED} ", _correction(job, key)) for key in current(job) if len(history(job, *key)) > 1]
+    corrections = [el("li", f"{CORRECTED} ", _correction(engine, key, told)) for key, told in corrected.items()]
     left = {}
     for row in rows:
         if row.state != "pass":
@@ -194,13 +194,25 @@ def _notes(job, rows) -> Html:
     return el("div", el("p", said), el("ul", *corrections, *todo) if corrections or todo else None, class_="sheet-notes")
 
 
-def _correction(job, key) -> str:
+def _corrected(job) -> dict:
+    """{(feature, place, stage): all that was read there} where it was read more than once, in the order of the sheet; what was taken
+    back comes last."""
+    told = {}
+    for reading in job["readings"]:
+        told.setdefault(_key(reading), []).append(reading)
+    return {key: told[key] for key in {**current(job), **told} if len(told[key]) > 1}
+
+
+def _key(reading) -> tuple:
+    return reading["feature"], reading["place"], reading["stage"]
+
+
+def _correction(engine, key, told) -> str:
     """What a reading was before, until when, by whom and why it was changed."""
     feature, place, stage = key
-    engine, told = sheet_of(job), history(job, *key)
     label = engine.features[feature].label if engine and feature in engine.features else feature
-    steps = [f"{old['text'] or 'taken back'} until {' '.join(filter(None, (_day(new['at']), new['by'])))}, {new['why']}" for old, new in zip(told, told[1:])]
-    return f"{' '.join(filter(None, (label, place)))}, {STAGES[stage].lower()}: was {'; '.join(steps)}."
+    steps = [f"{old['text'] or 'nothing'} until {' '.join(filter(None, (_day(new['at']), new['by'])))}, {new['why']}" for old, new in zip(told, told[1:])]
+    return f"{' '.join(filter(None, (label, place)))}, {STAGES[stage].lower()}: was {'; '.join(steps)}{'' if told[-1]['text'] else '; taken back'}."
 
 
 def _done(job) -> Html | None:

@@ -107,9 +107,20 @@ def limits(use: Use) -> Markdown:
         if name != "engine":
             raise OptionError(name, f"{name} is not an option of /// limits; it takes engine")
     sheet = use.options.get("engine", engine.DEMO)
-    rows = [f"| {f'[{feature.label}]({link})' if link else feature.label}<br><small>{feature.tool}</small> | {made} | {wear} |"
+    rows = [f"| {f'[{feature.label}]({link})' if link else feature.label}<br><small>{feature.tool}</small> | {made}{_also(feature)} | {wear} |"
             for feature, link, made, wear in use.handbook.limits(use.argument.split(), sheet)]
     return Markdown("\n".join(["| Size | As made | Wear limit |", "| --- | --- | --- |", *rows]))
+
+
+def _also(feature: engine.Feature) -> str:
+    """The other sizes that a feature is made or sold in, outwards from the standard one: also 0.25, 0.50 mm undersize."""
+    names = [step.name for step in sorted(feature.steps, key=lambda step: step.offset, reverse=all(step.offset < 0 for step in feature.steps))]
+    if not names:
+        return ""
+    ending = names[0].lstrip("0123456789.")
+    if all(name.endswith(ending) for name in names):
+        names = [name.removesuffix(ending) for name in names[:-1]] + names[-1:]
+    return f"<br><small>also {', '.join(names)}</small>"
 
 
 def checks(use: Use) -> Markdown:

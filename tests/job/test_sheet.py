@@ -82,7 +82,9 @@ def test_in_inches_every_size_is_the_same_size():
 def test_what_was_corrected_read_warm_or_not_in_order_is_said_below():
     made = add_reading(orchard(), "rod.bend", "1", "finished", "0.07 mm", "2026-11-23T12:00+01:00", "RB")
     made = add_reading(made, "crank.main_journal", "1", "finished", "54.753 mm", "2026-11-23T12:00+01:00", "RB", "read while warm", part="35 °C", gauge="20 °C", of="forged-steel")
+    made = add_reading(made, "crankcase.main_housing", "3", "finished", "", "2026-11-23T13:00+01:00", "MK", "case went back to be bored")
     notes = told(part(body(made), "sheet-notes"))
+    assert f"{sheet.CORRECTED} Main bearing housing, bolted up 3, as finished: was 65.008 mm ± 0.004 mm until 2026-11-23 MK, case went back to be bored; taken back." in notes
     assert f"{sheet.CORRECTED} Height of the stem tip above the spring's bed 3 exhaust, as finished: was 45.80 mm ± 0.02 mm until 2026-11-23 RB, misread the vernier; measured again." in notes
     assert f"{sheet.CORRECTED} Main journal 1, as finished: was 54.743 mm ± 0.003 mm until 2026-11-23 RB, read while warm." in notes
     assert f"{sheet.WARM} Read warm, brought to 20 °C." in notes and "Rod bend over 100 mm 1: 0.04 mm over the upper limit. Do not fit it." in notes

@@ -1,5 +1,6 @@
 """The Markdown forms: what each becomes, and how each kind of mistake is refused."""
 
+from dataclasses import replace
 from html import escape
 from pathlib import Path
 from types import SimpleNamespace
@@ -7,8 +8,9 @@ from types import SimpleNamespace
 import pytest
 from markdown import Markdown
 
+from calc import engine
 from calc.result import InputError, Refused, say
-from scripts.mdx import SizebookExtension, place
+from scripts.mdx import SizebookExtension, blocks, place
 from scripts.mdx.handbook import Handbook
 
 PAIRS = Path(__file__).parent / "mdx"
@@ -217,3 +219,11 @@ def test_a_heading_never_takes_the_anchor_of_a_calculator(convert):
     html = convert("/// calculator | seat-fit\n///\n\n## Seat-fit\n")
     assert html.count('id="seat-fit"') == 1
     assert '<h2 id="seat-fit_1">' in html
+
+
+def test_limits_tell_the_other_sizes_outwards_from_the_standard_one():
+    journal, shim, bore = (engine.demo().features[id] for id in ("crank.main_journal", "cylinder.shim", "crank.bow"))
+    assert blocks._also(journal) == "<br><small>also 0.25, 0.50, 0.75, 1.00 mm undersize</small>"
+    assert blocks._also(shim) == "<br><small>also 0.50, 0.75, 1.00 mm</small>" and blocks._also(bore) == ""
+    both = replace(journal, steps=(engine.Step("0.25 mm oversize", 0.00025), engine.Step("0.25 mm undersize", -0.00025)))
+    assert blocks._also(both) == "<br><small>also 0.25 mm undersize, 0.25 mm oversize</small>"
