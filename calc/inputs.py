@@ -240,6 +240,7 @@ class Column:
     hard: tuple
     usual: tuple = ()
     optional: bool = False
+    feature: str = ""  # whose places the rows are named after
 
 
 @dataclass(frozen=True)
@@ -421,9 +422,9 @@ def choice(label, options, *, hint="", fold=False, exact=False) -> Choice:
     return Choice(label, dict(options), hint, fold, exact)
 
 
-def column(label, symbol, shape, *, hard, usual=(), optional=False) -> Column:
+def column(label, symbol, shape, *, hard, usual=(), optional=False, feature="") -> Column:
     """A column of a grid."""
-    return Column(label, symbol, shape, hard, usual, optional)
+    return Column(label, symbol, shape, hard, usual, optional, feature)
 
 
 def grid(label, rows, columns, *, least=None, tool="", feature="", hint="", fold=False) -> Grid:

@@ -40,7 +40,7 @@ class Out(Outputs):
     cautions=(cautions.SOLVENT, cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def chamber_volume(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
-    readings: grid("Burette readings", rows=CHAMBERS, columns=(column("Filled with", "V", CC, hard=("5 cm³", "400 cm³"), usual=("25 cm³", "120 cm³")),), least=1,
+    readings: grid("Burette readings", rows=CHAMBERS, columns=(column("Filled with", "V", CC, hard=("5 cm³", "400 cm³"), usual=("25 cm³", "120 cm³"), feature="chamber.volume"),), least=1,
                    tool="a burette, under a clear plate with a hole", hint="To the tenth. Plug and valves fitted, head level, no bubble left.") = "55.9 | 56.2 | 55.8 | 56.1",
     low: given("Volume allowed, least", "V_low", CC, hard=("5 cm³", "400 cm³"), usual=("25 cm³", "120 cm³"), hint="Invented for the example; the maker's first.") = "55.5 cm³",
     high: given("Volume allowed, most", "V_high", CC, hard=("5 cm³", "400 cm³"), usual=("25 cm³", "120 cm³")) = "56.5 cm³",

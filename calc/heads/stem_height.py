@@ -45,7 +45,7 @@ class Valve(NamedTuple):
     cautions=(cautions.SPRING, cautions.SODIUM, cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def stem_height(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
-    heights: grid("Stem heights", rows=VALVES, columns=(column("Height", "H", SIZE, hard=("5 mm", "150 mm"), usual=("25 mm", "80 mm")),), least=1, tool="a depth gauge",
+    heights: grid("Stem heights", rows=VALVES, columns=(column("Height", "H", SIZE, hard=("5 mm", "150 mm"), usual=("25 mm", "80 mm"), feature="head.stem_height"),), least=1, tool="a depth gauge",
                   hint="From the spring's bed, without washers or shims, to the tip, valve pressed on its seat.") = "45.05 | 44.98 | 45.10 | 45.02 | 44.96 | 45.08 | 45.00 | 45.06",
     low: given("Height allowed, least", "H_min", SIZE, hard=("5 mm", "150 mm"), usual=("25 mm", "80 mm"), hint="Invented for the example; the maker's first.") = "44.80 mm",
     high: given("Height allowed, most", "H_max", SIZE, hard=("5 mm", "150 mm"), usual=("25 mm", "80 mm")) = "45.20 mm",

@@ -64,8 +64,8 @@ def valve_spring(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
     method: choice("Work from", {LOADS: "two loads read on a tester", SIZES: "wire, coil and turns"}, hint="For sizes, open the fields that rarely change.") = LOADS,
     loads: grid("Loads read", rows=VALVES, columns=(
-        column("At the first height", "F_1", LOAD, hard=("1 N", "5000 N"), usual=("80 N", "1500 N")),
-        column("At the second height", "F_2", LOAD, hard=("1 N", "9000 N"), usual=("150 N", "3000 N"))), least=1, tool="a spring tester",
+        column("At the first height", "F_1", LOAD, hard=("1 N", "5000 N"), usual=("80 N", "1500 N"), feature="spring.seat_load"),
+        column("At the second height", "F_2", LOAD, hard=("1 N", "9000 N"), usual=("150 N", "3000 N"), feature="spring.open_load")), least=1, tool="a spring tester",
         hint="At the two heights of the maker's sheet, below. A spring left empty is not judged.")
     = "258; 512 | 256; 509 | 261; 515 | 257; 511 | 259; 513 | 255; 508 | 260; 516 | 258; 512",
     fitted_height: measured("Fitted height, valve shut", "h", SIZE, tool="a telescopic gauge between spring bed and retainer", hard=("10 mm", "100 mm"), usual=("25 mm", "60 mm"),

@@ -12,8 +12,10 @@ from calc.stations import find
 STALE = "The entry above cannot be used. What stands here is the last good result, for other numbers."
 
 
-def calculator_html(id: str, presets: dict[str, str] | None = None, anchor: str = "", sheet: str = "") -> Html:
+def calculator_html(id: str, presets: dict[str, str] | None = None, anchor: str = "", sheet: str = "", unread: tuple = ()) -> Html:
     """A calculator with its form and a worked result; `sheet` names the engine whose sizes stand in for the demo engine's.
+
+    Inputs that are `unread` stand empty, and there is no result before they are filled.
 
     Raises KeyError for an unknown id or engine, calc.result.Refused for a bad preset.
     """
@@ -26,11 +28,11 @@ def calculator_html(id: str, presets: dict[str, str] | None = None, anchor: str 
         # an element out up to the first end tag of the same name, hence names that occur once.
         el("header", el("h3", calculator.title, id=f"{anchor}-title"), el("p", calculator.purpose, class_="purpose"),
            el("p", "Also looked for as: ", ", ".join(calculator.finds), ".", class_="finds") if calculator.finds else None, class_="calc-head"),
-        el("calc-top", el("div", result_page.verdict(found), data_part="verdict", class_="part-verdict"),
-           form(calculator, found.taken, anchor, presets), class_="calc-top", data_search_exclude=True),
+        el("calc-top", el("div", result_page.awaited([calculator.input[name] for name in unread]) if unread else result_page.verdict(found), data_part="verdict", class_="part-verdict"),
+           form(calculator, found.taken, anchor, presets, unread), class_="calc-top", data_search_exclude=True),
         el("calc-below", el("p", STALE, data_part="stale", class_="stale", hidden=True), el("p", data_part="status", class_="status", role="status"),
-           el("div", result_page.body(found, anchor), data_part="result"),
-           el("details", el("summary", "Working"), el("div", result_page.working(found), data_part="working", tabindex="0", role="group", aria_label="Working"), data_keep="working"), class_="part-result",
+           el("div", None if unread else result_page.body(found, anchor), data_part="result"),
+           el("details", el("summary", "Working"), el("div", None if unread else result_page.working(found), data_part="working", tabindex="0", role="group", aria_label="Working"), data_keep="working"), class_="part-result",
            data_search_exclude=True),
         el("p", data_part="announce", class_="visually-hidden", aria_live="polite"),
         class_="calculator", id=anchor, data_calculator=id, role="group", aria_labelledby=f"{anchor}-title")
@@ -104,4 +106,12 @@ def table_html(name: str, anchor: str) -> Html:
     return el("div", result_page.table(tables.TABLES[name](), by_row=False), class_="reference", id=anchor)
 
 
-__all__ = ["Html", "calculator_html", "caution_html", "live_parts", "quantity_html", "result_html", "size_html", "table_html", "value"]
+def job_html(view: str) -> Html:
+    """A page of jobs as it stands before a device has filled it; KeyError naming those that there are."""
+    from calc.page import job_pages  # only pages need it, and it is not loaded in the browser
+    if view not in job_pages.PAGES:
+        raise KeyError(f"there is no page of jobs {view!r}; there are {', '.join(job_pages.PAGES)}")
+    return job_pages.page(view)
+
+
+__all__ = ["Html", "calculator_html", "caution_html", "job_html", "live_parts", "quantity_html", "result_html", "size_html", "table_html", "value"]

@@ -7,8 +7,11 @@ from calc.quantity import LENGTH, TEMPERATURE, to_unit
 from calc.working import form as form_of
 
 
-def form(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, presets: dict) -> Html:
-    """Fields in declared order; those that rarely change stand folded below, and the temperatures of warm readings last."""
+def form(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, presets: dict, unread: tuple = ()) -> Html:
+    """Fields in declared order; those that rarely change stand folded below, and the temperatures of warm readings last. Those
+    that are `unread` stand empty."""
+    taken = tuple(_emptied(t) if t.input.name in unread else t for t in taken)
+    presets = presets | dict.fromkeys(unread, "")
     first = [_field(t, anchor, presets) for t in taken if not t.input.fold]
     folded = [_field(t, anchor, presets) for t in taken if t.input.fold]
     warm = [_warm_row(t.input, anchor, presets) for t in taken if isinstance(t.input, Quantity) and t.input.parts]
@@ -17,6 +20,11 @@ def form(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, presets:
               _fold("more", f"{len(folded)} more that rarely change", el("div", *folded, class_="fields")) if folded else None,
               _fold("warm", "Read warm? Part and gauge temperatures", *warm) if warm else None,
               foot, data_form=True, novalidate=True, autocomplete="off", class_="calc-form")
+
+
+def _emptied(taken: Taken) -> Taken:
+    value = (None,) * len(taken.input.rows) if isinstance(taken.input, Grid) else None
+    return Taken(taken.input, {}, value, False)
 
 
 def _fold(name: str, words: str, *nodes) -> Html:

@@ -5,7 +5,7 @@ from html import escape
 from calc.result import Text
 from calc.working import Form, Number
 
-VOID = {"input", "br", "hr", "meta"}
+VOID = {"input", "br", "hr", "link", "meta"}
 SHAPES = {"line", "path", "polygon", "polyline", "rect", "circle"}  # of SVG, where an element left open takes in what follows
 
 

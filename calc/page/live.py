@@ -7,12 +7,17 @@ from calc.stations import find
 
 
 def answer(request: str) -> str:
-    """{"call": "evaluate", "calculator": id, "anchor": id, "entries": {name: text}, "system": "metric"|"inch",
+    """Calls "job-…" go to `calc.page.job`, which is imported with the first of them.
+
+    {"call": "evaluate", "calculator": id, "anchor": id, "entries": {name: text}, "system": "metric"|"inch",
     "working": is it open} ->
     {"ok": true, "html": {part: markup}, "notes": {name: sentence}, "errors": []} or
     {"ok": false, "html": {}, "notes": {}, "errors": [{"field", "code", "message"}]}.
     """
     asked = json.loads(request)
+    if asked["call"].startswith("job-"):
+        from calc.page import job
+        return json.dumps(job.answer(asked))
     system = asked["system"]
     try:
         parts, notes = live_parts(find(asked["calculator"]), asked["entries"], system, asked.get("anchor") or asked["calculator"],

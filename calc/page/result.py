@@ -19,6 +19,11 @@ def verdict(result: Result) -> Html:
         el("p", v.do, class_=f"verdict-do verdict-{v.state}"))
 
 
+def awaited(inputs: list) -> Html:
+    """In the verdict's place, before anything was read."""
+    return el("div", el("p", "Still to be read: ", "; ".join(i.label[:1].lower() + i.label[1:] for i in inputs), ".", class_="verdict-head"), class_="verdict verdict-awaited", role="group", aria_label="Verdict")
+
+
 def body(result: Result, anchor: str) -> Html:
     """Everything below the verdict."""
     rest = [o for o in result.calculator.outputs if not o.main]

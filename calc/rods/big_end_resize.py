@@ -68,7 +68,7 @@ def big_end_resize(
     cuts: grid("Cut off the faces", rows=RODS, columns=(
         column("Rod", "a", SIZE, hard=("0 mm", "0.5 mm"), usual=("0 mm", "0.15 mm")),
         column("Cap", "b", SIZE, hard=("0 mm", "0.5 mm"), usual=("0 mm", "0.15 mm")),
-        column("Centre distance before", "L", COARSE, hard=("50 mm", "400 mm"), usual=("90 mm", "220 mm"), optional=True)), least=1, tool="a micrometer over each half, before and after",
+        column("Centre distance before", "L", COARSE, hard=("50 mm", "400 mm"), usual=("90 mm", "220 mm"), optional=True, feature="rod.centre_distance")), least=1, tool="a micrometer over each half, before and after",
         hint="Planned or done; 0 where a face is not cut. Centre distance may stay empty.") = "0.04; 0.04; 137.02 | 0.04; 0.04; 137.01 | 0.05; 0.05; 137.02 | 0.04; 0.04; 137.01",
     wanted: given("Hone to", "D_w", SIZE, hard=("20 mm", "120 mm"), usual=("35 mm", "80 mm"), feature="rod.big_end_bore", hint="Middle of the limits, as a rule."),
     centred: choice("New bore is centred", {PLANE: "on the new parting line", MIDWAY: "midway, as a hone finds it"}, hint="A bore cut from the faces, or one honed as it lies. Alike where rod and cap lose the same.") = PLANE,

@@ -65,9 +65,9 @@ def off_pads(over_big, over_small, beyond_big, beyond_small):
 def rod_weights(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
     weights: grid("Weights, other end hung level", rows=RODS, columns=(
-        column("Big end", "B", GRAMS, hard=("20 g", "5000 g"), usual=("150 g", "1200 g")),
-        column("Small end", "S", GRAMS, hard=("10 g", "3000 g"), usual=("60 g", "600 g")),
-        column("Whole", "W", GRAMS, hard=("30 g", "8000 g"), usual=("200 g", "1800 g"), optional=True)), least=2, tool="a balance",
+        column("Big end", "B", GRAMS, hard=("20 g", "5000 g"), usual=("150 g", "1200 g"), feature="rod.big_end_mass"),
+        column("Small end", "S", GRAMS, hard=("10 g", "3000 g"), usual=("60 g", "600 g"), feature="rod.small_end_mass"),
+        column("Whole", "W", GRAMS, hard=("30 g", "8000 g"), usual=("200 g", "1800 g"), optional=True, feature="rod.mass")), least=2, tool="a balance",
         hint="Each with its cap, bolts and bush. Whole rod, to check, may stay empty.") = "399.6; 160.4; 560.0 | 400.1; 160.1; 560.2 | 399.8; 160.6; 560.4 | 399.5; 160.2; 559.7",
     allowed: given("Ends may differ by", "Δ_a", GRAMS, hard=("0 g", "50 g"), usual=("0.2 g", "5 g"), hint="1 g at each end; common practice, no source.") = "1.0 g",
     most_big: given("Big end's pad may lose, at most", "m_B", GRAMS, hard=("0 g", "200 g"), usual=("0 g", "20 g"), fold=True, hint="What the pad leaves; invented for the example.") = "8.0 g",

@@ -136,7 +136,13 @@ def table(use: Use) -> str:
     return use.handbook.page.table_html(use.argument, use.anchor)
 
 
-BLOCKS: dict[str, Callable[[Use], str]] = {"calculator": calculator, "station": station, "stations": stations, "limits": limits, "checks": checks, "table": table}
+def job(use: Use) -> str:
+    """A page of jobs: jobs, sheet or received; filled on the device that holds them."""
+    _no_options(use, "job")
+    return use.handbook.page.job_html(use.argument)
+
+
+BLOCKS: dict[str, Callable[[Use], str]] = {"calculator": calculator, "station": station, "stations": stations, "limits": limits, "checks": checks, "table": table, "job": job}
 
 
 def register(md, handbook: Handbook, lines: Lines) -> None:
@@ -145,7 +151,7 @@ def register(md, handbook: Handbook, lines: Lines) -> None:
     names = md.parser.blockprocessors["blocks"].blocks  # those of other extensions too, once all are loaded
     md.preprocessors.register(_Check(md, names, lines), "sizebook_blocks", BEFORE_FENCES)
     md.treeprocessors.register(_BarePlaces(md), "sizebook_places", AFTER_ANCHORS)
-    md.block_level_elements.append("live-calculator")
+    md.block_level_elements += ["live-calculator", "job-view"]
 
 
 class _Registration(BlocksExtension):

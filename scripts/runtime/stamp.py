@@ -41,7 +41,7 @@ def stamped(html: str, build_id: str, root: str, policy: str, page: Path) -> str
         f'<meta http-equiv="Content-Security-Policy" content="{policy}">',
         f'<meta name="sizebook-build" content="{build_id}">',
         f'<meta name="sizebook-root" content="{root}">',
-        '<meta name="sizebook-live" content="yes">' if "<live-calculator" in html else "",
+        '<meta name="sizebook-live" content="yes">' if "<live-calculator" in html or "<job-view" in html else "",
     ))
     done, heads = re.subn(r"<head(\s[^>]*)?>(\s*<meta charset=[^>]*>)?", lambda head: head[0] + metas, html, count=1, flags=re.IGNORECASE)
     if not heads:

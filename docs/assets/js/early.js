@@ -1,12 +1,14 @@
-// Runs before the first paint, so that a page never shows one unit system and then the other.
+// Runs before the first paint, so that a page never shows one unit system and then the other, nor no job and then one.
 (() => {
+  const { dataset } = document.documentElement;
   let kept = null;
   try {
     kept = localStorage.getItem("sizebook:units");
+    if (localStorage.getItem("sizebook:job")) dataset.job = "";
   } catch {
-    // Storage may be forbidden; then every page starts in metric.
+    // Storage may be forbidden; then every page starts in metric, without a job.
   }
-  document.documentElement.dataset.units = kept === "inch" ? "inch" : "metric";
+  dataset.units = kept === "inch" ? "inch" : "metric";
 })();
 
 // The calculators need not wait for the rest of the page.

@@ -47,7 +47,8 @@ export class Entries {
   }
 
   keep(system) {
-    const typed = this.all.filter((entry) => !isExample(entry, system)).map((entry) => [entry.name, entry.value]);
+    // What a job filled in is kept by the job.
+    const typed = this.all.filter((entry) => !isExample(entry, system) && entry.value !== entry.dataset.filled).map((entry) => [entry.name, entry.value]);
     try {
       if (typed.length) sessionStorage.setItem(this.#key, JSON.stringify({ system, typed }));
       else sessionStorage.removeItem(this.#key);

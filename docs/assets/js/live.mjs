@@ -9,12 +9,15 @@ import { system } from "./units.mjs";
 const PATIENCE = 150; // ms after which a result that waits for its answer is marked as the older one
 const PAUSE = 700; // ms of rest in typing before the verdict is read out
 
+const JOB = "sizebook:job"; // in localStorage while a job is worked on; without one nothing of it is loaded
+
 class LiveCalculator extends HTMLElement {
   #entries;
   #left; // aborted when the element leaves the page
   #example; // what stood here first: html by part
   #waits = 0;
   #speaks = 0;
+  #job = false; // whether a job has its say here
 
   connectedCallback() {
     const form = this.querySelector("[data-form]");
@@ -37,15 +40,26 @@ class LiveCalculator extends HTMLElement {
     on(runtime, "state", () => this.#tellState());
     on(document, "sizebook:units", ({ detail: left }) => this.#turned(left));
 
+    on(globalThis, "storage", ({ key }) => key === JOB && this.#putToJob(signal));
+
     this.#entries.setExample(system()); // the browser may have put back older texts by itself
     if (this.#entries.restore(system()) && !this.#entries.isExample(system())) this.#evaluate();
     else runtime.startSoon();
+    if (hasJob(this)) this.#putToJob(signal);
   }
 
   disconnectedCallback() {
     this.#left?.abort();
     clearTimeout(this.#waits);
     clearTimeout(this.#speaks);
+  }
+
+  /** Let the job that is worked on fill in what it holds, and keep what is typed. */
+  async #putToJob(signal) {
+    if (this.#job) return;
+    this.#job = true;
+    const { attach } = await import("./job-fields.mjs");
+    if (!signal.aborted) attach(this, signal);
   }
 
   get calculator() {
@@ -239,4 +253,13 @@ function swap(part, html) {
   }
 }
 
+function hasJob(live) {
+  try {
+    return Boolean(live.closest("job-view") || localStorage.getItem(JOB));
+  } catch {
+    return false;
+  }
+}
+
 customElements.define("live-calculator", LiveCalculator);
+if (document.querySelector("job-view")) import("./job.mjs");

@@ -13,7 +13,7 @@ const HEAP = 31_457_280; // bytes
 export async function startPython(runtime, calc) {
   const python = await load(runtime);
   await mount(python, calc);
-  return answerer(python);
+  return answerer(python, Promise.resolve());
 }
 
 /**
@@ -23,9 +23,9 @@ export async function startPython(runtime, calc) {
  */
 export async function wakePython(runtime, calc, snapshot) {
   const python = await load(runtime, { _loadSnapshot: snapshot });
-  mount(python, calc);
+  const mounted = mount(python, calc);
   python.runPython("import random; random.seed()"); // else every visit would draw the same
-  return answerer(python);
+  return answerer(python, mounted);
 }
 
 /**
@@ -35,7 +35,7 @@ export async function wakePython(runtime, calc, snapshot) {
 export async function takeSnapshot(runtime, calc) {
   const python = await load(runtime, { _makeSnapshot: true });
   await mount(python, calc);
-  answerer(python);
+  answerer(python, Promise.resolve());
   python.runPython(REHEARSE);
   const size = python._module.HEAP8.length;
   if (size !== HEAP) throw new Error(`The memory has grown to ${size} bytes; only ${HEAP} can be woken.`);
@@ -61,14 +61,22 @@ async function load(runtime, more) {
   return loadPyodide({ indexURL: runtime, ...more });
 }
 
-async function mount(python, calc) {
-  python.FS.writeFile("/lib/calc.zip", await calc);
+async function mount(python, zip, name = "calc") {
+  python.FS.writeFile(`/lib/${name}.zip`, await zip);
 }
 
-/** The function; garbage is collected from here on, but not looked for among what was imported. */
-function answerer(python) {
-  python.runPython("import sys; '/lib/calc.zip' in sys.path or sys.path.append('/lib/calc.zip')");
+/**
+ * The function; garbage is collected from here on, but not looked for among what was imported. What is imported
+ * late is there once its promise `whole` is kept; `add(name, zip)` brings in more packages.
+ */
+function answerer(python, whole) {
+  const reach = (name) => python.runPython(`import sys; '/lib/${name}.zip' in sys.path or sys.path.append('/lib/${name}.zip')`);
+  reach("calc");
   const { answer } = python.pyimport("calc.page.live");
   python.runPython("import gc; gc.freeze(); gc.enable()");
-  return answer;
+  const add = async (name, zip) => {
+    await mount(python, zip, name);
+    reach(name);
+  };
+  return Object.assign((request) => answer(request), { whole, add });
 }

@@ -28,8 +28,9 @@ async function keep() {
 async function serve() {
   const woken = task === "wake" && (await wake());
   const answer = woken || (await startPython(runtime, calculators));
-  self.onmessage = ({ data: request }) => {
+  self.onmessage = async ({ data: request }) => {
     try {
+      if (request.needs) await bring(answer, request.needs);
       self.postMessage({ reply: JSON.parse(answer(JSON.stringify(request))) });
     } catch (error) {
       // A fault of ours, not of the reader's entries: those come back as a reply.
@@ -37,6 +38,17 @@ async function serve() {
     }
   };
   self.postMessage({ state: "ready", woken: Boolean(woken) });
+}
+
+const brought = new Set();
+
+/** For a request that imports late, or needs packages (`needs`) that no start brings; without signal it has to do without those. */
+async function bring(answer, needs) {
+  await answer.whole;
+  for (const name of needs) {
+    if (brought.has(name)) continue;
+    await answer.add(name, bytes(`${runtime}${name}.zip`)).then(() => brought.add(name), console.warn);
+  }
 }
 
 async function wake() {

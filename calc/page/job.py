@@ -1,0 +1,271 @@
+"""A job in the browser: what can be asked about it, and the HTML of its pages. Judgements come from `calc.job`.
+
+`answer` takes a request {"call": "job-…", …} and gives a reply; both are JSON-ready. A job travels as its text, which only
+`calc.job.record` reads, so that what a device stores is what was checked here. Imported only once a job is asked for.
+"""
+from calc.job import record
+from calc.job.record import STAGES, JobError
+from calc.job.verdicts import judge
+from calc.page import job_fields
+from calc.page.html import Html, children, el, value
+from calc.page.job_pieces import REASONS, SHORT, at_field, chip, count, day, feature_of, field, hour, job_of, limits, made, message, reading, sheet_of, start_form, tally, what_group, with_unit
+from calc.result import Refused
+
+
+def answer(asked: dict) -> dict:
+    """The reply to a request: {"ok": true, …} or {"ok": false, "errors": [{"field", "code", "message"}]}."""
+    try:
+        return {"ok": True, "errors": [], **CALLS[asked["call"]](asked)}
+    except JobError as error:
+        return _refused([{"field": getattr(error, "field", None), "code": getattr(error, "code", "job"), "message": str(error)}])
+    except Refused as refused:
+        return _refused([{"field": e.field, "code": e.code, "message": e.sentence(asked["system"])} for e in refused.errors])
+
+
+def _refused(errors: list) -> dict:
+    return {"ok": False, "html": {}, "errors": errors}
+
+
+# --- Changing a job ---------------------------------------------------------------------------
+
+def _new(asked: dict) -> dict:
+    if not asked["name"].strip():
+        raise at_field("name", "empty", "Give the job a name that you will know it by, such as the customer's.")
+    return made(record.new(asked["id"], asked["name"], asked["engine"], asked["received"], asked["now"], asked["shop"]))
+
+
+def _add(asked: dict) -> dict:
+    """A reading typed on the job's own page, or its correction."""
+    job, text = job_of(asked["job"]), asked.get("text", "")
+    feature = feature_of(job, asked["feature"])
+    if not text.strip():
+        raise at_field("text", "empty", f"{feature.label if feature else asked['feature']}: is empty; type what you read.")
+    if feature:
+        text = with_unit(text, feature.form, asked["system"], feature.label, "text")
+        if feature.places and not asked.get("place"):
+            raise at_field("place", "place", f"{feature.label}: say which one it is.")
+    try:
+        return made(record.add_reading(job, asked["feature"], asked.get("place", ""), asked["stage"], text, asked["now"], asked["by"], asked.get("why", "")))
+    except JobError as error:
+        raise at_field("text", "kept", str(error)) from None
+
+
+def _take_back(asked: dict) -> dict:
+    try:
+        return made(record.add_reading(job_of(asked["job"]), asked["feature"], asked["place"], asked["stage"], "", asked["now"], asked["by"], asked.get("why", "")))
+    except JobError as error:
+        raise at_field("text", "kept", str(error)) from None
+
+
+def _done(asked: dict) -> dict:
+    if not asked["text"].strip():
+        raise at_field("text", "empty", "Say in a few words what was done.")
+    return made(record.add_done(job_of(asked["job"]), asked["text"]))
+
+
+def _undone(asked: dict) -> dict:
+    """A line of what was done, struck."""
+    job = job_of(asked["job"])
+    return made(record.change(job, done=[line for n, line in enumerate(job["done"]) if n != int(asked["line"])]))
+
+
+def _change(asked: dict) -> dict:
+    return made(record.change(job_of(asked["job"]), name=asked["name"], received=asked["received"], by=asked["shop"]))
+
+
+def _read(asked: dict) -> dict:
+    """A file's text as a job; refused with the reason where it is none."""
+    return made(record.load(asked["text"]))
+
+
+# --- The page of jobs -----------------------------------------------------------------------------
+
+def _jobs(asked: dict) -> dict:
+    """Everything on the page of jobs: `jobs` are {key, kind, text, kept, exported, changed} of the device, `key` the current one."""
+    read, unread = [], []
+    for held in asked["jobs"]:
+        try:
+            read.append((held, job_of(held["text"])))
+        except JobError as error:
+            unread.append((held, str(error)))
+    now = next((pair for pair in read if pair[0]["key"] == asked["key"]), None)
+    own = [pair for pair in read if pair[0]["kind"] == "job" and pair != now]
+    sheets = [pair for pair in read if pair[0]["kind"] == "sheet" and pair != now]
+    newest = max(read, key=lambda pair: pair[0]["kept"], default=(None, {"engine": "", "by": ""}))[1]
+    start = start_form(asked["engines"], asked["by"], newest["engine"], newest["by"])
+    parts = [_current(*now, asked) if now else None,
+             _listed("Other jobs" if now else "Jobs on this device", own, asked), _listed("Sheets received", sheets, asked), _unread(unread),
+             el("details", el("summary", "Start another job"), start, data_keep="start", class_="job-fold") if read or unread else start]
+    return {"html": {"view": children(*parts)}, "name": now[1]["name"] if now else ""}
+
+
+def _current(held: dict, job: dict, asked: dict) -> Html:
+    rows = judge(job)
+    root = asked["root"]
+    sheet = sheet_of(job)
+    return el("section",
+              el("header", el("h2", job["name"], id="job-now"), el("p", _summary(job, asked["now"]), class_="job-facts"), class_="job-head"),
+              None if sheet else el("p", f"This handbook has no data sheet of {job['engine']}: its readings are kept and shown, and not judged.", class_="job-note"),
+              tally(rows),
+              el("div", el("a", "Size sheet", href=f"{root}job/sheet/", class_="go"), el("a", "Measure: check a number", href=f"{root}check-a-number/", class_="way"),
+                 el("button", "Export", type="button", data_job_do="export", data_key=held["key"]), class_="job-buttons"),
+              _reminder(held, asked),
+              readings(job, rows, asked["now"]) if job["readings"] else el("p", "No reading yet. Open the calculator for what is in your hand, type what you read, and keep it with one tap.", class_="job-note"),
+              el("details", el("summary", "Write down a size here"), _write_down(job, {}, ("received", "finished")), data_keep="write", class_="job-fold") if sheet else None,
+              _what_was_done(job),
+              _change_form(job, held),
+              class_="job-now", aria_labelledby="job-now")
+
+
+def _summary(job: dict, now: str) -> str:
+    return ", ".join(filter(None, (job["engine"], job["received"], f"started {day(job['started'], now)}", job["by"])))
+
+
+def _reminder(held: dict, asked: dict) -> Html | None:
+    """Where the browser may clear what is kept here, and there is something to lose."""
+    exported, changed = held["exported"], held["changed"]
+    when = f"Exported {hour(exported, asked['now'])}" + (", and changed since." if changed else "; nothing has changed since.") if exported else "Not exported yet."
+    risk = {"persistent": "The browser keeps this job until you remove it, but a lost device loses it too.",
+            "may-be-cleared": "The browser may clear this job when the handbook was not opened for a while (some after seven days) or when the device is short of room."}.get(
+        asked["safety"], "The browser does not say how long it keeps this job.")
+    return el("p", risk, " ", "A device is no backup: export the job when a day's work is done. " if changed or not exported else None, when, class_="job-safety", data_urgent=asked["safety"] != "persistent" and (changed or not exported))
+
+
+def readings(job: dict, rows: list, now: str, stages=tuple(STAGES), correct: bool = True) -> Html:
+    """Every reading with its verdict, by groups of the sheet; unfolded, its history and the ways to correct it."""
+    groups: dict = {}
+    for row in rows:
+        groups.setdefault(row.feature.partition(".")[0], []).append(row)
+    return el("div", *(children(el("h3", what_group(group)), el("ul", *(_row(job, row, now, stages, correct) for row in found), class_="job-readings")) for group, found in groups.items()))
+
+
+def _row(job: dict, row, now: str, stages, correct: bool) -> Html:
+    last = row.last
+    shown = reading(job, last.reading) if last.reading else children(last.value, el("span", " ± ", value(last.value.form.difference, last.U)) if last.U else None)
+    head = el("summary", el("span", row.label, " ", el("span", row.place, class_="job-place") if row.place else None, class_="job-label"),
+              el("span", shown, class_="job-size num"), el("span", SHORT[last.stage] + ("" if last.reading else ", worked out"), class_="job-stage"),
+              chip(row.state) if row.state else el("span", "not judged", class_="chip chip-none"))
+    body = [el("p", row.words, ". ", row.do), el("p", *limits(job, row.feature, row.step), class_="job-limits")]
+    for stage in STAGES:
+        told = record.history(job, row.feature, row.place, stage)
+        if told:
+            body.append(_history(job, stage, told, now))
+            if correct and stage in stages:
+                body.append(_correct(job, row, stage, told[-1]))
+    return el("li", el("details", head, *body, data_keep=f"{row.feature} {row.place}"), class_=f"job-reading job-is-{row.state or 'none'}")
+
+
+def _history(job: dict, stage: str, told: list, now: str) -> Html:
+    lines = []
+    for n, one in enumerate(reversed(told)):
+        who = ", ".join(filter(None, (hour(one["at"], now), one["by"])))
+        what = reading(job, one) if one["text"] else "taken back"
+        why = children(": ", one["why"]) if one["why"] else None
+        lines.append(el("li", what if n == 0 else el("s", what), " ", el("span", who, why, class_="job-who")))
+    return el("div", el("h4", STAGES[stage].capitalize()), el("ol", *lines, class_="job-history", reversed=True), class_="job-stages")
+
+
+def _correct(job: dict, row, stage: str, last: dict) -> Html:
+    key = "-".join(("correct", row.feature.replace(".", "-"), row.place.replace(" ", "-"), stage))
+    hidden = [el("input", type="hidden", name=name, value=value) for name, value in (("feature", row.feature), ("place", row.place), ("stage", stage))]
+    reasons = el("div", el("span", "Why?", class_="job-which-words"), *(el("label", el("input", type="radio", name="why", value=reason), reason, class_="job-pick") for reason in REASONS),
+                 class_="job-which", role="group", aria_label="Why is it another size now")
+    return el("details", el("summary", "Correct it" if last["text"] else "Put a size in its place"),
+              el("form", *hidden, field(key, "It is", "text", label=f"{row.label} {row.place}, {STAGES[stage]}", inputmode="decimal", maxlength=100), reasons,
+                 field(key, "Or in your own words", "reason", maxlength=200),
+                 el("div", el("button", "Correct", type="submit", class_="go"), el("button", "Take it back", type="submit", value="take-back") if last["text"] else None, class_="job-buttons"),
+                 message(key, ""), data_job_call="add", novalidate=True, class_="job-form"), data_keep=key, class_="job-correct")
+
+
+def _write_down(job: dict, asked: dict, stages: tuple, only: tuple = (), key: str = "write") -> Html:
+    """A form for a reading that no calculator asks for. Once the feature is chosen it shows places and limits.
+
+    `only` are the features to choose from, all that can be measured where it is empty; `asked` holds what is chosen already.
+    """
+    features, by_group = sheet_of(job).features, {}
+    offered = [features[id] for id in only if id in features] or [f for f in features.values() if not f.terms]
+    for f in offered:
+        by_group.setdefault(f.id.partition(".")[0], []).append(f)
+    chosen = asked.get("feature", "")
+    feature = next((f for f in offered if f.id == chosen), offered[0] if len(offered) == 1 else None)
+    groups = [el("optgroup", *(el("option", f.label, value=f.id, selected=f is feature) for f in found), label=what_group(group)) for group, found in by_group.items()]
+    pick = el("div", el("label", "Which size", for_=f"{key}-feature"),
+              el("div", el("select", el("option", "Choose…", value="", selected=feature is None), *groups, id=f"{key}-feature", name="feature", data_job_again="write"), class_="entry"), class_="field") \
+        if len(offered) > 1 else el("input", type="hidden", name="feature", value=feature.id)
+    rest = None
+    if feature:
+        rest = children(
+            el("p", None if len(offered) > 1 else children(el("strong", feature.label), ". "), *limits(job, feature.id), class_="job-limits"),
+            _picks(key, "place", "Which one?", [(p, p) for p in feature.places], asked.get("place", "")) if feature.places else None,
+            _picks(key, "stage", "When?", [(s, STAGES[s]) for s in stages], asked.get("stage", "finished")) if len(stages) > 1 else el("input", type="hidden", name="stage", value=stages[0]),
+            field(key, "What you read", "text", hint=f"Measure with {feature.tool}." if feature.tool else "", inputmode="decimal", maxlength=100),
+            el("div", el("button", "Keep", type="submit", class_="go"), class_="job-buttons"))
+    hidden = [el("input", type="hidden", name=name, value=value) for name, value in (("stages", " ".join(stages)), ("only", " ".join(only)), ("form", key))]
+    return el("form", *hidden, pick, rest, message(key, ""), data_job_call="add", novalidate=True, class_="job-form")
+
+
+def _picks(key: str, name: str, words: str, options: list, chosen: str) -> Html:
+    return el("fieldset", el("legend", words), *(
+        el("label", el("input", type="radio", id=f"{key}-{name}-{n}", name=name, value=value, checked=value == chosen), said, class_="job-pick") for n, (value, said) in enumerate(options)),
+        message(key, name), class_="job-which")
+
+
+def _write(asked: dict) -> dict:
+    return {"html": {"write": _write_down(job_of(asked["job"]), asked, tuple(asked["stages"].split()), tuple(asked["only"].split()), asked["form"])}}
+
+
+def _what_was_done(job: dict) -> Html:
+    lines = [el("li", line, " ", el("button", "Strike", type="button", data_job_call="undone", data_line=n, aria_label=f"Strike: {line}"), class_="job-line") for n, line in enumerate(job["done"])]
+    return el("details", el("summary", "What was done", f" ({len(lines)})" if lines else None), el("ul", *lines, class_="job-done") if lines else None,
+              el("form", field("done", "One line", "text", hint="Such as: mains ground to the first undersize.", maxlength=400), el("div", el("button", "Add", type="submit", class_="go"), class_="job-buttons"),
+                 message("done", ""), data_job_call="done", novalidate=True, class_="job-form"), data_keep="done", class_="job-fold")
+
+
+def _change_form(job: dict, held: dict) -> Html:
+    return el("details", el("summary", "Name, parts, remove"),
+              el("form", el("div", field("change", "What you call it", "name", value=job["name"], maxlength=120), field("change", "Parts received", "received", value=job["received"], maxlength=600),
+                            field("change", "Shop, as it stands on the sheet", "shop", value=job["by"], maxlength=60), field("change", "Your initials", "initials", maxlength=12, data_job_initials=True), class_="fields"),
+                 el("div", el("button", "Change", type="submit", class_="go"), class_="job-buttons"), message("change", ""), data_job_call="change", novalidate=True, class_="job-form"),
+              _remove(held), data_keep="change", class_="job-fold")
+
+
+def _remove(held: dict) -> Html:
+    what = "job" if held["kind"] == "job" else "sheet"
+    safe = held["exported"] and not held["changed"]
+    return el("details", el("summary", f"Remove this {what} from the device"),
+              el("p", "Its file was exported and holds everything." if safe else "It was not exported since it last changed: what is removed now is gone for good."),
+              el("div", el("button", "Remove it", type="button", data_job_do="remove", data_key=held["key"]), class_="job-buttons"), data_keep=f"remove {held['key']}", class_="job-correct")
+
+
+def _listed(title: str, pairs: list, asked: dict) -> Html | None:
+    if not pairs:
+        return None
+    return el("section", el("h2", title), el("ul", *(_line(held, job, asked) for held, job in sorted(pairs, key=lambda pair: pair[0]["kept"], reverse=True)), class_="job-list"))
+
+
+def _line(held: dict, job: dict, asked: dict) -> Html:
+    n, twins = len(record.current(job)), [h for h in asked["jobs"] if h["key"] != held["key"] and f'"{job["id"]}"' in h["text"]]
+    facts = f"{_summary(job, asked['now'])}; {count(n, 'size')}" + (f"; came here {hour(held['kept'], asked['now'])}" if twins or held["kind"] == "sheet" else "")
+    open_it = el("button", "Work on this", type="button", data_job_do="current", data_key=held["key"]) if held["kind"] == "job" else el("a", "Open", href=f"{asked['root']}job/received/#{held['key']}", class_="way")
+    return el("li", el("p", el("strong", job["name"]), el("span", facts, class_="job-facts")),
+              el("div", open_it, el("button", "Export", type="button", data_job_do="export", data_key=held["key"]), class_="job-buttons"), _remove(held))
+
+
+def _unread(pairs: list) -> Html | None:
+    if not pairs:
+        return None
+    return el("section", el("h2", "Cannot be opened"),
+              el("ul", *(el("li", el("p", reason, " It is left as it is."), el("div", el("button", "Export as it is", type="button", data_job_do="export", data_key=held["key"]), class_="job-buttons"), _remove(held))
+                         for held, reason in pairs), class_="job-list"))
+
+
+CALLS = {"job-new": _new, "job-add": _add, "job-take-back": _take_back, "job-done": _done, "job-undone": _undone, "job-change": _change, "job-read": _read,
+         "job-keep": job_fields.keep, "job-fields": job_fields.fields, "job-view": _jobs, "job-write": _write,
+         "job-sheet": lambda asked: _out().shown(asked), "job-open": lambda asked: _out().opened(asked),
+         "job-received": lambda asked: _out().received({**asked, "readings": readings}), "job-check": lambda asked: _out().check({**asked, "write_down": _write_down})}
+
+
+def _out():
+    """Imported only where a job leaves the shop: half of all that a job needs."""
+    from calc.page import job_sheet
+    return job_sheet

@@ -1,0 +1,123 @@
+"""The pages on which a job leaves the shop: its size sheet, and what it is to the one who bolts the engine together."""
+import json
+
+from calc.job import codes, record, share
+from calc.job.assembly_checks import assembly_checks
+from calc.job.sheet import css, sheet
+from calc.job.verdicts import judge
+from calc.page import calculator_html, job_fields
+from calc.page.html import Html, children, el
+from calc.page.job_pieces import SHORT, chip, count, day, feature_of, hour, job_of, made, reading, sheet_of, tally
+from calc.stations import find
+
+ANCHOR = "check"  # of the calculators on the page of checks
+GENERAL = "reading-verdict"  # the calculator for a size of any kind
+PART = "P"  # how a part of a code begins
+
+
+def shown(asked: dict) -> dict:
+    """The size sheet with its codes, below what prints and sends it."""
+    job = job_of(asked["job"])
+    links = codes.links(job, asked["root"])
+    return {"html": {"view": children(el("style", Html(css())), _ways(job, asked), el("div", sheet(job, links, codes.draw), class_="sheet-place", tabindex="0", role="group", aria_label="Size sheet"))}, "name": job["name"]}
+
+
+def _ways(job: dict, asked: dict) -> Html:
+    return el("div", el("div", el("button", "Print", type="button", data_job_do="print", class_="go"), *_sending(job, asked), class_="job-buttons"), _link(job, asked["root"]), class_="md-typeset job-ways")
+
+
+def _sending(job: dict, asked: dict):
+    return (el("button", "Send the link", type="button", data_job_do="send", data_of="job-link", data_title=f"Size sheet: {job['name']}", hidden=True),
+            el("button", "Copy the link", type="button", data_job_do="copy", data_of="job-link"),
+            el("button", "Export as a file", type="button", data_job_do="export", data_key=asked["key"]))
+
+
+def _link(job: dict, root: str) -> Html:
+    """The link with the whole job in it, however long: a message carries more than a code does."""
+    link = f"{root}{codes.PAGE}#{codes.FORM}{share.encode(job)}"
+    return el("div", el("label", "The link: it holds the sizes themselves, and no server sees them", for_="job-link"),
+              el("div", el("input", type="text", id="job-link", value=link, readonly=True), class_="entry"), class_="field job-link")
+
+
+def opened(asked: dict) -> dict:
+    """The job of a link's code; where the sheet has several codes, that of this one with those that were read before (`others`)."""
+    code = asked["code"].removeprefix(codes.FORM)
+    if code[:1] != PART:
+        return made(share.decode(code)) | {"used": []}
+    mates = [other for other in asked["others"] if other.removeprefix(codes.FORM)[3:13] == code[3:13] and other != asked["code"]]  # count and check sum of the whole
+    found = sorted({int(one.removeprefix(codes.FORM)[1:3]) for one in (asked["code"], *mates)})
+    count = int(code[3:5]) if code[1:5].isdigit() else 0
+    if code[1:5].isdigit() and len(found) < count:
+        missing = [n for n in range(1, count + 1) if n not in found]
+        return {"html": {"view": children(
+            el("h2", f"{len(found)} of {count} codes read"),
+            el("p", "This sheet is too large for one code. Scan ", el("strong", "code ", " and ".join(map(str, missing))), " as well, in any order: what was read is kept until all are there.", class_="job-note"))}}
+    return made(share.decode(share.join([code, *(mate.removeprefix(codes.FORM) for mate in mates)]))) | {"used": [asked["code"], *mates]}
+
+
+def received(asked: dict) -> dict:
+    """What whoever bolts the engine together sees: the parts, what comes next, the checks, the sizes."""
+    others = [(held, job_of(held["text"])) for held in asked["sheets"] if held["key"] != asked["key"]]
+    if asked["job"] is None:
+        return {"html": {"view": _others(others, asked)}}
+    job = job_of(asked["job"])
+    rows, checks = judge(job), assembly_checks(job)
+    wrong = [row for row in rows if row.state in ("fail", "unsure", "attention")]
+    view = children(
+        el("section", el("header", el("h2", job["name"], id="job-now"), el("p", _greeting(job, asked), class_="job-facts"), class_="job-head"),
+           tally(rows),
+           el("div", el("p", el("strong", "Before you go on, ask the shop about:")),
+              el("ul", *(el("li", row.label, " ", row.place, ": ", chip(row.state), " ", row.words, ".") for row in wrong[:12]), el("li", f"and {len(wrong) - 12} more, below") if len(wrong) > 12 else None),
+              class_="job-ask") if wrong else None,
+           class_="job-now", aria_labelledby="job-now"),
+        el("section", el("h2", "What comes next"), el("p", f"{count(len(checks), 'check')}, in the order in which the engine is closed. Unfold one, measure, and keep what you read."),
+           el("ol", *(_check(job, n, check, asked["now"]) for n, check in enumerate(checks)), class_="job-checks")),
+        el("section", el("h2", "All sizes"), asked["readings"](job, rows, asked["now"], ("assembly",))),
+        el("section", el("h2", "Print it, or send it back"),
+           el("p", "Sent back, the shop sees what you measured beside what it measured itself."),
+           el("div", el("a", "Print the size sheet", href=f"{asked['root']}job/sheet/#{asked['key']}", class_="go"), *_sending(job, asked), class_="job-buttons"), _link(job, asked["root"]), class_="job-ways"),
+        _others(others, asked))
+    return {"html": {"view": view}, "name": job["name"]}
+
+
+def _greeting(job: dict, asked: dict) -> str:
+    read = [one for one in record.current(job).values() if one["stage"] != "assembly"]
+    hands = " and ".join(list(dict.fromkeys(one["by"] for one in read if one["by"]))[:3])
+    when = f", the last on {day(max(one['at'] for one in read), asked['now'])}" if read else ""
+    own = next((1 for text in asked["mine"] if job_of(text)["id"] == job["id"]), 0)
+    return " ".join(filter(None, (
+        f"{job['engine']}: {job['received'] or 'parts as listed below'}.", f"{count(len(read), 'size')} measured by {job['by'] or 'the shop'}{f' ({hands})' if hands else ''}{when}.",
+        "This sheet stands beside the job of the same name that you have here; nothing in that job was changed." if own else "")))
+
+
+def _check(job: dict, n: int, check, now: str) -> Html:
+    read = [(f, place, stage, one) for (f, place, stage), one in record.current(job).items() if f in check.features and stage != "received"]
+    own = any(stage == "assembly" for _, _, stage, _ in read)
+    state = check.state and el("span", chip(check.state), class_="job-check-state")
+    body = [el("p", check.do, class_="job-do"), el("p", check.why, class_="job-why"), el("p", "Tool: ", check.tool, ".", class_="job-tool") if check.tool else None,
+            el("ul", *(el("li", feature_of(job, f).label if feature_of(job, f) else f, " ", place, ": ", reading(job, one), " ", el("span", ", ".join(filter(None, (SHORT[stage], day(one["at"], now), one["by"]))), class_="job-who"))
+                       for f, place, stage, one in read), class_="job-held") if read else None,
+            el("div", data_job_calculator=True) if check.calculator or check.features else None]
+    return el("li", el("details", el("summary", el("span", check.title, class_="job-label"), el("span", "read by you" if own else "", class_="job-stage"), state or None), *body, data_keep=f"check-{n}", data_job_check=n),
+              class_=f"job-check job-is-{check.state or 'none'}")
+
+
+def check(asked: dict) -> dict:
+    """The calculator of one check, filled in, and a form for those of its sizes that the calculator does not ask for."""
+    job, n = job_of(asked["job"]), int(asked["check"])
+    one = assembly_checks(job)[n]
+    features = {"reading": one.features[0]} if one.calculator == GENERAL else {}
+    asked_for = job_fields.measured(find(one.calculator), sheet_of(job), features) if one.calculator else set()
+    rest = tuple(id for id in one.features if id not in asked_for and feature_of(job, id))
+    form = asked["write_down"](job, {}, ("assembly",), rest, f"own-{n}") if rest else None
+    return {"html": {"check": children(
+        el("div", calculator_html(one.calculator, one.entries, f"{ANCHOR}-{n}", unread=one.open), data_job_features=json.dumps(features)) if one.calculator else None,
+        el("details", el("summary", "Write down another size" if one.calculator else "Write down what you read"), form, data_keep=f"own-{n}", class_="job-correct") if form else None)}}
+
+
+def _others(others: list, asked: dict) -> Html | None:
+    if not others:
+        return None
+    return el("section", el("h2", "Other sheets here"), el("ul", *(
+        el("li", el("p", el("strong", job["name"]), el("span", f"{job['engine']}, {job['received']}; came here {hour(held['kept'], asked['now'])}", class_="job-facts")),
+           el("div", el("a", "Open", href=f"#{held['key']}", class_="way"), class_="job-buttons")) for held, job in others), class_="job-list"))

@@ -1,0 +1,383 @@
+// <job-view data-view="jobs | sheet | received">: the pages of a job. What stands in them is written by Python from
+// what this device holds; here it is fetched, stored, and kept from getting lost. Loaded only on those pages (live.mjs).
+//
+// In the markup: a form with data-job-call asks Python for that change of the job, a button with data-job-call too;
+// data-job-do names what only the device can do; what is typed is kept as a draft until its form went through.
+
+import { all, ask, askToPersist, change, changes, current, download, exported, forgetParts, get, initials, keep, keepPart, makeCurrent, parts, remove, safety, setInitials } from "./jobs.mjs";
+import { runtime } from "./runtime.mjs";
+
+const SITE = new URL("../../", import.meta.url).href;
+const CODE = "v1."; // how the codes of a sheet begin (calc/job/codes.py)
+const DRAFTS = `sizebook:drafts:${location.pathname}`;
+
+class JobView extends HTMLElement {
+  key = null; // of the job or sheet that is shown
+  #left;
+  #bare; // what the page shows while there is nothing on the device
+  #shown = "";
+  #open = new Map(); // folds that the reader opened or closed
+
+  connectedCallback() {
+    this.#left = new AbortController();
+    const { signal } = this.#left;
+    const on = (target, event, handler) => target.addEventListener(event, handler, { signal });
+    for (const button of this.querySelectorAll("button[disabled]")) button.disabled = false; // until now a tap would have gone nowhere
+    if (this.dataset.view === "sheet") this.closest(".md-typeset")?.classList.remove("md-typeset");
+    this.#bare ??= this.#shown = this.#view.innerHTML;
+    on(this, "submit", (event) => this.#submitted(event));
+    on(this, "click", (event) => this.#pressed(event));
+    on(this, "change", ({ target }) => this.#chosen(target));
+    on(this, "input", ({ target }) => this.#draft(target));
+    this.addEventListener("toggle", ({ target }) => target.matches?.("details[data-keep]") && this.#toggled(target), { signal, capture: true }); // it does not bubble
+    on(changes, "change", () => this.show());
+    on(runtime, "state", () => this.#tellState());
+    on(globalThis, "hashchange", () => this.show());
+    for (const field of this.querySelectorAll("[name=initials]")) field.value ||= initials();
+    for (const [id, text] of this.#drafts) this.#putBack(id, text);
+    this.show();
+  }
+
+  disconnectedCallback() {
+    this.#left?.abort();
+  }
+
+  get #view() {
+    return this.querySelector("[data-job-view]");
+  }
+
+  /** Bring the page to what the device holds now. */
+  async show() {
+    try {
+      const found = await VIEWS[this.dataset.view].call(this);
+      if (!found || !this.isConnected) return;
+      if (!found.reply.ok) return this.#say(found.reply.errors[0].message);
+      this.#say("");
+      this.#replace(found.reply.html.view);
+    } catch (error) {
+      this.#say(error.message, error.text);
+    }
+  }
+
+  async jobs() {
+    const held = await all();
+    const kept = await safety();
+    if (!held.length) {
+      this.key = null;
+      this.#replace(this.#bare);
+      for (const field of this.querySelectorAll("[name=initials]")) field.value ||= initials();
+      return null;
+    }
+    this.key = current();
+    const jobs = held.map(({ key, kind, text, kept, exported, rev }) => ({ key, kind, text, kept, exported: exported?.at ?? "", changed: exported?.rev !== rev }));
+    return this.#asked("view", { jobs, key: this.key, engines: this.#engines, safety: kept });
+  }
+
+  async sheet() {
+    this.key = location.hash.slice(1) || current();
+    const held = this.key ? await get(this.key) : null;
+    if (!held) return this.#nothing();
+    return this.#asked("sheet", { job: held.text, key: this.key, needs: ["codes"] });
+  }
+
+  async received() {
+    const named = location.hash.slice(1);
+    if (named.startsWith(CODE) && !(await this.#openCode(named))) return null;
+    const held = await all();
+    const shown = held.find(({ key }) => key === location.hash.slice(1));
+    this.key = shown?.key ?? null;
+    const sheets = held.filter(({ kind }) => kind === "sheet").map(({ key, text, kept }) => ({ key, text, kept }));
+    if (!shown && !sheets.length) return this.#nothing();
+    const mine = held.filter(({ kind, key }) => kind === "job" && key !== this.key).map(({ text }) => text);
+    return this.#asked("received", { job: shown?.text ?? null, key: this.key, sheets, mine });
+  }
+
+  /** A link's code: kept on this device as a sheet of its own, once; whether it is there. */
+  async #openCode(code) {
+    const reply = await ask("job-open", { code, others: await parts() });
+    if (!reply.ok) {
+      this.#nothing();
+      this.#say(reply.errors[0].message);
+      return false;
+    }
+    if (!reply.job) {
+      await keepPart(code);
+      this.#replace(reply.html.view); // others of its codes are still to be read
+      return false;
+    }
+    const there = (await all()).find(({ origin }) => origin === reply.origin);
+    const key = there?.key ?? (await keep("sheet", reply.job, reply.origin));
+    await forgetParts(reply.used);
+    askToPersist();
+    history.replaceState(null, "", `#${key}`);
+    return true;
+  }
+
+  #nothing() {
+    this.key = null;
+    this.#replace(this.#bare);
+    return null;
+  }
+
+  async #asked(call, fields) {
+    const reply = await ask(`job-${call}`, { root: SITE, ...fields }, `job-${call}`);
+    return reply && { reply };
+  }
+
+  get #engines() {
+    const template = document.createElement("template");
+    template.innerHTML = this.#bare;
+    return [...template.content.querySelectorAll("[name=engine] option")].map(({ value }) => value);
+  }
+
+  // --- What the reader does -------------------------------------------------------------------------
+
+  async #submitted(event) {
+    const form = event.target;
+    if (!form.dataset.jobCall) return;
+    event.preventDefault();
+    const fields = Object.fromEntries(new FormData(form));
+    const call = event.submitter?.value || form.dataset.jobCall;
+    if (fields.initials !== undefined) setInitials(fields.initials);
+    if (fields.reason) fields.why = fields.reason;
+    const ids = [...form.querySelectorAll("[id]")].map(({ id }) => id);
+    await this.#busy(form, async () => {
+      const done = call === "new" ? await this.#start(fields, form) : await this.#change(call, fields, form);
+      if (!done) return;
+      for (const id of ids) this.#drafts.delete(id);
+      this.#keepDrafts();
+      if (call !== "new") form.reset();
+    });
+  }
+
+  async #start(fields, form) {
+    const reply = await ask("job-new", { ...fields, id: randomId() });
+    if (!reply.ok) return this.#refuse(form, reply.errors);
+    makeCurrent(await keep("job", reply.job));
+    askToPersist();
+    return true;
+  }
+
+  async #change(call, fields, form) {
+    let errors = null;
+    await change(this.key, async (job) => {
+      const reply = await ask(`job-${call}`, { job, ...fields });
+      errors = reply.ok ? null : reply.errors;
+      return reply.ok ? reply.job : null;
+    });
+    if (errors) return this.#refuse(form, errors);
+    this.#clearMessages(form);
+    return true;
+  }
+
+  #refuse(form, errors) {
+    this.#clearMessages(form);
+    for (const { field, message } of errors) {
+      const place = form?.querySelector(`[data-message-for="${CSS.escape(field ?? "")}"]`) ?? form?.querySelector('[data-message-for=""]');
+      if (!place) this.#say(message);
+      else {
+        place.textContent = message;
+        place.hidden = false;
+        form.elements[field]?.setAttribute?.("aria-invalid", "true");
+        form.elements[field]?.focus?.();
+      }
+    }
+    return false;
+  }
+
+  #clearMessages(form) {
+    for (const place of form?.querySelectorAll("[data-message-for]") ?? []) {
+      place.hidden = true;
+      place.textContent = "";
+    }
+    for (const entry of form?.querySelectorAll("[aria-invalid]") ?? []) entry.removeAttribute("aria-invalid");
+  }
+
+  #pressed(event) {
+    const button = event.target.closest("button");
+    if (!button || button.closest("live-calculator")) return;
+    const { jobDo, jobCall, key, line } = button.dataset;
+    if (jobCall) return this.#busy(button, () => this.#change(jobCall, { line }, null));
+    if (jobDo) return this.#busy(button, () => DEEDS[jobDo].call(this, key ?? this.key, button));
+    if (button.dataset.retry !== undefined) runtime.retry();
+    if (button.dataset.jobExport !== undefined) download("sizebook-job.json", button.text);
+  }
+
+  async #chosen(target) {
+    if (target.matches("[data-job-initials]")) return setInitials(target.value);
+    if (target.matches("input[type=file]")) return this.#busy(target, () => this.#read(target));
+    const part = target.dataset.jobAgain;
+    if (!part || !this.key) return;
+    const form = target.closest("form");
+    const held = await get(this.key);
+    const reply = await ask(`job-${part}`, { job: held.text, ...Object.fromEntries(new FormData(form)) }, `job-${part}`);
+    if (!reply?.ok) return;
+    const template = document.createElement("template");
+    template.innerHTML = reply.html[part];
+    form.replaceWith(template.content);
+    this.querySelector(`#${target.id}`)?.focus();
+  }
+
+  /** A file: a job beside the others, or on the page of received sheets a sheet. */
+  async #read(input) {
+    const [file] = input.files;
+    if (!file) return;
+    const form = input.closest("form");
+    this.#clearMessages(form);
+    try {
+      const text = await file.text();
+      const reply = await ask("job-read", { text });
+      if (!reply.ok) return this.#refuse(form, reply.errors);
+      const kind = this.dataset.view === "received" ? "sheet" : "job";
+      const twin = (await all()).find((held) => held.kind === kind && held.text === reply.job);
+      if (twin && kind === "job") return this.#refuse(form, [{ field: null, message: `This very job is on this device already: ${reply.name}.` }]);
+      const key = twin?.key ?? (await keep(kind, reply.job, reply.origin));
+      askToPersist();
+      if (kind === "sheet") location.hash = key;
+      else if (!current()) makeCurrent(key);
+    } finally {
+      input.value = "";
+    }
+  }
+
+  async #busy(element, work) {
+    if (element.getAttribute("aria-busy") === "true") return;
+    element.setAttribute("aria-busy", "true");
+    this.#tellState();
+    try {
+      await work();
+    } catch (error) {
+      this.#say(error.message, error.text);
+    } finally {
+      element.removeAttribute("aria-busy");
+      this.#tellState();
+    }
+  }
+
+  // --- What is shown ----------------------------------------------------------------------------------
+
+  /** Replace the page's markup: what is typed, unfolded and focused stays so. */
+  #replace(html) {
+    this.dataset.ready = "";
+    if (html === this.#shown) return;
+    this.#shown = html;
+    const focused = this.contains(document.activeElement) ? document.activeElement : null;
+    const back = focused?.id ? `#${CSS.escape(focused.id)}` : focused?.closest("[data-keep]") ? `[data-keep="${CSS.escape(focused.closest("[data-keep]").dataset.keep)}"] > summary` : null;
+    this.#view.innerHTML = html;
+    for (const button of this.#view.querySelectorAll('[data-job-do="send"]')) button.hidden = !navigator.share;
+    for (const fold of this.#view.querySelectorAll("details[data-keep]")) if (this.#open.has(fold.dataset.keep)) fold.open = this.#open.get(fold.dataset.keep);
+    for (const [id, text] of this.#drafts) this.#putBack(id, text);
+    if (back) this.#view.querySelector(back)?.focus({ preventScroll: true });
+  }
+
+  #putBack(id, text) {
+    const field = this.#view.querySelector(`#${CSS.escape(id)}`);
+    if (field?.type === "radio") field.checked = true;
+    else if (field && "value" in field) field.value = text;
+  }
+
+  #toggled(fold) {
+    this.#open.set(fold.dataset.keep, fold.open);
+    if (fold.open && fold.dataset.jobCheck) this.#check(fold);
+  }
+
+  /** The calculator of a check, filled in: made when it is first looked at. */
+  async #check(fold) {
+    const place = fold.querySelector("[data-job-calculator]");
+    if (!place || place.children.length) return;
+    const held = await get(this.key);
+    const reply = await ask("job-check", { job: held.text, check: fold.dataset.jobCheck, root: SITE });
+    if (reply?.ok && !place.children.length) place.innerHTML = reply.html.check;
+  }
+
+  #say(words, unkept = "") {
+    const place = this.querySelector("[data-job-message]");
+    place.replaceChildren(words);
+    place.hidden = !words;
+    if (!unkept) return;
+    const button = document.createElement("button");
+    Object.assign(button, { type: "button", textContent: "Export the job with this change", text: unkept });
+    button.dataset.jobExport = "";
+    place.append(" ", button);
+  }
+
+  #tellState() {
+    const place = this.querySelector("[data-job-status]");
+    const waiting = this.querySelector('[aria-busy="true"]') || !("ready" in this.dataset);
+    if (runtime.state === "failed") {
+      const again = document.createElement("button");
+      Object.assign(again, { type: "button", textContent: "Try again" });
+      again.dataset.retry = "";
+      place.replaceChildren(`${runtime.why} What is kept on this device is untouched, and what you typed stands where it was. `, again);
+    } else place.textContent = runtime.state === "starting" && waiting ? "Starting: your job is shown as soon as it is ready." : "";
+  }
+
+  // --- Drafts: what is typed and not yet kept ----------------------------------------------------------
+
+  #draftsRead = null;
+
+  get #drafts() {
+    try {
+      this.#draftsRead ??= new Map(JSON.parse(sessionStorage.getItem(DRAFTS)) ?? []);
+    } catch {
+      this.#draftsRead = new Map();
+    }
+    return this.#draftsRead;
+  }
+
+  #draft(field) {
+    if (!field.id || field.closest("live-calculator") || !field.closest("form[data-job-call]") || field.type === "file") return;
+    if (field.type === "radio") for (const other of field.form.elements[field.name]) this.#drafts.delete(other.id);
+    this.#drafts.set(field.id, field.value);
+    this.#keepDrafts();
+  }
+
+  #keepDrafts() {
+    try {
+      sessionStorage.setItem(DRAFTS, JSON.stringify([...this.#drafts]));
+    } catch {
+      // Storage may be forbidden or full: the drafts then live as long as the page.
+    }
+  }
+}
+
+const VIEWS = { jobs: JobView.prototype.jobs, sheet: JobView.prototype.sheet, received: JobView.prototype.received };
+
+/** What the buttons with data-job-do do, called on the view. */
+const DEEDS = {
+  async current(key) {
+    makeCurrent(key);
+    scrollTo({ top: 0 });
+  },
+  async export(key) {
+    const held = await get(key);
+    const reply = await ask("job-read", { text: held.text });
+    download(`${fileName(reply.ok ? reply.name : "job")}.json`, held.text);
+    await exported(key, held.rev);
+  },
+  async remove(key) {
+    await remove(key);
+    if (location.hash.slice(1) === key) history.replaceState(null, "", location.pathname);
+    this.show();
+  },
+  async print() {
+    print();
+  },
+  async copy(_, button) {
+    const field = this.querySelector(`#${button.dataset.of}`);
+    field.select();
+    await navigator.clipboard?.writeText(field.value); // where it is not permitted, the link stands selected
+    button.textContent = "Copied";
+  },
+  async send(_, button) {
+    const { title, of } = button.dataset;
+    await navigator.share({ title, url: this.querySelector(`#${of}`).value }).catch((error) => {
+      if (error.name !== "AbortError") throw error;
+    });
+  },
+};
+
+const fileName = (name) => `sizebook ${name}`.normalize("NFKD").replace(/[^\w]+/g, "-").replace(/^-+|-+$/g, "").toLowerCase().slice(0, 60);
+const randomId = () => btoa(String.fromCharCode(...crypto.getRandomValues(new Uint8Array(9)))).replaceAll("+", "-").replaceAll("/", "_");
+
+customElements.define("job-view", JobView);
