@@ -218,7 +218,7 @@ def _rod_sides(view):
 def _end_float(view):
     if not view.has("crank") or not view.any("crankcase", "flywheel"):
         return None
-    return view.verdict("Crank end float", "Too little burns the thrust face, too much knocks.", "Flywheel or its gauge plate at full torque; push and pull the crank.", "crank.end_float")
+    return view.verdict("Crank end float", "Too little burns the thrust face, too much knocks.", "Case bolted up, flywheel or its gauge plate at full torque; push and pull the crank.", "crank.end_float")
 
 
 def _cam(view):
@@ -354,7 +354,7 @@ def _through(view):
                  as_text("Two whole turns, plugs out. Then oil in, and turned by the starter without ignition until there is oil pressure."))
 
 
-CHECKS = (_clean, _matched, _mains, _cam, _rods_straight, _rod_weights, _rod_bearings, _rod_nuts, _rod_sides, _lifters, _end_float, _case_nuts, _ring_gaps, _pistons, _deck,
+CHECKS = (_clean, _matched, _mains, _cam, _rods_straight, _rod_weights, _rod_bearings, _rod_nuts, _rod_sides, _lifters, _case_nuts, _end_float, _ring_gaps, _pistons, _deck,
           _leak, _guides, _stems, _chambers, _head_nuts, _lash, _flywheel, _through)
 
 

@@ -31,7 +31,7 @@ def by_title(found, title):
 def test_the_orchard_job_is_closed_in_this_order():
     assert [check.title for check in assembly_checks(orchard())] == [
         "Every passage clean", "Each part to its own place", "Main bearing clearance", "Rods straight", "Rod bearing clearance", "Rod nuts", "Rod side clearance",
-        "Crank end float", "Close the case", "Deck height", "Valves tight", "Stem heights", "Chambers alike", "Head nuts", "Turned through by hand"]
+        "Close the case", "Crank end float", "Deck height", "Valves tight", "Stem heights", "Chambers alike", "Head nuts", "Turned through by hand"]
 
 
 def test_only_the_parts_of_the_job_are_checked():
