@@ -74,7 +74,7 @@ def _entry(name, id, shape, value, preset, described, label=None) -> Html:
            placeholder=" " if value is None else None,  # lets print.css leave out what is empty
            id=id, name=name, data_entry=True,
            aria_describedby=described, aria_label=label, data_preset=preset, data_metric=metric, data_inch=inch, data_unit_metric=units[0], data_unit_inch=units[1]),
-        el("span", both(*units), class_="unit") if any(units) and not label else None)
+        el("span", both(*units), class_="unit") if any(units) else None)
 
 
 def _grid(taken: Taken, anchor: str, presets: dict) -> Html:
@@ -86,13 +86,14 @@ def _grid(taken: Taken, anchor: str, presets: dict) -> Html:
         cells = []
         for c, column in enumerate(declared.columns):
             cell, values = declared.cells[r, c], taken.value[r]
+            # Its column's name and unit are shown beside it where the screen is too narrow for a table.
             cells.append(el("td", el("div", _entry(cell.name, f"{id}-{r + 1}-{c + 1}", column.form, values and values[c],
-                                                   given.get((r, c)), f"{id}-message {id}-hint", cell.label), class_="entry")))
+                                                   given.get((r, c)), f"{id}-message {id}-hint", cell.label), class_="entry"), data_head=column.label))
         rows.append(el("tr", el("th", row, scope="row"), *cells))
     heads = [el("th", column.label, " ", el("span", symbol(column.symbol), class_="sym") if column.symbol else None, _unit(column.form), scope="col")
              for column in declared.columns]
     table = el("table", el("thead", el("tr", el("td"), *heads)), el("tbody", *rows), data_grid=True,
-               class_="cells named" if any(len(row) > 3 for row in declared.rows) else "cells")  # the theme wraps a table without a class
+               class_=f"cells cells-{min(len(declared.columns), 4)}" + " named" * any(len(row) > 3 for row in declared.rows))
     shapes = list(dict.fromkeys(column.form for column in declared.columns))
     signed = any(_signed(declared.cells[0, c]) for c in range(len(declared.columns)))
     return el("fieldset", el("legend", declared.label), table, _keys(declared.label, shapes, signed, declared.measured),

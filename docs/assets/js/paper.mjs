@@ -1,0 +1,20 @@
+// On paper the working, the sources and the checks stand only where the reader has unfolded them (print.css): else a procedure
+// of six pages fills twenty. The theme unfolds everything while it prints, so what the reader did is noted apart from that.
+
+const media = matchMedia("print");
+let printing = false;
+
+function note(fold) {
+  if (!printing && !media.matches) fold.toggleAttribute("data-unfolded", fold.open);
+}
+
+addEventListener("beforeprint", () => {
+  printing = true;
+  // A formula does not break into lines: one too long for the paper is set smaller, by its length in its own letters.
+  for (const line of document.querySelectorAll("[data-unfolded] .formula math")) {
+    line.style.setProperty("--length", Math.ceil(line.getBoundingClientRect().width / parseFloat(getComputedStyle(line).fontSize)));
+  }
+});
+addEventListener("afterprint", () => setTimeout(() => (printing = false))); // the theme's own folding is told of after this
+document.addEventListener("toggle", ({ target }) => target.matches("details") && note(target), true);
+for (const fold of document.querySelectorAll("details[open]")) note(fold);
