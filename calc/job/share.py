@@ -16,6 +16,7 @@ above where it is written alike), by, why, part, gauge, of.
 import re
 import zlib
 from base64 import b32decode, b32encode
+from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from calc.job.record import FORMAT, MOST_TEXT, STAGES, JobError, checked
@@ -44,8 +45,8 @@ def decode(code: str) -> dict:
     code = "".join(code.split())
     if not code:
         raise JobError("There is no code here; open the link that is printed on the sheet, or take the file.")
-    if _PART_LOOKS.fullmatch(code):
-        raise JobError(f"This is part {int(code[1:3])} of {int(code[3:5])} of a job; scan the others as well.")
+    if one := part(code):
+        raise JobError(f"This is part {one.number} of {one.count} of a job; scan the others as well.")
     if code[0] != _FORM:
         raise JobError("This code was made by a newer handbook; open it with that one." if re.fullmatch("[2-9][A-Z2-7]+", code) else
                        "This is no code of a job; open the link that is printed on the sheet, or take the file.")
@@ -80,26 +81,43 @@ def split(code: str, most: int) -> list[str]:
     return [body + _check(body) for body in bodies]
 
 
+@dataclass(frozen=True)
+class Part:
+    """One of several codes: its number of how many, by what those of the same job are known, and what it holds."""
+    number: int
+    count: int
+    whole: str
+    piece: str
+
+
+def part(code: str) -> Part | None:
+    """The part that a code is, None where it is something else. JobError where it is one, but damaged."""
+    code = "".join(code.split())
+    looks = _PART_LOOKS.fullmatch(code)
+    if looks is None or _check(code[:-7]) != code[-7:] or not 1 <= int(looks[1]) <= int(looks[2]):
+        if code.startswith(_PART):
+            raise JobError(DAMAGED)
+        return None
+    return Part(int(looks[1]), int(looks[2]), looks[2] + looks[3], looks[4])
+
+
 def join(parts: list[str]) -> str:
     """The code whose parts these are, in any order; a part may stand there twice. JobError names what is missing or does not belong."""
-    parts = ["".join(part.split()) for part in parts]
+    parts = ["".join(code.split()) for code in parts]
     if len(set(parts)) == 1 and parts[0][:1] == _FORM:
         return parts[0]
-    found, known = {}, None
-    for part in parts:
-        looks = _PART_LOOKS.fullmatch(part)
-        if not looks or _check(part[:-7]) != part[-7:]:
-            raise JobError(DAMAGED if part.startswith(_PART) else "One of these is no part of a job's code; scan the codes of one sheet only.")
-        number, count, piece = int(looks[1]), int(looks[2]), looks[4]
-        if not 1 <= number <= count or known not in (None, (count, looks[3])):
-            raise JobError("These parts are not all of one job; scan the codes of one sheet only.")
-        known, found[number] = (count, looks[3]), piece
-    if known is None:
+    found = [part(code) for code in parts]
+    if not found:
         raise JobError("There is no code here; scan the codes that are printed on the sheet.")
-    if missing := [str(i) for i in range(1, known[0] + 1) if i not in found]:
-        raise JobError(f"Part {', '.join(missing)} of {known[0]} is missing; scan {'it' if len(missing) == 1 else 'them'} as well.")
-    code = "".join(found[i] for i in range(1, known[0] + 1))
-    if f"{zlib.crc32(code.encode()):08X}" != known[1]:
+    if None in found:
+        raise JobError("One of these is no part of a job's code; scan the codes of one sheet only.")
+    if len({one.whole for one in found}) > 1:
+        raise JobError("These parts are not all of one job; scan the codes of one sheet only.")
+    count, pieces = found[0].count, {one.number: one.piece for one in found}
+    if missing := [str(i) for i in range(1, count + 1) if i not in pieces]:
+        raise JobError(f"Part {', '.join(missing)} of {count} is missing; scan {'it' if len(missing) == 1 else 'them'} as well.")
+    code = "".join(pieces[i] for i in range(1, count + 1))
+    if f"{zlib.crc32(code.encode()):08X}" != found[0].whole[2:]:
         raise JobError(DAMAGED)
     return code
 

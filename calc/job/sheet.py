@@ -16,7 +16,7 @@ from calc.job.assembly_checks import assembly_checks
 from calc.job.parts import groups, not_checked
 from calc.job.parts_needed import parts_needed
 from calc.job.record import current, sheet_changed, sheet_of
-from calc.job.verdicts import judge
+from calc.job.verdicts import CHANGED, judge
 from calc.page.html import Html, both, children, el
 from calc.quantity import read, to_unit, write
 from calc.result import VERDICT_WORDS
@@ -71,9 +71,7 @@ def _head(job, engine) -> Html:
         told = {feature.source for feature in engine.features.values()}
         warning = ("Invented limits. " if "invented" in told else f"Limits from {', '.join(sorted(told))}. ") + engine.about
         if sheet_changed(job):
-            warning += " Its limits were changed since the last reading: the verdicts here are by the new ones."
-        if sheet_changed(job):
-            warning += " The data sheet has changed since the last of these sizes was read: they are judged by its present limits."
+            warning += f" {CHANGED}"
     return el("header", el("div", el("p", "Size sheet", class_="sheet-kind"), el("h1", job["name"])),
               el("dl", *(el("div", el("dt", name), el("dd", value)) for name, value in facts)), el("p", warning, class_="sheet-warning"))
 

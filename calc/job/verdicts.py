@@ -12,6 +12,8 @@ from calc.job.record import STAGES, JobError, current, number, sheet_of
 from calc.result import Text, Verdict, as_text, say
 from calc.working import Number, given
 
+CHANGED = "The data sheet's limits were changed since the last reading: the verdicts here are by the new ones."  # where record.sheet_changed
+
 _DUST = 1e-13  # of the sizes that went in: what floats may leave of two equal sizes
 _BEFORE = {"received": ("received",), "finished": ("finished", "received"), "assembly": ("assembly", "finished", "received")}
 

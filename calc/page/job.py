@@ -8,7 +8,7 @@ from calc.job.record import STAGES, JobError
 from calc.job.verdicts import judge
 from calc.page import job_fields
 from calc.page.html import Html, children, el, value
-from calc.page.job_pieces import REASONS, SHORT, at_field, chip, count, day, feature_of, field, hour, job_of, limits, made, message, reading, sheet_of, start_form, tally, what_group, with_unit
+from calc.page.job_pieces import REASONS, SHORT, about_sheet, at_field, chip, count, day, feature_of, field, hour, job_of, limits, made, message, reading, sheet_of, start_form, tally, what_group, with_unit
 from calc.result import Refused
 
 
@@ -105,7 +105,7 @@ def _current(held: dict, job: dict, asked: dict) -> Html:
     sheet = sheet_of(job)
     return el("section",
               el("header", el("h2", job["name"], id="job-now"), el("p", _summary(job, asked["now"]), class_="job-facts"), class_="job-head"),
-              None if sheet else el("p", f"This handbook has no data sheet of {job['engine']}: its readings are kept and shown, and not judged.", class_="job-note"),
+              about_sheet(job),
               tally(rows),
               el("div", el("a", "Size sheet", href=f"{root}job/sheet/", class_="go"), el("a", "Measure: check a number", href=f"{root}check-a-number/", class_="way"),
                  el("button", "Export", type="button", data_job_do="export", data_key=held["key"]), class_="job-buttons"),

@@ -7,6 +7,7 @@ from calc.engine import engine
 from calc.inputs import WARM
 from calc.job import record
 from calc.job.record import JobError
+from calc.job.verdicts import CHANGED
 from calc.page.html import Html, both, children, el, value
 from calc.quantity import EntryError, read
 from calc.result import VERDICT_WORDS
@@ -70,6 +71,13 @@ def with_unit(text: str, shape, system: str, label: str, at: str) -> str:
         if (again.value, again.doubt) == (meant.value, meant.doubt):
             return whole
     raise at_field(at, "unknown-unit", f"{label}: “{text.strip()[:40]}” cannot be kept as it stands; write it with its unit, such as {shape.kind.example}.")
+
+
+def about_sheet(job: dict) -> Html | None:
+    """What whoever trusts the verdicts must know of the engine's data sheet."""
+    if sheet_of(job) is None:
+        return el("p", f"This handbook has no data sheet of {job['engine']}: its readings are kept and shown, and not judged.", class_="job-note")
+    return el("p", CHANGED, class_="job-note") if record.sheet_changed(job) else None
 
 
 # --- Words -----------------------------------------------------------------------------------------

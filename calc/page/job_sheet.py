@@ -7,12 +7,11 @@ from calc.job.sheet import css, sheet
 from calc.job.verdicts import judge
 from calc.page import calculator_html, job_fields
 from calc.page.html import Html, children, el
-from calc.page.job_pieces import SHORT, chip, count, day, feature_of, hour, job_of, made, reading, sheet_of, tally
+from calc.page.job_pieces import SHORT, about_sheet, chip, count, day, feature_of, hour, job_of, made, reading, sheet_of, tally
 from calc.stations import find
 
 ANCHOR = "check"  # of the calculators on the page of checks
 GENERAL = "reading-verdict"  # the calculator for a size of any kind
-PART = "P"  # how a part of a code begins
 
 
 def shown(asked: dict) -> dict:
@@ -42,16 +41,15 @@ def _link(job: dict, root: str) -> Html:
 def opened(asked: dict) -> dict:
     """The job of a link's code; where the sheet has several codes, that of this one with those that were read before (`others`)."""
     code = asked["code"].removeprefix(codes.FORM)
-    if code[:1] != PART:
+    part = share.part(code)
+    if part is None:
         return made(share.decode(code)) | {"used": []}
-    mates = [other for other in asked["others"] if other.removeprefix(codes.FORM)[3:13] == code[3:13] and other != asked["code"]]  # count and check sum of the whole
-    found = sorted({int(one.removeprefix(codes.FORM)[1:3]) for one in (asked["code"], *mates)})
-    count = int(code[3:5]) if code[1:5].isdigit() else 0
-    if code[1:5].isdigit() and len(found) < count:
-        missing = [n for n in range(1, count + 1) if n not in found]
+    mates = {other: its for other in asked["others"] if (its := share.part(other.removeprefix(codes.FORM))) and its.whole == part.whole and other != asked["code"]}
+    found = {part.number, *(its.number for its in mates.values())}
+    if missing := [str(n) for n in range(1, part.count + 1) if n not in found]:
         return {"html": {"view": children(
-            el("h2", f"{len(found)} of {count} codes read"),
-            el("p", "This sheet is too large for one code. Scan ", el("strong", "code ", " and ".join(map(str, missing))), " as well, in any order: what was read is kept until all are there.", class_="job-note"))}}
+            el("h2", f"{len(found)} of {part.count} codes read"),
+            el("p", "This sheet is too large for one code. Scan ", el("strong", "code ", " and ".join(missing)), " as well, in any order: what was read is kept until all are there.", class_="job-note"))}}
     return made(share.decode(share.join([code, *(mate.removeprefix(codes.FORM) for mate in mates)]))) | {"used": [asked["code"], *mates]}
 
 
@@ -65,6 +63,7 @@ def received(asked: dict) -> dict:
     wrong = [row for row in rows if row.state in ("fail", "unsure", "attention")]
     view = children(
         el("section", el("header", el("h2", job["name"], id="job-now"), el("p", _greeting(job, asked), class_="job-facts"), class_="job-head"),
+           about_sheet(job),
            tally(rows),
            el("div", el("p", el("strong", "Before you go on, ask the shop about:")),
               el("ul", *(el("li", row.label, " ", row.place, ": ", chip(row.state), " ", row.words, ".") for row in wrong[:12]), el("li", f"and {len(wrong) - 12} more, below") if len(wrong) > 12 else None),

@@ -11,10 +11,13 @@ from pathlib import Path
 
 import pytest
 
+from calc.job.record import dump
+from calc.job.share import encode, split
 from calc.page.live import answer
 from calc.stations import every
 from scripts import environment
 from scripts.runtime import bundle
+from tests.job.jobs import ordinary
 
 SCRIPTS = environment.ROOT / "docs/assets/js"
 # Other entries than the build rehearsed with, so that it cannot have learnt the modules from these.
@@ -60,6 +63,34 @@ def test_browser_and_cpython_answer_the_same(made, task):
         assert json.loads(got) == expected, request
         refused += not expected["ok"]
     assert 0 < refused < len(asked)
+
+
+def job_requests():
+    """What is asked about a job: read from its file and code, refused, added to, judged and shown."""
+    job = ordinary()
+    text, code = dump(job), encode(job)
+    ask = {"system": "inch", "now": "2026-11-25T14:15+01:00", "by": "MK", "root": "https://tern-street.example/"}
+    older = (environment.ROOT / "tests/job/forms/form-0.json").read_text(encoding="utf-8")
+    for file in (text, older, text[:900], text.replace("54.9", "54.8", 1), "[" * 100_000, '{"a":' * 100_000, "9" * 5000, '{"a": NaN}', older.replace("version\": 0", "version\": 99")):
+        yield {**ask, "call": "job-read", "text": file}
+    parts = split(code, 200)
+    for link in (code, code[:-1], code[:9] + "2" + code[10:], "", parts[0], parts[1][:-1], "9ABC"):
+        yield {**ask, "call": "job-open", "code": f"v1.{link}", "others": []}
+    yield {**ask, "call": "job-open", "code": f"v1.{parts[-1]}", "others": [f"v1.{part}" for part in parts]}
+    for size in ("55.01 mm ± 4 µm", "2.165", "1 31/64 in", "5 kg", "", "9" * 400):
+        yield {**ask, "call": "job-add", "job": text, "feature": "crank.main_journal", "place": "2", "stage": "assembly", "text": size}
+    yield {**ask, "call": "job-view", "jobs": [{"key": "a", "kind": "job", "text": text, "kept": ask["now"], "exported": None, "changed": True}], "key": "a", "engines": ["TS-16"], "safety": "unknown"}
+
+
+def test_browser_and_cpython_say_the_same_of_a_job(made):
+    """Its sizes to the last bit, its verdicts, and its refusals; what is nested without end does not end Python."""
+    asked = list(job_requests())
+    refused = 0
+    for request, got in zip(asked, ask_runtime(made, asked), strict=True):
+        expected = json.loads(answer(json.dumps(request)))
+        assert json.loads(got) == expected, request
+        refused += not expected["ok"]
+    assert refused == 15 and len(asked) > 20
 
 
 def test_a_fault_names_where_it_happened(made):
