@@ -19,7 +19,7 @@ def weigh(work, values, taken, found):
     squares = dict.fromkeys(_told(found), 0.0)
     for t in taken:
         for path, u in t.doubts:
-            for place, change in _changes(work, values, t.input.name, path, u, found).items():
+            for place, change in _changes(work, values, t.input, path, u, found).items():
                 squares[place] += change ** 2
     doubts = {place: math.sqrt(square) for place, square in squares.items()}
     return {n.key: COVERAGE * doubts[n.key] for n in found.numbers}, _verdict(found, doubts)
@@ -31,16 +31,17 @@ def _told(answer) -> dict:
         (i, side): margin for i, limit in enumerate(answer.limits) for side, margin in enumerate(limit.margins()) if margin is not None}
 
 
-def _changes(work, values, name, path, u, found) -> dict:
+def _changes(work, values, declared, path, u, found) -> dict:
     """What one standard uncertainty of one reading changes.
 
     For an output the root mean square of both ways, which is the GUM's half difference along a straight line, and does not vanish
     where a result turns or has a kink (the largest of several readings). For a limit the larger of both: it is the way that hurts.
-    Where a reading so far off does not go together with the others, one way is enough; where neither does, the step is made smaller.
+    Where a reading so far off lies outside the accepted range, or does not go together with the others, one way is enough; where neither
+    does, the step is made smaller.
     """
     share = 1.0
     while True:
-        moved = [answer for way in (1, -1) if (answer := _moved(work, values, name, path, way * share * u))]
+        moved = [answer for way in (1, -1) if (answer := _moved(work, values, declared, path, way * share * u))]
         if moved or share < 1e-9:
             break
         share /= 8
@@ -49,9 +50,11 @@ def _changes(work, values, name, path, u, found) -> dict:
     return {place: max(map(abs, both)) if isinstance(place, tuple) else math.sqrt(sum(x * x for x in both) / len(both)) for place, both in changes.items()}
 
 
-def _moved(work, values, name, path, by):
+def _moved(work, values, declared, path, by):
     try:
-        return work({**values, name: _shift(values[name], path, by)})
+        number, reading = (declared.cells[path], values[declared.name][path[0]][path[1]]) if path else (declared, values[declared.name])
+        number.check(float(reading) + by)
+        return work({**values, declared.name: _shift(values[declared.name], path, by)})
     except Refused:
         return None
 

@@ -74,6 +74,9 @@ class Open:
         places = len(f"{to_unit(entry.value, entry.unit):.9f}".rstrip("0").partition(".")[2])  # as it was typed, nine decimals at most
         return given_number(self.symbol, self.label, Form(kind, places, entry.unit, entry.unit), entry.value, key=self.name)
 
+    def check(self, value: float):
+        """No number lies outside its range: what a quantity of any kind may be, its calculator says."""
+
     def usual_remarks(self, taken: Taken):
         return ()
 

@@ -991,15 +991,20 @@ def to_unit(value: float, unit: Unit) -> float:
 def write(value: float, unit: Unit, decimals: int) -> str:
     """An SI value as a number in a unit, without the unit's symbol (see `stated`).
 
-    Rounded half to even (ISO 80000-1, rule A) from the decimal that `to_unit` gives.  The
-    minus sign is "−", digits are not grouped, and zero has no sign.  A value that would
+    Rounded half to even (ISO 80000-1, rule A) from the decimal that `to_unit` gives, of
+    which twelve digits count: a half that arithmetic missed by the last bits is still one,
+    and computers whose sines differ there write the same.  The minus sign is "−", digits are not grouped, and zero has no sign.  A value that would
     be written with zeros alone gets one decimal more; if that is zeros again, it is
     below a twentieth of the last decimal asked for and is written as zero.  From 10⁹ on
     a number is written with six digits and a power of ten, "1.23457×10⁹".
     """
     if not isfinite(value):
         raise ValueError(f"{value} cannot be written as a size.")
-    exact = Decimal(repr(to_unit(value, unit)))
+    number = to_unit(value, unit)
+    exact = Decimal(repr(number))
+    digits = max(12, exact.adjusted() + decimals + 4)
+    if digits < 16:
+        exact = Decimal(f"{number:.{digits}g}")
     if abs(exact) >= 10**9:
         mantissa, power = f"{exact:.5e}".split("e")
         raised = str(int(power)).translate(str.maketrans("0123456789", "⁰¹²³⁴⁵⁶⁷⁸⁹"))

@@ -168,6 +168,19 @@ def test_between_two_edges_the_step_is_made_smaller():
     assert probe(x="10 ± 0.02 mm").doubts["size"] == pytest.approx(2 * 20 * um, rel=1e-6)
 
 
+@pytest.mark.parametrize("entry", ["5 mm ± 100 m", "1 mm ± 9 mm", "150 mm ± 1 mm"])
+def test_no_reading_is_moved_out_of_its_accepted_range(entry):
+    """A fin of negative length once had the calculator search for ever for the air that cools it as well."""
+    long = evaluate(find("fin-cooling"), {"fins.1.3": entry})
+    assert long.doubts["heat_this"] > 0 and long.doubts["heat_other"] == 0
+
+
+def test_a_doubt_that_leads_past_the_range_on_one_side_is_worth_what_the_other_side_says():
+    """The interference is a plain difference: half a millimetre of doubt is half a millimetre, at the end of the range too."""
+    found = seat_fit(pocket_bore="90 mm ± 0.5 mm", ring_outside="89 mm")
+    assert found.doubts["interference"] == pytest.approx(0.5e-3, rel=1e-6)
+
+
 def test_neither_a_turning_point_nor_a_kink_hides_a_doubt():
     """At the least of a parabola both ways give the same change, whose half difference is nothing; so does the larger of two readings."""
     @calculator("probe", "Probe", Size, **NO_SOURCE)

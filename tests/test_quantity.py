@@ -433,6 +433,20 @@ def test_write(number, unit, decimals, expected):
     assert write(number, unit, decimals) == expected
 
 
+@given(st.integers(-10**6, 10**6), st.integers(0, 4), st.integers(-3, 3), st.sampled_from(["mm", "in", "µm", "m"]))
+def test_a_half_that_arithmetic_missed_by_its_last_bits_is_still_a_half(n, decimals, steps, symbol):
+    """So that computers whose mathematical libraries differ in the last bit write the same."""
+    unit = module.LENGTH.find(symbol)
+    exact = (Decimal(n) + Decimal("0.5")).scaleb(-decimals)
+    value = from_unit(float(exact), unit)
+    missed = value
+    for _ in range(abs(steps)):
+        missed = math.nextafter(missed, math.copysign(math.inf, steps))
+    assert write(missed, unit, decimals) == write(value, unit, decimals)
+    if abs(n) > 0:
+        assert Decimal(write(value, unit, decimals).replace("−", "-")) == exact.quantize(Decimal(1).scaleb(-decimals))
+
+
 def test_write_refuses_what_is_no_size():
     for number in (math.nan, math.inf, -math.inf):
         with pytest.raises(ValueError):
