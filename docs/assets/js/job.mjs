@@ -36,6 +36,7 @@ class JobView extends HTMLElement {
     for (const field of this.querySelectorAll("[name=initials]")) field.value ||= initials();
     for (const [id, text] of this.#drafts) this.#putBack(id, text);
     this.show();
+    this.#tellState(); // it may be starting already
   }
 
   disconnectedCallback() {
@@ -259,6 +260,7 @@ class JobView extends HTMLElement {
   /** Replace the page's markup: what is typed, unfolded and focused stays so. */
   #replace(html) {
     this.dataset.ready = "";
+    this.#tellState();
     if (html === this.#shown) return;
     this.#shown = html;
     const focused = this.contains(document.activeElement) ? document.activeElement : null;
@@ -303,13 +305,17 @@ class JobView extends HTMLElement {
 
   #tellState() {
     const place = this.querySelector("[data-job-status]");
-    const waiting = this.querySelector('[aria-busy="true"]') || !("ready" in this.dataset);
+    const first = !("ready" in this.dataset); // a later wait is a blink
     if (runtime.state === "failed") {
       const again = document.createElement("button");
       Object.assign(again, { type: "button", textContent: "Try again" });
       again.dataset.retry = "";
       place.replaceChildren(`${runtime.why} What is kept on this device is untouched, and what you typed stands where it was. `, again);
-    } else place.textContent = runtime.state === "starting" && waiting ? "Starting: your job is shown as soon as it is ready." : "";
+    } else if (runtime.state === "starting" && (first || this.querySelector('[aria-busy="true"]'))) {
+      place.textContent = "Starting: your job is shown as soon as it is ready.";
+    } else {
+      place.textContent = runtime.state === "ready" && first ? "Your job is being looked through…" : "";
+    }
   }
 
   // --- Drafts: what is typed and not yet kept ----------------------------------------------------------
