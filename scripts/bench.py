@@ -33,16 +33,19 @@ PATIENCE = 120  # s
 COMPRESSED = environment.CACHE / "compressed"
 RESULT = environment.CACHE / "bench.json"
 
-# The stock way knows no kept memory; the worker around it is the same.
-STOCK_START = """
-export const takeSnapshot = async () => { throw new Error("not in the stock way"); };
-export const wakePython = takeSnapshot;
-export async function startPython(runtime, calc) {
-  const { loadPyodide } = await import(`${runtime}pyodide.mjs`);
-  const python = await loadPyodide({ indexURL: runtime });
-  python.unpackArchive(await calc, "wheel");
-  return python.pyimport("calc.page.live").answer;
-}
+# The stock way: the runtime as it comes, the package as a source wheel. To be fair, it asks for everything at once too.
+STOCK_WORKER = """
+const { runtime, calc } = JSON.parse(self.name);
+const { fetch } = self;
+const early = new Map(["pyodide.asm.wasm", "python_stdlib.zip", "pyodide-lock.json"].map((name) => [name, fetch(runtime + name)]));
+self.fetch = (address, ...more) => early.get(String(address).split("/").pop()) ?? fetch(address, ...more);
+const wheel = fetch(`${calc}calc.zip`).then((response) => response.arrayBuffer());
+const [{ loadPyodide }] = await Promise.all(["pyodide.mjs", "pyodide.asm.mjs"].map((name) => import(runtime + name)));
+const python = await loadPyodide({ indexURL: runtime });
+python.unpackArchive(await wheel, "wheel");
+const { answer } = python.pyimport("calc.page.live");
+self.onmessage = ({ data }) => self.postMessage({ reply: JSON.parse(answer(JSON.stringify(data))) });
+self.postMessage({ state: "ready" });
 """
 
 # Types into the first calculator as soon as it can be typed into, and notes when the answer was painted.
@@ -76,8 +79,6 @@ TYPE_AND_WATCH = """
 })();
 """ % {"calculator": CALCULATOR, "entry": ENTRY, "typed": TYPED}
 
-KEPT = """/kept/.test(localStorage.getItem("sizebook:memory")) || null"""
-
 
 class NotMeasured(Exception):
     """A number that could not be had; names it."""
@@ -88,12 +89,16 @@ def stock_site(site: Path, folder: Path) -> Path:
     shutil.copytree(site, folder)
     python, calc = runtime_folders(folder)
     package = bundle.packages(environment.CACHE) / "pyodide"
-    for name in bundle.MADE_FILES:
+    for name in ("python_stdlib.zip", "pyodide-lock.json"):
         shutil.copyfile(package / name, python / name)
     with zipfile.ZipFile(calc / "calc.zip", "w", zipfile.ZIP_DEFLATED) as wheel:
         for path in sorted(p for p in bundle.CALC.rglob("*") if p.is_file() and "__pycache__" not in p.parts):
             wheel.write(path, path.relative_to(bundle.CALC.parent).as_posix())
-    (folder / "assets/js/python.mjs").write_text(STOCK_START)
+    for name in ("cold.wasm", "codes.zip"):
+        (python / name).unlink()
+    for name in ("hot.wasm", "memory.wasm"):
+        (calc / name).unlink()
+    (folder / "assets/js/worker.mjs").write_text(STOCK_WORKER)
     offline.write(folder, f"{python.name}-{calc.name}")
     return folder
 
@@ -161,7 +166,7 @@ def cold(playwright, site: Path, path: str, line: tuple[float, float] | None) ->
             visitor.context.close()
 
 
-def warm(playwright, site: Path, path: str, ours: bool) -> dict[str, float]:
+def warm(playwright, site: Path, path: str) -> dict[str, float]:
     """The second visit, with the server gone: in the same browser, and in one that was closed in between."""
     with serving(site) as (port, stop), tempfile.TemporaryDirectory() as profile:
         address = f"http://localhost:{port}/{path}"
@@ -169,8 +174,6 @@ def warm(playwright, site: Path, path: str, ours: bool) -> dict[str, float]:
         try:
             page, _ = visitor.visit(address)
             poll(page, "/^Ready/.test(document.querySelector('[data-offline-status]').textContent) || null", f"ready for offline use at {address}")
-            if ours:
-                poll(page, KEPT, f"Python's memory kept at {address}")
             page.close()
             stop()
             page, same = visitor.visit(address)
@@ -225,7 +228,7 @@ def measure(site: Path, runs: int, say=print) -> dict:
     kinds = {
         "cold": lambda playwright, folder: cold(playwright, folder, path, None),
         "cold, slow line": lambda playwright, folder: cold(playwright, folder, path, SLOW),
-        "warm": lambda playwright, folder: warm(playwright, folder, path, folder == site),
+        "warm": lambda playwright, folder: warm(playwright, folder, path),
     }
     with tempfile.TemporaryDirectory() as work, sync_playwright() as playwright:
         sites = {"stock": stock_site(site, Path(work) / "stock"), "ours": site}

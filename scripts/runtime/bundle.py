@@ -1,31 +1,43 @@
-"""Puts the browser's Python into the built site: the runtime, its trimmed library and `calc`, as bytecode.
+"""Puts the browser's Python into the built site.
 
-    site/runtime/<python>/   loader, WebAssembly, the library that calc needs, and what draws codes: changes with a new runtime
-    site/runtime/<calc>/     calc.zip: changes with every edit of a calculator
+    site/runtime/<python>/   changes with a new runtime
+        pyodide.mjs pyodide.asm.mjs           its loader
+        cold.wasm                             its program, for what the hot one leaves out
+        python_stdlib.zip codes.zip           the library that calc needs, and what draws codes, as bytecode
+        pyodide.asm.wasm                      its program, only for a start without the memory
+    site/runtime/<calc>/     changes with every edit of a calculator
+        hot.wasm                              of the program, what calculators were seen to run
+        memory.wasm                           Python's memory with all calculators in it
+        calc.zip                              the calculators as bytecode
 
 Both names are hashes of what lies inside, so both may be cached for ever, and a reader fetches after an
-edit only the small one. The build id is the two names joined: `<python>-<calc>`.
+edit only the second. The build id is the two names joined: `<python>-<calc>`.
 """
 
 from __future__ import annotations
 
 import hashlib
+import json
 import os
 import shutil
 import subprocess
 import tempfile
+import zipfile
 from importlib.util import find_spec
 from pathlib import Path
 
 from scripts import environment
+from scripts.runtime import split
 
 HERE = Path(__file__).resolve().parent
 CALC = environment.ROOT / "calc"
 RUNTIME_FILES = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")
 MADE_FILES = ("python_stdlib.zip", "pyodide-lock.json", "codes.zip")
-CALC_FILES = ("calc.zip",)
+CALC_FILES = ("calc.zip", "hot.wasm", "memory.wasm")
 SCRIPTS = {"assets/js/idb.mjs": "idb/build/index.js"}  # place in the site: file in node_modules
-KEPT = 8  # every edit of a calculator makes another four megabytes
+START = tuple(f"docs/assets/js/{name}.mjs" for name in ("python", "program", "memory"))
+STANDINS = HERE / "standins"  # for modules of the runtime that its start imports and no calculator needs
+KEPT = 4  # every edit of a calculator makes another twenty megabytes
 
 
 class BundleError(Exception):
@@ -35,9 +47,10 @@ class BundleError(Exception):
 def build(site_dir: Path, cache_dir: Path, calc: Path = CALC) -> str:
     """Write `site_dir`/runtime and the scripts that are others' work, and return the build id; takes from `cache_dir` what has been
     made before."""
-    made = bytecode(cache_dir, calc)
+    made = memory(cache_dir, calc)
     package = packages(cache_dir) / "pyodide"
-    python = _place(site_dir, [package / name for name in RUNTIME_FILES] + [made / name for name in MADE_FILES] + [HERE / "NOTICE.txt"])
+    python = _place(site_dir, [package / name for name in RUNTIME_FILES] + [made / name for name in MADE_FILES]
+                    + [program(cache_dir) / "cold.wasm", HERE / "NOTICE.txt"])
     calculators = _place(site_dir, [made / name for name in CALC_FILES])
     for name, file in SCRIPTS.items():
         licence = packages(cache_dir) / file.partition("/")[0] / "LICENSE"
@@ -52,20 +65,56 @@ def packages(cache_dir: Path) -> Path:
     return _make_once(cache_dir.resolve() / "npm" / _digest(lock), _install) / "node_modules"
 
 
+def program(cache_dir: Path) -> Path:
+    """The folder with what is made of the runtime's program and of its library, before anything is known of `calc`."""
+    package = packages(cache_dir) / "pyodide"
+    standins = sorted(STANDINS.rglob("*.py"))
+
+    def take_apart(folder: Path) -> None:
+        whole = split.trimmed((package / "pyodide.asm.wasm").read_bytes(), (package / "pyodide.asm.mjs").read_text(encoding="utf-8"))
+        (folder / "trimmed.wasm").write_bytes(whole)
+        (folder / "marked.wasm").write_bytes(split.marked(split.hot(whole)))
+        (folder / "cold.wasm").write_bytes(split.cold(whole))
+        with zipfile.ZipFile(package / "python_stdlib.zip") as stock, zipfile.ZipFile(folder / "library.zip", "w") as library:
+            names = {path.relative_to(STANDINS).as_posix(): path for path in standins}
+            for entry in stock.infolist():
+                library.writestr(entry, names[entry.filename].read_bytes() if entry.filename in names else stock.read(entry))
+
+    return _make_once(cache_dir.resolve() / "program" / _digest([HERE / "package-lock.json", HERE / "split.py", *standins], [HERE]), take_apart)
+
+
 def bytecode(cache_dir: Path, calc: Path = CALC) -> Path:
     """The folder with the library and `calc` as bytecode, made once for the same sources."""
     sources = sorted(p for p in calc.rglob("*") if p.is_file() and "__pycache__" not in p.parts)
-    recipe = [HERE / name for name in ("package-lock.json", "compile.mjs", "inside.py")]
+    recipe = [HERE / name for name in ("package-lock.json", "compile.mjs", "inside.py", "rehearsal.py")]
     segno = _segno()
-    digest = _digest(recipe + sources + sorted(segno.glob("*.py")), named_from=[calc.parent, HERE])
+    digest = _digest(recipe + sorted(STANDINS.rglob("*.py")) + sources + sorted(segno.glob("*.py")), named_from=[calc.parent, HERE])
 
     def compile_all(folder: Path) -> None:
-        script = str(HERE / "compile.mjs")
-        _run([environment.node(), script, str(packages(cache_dir) / "pyodide"), str(calc.resolve()), str(segno), str(folder)], cwd=folder)
+        script, library = str(HERE / "compile.mjs"), str(program(cache_dir) / "library.zip")
+        _run([environment.node(), script, str(packages(cache_dir) / "pyodide"), library, str(calc.resolve()), str(segno), str(folder)], cwd=folder)
 
     made = _make_once(cache_dir.resolve() / "bytecode" / digest, compile_all)
     _forget_all_but(KEPT, made.parent)
     return made
+
+
+def memory(cache_dir: Path, calc: Path = CALC) -> Path:
+    """The folder with the bytecode, Python's memory with it imported, and the part of the program that runs then; made once."""
+    made, parts = bytecode(cache_dir, calc), program(cache_dir)
+    recipe = [HERE / name for name in ("package-lock.json", "remember.mjs", "rehearsal.py", "split.py")] + [environment.ROOT / name for name in START]
+
+    def remember(folder: Path) -> None:
+        script = str(HERE / "remember.mjs")
+        _run([environment.node(), script, str(packages(cache_dir) / "pyodide"), str(made), str(parts / "trimmed.wasm"), str(parts / "marked.wasm"), str(folder)], cwd=folder)
+        seen = json.loads((folder / "seen.json").read_text())
+        (folder / "hot.wasm").write_bytes(split.hot((parts / "trimmed.wasm").read_bytes(), set(seen)))
+        for name in (*MADE_FILES, "calc.zip"):
+            shutil.copyfile(made / name, folder / name)
+
+    done = _make_once(cache_dir.resolve() / "memory" / _digest(recipe + [made / name for name in ("calc.zip", "python_stdlib.zip")]), remember)
+    _forget_all_but(KEPT, done.parent)
+    return done
 
 
 def _segno() -> Path:

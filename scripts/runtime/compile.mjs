@@ -1,17 +1,18 @@
-// Starts the stock runtime under Node and lets it make its own bytecode.
-//   node compile.mjs <folder of the npm package pyodide> <folder of calc> <folder of segno> <folder for what is made>
+// Starts the runtime under Node and lets it make its own bytecode.
+//   node compile.mjs <folder of the npm package pyodide> <library> <folder of calc> <folder of segno> <folder for what is made>
 import { readFile, writeFile } from "node:fs/promises";
 import { pathToFileURL } from "node:url";
 import { join, sep } from "node:path";
 
-const [runtime, calc, segno, out] = process.argv.slice(2);
+const [runtime, library, calc, segno, out] = process.argv.slice(2);
 const { loadPyodide } = await import(pathToFileURL(join(runtime, "pyodide.mjs")));
 
 // The order inside sets is part of the bytecode: a fixed seed makes two builds the same.
-const python = await loadPyodide({ indexURL: runtime + sep, env: { PYTHONHASHSEED: "0" } });
+const python = await loadPyodide({ indexURL: runtime + sep, stdLibURL: library, env: { PYTHONHASHSEED: "0" } });
 python.mountNodeFS("/source/calc", calc);
 python.mountNodeFS("/source/segno", segno);
 python.mountNodeFS("/out", out);
+python.FS.writeFile("/source/rehearsal.py", await readFile(new URL("rehearsal.py", import.meta.url)));
 python.runPython(await readFile(new URL("inside.py", import.meta.url), "utf8"));
 try {
   python.globals.get("make")("/source/calc", "/out");

@@ -7,13 +7,11 @@ entries that are refused included, and what was imported by then is what is pack
 
 import ast
 import io
-import json
 import marshal
 import sys
 import zipfile
 from importlib import import_module
 from importlib.util import MAGIC_NUMBER
-from itertools import cycle
 from pathlib import Path
 
 # Imported from inside a function, or by the interpreter itself, only when something goes wrong or
@@ -32,8 +30,6 @@ FIRST = {"sitecustomize.py": b"import gc\ngc.disable()\n"}
 COMMAND = "__main__"
 # What draws the codes of a size sheet: packed by itself, and fetched only when a sheet is asked for.
 CODES = "segno"
-# A reader types anything; the entries take turns in being given one of these.
-TYPED = ("", "  ", "abc", "0", "-1", "1e400", "nan", "37,9", "1 2 3", "1 31/64 in", "5 kg", "9" * 5000)
 EPOCH = (1980, 1, 1, 0, 0, 0)
 
 
@@ -42,6 +38,7 @@ def make(calc: str, out: str) -> None:
     sys.dont_write_bytecode = True
     sys.path.insert(0, str(Path(calc).parent))
     import_all(Path(calc))
+    from rehearsal import rehearse
     rehearse()
     library = library_files()
     Path(out, "python_stdlib.zip").write_bytes(zip_of(library))
@@ -71,23 +68,6 @@ def imports_anywhere(path: Path):
             yield from (alias.name for alias in node.names)
         elif isinstance(node, ast.ImportFrom) and not node.level:
             yield node.module
-
-
-def rehearse() -> None:
-    """Ask every calculator for its example, and with each entry spoilt, in both unit systems."""
-    from calc import stations
-    from calc.page.live import answer
-
-    def ask(calculator, entries, system):
-        answer(json.dumps({"call": "evaluate", "calculator": calculator.id, "entries": entries, "system": system}))
-
-    typed = cycle(TYPED)
-    for calculator in stations.every():
-        for system in ("metric", "inch"):
-            ask(calculator, {}, system)
-            ask(calculator, {"no such entry": "1"}, system)
-            for entry in calculator.inputs:
-                ask(calculator, {entry.name: next(typed)}, system)
 
 
 def library_files() -> dict[str, bytes]:

@@ -8,6 +8,8 @@ const OURS = `sizebook ${SCOPE} `; // two copies of the handbook may share a hos
 const CACHE = OURS + BUILD;
 const LIST = `${SCOPE}files of this build`; // what a cache holds, kept in it for the next build to compare
 const AT_ONCE = 6;
+// Needed only by a browser that Python's memory cannot be woken in: kept when it has been asked for.
+const SELDOM = /^runtime\/[^/]+\/pyodide\.asm\.wasm$/;
 
 self.addEventListener("install", (event) => event.waitUntil(fill()));
 self.addEventListener("activate", (event) => event.waitUntil(clear()));
@@ -33,7 +35,11 @@ const addressOf = (path) => SCOPE + path.replace(/(^|\/)index\.html$/, "$1");
 
 async function serve(path, request) {
   const cache = await caches.open(CACHE);
-  return (await cache.match(SCOPE + path)) ?? fetch(request);
+  const kept = await cache.match(SCOPE + path);
+  if (kept || !SELDOM.test(path)) return kept ?? fetch(request);
+  const response = await load(path);
+  await cache.put(SCOPE + path, response.clone());
+  return response;
 }
 
 /** Bring every file of this build into its cache, or fail; the browser tries again at a later visit. */
@@ -42,7 +48,7 @@ async function fill() {
   const older = await olderFiles();
   await cache.put(LIST, new Response(JSON.stringify(FILES)));
   const there = new Set((await cache.keys()).map(({ url }) => url));
-  const missing = Object.keys(FILES).filter((path) => !there.has(SCOPE + path));
+  const missing = Object.keys(FILES).filter((path) => !there.has(SCOPE + path) && !SELDOM.test(path));
   const work = async () => {
     for (let path; (path = missing.pop()); ) {
       await cache.put(SCOPE + path, (await older.get(FILES[path])?.()) ?? (await load(path)));

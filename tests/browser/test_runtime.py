@@ -1,17 +1,18 @@
 """The worker that does not start, or dies: a plain sentence, a way to try again, no loop, nothing lost."""
 
-import json
 import re
 
 import pytest
 from playwright.sync_api import expect
 
-from tests.browser.live import entry, message, opened, part, reply, shows
+from scripts import environment
+from scripts.runtime import bundle, split
+from tests.browser.live import entry, opened, part, reply, shows
 
 pytestmark = pytest.mark.browser
 
-WASM = re.compile(r"/runtime/.*\.wasm$")
-NEEDED = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm", "python_stdlib.zip", "calc.zip")
+WASM = re.compile(r"/runtime/.*/hot\.wasm$")
+NEEDED = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide-lock.json", "hot.wasm", "memory.wasm")
 
 
 @pytest.mark.parametrize("name", NEEDED)
@@ -97,39 +98,48 @@ def calculators(page):
     return [worker for worker in page.workers if worker.url.endswith("/assets/js/worker.mjs")]
 
 
-def test_a_later_visit_wakes_the_memory_that_the_first_one_kept(page, live):
-    ring = entry(live, "ring_outside")
-    ring.fill("37.61")
+def test_the_memory_that_the_build_made_is_woken(page, live):
+    entry(live, "ring_outside").fill("37.61")
     shows(live, reply(live)["html"]["verdict"])
-    wait_until_kept(page)
-    page.reload()
-    shows(live, reply(live)["html"]["verdict"])
-    ring.fill("37.61 kg")
-    expect(message(live, "ring_outside")).to_have_text(reply(live)["errors"][0]["message"])
     assert page.evaluate(WOKEN)
 
 
-def test_a_spoilt_memory_is_done_without_from_then_on(page, live):
-    ring = entry(live, "ring_outside")
-    wait_until_kept(page)
-    page.evaluate("""async () => {
-        const cache = await caches.open('sizebook memory');
-        const [key] = await cache.keys();
-        const { headers } = await cache.match(key);
-        await cache.put(key, new Response(new Uint8Array(1000), { headers }));
-    }""")
-    page.reload()
-    ring.fill("37.61")
+@pytest.mark.parametrize("name", ["memory.wasm", "hot.wasm"])
+def test_a_browser_that_cannot_wake_it_starts_from_bytecode(page, address, name):
+    page.route(f"**/runtime/*/{name}", lambda route: route.fulfill(body=b"\0asm\1\0\0\0", content_type="application/wasm"))
+    live = opened(page, address)
+    entry(live, "ring_outside").fill("37.61")
     shows(live, reply(live)["html"]["verdict"])
     assert not page.evaluate(WOKEN)
-    assert json.loads(page.evaluate("localStorage.getItem('sizebook:memory')"))[1] == "tried"
+
+
+@pytest.fixture(scope="module")
+def all_cold() -> bytes:
+    """The program with nothing in its hot part, so that the first call already asks for the other."""
+    return split.hot((bundle.program(environment.CACHE) / "trimmed.wasm").read_bytes(), set())
+
+
+def test_a_function_that_is_not_in_the_hot_part_is_fetched_when_it_is_called(page, address, all_cold):
+    fetched = []
+    page.on("request", lambda request: request.url.endswith("/cold.wasm") and fetched.append(request.url))
+    page.route("**/runtime/*/hot.wasm", lambda route: route.fulfill(body=all_cold, content_type="application/wasm"))
+    live = opened(page, address)
+    entry(live, "ring_outside").fill("37.61")
+    shows(live, reply(live)["html"]["verdict"])
+    assert page.evaluate(WOKEN)
+    assert len(fetched) == 1
+
+
+def test_a_function_that_cannot_be_fetched_says_so_and_can_be_tried_again(page, address, all_cold):
+    page.route("**/runtime/*/hot.wasm", lambda route: route.fulfill(body=all_cold, content_type="application/wasm"))
+    page.route("**/runtime/*/cold.wasm", lambda route: route.abort())
+    live = opened(page, address)
+    entry(live, "ring_outside").fill("37.61")
+    expect(part(live, "status")).to_contain_text("could not be")
+    page.unroute("**/runtime/*/cold.wasm")
+    part(live, "status").get_by_role("button", name="Try again").click()
+    shows(live, reply(live)["html"]["verdict"])
+    page.provoked = True
 
 
 WOKEN = "import(new URL('/assets/js/runtime.mjs', location)).then(({ runtime }) => runtime.woken)"
-
-
-def wait_until_kept(page):
-    page.evaluate("""() => new Promise((kept) => {
-        const look = () => /"kept"/.test(localStorage.getItem('sizebook:memory')) ? kept() : setTimeout(look, 50);
-        look();
-    })""")

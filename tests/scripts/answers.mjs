@@ -1,21 +1,24 @@
 // Answers requests (a JSON list on stdin) as the reader's browser would, but under Node: the same start,
-// the same bytecode.   node answers.mjs <folder of python.mjs> <folder of the runtime> <calc.zip> start|wake
-import { readFile } from "node:fs/promises";
+// the same files.   node answers.mjs <folder of python.mjs> <folder of the runtime> <folder of the calculators> start|wake
+// On stderr, how often the cold part of the program was asked for.
+import { readFileSync } from "node:fs";
 import { text } from "node:stream/consumers";
 
-const [scripts, runtime, calc, task] = process.argv.slice(2);
-globalThis.self = globalThis; // as in a worker, for snapshots.mjs
-const { startPython, takeSnapshot, wakePython } = await import(`${scripts}/python.mjs`);
-const { compact, expand } = await import(`${scripts}/snapshots.mjs`);
+const [scripts, runtime, calculators, task] = process.argv.slice(2);
+const { startPython, wakePython } = await import(`${scripts}/python.mjs`);
 
-const zip = () => readFile(calc).then((buffer) => new Uint8Array(buffer));
-const start = async () => {
-  if (task === "start") return startPython(`${runtime}/`, zip());
-  const kept = await compact(await takeSnapshot(`${runtime}/`, zip())).arrayBuffer();
-  console.error(`kept ${kept.byteLength} bytes`);
-  return wakePython(`${runtime}/`, zip(), Promise.resolve(expand(kept)));
+const read = (name) => new Uint8Array(readFileSync(name));
+let cold = 0;
+const program = {
+  hot: WebAssembly.compile(read(`${calculators}/hot.wasm`)),
+  cold: () => (cold++, read(`${runtime}/cold.wasm`)),
 };
-const answer = await start();
+const calc = read(`${calculators}/calc.zip`);
+const start = () =>
+  task === "start"
+    ? startPython(`${runtime}/`, Promise.resolve(calc))
+    : wakePython(`${runtime}/`, Promise.resolve(read(`${calculators}/memory.wasm`).buffer), program);
+const { answer } = await start();
 const reply = (request) => {
   try {
     return answer(JSON.stringify(request));
@@ -24,5 +27,6 @@ const reply = (request) => {
   }
 };
 const requests = JSON.parse(await text(process.stdin));
-await new Promise((written) => process.stdout.write(JSON.stringify(requests.map(reply)), written));
+const replies = requests.map(reply);
+await new Promise((written) => process.stdout.write(JSON.stringify({ cold, replies }), written));
 process.exit(0);

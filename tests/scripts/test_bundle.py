@@ -32,13 +32,15 @@ def made(tmp_path_factory) -> tuple[Path, Path]:
     return site / "runtime" / python, site / "runtime" / calc
 
 
-def ask_runtime(made, requests: list[dict], task: str = "start") -> list[str]:
+def ask_runtime(made, requests: list[dict], task: str = "start") -> tuple[list[str], int]:
+    """The replies, and how often the cold part of the program was fetched."""
     python, calculators = made
     done = subprocess.run(
-        [environment.node(), Path(__file__).with_name("answers.mjs"), SCRIPTS, python, calculators / "calc.zip", task],
+        [environment.node(), Path(__file__).with_name("answers.mjs"), SCRIPTS, python, calculators, task],
         input=json.dumps(requests), capture_output=True, text=True, timeout=600)
     assert done.returncode == 0, done.stderr[-2000:]
-    return json.loads(done.stdout)
+    answered = json.loads(done.stdout)
+    return answered["replies"], answered["cold"]
 
 
 def requests():
@@ -54,11 +56,13 @@ def requests():
 
 @pytest.mark.parametrize("task", ["start", "wake"])
 def test_browser_and_cpython_answer_the_same(made, task):
-    """From bytecode, and from the memory of a Python that has only seen the examples."""
+    """From bytecode, and from the memory that the build made."""
     asked = list(requests())
     assert len(asked) > 100
     refused = 0
-    for request, got in zip(asked, ask_runtime(made, asked, task), strict=True):
+    replies, cold = ask_runtime(made, asked, task)
+    assert cold <= 1, "it stays once it is there"
+    for request, got in zip(asked, replies, strict=True):
         expected = json.loads(answer(json.dumps(request)))
         assert json.loads(got) == expected, request
         refused += not expected["ok"]
@@ -86,16 +90,26 @@ def test_browser_and_cpython_say_the_same_of_a_job(made):
     """Its sizes to the last bit, its verdicts, and its refusals; what is nested without end does not end Python."""
     asked = list(job_requests())
     refused = 0
-    for request, got in zip(asked, ask_runtime(made, asked), strict=True):
+    for request, got in zip(asked, ask_runtime(made, asked)[0], strict=True):
         expected = json.loads(answer(json.dumps(request)))
         assert json.loads(got) == expected, request
         refused += not expected["ok"]
     assert refused == 15 and len(asked) > 20
 
 
+def test_what_the_examples_need_of_the_program_is_in_its_hot_part(made):
+    asked = [{"call": "evaluate", "calculator": c.id, "anchor": "here", "entries": {}, "system": "metric"} for c in every()]
+    assert ask_runtime(made, asked, "wake")[1] == 0
+
+
+def test_the_hot_part_is_a_small_one(made):
+    """A tenth of the functions, and none of the data."""
+    assert (made[1] / "hot.wasm").stat().st_size < (made[0] / "pyodide.asm.wasm").stat().st_size / 5
+
+
 def test_a_fault_names_where_it_happened(made):
     """Though line numbers are left out of the bytecode, to make it smaller."""
-    (fault,) = ask_runtime(made, [{"call": "evaluate", "calculator": "no-such-calculator", "entries": {}, "system": "metric"}])
+    (fault,), _ = ask_runtime(made, [{"call": "evaluate", "calculator": "no-such-calculator", "entries": {}, "system": "metric"}])
     assert "KeyError" in fault and "calc/page/live.py" in fault and "no-such-calculator" in fault
 
 
@@ -147,8 +161,8 @@ def test_two_builds_are_the_same_and_the_second_takes_all_from_the_cache(tmp_pat
 
 
 def test_a_fresh_compile_gives_the_same_bytes(made, tmp_path):
-    again = bundle.bytecode(fresh_cache(tmp_path))
-    for name, folder in (("python_stdlib.zip", made[0]), ("codes.zip", made[0]), ("calc.zip", made[1])):
+    again = bundle.memory(fresh_cache(tmp_path))
+    for name, folder in (("python_stdlib.zip", made[0]), ("codes.zip", made[0]), ("calc.zip", made[1]), ("memory.wasm", made[1]), ("hot.wasm", made[1])):
         assert (again / name).read_bytes() == (folder / name).read_bytes(), name
 
 
@@ -162,6 +176,7 @@ def test_an_edit_of_a_calculator_changes_only_its_own_folder(made, tmp_path):
 def test_only_the_newest_of_many_edits_are_kept(tmp_path, monkeypatch):
     monkeypatch.setattr(bundle, "_run", lambda command, cwd: (cwd / "calc.zip").write_text("made"))
     monkeypatch.setattr(bundle, "packages", lambda cache: tmp_path)
+    monkeypatch.setattr(bundle, "program", lambda cache: tmp_path)
     calc = edited_calc(tmp_path, "page/live.py", lambda text: text)
     folders = []
     for edit in range(bundle.KEPT + 2):

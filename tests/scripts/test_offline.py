@@ -15,7 +15,7 @@ BUILD = "0a1b-2c3d"
 @pytest.fixture
 def site(tmp_path):
     for name in ("index.html", "heads/seats/index.html", "assets/js/live.mjs", "assets/js/live.mjs.map", "sitemap.xml",
-                 "assets/a b.svg", "assets/javascripts/lunr/min/lunr.da.min.js", "runtime/0a1b/pyodide.asm.wasm", "runtime/2c3d/calc.zip"):
+                 "assets/a b.svg", "assets/javascripts/lunr/min/lunr.da.min.js", "runtime/0a1b/pyodide.asm.mjs", "runtime/2c3d/calc.zip"):
         path = tmp_path / name
         path.parent.mkdir(parents=True, exist_ok=True)
         path.write_text(name)
@@ -31,7 +31,7 @@ def listed(site) -> tuple[str, dict[str, str]]:
 def test_pages_assets_and_runtime_are_listed_and_nothing_else(site):
     offline.write(site, BUILD)
     assert sorted(listed(site)[1]) == [
-        "assets/a%20b.svg", "assets/js/live.mjs", "heads/seats/index.html", "index.html", "runtime/0a1b/pyodide.asm.wasm", "runtime/2c3d/calc.zip"]
+        "assets/a%20b.svg", "assets/js/live.mjs", "heads/seats/index.html", "index.html", "runtime/0a1b/pyodide.asm.mjs", "runtime/2c3d/calc.zip"]
 
 
 def test_digests_are_those_of_openssl(site):
@@ -52,7 +52,7 @@ def test_the_same_files_give_the_same_worker_and_another_file_another_edition(si
     assert first.startswith(BUILD + "-")
 
 
-@pytest.mark.parametrize("name", ["index.html", "runtime/0a1b/pyodide.asm.wasm", "runtime/2c3d/calc.zip"])
+@pytest.mark.parametrize("name", ["index.html", "runtime/0a1b/pyodide.asm.mjs", "runtime/2c3d/calc.zip"])
 def test_a_site_that_would_not_work_offline_is_refused(site, name):
     (site / name).unlink()
     with pytest.raises(FileNotFoundError, match=re.escape(name)):

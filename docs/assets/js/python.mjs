@@ -1,58 +1,68 @@
 // Starts Python and gives back the one function that answers requests. Knows the runtime, but neither
 // page nor worker, so that the tests run the very same start under Node.
 
-// The heap that the runtime is compiled with. A snapshot of a heap that has grown would not be restored.
-const HEAP = 31_457_280; // bytes
+import { pour } from "./memory.mjs";
+import { instantiate } from "./program.mjs";
+
+export const LIBRARY = "python314"; // where Python looks for it
 
 /**
- * Start from bytecode.
+ * Wake Python from its memory as it stood, when the site was built, with all calculators imported and rehearsed.
  * @param {string} runtime  address of the folder with the runtime, ending in a slash
+ * @param {Promise<ArrayBuffer>} memory  what scripts/runtime/remember.mjs wrote
+ * @param {{hot: Promise<WebAssembly.Module>, cold: () => BufferSource}} program  see program.mjs
+ * @returns {Promise<{answer: (request: string) => string, add: (name: string, zip: Uint8Array) => void}>}
+ *   JSON in, JSON out; nothing can be imported late until the zips LIBRARY and "calc", or others, have been added
+ */
+export async function wakePython(runtime, memory, program) {
+  const python = await load(runtime, {
+    _loadSnapshot: new Uint8Array(), // only says that there is one
+    createPyodideModule: async (settings) => {
+      const { default: create } = await import(`${runtime}pyodide.asm.mjs`);
+      let state;
+      const module = await begin(create, settings, program, async (exports) => {
+        state = pour(await memory, new Uint8Array(exports.memory.buffer));
+        // What the program's constructors would leave outside its memory.
+        exports.table1.grow(2, null);
+        exports.table1.set(1, new Map());
+        exports.table2.grow(1, null);
+      });
+      module.API.restoreSnapshot = () => state; // the memory is there already
+      return module;
+    },
+  });
+  python.runPython("import random; random.seed()"); // else every visit would draw the same
+  return serving(python);
+}
+
+/**
+ * Start from bytecode, which takes longer, but asks nothing of the browser that it may not have.
  * @param {Promise<Uint8Array>} calc  the calculators' bytecode as a stored zip
- * @returns {Promise<(request: string) => string>}  JSON in, JSON out
  */
 export async function startPython(runtime, calc) {
   const python = await load(runtime);
-  await mount(python, calc);
-  return answerer(python, Promise.resolve());
+  add(python, "calc", await calc);
+  return serving(python);
 }
 
-/**
- * Start where a snapshot was taken. Nothing can be imported from the calculators' zip before it is there,
- * but nothing needs to be: the snapshot was taken with all of them imported.
- * @param {Promise<Uint8Array>} snapshot
- */
-export async function wakePython(runtime, calc, snapshot) {
-  const python = await load(runtime, { _loadSnapshot: snapshot });
-  const mounted = mount(python, calc);
-  python.runPython("import random; random.seed()"); // else every visit would draw the same
-  return answerer(python, mounted);
+/** Let the runtime begin with a program of ours where it would fetch its own. */
+function begin(create, settings, { hot, cold }, fill) {
+  return new Promise((resolve, reject) => {
+    const fault = Symbol("fault");
+    settings.instantiateWasm = (imports, done) => {
+      Object.assign(imports.env, { Jsv_GetError_import: () => fault, JsvError_Check: (value) => value === fault });
+      hot.then(async (module) => {
+        const instance = await instantiate(module, imports, cold);
+        await fill(instance.exports);
+        done(instance, module);
+      }).catch(reject);
+      return {};
+    };
+    create(settings).then(resolve, reject);
+  });
 }
 
-/**
- * Start from bytecode, work through every calculator's example, and take a snapshot of the memory.
- * @returns {Promise<Uint8Array>}  rejects where the memory has outgrown what can be woken
- */
-export async function takeSnapshot(runtime, calc) {
-  const python = await load(runtime, { _makeSnapshot: true });
-  await mount(python, calc);
-  answerer(python, Promise.resolve());
-  python.runPython(REHEARSE);
-  const size = python._module.HEAP8.length;
-  if (size !== HEAP) throw new Error(`The memory has grown to ${size} bytes; only ${HEAP} can be woken.`);
-  return python.makeMemorySnapshot();
-}
-
-const REHEARSE = `
-import json
-from calc.page.live import answer
-from calc.stations import ids
-for id in ids():
-    answer(json.dumps({"call": "evaluate", "calculator": id, "entries": {}, "system": "metric"}))
-import gc
-gc.collect()
-`;
-
-async function load(runtime, more) {
+export async function load(runtime, more) {
   // The second is asked for by the first; here it is asked for with it.
   const parts = ["pyodide.mjs", "pyodide.asm.mjs"].map((name) => import(runtime + name));
   const [{ loadPyodide }] = await Promise.all(parts).catch(() => {
@@ -61,22 +71,16 @@ async function load(runtime, more) {
   return loadPyodide({ indexURL: runtime, ...more });
 }
 
-async function mount(python, zip, name = "calc") {
-  python.FS.writeFile(`/lib/${name}.zip`, await zip);
+function serving(python) {
+  const { answer } = python.pyimport("calc.page.live");
+  // Garbage is collected from here on, but not looked for among what was imported.
+  python.runPython("import gc; gc.freeze(); gc.enable()");
+  return { python, answer, add: (name, zip) => add(python, name, zip) };
 }
 
-/**
- * The function; garbage is collected from here on, but not looked for among what was imported. What is imported
- * late is there once its promise `whole` is kept; `add(name, zip)` brings in more packages.
- */
-function answerer(python, whole) {
-  const reach = (name) => python.runPython(`import sys; '/lib/${name}.zip' in sys.path or sys.path.append('/lib/${name}.zip')`);
-  reach("calc");
-  const { answer } = python.pyimport("calc.page.live");
-  python.runPython("import gc; gc.freeze(); gc.enable()");
-  const add = async (name, zip) => {
-    await mount(python, zip, name);
-    reach(name);
-  };
-  return Object.assign((request) => answer(request), { whole, add });
+/** Let Python import from a stored zip. */
+export function add(python, name, zip) {
+  const path = `/lib/${name}.zip`;
+  python.FS.writeFile(path, zip);
+  python.runPython(`import sys; "${path}" in sys.path or sys.path.append("${path}")`);
 }

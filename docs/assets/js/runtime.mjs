@@ -5,16 +5,12 @@
 // a "state" event. Requests asked before it is ready are kept and answered when it is.
 
 const SILENCE = 60_000; // ms without a reply to one request: the worker is gone or stuck
-const LEISURE = 4_000; // ms after the start, before a second worker makes the memory for the next visit
-const ROOM = 2; // GB of memory that a device must have for that
-const MEMORY = "sizebook:memory"; // in localStorage
 
 class Runtime extends EventTarget {
   state = "asleep";
   why = "";
-  woken = false; // from the memory of an earlier visit
+  woken = false; // from its memory, or else started from bytecode
   #worker = null;
-  #where;
   #waiting = new Map(); // lane → {request, resolve}: the latest of each lane, in the order of asking
   #running = null;
   #alarm = 0;
@@ -36,14 +32,10 @@ class Runtime extends EventTarget {
     const build = document.querySelector('meta[name="sizebook-build"]')?.content;
     if (!build) return this.#fail("This copy of the handbook was built without its calculators.");
     const [python, calc] = build.split("-");
-    this.#where = {
-      runtime: new URL(`runtime/${python}/`, site).href,
-      calc: new URL(`runtime/${calc}/calc.zip`, site).href,
-      build,
-    };
+    const where = { runtime: new URL(`runtime/${python}/`, site).href, calc: new URL(`runtime/${calc}/`, site).href };
     this.#enter("starting");
     try {
-      this.#worker = newWorker(this.#where, memory.state(build) === "kept" ? "wake" : "start");
+      this.#worker = new Worker(new URL("worker.mjs", import.meta.url), { type: "module", name: JSON.stringify(where) });
     } catch (error) {
       return this.#fail(`The calculators could not be started: ${error.message}.`);
     }
@@ -86,13 +78,10 @@ class Runtime extends EventTarget {
 
   #hear(message) {
     if (message.state === "ready") {
-      this.#enter("ready");
-      const { build } = this.#where;
       this.woken = message.woken;
-      if (memory.state(build) === "kept" && !this.woken) memory.set(build, "tried");
-      if (memory.state(build) === "none") setTimeout(() => this.#keepMemory(), LEISURE);
+      this.#enter("ready");
     } else if (message.state === "failed") {
-      return this.#fail(`The calculators could not be started: ${message.why}.`);
+      return this.#fail(`The calculators could not ${this.state === "ready" ? "go on" : "be started"}: ${message.why}.`);
     } else {
       clearTimeout(this.#alarm);
       const { lane, resolve } = this.#running;
@@ -119,19 +108,6 @@ class Runtime extends EventTarget {
     this.#enter("failed", why);
   }
 
-  /** Let a worker of its own make what the next visit wakes; it is tried once for each build, and may fail in silence. */
-  #keepMemory() {
-    const { build } = this.#where;
-    if (navigator.connection?.saveData || navigator.deviceMemory < ROOM || document.hidden || memory.state(build) !== "none") return;
-    memory.set(build, "tried");
-    const keeper = newWorker(this.#where, "keep");
-    keeper.onmessage = ({ data }) => {
-      if (data.state === "kept") memory.set(build, "kept");
-      keeper.terminate();
-    };
-    keeper.onerror = (event) => event.preventDefault();
-  }
-
   #enter(state, why = "") {
     this.state = state;
     this.why = why;
@@ -140,23 +116,5 @@ class Runtime extends EventTarget {
 }
 
 const FAULT = "The calculator failed on these entries; that is its fault, not yours. Please report it, with the entries.";
-
-const newWorker = (where, task) =>
-  new Worker(new URL("worker.mjs", import.meta.url), { type: "module", name: JSON.stringify({ ...where, task }) });
-
-/** What is known of the memory of a build in this very browser: "none", "tried" or "kept". */
-const memory = {
-  state(build) {
-    try {
-      const [known, state] = JSON.parse(localStorage.getItem(MEMORY)) ?? [];
-      return known === memory.of(build) ? state : "none";
-    } catch {
-      return "tried"; // where nothing can be remembered, nothing is tried
-    }
-  },
-  set: (build, state) => localStorage.setItem(MEMORY, JSON.stringify([memory.of(build), state])),
-  // Another version of a browser may compile the program otherwise, and the memory holds addresses in it.
-  of: (build) => `${build} ${navigator.userAgent}`,
-};
 
 export const runtime = new Runtime();

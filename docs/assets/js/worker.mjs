@@ -1,63 +1,87 @@
-// The worker: starts Python beside the page and answers one request after the other.
+// The worker: wakes Python beside the page and answers one request after the other.
 //
-// Its name is what it is told at the start: {"runtime": address, "calc": address, "build": id, "task": …}.
-// Tasks "start" and "wake" (from the memory kept of an earlier visit) serve: it says {state: "ready", woken}
-// or {state: "failed", why} once, then {reply} or {fault} to each request. Task "keep" makes that memory,
-// says {state: "kept"} or {state: "failed", why}, and is done.
-import { startPython, takeSnapshot, wakePython } from "./python.mjs";
-import * as snapshots from "./snapshots.mjs";
+// Its name is where things are: {"runtime": folder, "calc": folder}. It says {state: "ready", woken} or
+// {state: "failed", why} once, then {reply} or {fault} to each request.
+import { LIBRARY, startPython, wakePython } from "./python.mjs";
 
-const { runtime, calc, build, task } = JSON.parse(self.name);
+class Missing extends Error {
+  message = "a part of them could not be fetched";
+}
+
+const { runtime, calc } = JSON.parse(self.name);
 // Everything is asked for at once; Python itself would ask for one after the other.
-const downloads = new Map(["python_stdlib.zip", "pyodide-lock.json"].map((name) => [runtime + name, fetch(runtime + name)]));
-const program = WebAssembly.compileStreaming(whole(fetch(`${runtime}pyodide.asm.wasm`)));
-downloads.set(`${runtime}pyodide.asm.wasm`, Promise.resolve(new Response())); // Python is handed the program itself
-const calculators = bytes(calc);
-
-try {
-  await Promise.race([task === "keep" ? keep() : serve(), failureOfTheBrowser()]);
-} catch (error) {
-  self.postMessage({ state: "failed", why: error.message });
-}
-
-async function keep() {
-  await snapshots.write(build, await takeSnapshot(runtime, calculators));
-  self.postMessage({ state: "kept" });
-}
+const downloads = new Map([["pyodide-lock.json", fetch(`${runtime}pyodide-lock.json`)]]);
+const memory = whole(fetch(`${calc}memory.wasm`)).then((response) => response.arrayBuffer());
+const hot = WebAssembly.compileStreaming(whole(fetch(`${calc}hot.wasm`)));
+let lost = false; // a part of the program, while it ran
 
 async function serve() {
-  const woken = task === "wake" && (await wake());
-  const answer = woken || (await startPython(runtime, calculators));
+  const woken = await wake();
+  const { answer, add } = woken ?? (await startPython(runtime, bytes(`${calc}calc.zip`)));
+  const late = new Late(add, woken);
   self.onmessage = async ({ data: request }) => {
     try {
-      if (request.needs) await bring(answer, request.needs);
+      if (request.needs) await late.bring(request.needs);
       self.postMessage({ reply: JSON.parse(answer(JSON.stringify(request))) });
     } catch (error) {
-      // A fault of ours, not of the reader's entries: those come back as a reply.
-      self.postMessage({ fault: error.message });
+      if (lost || error instanceof Missing) return self.postMessage({ state: "failed", why: new Missing().message });
+      // A fault of ours, not of the reader's entries: those come back as a reply. It may be an import that found nothing.
+      if (late.isThere) return self.postMessage({ fault: error.message });
+      self.onmessage({ data: { ...request, needs: request.needs ?? [] } });
     }
   };
   self.postMessage({ state: "ready", woken: Boolean(woken) });
 }
 
-const brought = new Set();
+/** What is imported late: from the zips that a woken Python did not need, and packages that no start brings. */
+class Late {
+  #add;
+  #there = new Set();
 
-/** For a request that imports late, or needs packages (`needs`) that no start brings; without signal it has to do without those. */
-async function bring(answer, needs) {
-  await answer.whole;
-  for (const name of needs) {
-    if (brought.has(name)) continue;
-    await answer.add(name, bytes(`${runtime}${name}.zip`)).then(() => brought.add(name), console.warn);
+  constructor(add, woken) {
+    this.#add = add;
+    if (!woken) this.#there.add(LIBRARY).add("calc");
+  }
+
+  get isThere() {
+    return this.#there.has("calc");
+  }
+
+  /** Without signal a request has to do without the packages that it named. */
+  async bring(packages) {
+    await Promise.all([this.#one(LIBRARY, `${runtime}python_stdlib.zip`), this.#one("calc", `${calc}calc.zip`)]);
+    for (const name of packages) await this.#one(name, `${runtime}${name}.zip`).catch(console.warn);
+  }
+
+  async #one(name, address) {
+    if (this.#there.has(name)) return;
+    this.#add(name, await bytes(address));
+    this.#there.add(name);
   }
 }
 
 async function wake() {
   try {
-    return await wakePython(runtime, calculators, snapshots.read(build));
+    downloads.set("python_stdlib.zip", new Response()).set("pyodide.asm.wasm", new Response()); // it needs neither
+    return await wakePython(runtime, memory, { hot, cold });
   } catch (error) {
-    console.warn("The kept memory could not be woken:", error);
+    if (lost || error instanceof Missing) throw new Missing();
+    console.warn("Python's memory could not be woken:", error);
+    downloads.clear();
     return null;
   }
+}
+
+/** The other part of the program, while it waits in the middle of a function. */
+function cold() {
+  const request = new XMLHttpRequest();
+  request.open("GET", `${runtime}cold.wasm`, false);
+  request.responseType = "arraybuffer";
+  lost = true;
+  request.send();
+  if (request.status !== 200) throw new Missing();
+  lost = false;
+  return request.response;
 }
 
 async function bytes(address) {
@@ -65,28 +89,35 @@ async function bytes(address) {
 }
 
 async function whole(download) {
-  const response = await download.catch(() => null);
-  if (!response?.ok) throw new Error("a part of them could not be fetched");
+  const response = await Promise.resolve(download).catch(() => null);
+  if (!response?.ok) throw new Missing();
   return response;
 }
 
 /**
- * Rejects when a download or the compilation fails. Python only prints that to the console, and then waits
- * for ever. On the way it is handed what is under way already.
+ * Rejects when one of the loader's downloads fails, or its compilation: it only prints that to the console, and
+ * then waits for ever. On the way it is handed what is under way already.
  */
-function failureOfTheBrowser() {
+function failureOfTheLoader() {
   const { fetch } = self;
+  const { instantiateStreaming } = WebAssembly;
   return new Promise((_, reject) => {
     const watched = (promise) => {
       promise.catch(reject);
       return promise;
     };
     self.fetch = (address, ...more) => {
-      const early = downloads.get(String(address));
-      downloads.delete(String(address));
+      const name = String(address).split("/").pop();
+      const early = downloads.get(name);
+      downloads.delete(name);
       return watched(whole(early ?? fetch(address, ...more)));
     };
-    WebAssembly.instantiateStreaming = (response, imports) =>
-      watched(program.then(async (module) => ({ module, instance: await WebAssembly.instantiate(module, imports) })));
+    WebAssembly.instantiateStreaming = (...how) => watched(instantiateStreaming.apply(WebAssembly, how));
   });
+}
+
+try {
+  await Promise.race([serve(), failureOfTheLoader()]);
+} catch (error) {
+  self.postMessage({ state: "failed", why: error.message });
 }

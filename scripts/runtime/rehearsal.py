@@ -1,0 +1,31 @@
+"""What calculators can be asked, run inside the runtime when the site is built: by `inside.py`, which packs what is imported
+on the way, and by `remember.mjs`, which keeps the memory that it leaves and finds what of the program it runs."""
+
+import json
+from itertools import cycle
+
+from calc import stations
+from calc.page.live import answer
+
+# A reader types anything; the entries take turns in being given one of these.
+TYPED = ("", "  ", "abc", "0", "-1", "1e400", "nan", "37,9", "1 2 3", "1 31/64 in", "5 kg", "37.9 ± 0.01", "9" * 5000)
+
+
+def ask(calculator, entries, system):
+    answer(json.dumps({"call": "evaluate", "calculator": calculator.id, "entries": entries, "system": system}))
+
+
+def work_one() -> None:
+    """Import every calculator, and work one example: the rest would add much to the memory that it leaves, and save little time."""
+    ask(stations.every()[0], {}, "metric")
+
+
+def rehearse() -> None:
+    """Ask every calculator for its example, and with each entry spoilt, in both unit systems."""
+    typed = cycle(TYPED)
+    for calculator in stations.every():
+        for system in ("metric", "inch"):
+            ask(calculator, {}, system)
+            ask(calculator, {"no such entry": "1"}, system)
+            for entry in calculator.inputs:
+                ask(calculator, {entry.name: next(typed)}, system)
