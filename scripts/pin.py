@@ -10,11 +10,11 @@ from pathlib import Path
 
 REQUIREMENTS = Path(__file__).resolve().parent / "requirements"
 # What is installed into one environment must agree.
-CONSTRAINTS = {"test": ("--constraints", "site.txt"), "audit": ("--constraints", "test.txt")}
+CONSTRAINTS = {"test": ("--constraints", "site.txt"), "audit": ("--constraints", "test.txt"), "nightly": ("--constraints", "test.txt")}
 
 
 def main() -> None:
-    for name in ("site", "node", "test", "audit"):
+    for name in ("site", "node", "test", "audit", "nightly"):
         subprocess.run(
             [
                 "uv", "pip", "compile", "--quiet", "--universal", "--fork-strategy", "fewest",

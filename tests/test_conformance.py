@@ -106,3 +106,10 @@ def test_equal_up_to_what_floats_leave():
 @pytest.mark.parametrize("share, text", [(0.9499, "94 %"), (0.95, "95 %"), (0.29, "29 %"), (0.999999, "99 %"), (1.0, "100 %"), (0.0, "0 %")])
 def test_per_cent_are_rounded_down(share, text):
     assert percent(share).text() == text
+
+
+@pytest.mark.parametrize("half", [1.65, 1.8, 1.95])
+def test_no_reading_is_proven_between_limits_that_either_alone_would_let_pass(half):
+    """At the middle scipy gives Φ(h) − Φ(−h) < 95 %, though Φ(h) is above it."""
+    assert norm.cdf(half) - norm.cdf(-half) < PROOF < norm.cdf(half)
+    assert accepted(1.0, -half, half) is None and accepted(1.0, -2.0, 2.0) is not None

@@ -1,0 +1,73 @@
+"""What takes too long for every change: `python3 -m scripts.nightly [sweep] [same] [mutants]`, all three without a name.
+
+    sweep    every calculator and its trends with a thousand new examples each, instead of the same fifty
+    same     a thousand accepted entries of every calculator in the reader's Python and in CPython      [--count N] [--seed N] [--only ID …]
+    mutants  formulas spoilt in one place after the other: the tests must see it                        [--groups NAME …] [--children N]
+
+Results stand in .cache/nightly/<name>.json. Ends with 1 where something does not hold. Run it at low priority: `nice -n 15`.
+"""
+import argparse
+import json
+import os
+import subprocess
+import sys
+
+from scripts import environment
+
+FOLDER = environment.CACHE / "nightly"
+
+
+def sweep(_options) -> tuple[dict, bool]:
+    tests = ["tests/test_every_calculator.py", "tests/test_trends.py"]
+    done = subprocess.run([sys.executable, "-m", "pytest", *tests, "-q"], cwd=environment.ROOT, env={**os.environ, "SIZEBOOK_HYPOTHESIS": "thorough"}, check=False)
+    return {"tests": tests, "exit": done.returncode}, done.returncode == 0
+
+
+def compare(options) -> tuple[dict, bool]:
+    from scripts.nightly import same
+    told = same.run(options.only, options.count, options.seed)
+    return told, all(not each["shown_differently"] and each["largest"] < same.LARGEST for each in told.values())
+
+
+def spoil(options) -> tuple[dict, bool]:
+    from scripts.nightly import mutants
+    told, holds = {}, True
+    for group in options.groups or mutants.GROUPS:
+        found = mutants.run([group], options.children)
+        for module, each in found.items():
+            print(f"{module:32} {each['killed']:5} killed, {each['survived']} survived, {each['untested']} untested: {each['score']:.0%}", flush=True)
+            holds = holds and (group not in mutants.FORMULAS or each["score"] >= mutants.WANTED)
+        told |= found
+    return told, holds
+
+
+WORK = {"sweep": sweep, "same": compare, "mutants": spoil}
+
+
+def main() -> None:
+    try:
+        environment.enter("scripts.nightly", "site", "test", "nightly")
+    except environment.Missing as missing:
+        sys.exit(str(missing))
+    parser = argparse.ArgumentParser(prog="scripts.nightly", description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("work", nargs="*", help="sweep, same, mutants")
+    parser.add_argument("--count", type=int, default=1000)
+    parser.add_argument("--seed", type=int, default=1)
+    parser.add_argument("--only", nargs="*", default=())
+    parser.add_argument("--groups", nargs="*", default=())
+    parser.add_argument("--children", type=int, default=1)
+    options = parser.parse_args()
+    if unknown := set(options.work) - set(WORK):
+        parser.error(f"{', '.join(sorted(unknown))} is none of {', '.join(WORK)}")
+    FOLDER.mkdir(parents=True, exist_ok=True)
+    all_hold = True
+    for name in options.work or WORK:
+        told, holds = WORK[name](options)
+        (FOLDER / f"{name}.json").write_text(json.dumps(told, indent=1, ensure_ascii=False), encoding="utf-8")
+        print(f"{name}: {'holds' if holds else 'DOES NOT HOLD'}", flush=True)
+        all_hold = all_hold and holds
+    sys.exit(not all_hold)
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,105 @@
+"""What the tests would miss: each formula is spoilt in one place after the other (+ for −, 3 for 2, < for ≤), and its tests must fail.
+
+    python -m scripts.nightly mutants [group …]
+
+The spoiling, and the running of only those tests that come through the spoilt function, is mutmut's. Here is what to spoil, with which
+tests, and what came of it. Words are left alone: a mutated label is no wrong formula, and the walk over every calculator reads them.
+
+mutmut leaves decorated functions alone, and a calculator is one: in the copy that is spoilt, and only there, it is declared by a call
+below the function instead of a decorator above it.
+"""
+import json
+import os
+import re
+import shutil
+import subprocess
+import sys
+from collections import Counter
+from pathlib import Path
+
+from scripts import environment
+
+FOLDER = environment.CACHE / "mutants"
+WANTED = 0.9  # share of a formula module's mutants that must be killed
+FORMULAS = ("formulas", "standards", "conformance", "doubt")  # groups that are held to it
+GROUPS = {  # what is spoilt: the tests that must see it
+    "formulas": (["calc/formulas/*"], ["tests/formulas"]),
+    "standards": (["calc/standards/*"], ["tests/standards"]),
+    "conformance": (["calc/conformance.py"], ["tests/test_conformance.py"]),
+    "doubt": (["calc/doubt.py"], ["tests/test_doubt.py"]),
+    "quantity": (["calc/quantity.py"], ["tests/test_quantity.py"]),
+    **{station: ([f"calc/{station}/*"], [f"tests/{station}"]) for station in ("measuring", "heads", "rods", "lifters", "threads")},
+}
+# mutmut, without the mutants of words.
+RUN = """
+from mutmut.mutation import mutators
+mutators.mutation_operators[:] = [pair for pair in mutators.mutation_operators if pair[1] is not mutators.operator_string]
+from mutmut.__main__ import cli
+cli()
+"""
+# What a run of a mutant's tests ended with, by mutmut's numbers. Time runs out where a property test looks on and on for a simpler failure.
+KILLED, SURVIVED, UNTESTED, SKIPPED = (1, 3, 36, 24, -24, 152, 255, -11, -9), (0,), (5, 33), (34, 37)
+
+
+def prepare(group: str) -> Path:
+    """A folder with what is spoilt and its tests. What mutmut knows from before is kept: it runs again what has changed."""
+    files, tests = GROUPS[group]
+    box = FOLDER / group
+    box.mkdir(parents=True, exist_ok=True)
+    for name in ("calc", "tests"):
+        shutil.rmtree(box / name, ignore_errors=True)
+        shutil.copytree(environment.ROOT / name, box / name, ignore=shutil.ignore_patterns("__pycache__", "browser", "scripts"))
+    for pattern in files:
+        for path in box.glob(pattern):
+            if path.suffix == ".py":
+                path.write_text(undecorated(path.read_text(encoding="utf-8")), encoding="utf-8")
+    settings = {
+        "source_paths": ["calc"], "only_mutate": files, "pytest_add_cli_args_test_selection": tests,
+        "pytest_add_cli_args": ["-p", "no:cacheprovider", "-k", "not left_out"],  # that one counts functions, and finds the spoilt ones
+        "timeout_multiplier": 6.0, "timeout_constant": 2.0, "use_git_change_detection": False}
+    text = (environment.ROOT / "pyproject.toml").read_text(encoding="utf-8")
+    lines = [f"{key} = {json.dumps(value)}" for key, value in settings.items()]
+    (box / "pyproject.toml").write_text("\n".join([text, "[tool.mutmut]", *lines, ""]), encoding="utf-8")
+    return box
+
+
+def undecorated(source: str) -> str:
+    """A calculator's module with the declaration called below its function."""
+    found = re.search(r"^@(calculator\(.*?\))\n(def (\w+)\(.*?)(?=^(?:def|class|@)\b|\Z)", source, re.MULTILINE | re.DOTALL)
+    if not found:
+        return source
+    declaration, function, name = found.groups()
+    return f"{source[:found.start()]}{function.rstrip()}\n\n\n{name} = {declaration}({name})\n\n\n{source[found.end():]}"
+
+
+def run(groups=(), children=1) -> dict:
+    """{module: {"killed", "survived", "untested", "score", "survivors": {mutant: difference}}}."""
+    told = {}
+    for group in groups or GROUPS:
+        box = prepare(group)
+        env = {**os.environ, "SIZEBOOK_HYPOTHESIS": "mutants"}
+        done = subprocess.run([sys.executable, "-c", RUN, "run", "--max-children", str(children)], cwd=box, env=env, capture_output=True, text=True, check=False)
+        found = read(box)
+        if done.returncode or not found:
+            raise RuntimeError(f"mutmut failed on {group}: {done.stdout[-2000:]}{done.stderr[-2000:]}")
+        told |= found
+    return told
+
+
+def read(box: Path) -> dict:
+    """What is known of each module in a folder of mutants; those not run yet do not count."""
+    told = {}
+    for path in sorted((box / "mutants").rglob("*.meta")):
+        ended = {name: code for name, code in json.loads(path.read_text(encoding="utf-8"))["exit_code_by_key"].items() if code is not None and code not in SKIPPED}
+        counts = Counter("killed" if code in KILLED else "untested" if code in UNTESTED else "survived" for code in ended.values())
+        if ended:
+            module = path.relative_to(box / "mutants").as_posix().removesuffix(".py.meta").replace("/", ".")
+            told[module] = {**{what: counts[what] for what in ("killed", "survived", "untested")}, "score": counts["killed"] / len(ended),
+                            "survivors": {name: difference(box, name) for name, code in ended.items() if code in (*SURVIVED, *UNTESTED)}}
+    return told
+
+
+def difference(box: Path, mutant: str) -> str:
+    """The lines that a mutant changed."""
+    shown = subprocess.run([sys.executable, "-c", RUN, "show", mutant], cwd=box, capture_output=True, text=True, check=False).stdout
+    return "\n".join(line for line in shown.splitlines() if re.match(r"[-+](?![-+])", line))
