@@ -98,7 +98,6 @@ def test_browser_and_cpython_say_the_same_of_a_job(made):
     assert refused == 15 and len(asked) > 20
 
 
-<<<<<<< HEAD
 def test_what_the_examples_need_of_the_program_is_in_its_hot_part(made):
     asked = [{"call": "evaluate", "calculator": c.id, "anchor": "here", "entries": {}, "system": "metric"} for c in every()]
     assert ask_runtime(made, asked, "wake")[1] == 0
@@ -107,7 +106,8 @@ def test_what_the_examples_need_of_the_program_is_in_its_hot_part(made):
 def test_the_hot_part_is_a_small_one(made):
     """A tenth of the functions, and none of the data."""
     assert (made[1] / "hot.wasm").stat().st_size < (made[0] / "pyodide.asm.wasm").stat().st_size / 5
-=======
+
+
 def test_random_accepted_entries_are_answered_alike_to_the_last_digit_that_is_shown(made):
     """A few for each calculator; `python -m scripts.nightly same` asks a thousand. The floats behind may differ in their last bits."""
     cases = [same.case(request) for calculator in every() for request in same.accepted(calculator, 4)]
@@ -124,7 +124,6 @@ def test_what_compares_answers_sees_what_differs(made):
     assert same.differences([right, wrong], made[0], made[1] / "calc.zip") == [(wrong, {"reply": right["reply"], "data": right["data"]})]
     assert same.deviation({"a": [1.0, "x"]}, {"a": [1.0 + 1e-12, "x"]}) == pytest.approx(1e-12, rel=1e-3)
     assert same.deviation({"a": [1.0, "x"]}, {"a": [1.0, "y"]}) == same.deviation({"a": 1.0}, {"b": 1.0}) == same.deviation([1.0], [1.0, 2.0]) == float("inf")
->>>>>>> a752bd0 (A nightly command: thousand examples, thousand answers in the reader's Python, formulas spoilt; a few of each with every change)
 
 
 def test_a_fault_names_where_it_happened(made):
