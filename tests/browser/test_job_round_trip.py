@@ -1,0 +1,208 @@
+"""The whole way: measured on one device, printed, read off the paper by an independent decoder, opened on another device."""
+import re
+
+import numpy
+import pypdfium2
+import pytest
+import zxingcpp
+from playwright.sync_api import expect
+
+from calc.job import codes, record, share
+from calc.job.record import number
+from calc.job.verdicts import judge
+from tests.browser.conftest import PHONE, fresh_page
+from tests.browser.jobs import NAME, as_file, beside, calculator, entry, fresh, keep, raw_file, start, stored, with_job
+from tests.job.jobs import ordinary
+
+pytestmark = pytest.mark.browser
+
+PRINTER = 300  # dots to the inch, half of what a laser printer puts down
+
+
+def printed(page, tmp_path, paper: str) -> pypdfium2.PdfDocument:
+    expect(page.locator(".sheet svg").first).to_be_visible()
+    page.pdf(path=tmp_path / f"{paper}.pdf", format=paper)
+    return pypdfium2.PdfDocument(tmp_path / f"{paper}.pdf")
+
+
+def decoded(sheet: pypdfium2.PdfDocument) -> list[str]:
+    """The codes on the paper, as a scanner sees them: grey, from all pages."""
+    return [code.text for paper in sheet for code in zxingcpp.read_barcodes(numpy.ascontiguousarray(paper.render(scale=PRINTER / 72, grayscale=True).to_numpy().squeeze()))]
+
+
+def sizes(job: dict) -> dict:
+    """Every size as exact numbers: value and doubt, bit for bit."""
+    return {key: tuple(float(x).hex() for x in number(job, reading)) for key, reading in record.current(job).items()}
+
+
+def verdicts(job: dict) -> list[tuple]:
+    return [(row.feature, row.place, row.state, row.words.plain(), row.do.plain()) for row in judge(job)]
+
+
+@pytest.fixture
+def elsewhere(browser, server):
+    """A page on another device, which has seen nothing of the first."""
+    with fresh_page(browser, base_url=server, viewport=PHONE, service_workers="block") as page:
+        yield page
+
+
+def test_from_the_bench_by_paper_to_the_one_who_bolts_it_together_and_back(page, elsewhere, tmp_path):
+    start(page, by="MK")
+    page.goto("heads/seats/")
+    fit = calculator(page, "seat-fit")
+    keep(fit, "pocket_bore", "37.502 ± 0.003", place="1 intake")
+    keep(fit, "ring_outside", "1.4806 in ± 0.0001 in")
+    fit.locator(".job-strip [data-job-place='2 intake']").click()
+    expect(entry(fit, "pocket_bore")).to_have_value(entry(fit, "pocket_bore").get_attribute("data-metric"))
+    keep(fit, "pocket_bore", "37.53", stage="received")
+    keep(fit, "ring_outside", "37.60499999999999")
+    entry(fit, "ring_outside").fill("37.64")
+    beside(fit, "ring_outside").locator("summary", has_text="Correct as finished").click()
+    beside(fit, "ring_outside").get_by_role("button", name="Misread before").click()
+    expect(beside(fit, "ring_outside")).to_have_attribute("data-state", "filled")
+    (here,) = stored(page)
+    assert len(here["job"]["readings"]) == 5
+
+    page.goto("job/sheet/")
+    paper = printed(page, tmp_path, "A4")
+    assert len(paper) == 1
+    (link,) = decoded(paper)
+    assert link == page.locator("#job-link").input_value() or link.partition("#")[0] == page.url.replace("sheet", "received")
+
+    asked = []
+    elsewhere.on("request", lambda request: asked.append(request.url))
+    elsewhere.goto(link)
+    expect(elsewhere.locator("#job-now")).to_have_text(NAME)
+    assert not [url for url in asked if link.partition("#")[2] in url], "what the link carries reaches no server"
+    (there,) = stored(elsewhere)
+    assert there["job"] == here["job"] and there["kind"] == "sheet"
+    assert sizes(there["job"]) == sizes(here["job"]) and len(sizes(here["job"])) == 4
+    assert verdicts(there["job"]) == verdicts(here["job"])
+    shown = elsewhere.locator(".job-reading > details > summary .chip")
+    page.goto("job/")
+    expect(page.locator(".job-reading").first).to_be_visible()
+    assert shown.all_inner_texts() == page.locator(".job-reading > details > summary .chip").all_inner_texts()
+
+    # what comes next, each check with its calculator filled in, and an own reading
+    elsewhere.locator(".job-check summary", has_text="Stem heights").click()
+    heights = elsewhere.locator("live-calculator[data-calculator=stem-height]")
+    expect(heights.locator(".verdict")).to_contain_text("Still to be read")
+    expect(heights.locator(".job-strip-name")).to_have_text(f"Sheet: {NAME}")
+    entry(heights, "heights.1.1").fill("45.05")
+    beside(heights, "heights").get_by_role("button", name="Keep at assembly").click()
+    expect(elsewhere.locator(".job-reading", has_text="Height of the stem tip")).to_contain_text("45.05 mm", use_inner_text=True)
+    (there,) = stored(elsewhere)
+    assert there["job"]["readings"][-1] | {"at": ""} == {"feature": "head.stem_height", "place": "1 intake", "stage": "assembly", "text": "45.05 mm", "at": "", "by": "", "why": ""}
+    assert there["job"]["readings"][:-1] == here["job"]["readings"]
+
+    # sent back: it stands beside the shop's job, which nothing changes
+    back = elsewhere.locator("#job-link").input_value()
+    page.goto(back)
+    expect(page.locator(".job-facts").first).to_contain_text("stands beside the job of the same name")
+    held = {one["kind"]: one["job"] for one in stored(page)}
+    assert held["job"] == here["job"] and held["sheet"] == there["job"]
+    page.goto("job/")
+    expect(page.locator("#job-now")).to_have_text(NAME)
+
+
+@pytest.mark.parametrize("paper", ["A4", "Letter"])
+def test_an_ordinary_job_is_one_page_whose_code_is_the_job(paper, page, tmp_path):
+    with_job(page, ordinary(), "job/sheet/")
+    sheet = printed(page, tmp_path, paper)
+    assert len(sheet) == 1
+    (link,) = decoded(sheet)
+    job = share.decode(link.partition(f"#{codes.FORM}")[2])
+    assert job == ordinary() and sizes(job) == sizes(ordinary())
+
+
+def test_the_printed_sheet_has_black_ink_and_nothing_of_the_page(page, tmp_path):
+    page.emulate_media(color_scheme="dark")
+    with_job(page, ordinary(), "job/sheet/")
+    sheet = printed(page, tmp_path, "A4")
+    text = sheet[0].get_textpage().get_text_range()
+    for words in ("Size sheet", ordinary()["name"], "Check before closing up", "Not checked", "Signature"):
+        assert words in text
+    for words in ("Print", "Export", "Check a number", "offline", "signal"):
+        assert words not in text, words
+    colours = sheet[0].render(scale=1).to_numpy()
+    assert (colours.max(axis=2).astype(int) - colours.min(axis=2) < 12).all(), "only black, white and what lies between"
+    assert (colours > 250).mean() > 0.6
+
+
+def test_a_job_too_large_for_one_code_opens_once_all_of_its_codes_were_read(page, elsewhere, tmp_path):
+    job = ordinary()
+    for line in range(12):
+        job = record.add_done(job, f"{line}: " + " ".join(f"{(line * 7919 + n * 104729) % 1000003:x}" for n in range(45)))
+    with_job(page, job, "job/sheet/")
+    links = decoded(printed(page, tmp_path, "A4"))
+    assert len(links) > 1 and set(links) == set(codes.links(job, page.url.partition("job/")[0]))
+    for n, link in enumerate(reversed(links), 1):
+        tab = elsewhere.context.new_page()  # a phone opens each code in a tab of its own
+        tab.goto(link)
+        if n < len(links):
+            expect(tab.locator("job-view")).to_contain_text(f"{n} of {len(links)} codes read")
+        else:
+            expect(tab.locator("#job-now")).to_have_text(job["name"])
+    elsewhere.goto("job/received/")
+    assert [held["job"] for held in stored(elsewhere)] == [job]
+
+
+def test_the_same_link_twice_is_one_sheet_and_a_file_of_it_too(page):
+    link = codes.links(ordinary(), "http://x/")[0].partition("#")[2]
+    page.goto(f"job/received/#{link}")
+    expect(page.locator("#job-now")).to_be_visible()
+    key = page.url.partition("#")[2]
+    page.goto("about/")
+    page.goto(f"job/received/#{link}")
+    expect(page.locator("#job-now")).to_be_visible()
+    assert page.url.endswith(key)
+    page.locator("input[type=file]").set_input_files(as_file(ordinary()))
+    expect(page.locator(".job-list")).to_have_count(0)
+    assert len(stored(page)) == 1
+
+
+DAMAGED = {"a character": lambda c: c[:200] + ("A" if c[200] != "A" else "B") + c[201:], "cut short": lambda c: c[:-9], "newer": lambda c: "v1.7" + c[4:], "words": lambda c: "v1.hello"}
+
+
+@pytest.mark.parametrize("spoil", DAMAGED.values(), ids=DAMAGED)
+def test_a_damaged_link_is_refused_with_the_reason_and_keeps_nothing(spoil, page):
+    page.goto("job/received/#" + spoil(codes.links(ordinary(), "http://x/")[0].partition("#")[2]))
+    expect(page.locator("job-view [data-job-message]")).to_contain_text(re.compile(r"(damaged|newer|no code of a job)"))
+    assert stored(page) == []
+    expect(page.locator("input[type=file]")).to_be_visible()
+
+
+def test_a_damaged_file_is_refused_on_the_assemblers_page_too(page):
+    page.goto("job/received/")
+    page.locator("input[type=file]").set_input_files(raw_file('{"format": "sizebook-job"'))
+    expect(page.locator(".job-file .message")).to_contain_text("cut short")
+    assert stored(page) == []
+
+
+EVIL = "</script><img src=x onerror=\"document.title='broken in'\"><svg onload=\"document.title='broken in'\">&'\""
+
+
+def test_markup_stays_text_on_the_sheet_and_through_the_link(page, elsewhere):
+    job = record.new("evil", EVIL, "TS-16", EVIL, "2026-11-25T08:00+01:00", EVIL[:60])
+    job = record.add_done(job, EVIL)
+    job = record.add_reading(job, "head.stem_height", "1 intake", "finished", "45.0 mm", "2026-11-25T08:00+01:00", EVIL[:60])
+    job = record.add_reading(job, "head.stem_height", "1 intake", "finished", "45.1 mm", "2026-11-25T08:00+01:00", EVIL[:60], EVIL)
+    with_job(page, job, "job/sheet/")
+    expect(page.locator(".sheet h1")).to_have_text(EVIL)
+    assert page.locator(".sheet :is(img, script), .sheet [onload], .sheet [onerror]").count() == 0
+    elsewhere.goto(page.locator("#job-link").input_value())
+    expect(elsewhere.locator("#job-now")).to_have_text(EVIL)
+    for fold in elsewhere.locator("job-view details").all():
+        fold.evaluate("e => e.open = true")
+    expect(elsewhere.locator("live-calculator").first).to_be_attached()
+    assert elsewhere.locator("job-view :is(img, script), job-view [onload], job-view [onerror]").count() == 0
+    assert "broken in" not in page.title() + elsewhere.title()
+
+
+def test_without_what_draws_codes_the_sheet_stands_and_the_link_carries_the_job(page):
+    page.route("**/codes.zip", lambda route: route.abort())
+    with_job(page, fresh(), "job/sheet/")
+    expect(page.locator(".sheet")).to_be_visible()
+    assert page.locator(".sheet-foot svg[class], .sheet-foot figure svg").count() == 0
+    assert share.decode(page.locator("#job-link").input_value().partition(f"#{codes.FORM}")[2]) == fresh()
+    page.provoked = True
