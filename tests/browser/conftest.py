@@ -64,13 +64,18 @@ def server(site) -> str:
 
 
 @pytest.fixture(scope="session")
-def launch():
+def playwright_driver():
+    with sync_playwright() as playwright:
+        yield playwright
+
+
+@pytest.fixture(scope="session")
+def launch(playwright_driver):
     """Starts a browser; takes further arguments for its command line."""
     path = os.environ.get("SIZEBOOK_CHROMIUM") or shutil.which("chromium")
     if not path:
         pytest.fail("No Chromium: set SIZEBOOK_CHROMIUM, or run the tests with scripts/test.py, which installs it.")
-    with sync_playwright() as playwright:
-        yield lambda *arguments: playwright.chromium.launch(executable_path=path, args=[*CHROMIUM, *arguments])
+    return lambda *arguments: playwright_driver.chromium.launch(executable_path=path, args=[*CHROMIUM, *arguments])
 
 
 @pytest.fixture(scope="session")

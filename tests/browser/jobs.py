@@ -1,6 +1,4 @@
 """What the browser tests ask of a job: started, measured and looked at as a reader does it."""
-import json
-
 from playwright.sync_api import Locator, Page, expect
 
 from calc.job import record
@@ -101,8 +99,3 @@ def as_file(job: dict, name: str = "job.json") -> dict:
 
 def raw_file(text: str | bytes, name: str = "job.json") -> dict:
     return {"name": name, "mimeType": "application/json", "buffer": text if isinstance(text, bytes) else text.encode()}
-
-
-def altered(job: dict, **more) -> str:
-    """A job's file with something in it that no edition of today writes."""
-    return json.dumps({**job, **more})
