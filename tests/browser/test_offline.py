@@ -146,6 +146,57 @@ def test_a_half_updated_server_leaves_the_edition_at_hand_alone(visit, copy):
     page.provoked = True
 
 
+# Every file that the page's service worker keeps, as it comes when it is asked for: path → its digest.
+SERVED = """async (paths) => {
+    const digest = async (path) => {
+        const answer = await fetch(new URL(path, origin));
+        const sum = await crypto.subtle.digest('SHA-256', await answer.arrayBuffer());
+        return [path, answer.ok && 'sha256-' + btoa(String.fromCharCode(...new Uint8Array(sum)))];
+    };
+    return Object.fromEntries(await Promise.all(paths.map(digest)));
+}"""
+
+
+def test_a_build_that_takes_anothers_place_in_the_middle_of_a_visit_is_never_mixed_with_it(browser, site, tmp_path, address):
+    """Two whole builds that differ in every page, script, style and in the calculators; the second replaces the first while it is read."""
+    first, second = (shutil.copytree(site, tmp_path / name) for name in ("first", "second"))
+    for path in second.rglob("*"):
+        if path.suffix in (".html", ".mjs", ".css") and "runtime" not in path.relative_to(second).parts:
+            mark = {".html": "<!-- second -->", ".mjs": "\n// second\n", ".css": "\n/* second */\n"}[path.suffix]
+            path.write_text(path.read_text(encoding="utf-8") + mark, encoding="utf-8")
+    build_id = re.search(r'name="sizebook-build" content="([^"]+)"', (first / "index.html").read_text(encoding="utf-8"))[1]
+    python, calc = build_id.split("-")
+    renamed = f"{python}-{'0' * len(calc)}"  # other calculators lie under another name, and the old ones are gone from the server
+    (second / "runtime" / calc).rename(second / "runtime" / ("0" * len(calc)))
+    for path in second.rglob("*.html"):
+        path.write_text(path.read_text(encoding="utf-8").replace(build_id, renamed), encoding="utf-8")
+    offline.write(second, renamed)
+    listed = {name: offline.files(folder) for name, folder in (("first", first), ("second", second))}
+    assert sum(listed["first"].get(path) != digest for path, digest in listed["second"].items()) > 30
+    served = tmp_path / "served"
+    first.rename(served)
+    with serving(served) as (root, _), fresh_page(browser, base_url=root) as page:
+        page.goto(address)
+        kept(page)
+        served.rename(tmp_path / "gone")
+        second.rename(served)
+        # what is kept answers, all of the first build, though its server has none of it any more
+        assert page.evaluate(SERVED, list(listed["first"])) == listed["first"]
+        live = page.locator(f"live-calculator[data-calculator={CALCULATOR}]")
+        entry(live, "ring_outside").fill("37.61")
+        shows(live, reply(live)["html"]["verdict"])
+        page.reload()
+        expect(page.locator(OFFER)).to_be_visible()
+        assert page.evaluate(SERVED, list(listed["first"])) == listed["first"], "while the second waits, too"
+        with page.expect_navigation():
+            page.locator(OFFER).get_by_role("button", name="Change to it").click()
+        page.wait_for_load_state()
+        assert page.evaluate(SERVED, list(listed["second"])) == listed["second"]
+        assert page.locator("meta[name=sizebook-build]").get_attribute("content") == renamed
+        expect(entry(live, "ring_outside")).to_have_value("37.61")
+        shows(live, reply(live)["html"]["verdict"])
+
+
 def test_plain_http_says_what_it_needs(launch, server):
     # Chromium takes localhost for safe without https, but no other name.
     browser = launch("--host-resolver-rules=MAP sizebook.test 127.0.0.1")

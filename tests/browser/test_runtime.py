@@ -12,16 +12,37 @@ from tests.browser.live import entry, opened, part, reply, shows
 pytestmark = pytest.mark.browser
 
 WASM = re.compile(r"/runtime/.*/hot\.wasm$")
-NEEDED = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide-lock.json", "hot.wasm", "memory.wasm")
+NEEDED = ("assets/js/worker.mjs", "assets/js/python.mjs", "assets/js/program.mjs", "assets/js/memory.mjs",
+          "pyodide.mjs", "pyodide.asm.mjs", "pyodide-lock.json", "hot.wasm", "memory.wasm")
 
 
-@pytest.mark.parametrize("name", NEEDED)
-@pytest.mark.parametrize("how", ["gone", "cut"])
-def test_whatever_is_missing_it_says_that_it_could_not_start(page, address, name, how):
-    page.route(f"**/runtime/*/{name}", lambda route: route.abort() if how == "cut" else route.fulfill(status=404, body="Not found."))
+@pytest.mark.parametrize("name, how", [
+    *((name, "gone") for name in NEEDED), ("assets/js/worker.mjs", "cut"), ("hot.wasm", "cut"), ("hot.wasm", "half"), ("pyodide.asm.mjs", "half")])
+def test_whatever_is_missing_it_says_that_it_could_not_start_and_starts_once_it_is_there(page, address, name, how):
+    """Every file on the way: the numbers worked at build time stay, what was typed stays, and one press tries again."""
+    where = f"**/{name}" if name.startswith("assets/") else f"**/runtime/*/{name}"
+
+    def spoil(route):
+        if how == "cut":
+            return route.abort()
+        if how == "gone":
+            return route.fulfill(status=404, body="Not found.")
+        whole = route.fetch()
+        return route.fulfill(response=whole, body=whole.body()[:len(whole.body()) // 2])
+
+    page.route(where, spoil)
     live = opened(page, address)
+    built = part(live, "verdict").text_content(), part(live, "result").text_content()
     entry(live, "ring_outside").fill("37.61")
-    expect(part(live, "status")).to_contain_text("could not be started")
+    status = part(live, "status")
+    expect(status).to_contain_text(re.compile("could not be started|could not be fetched"))
+    expect(status).to_contain_text("Your entries are kept")
+    assert entry(live, "ring_outside").input_value() == "37.61"
+    assert (part(live, "verdict").text_content(), part(live, "result").text_content()) == built
+    page.unroute(where)
+    status.get_by_role("button", name="Try again").click()
+    shows(live, reply(live)["html"]["verdict"])
+    expect(status).to_be_empty()
     page.provoked = True
 
 
