@@ -17,7 +17,7 @@ NEEDED = ("assets/js/worker.mjs", "assets/js/python.mjs", "assets/js/program.mjs
 
 
 @pytest.mark.parametrize("name, how", [
-    *((name, "gone") for name in NEEDED), ("assets/js/worker.mjs", "cut"), ("hot.wasm", "cut"), ("hot.wasm", "half"), ("pyodide.asm.mjs", "half")])
+    *((name, "gone") for name in NEEDED), ("assets/js/worker.mjs", "cut"), ("hot.wasm", "cut"), ("pyodide.asm.mjs", "half")])
 def test_whatever_is_missing_it_says_that_it_could_not_start_and_starts_once_it_is_there(page, address, name, how):
     """Every file on the way: the numbers worked at build time stay, what was typed stays, and one press tries again."""
     where = f"**/{name}" if name.startswith("assets/") else f"**/runtime/*/{name}"
