@@ -1,0 +1,136 @@
+"""What the browser asks about a job: every field of every calculator, kept and filled in to the last bit; all that was typed stays text."""
+import json
+import re
+
+import pytest
+from hypothesis import given, settings
+
+from calc.engine import engine
+from calc.inputs import Grid
+from calc.job import record
+from calc.page import job_fields
+from calc.page.live import answer
+from calc.quantity import read
+from calc.stations import every, find
+from tests.job.jobs import any_job, ordinary
+from tests.markup import page
+
+NOW = "2026-11-25T14:15+01:00"
+STAGES = ["received", "finished"]
+
+
+def ask(call: str, **fields) -> dict:
+    return json.loads(answer(json.dumps({"call": f"job-{call}", "system": "metric", "now": NOW, "by": "MK", "root": "http://x/", "needs": [], **fields})))
+
+
+def fresh(engine="TS-16") -> str:
+    return record.dump(record.new("abc", "Orchard frost fan", engine, "two heads", NOW))
+
+
+def fields(job: str, calculator: str, place: str = "", **more) -> dict:
+    return ask("fields", job=job, kind="job", calculator=calculator, place=place, stages=STAGES, **more)
+
+
+def keep(job: str, calculator: str, entries: dict, place: str = "", stage: str = "finished", why: str = "", system: str = "metric") -> dict:
+    return ask("keep", job=job, calculator=calculator, typed=list(entries), entries=entries, place=place, stage=stage, why=why, system=system)
+
+
+def choices(job: str, calculator: str) -> list[str]:
+    return list(dict.fromkeys(re.findall(r'data-job-place="([^"]+)"', fields(job, calculator)["html"]["strip"]))) or [""]
+
+
+@pytest.mark.parametrize("system", ["metric", "inch"])
+@pytest.mark.parametrize("calculator", [c for c in every()], ids=lambda c: c.id)
+def test_every_field_that_names_a_feature_keeps_what_is_typed_and_fills_it_in_again(calculator, system):
+    job = fresh()
+    for place in choices(job, calculator.id):
+        for spot in job_fields._spots(calculator, engine("TS-16"), place, {}):
+            if spot.place is None:
+                continue  # of another kind of valve
+            shape = spot.declared.form
+            text = shape.bare(spot.feature.nominal, system)
+            value = read(text, shape.kind, shape.unit(system)).value
+            low, high = spot.declared.hard_range
+            if not low <= value <= high:
+                continue
+            reply = keep(job, calculator.id, {spot.entry: text}, place, system=system)
+            assert reply["ok"], reply["errors"]
+            made = record.load(reply["job"])
+            kept = record.current(made)[spot.feature.id, spot.place, "finished"]
+            assert float(record.number(made, kept)[0]) == value, (text, kept)
+            told = fields(reply["job"], calculator.id, place)
+            assert told["fill"][spot.field]["texts"][spot.entry] == kept["text"]
+            assert "Orchard frost fan" in told["html"][spot.field] and "finished, 25 Nov, MK" in told["html"][spot.field]
+
+
+def test_the_calculators_measure_most_of_what_an_engine_has():
+    """A feature that no calculator takes is written down on the job's page; they must stay the fewer."""
+    sheet = engine("TS-16")
+    asked_for = set().union(*(job_fields.measured(c, sheet, {}) for c in every()))
+    assert len(asked_for) > 60 and {"rod.mass", "chamber.volume", "spring.open_load", "head.stem_height", "head.seat_pocket_exhaust"} <= asked_for
+
+
+@pytest.mark.parametrize("calculator", [c for c in every()], ids=lambda c: c.id)
+def test_the_rows_of_a_grid_are_the_places_of_its_features(calculator):
+    for declared in calculator.inputs:
+        for column in declared.columns if isinstance(declared, Grid) else ():
+            if column.feature:
+                assert declared.rows == engine("TS-16").features[column.feature].places, (calculator.id, declared.name)
+
+
+def test_a_job_without_readings_fills_nothing_and_one_of_an_unknown_engine_offers_nothing():
+    told = fields(fresh(), "seat-fit")
+    assert told["fill"] == {} and "Keep for" in told["html"]["pocket_bore"]
+    assert fields(fresh("Own-77"), "seat-fit")["html"] == {"strip": ""}
+
+
+def test_a_bare_number_and_its_doubt_are_kept_in_the_unit_of_the_field():
+    for system, typed, kept in (("metric", "37.51 ± 0.002", "37.51 ± 0.002 mm"), ("inch", "1 31/64", "1 31/64 in"), ("inch", "37.51 mm", "37.51 mm"), ("metric", "1.4768 in ± 0.0001 in", "1.4768 in ± 0.0001 in")):
+        reply = keep(fresh(), "seat-fit", {"pocket_bore": typed}, "1 intake", system=system)
+        assert [r["text"] for r in record.load(reply["job"])["readings"]] == [kept]
+
+
+def test_what_cannot_be_kept_is_refused_in_one_sentence_at_its_field():
+    for entries, place, words in (({"pocket_bore": ""}, "1 intake", "is empty"), ({"pocket_bore": "37.5 kg"}, "1 intake", "kg"), ({"pocket_bore": "3000"}, "1 intake", "above"),
+                                  ({"pocket_bore": "37.5"}, "", "say first which one"), ({"pocket_bore": "37.5"}, "9 intake", "say first which one")):
+        reply = keep(fresh(), "seat-fit", entries, place)
+        assert not reply["ok"] and words in reply["errors"][0]["message"] and reply["errors"][0]["field"] == "pocket_bore"
+
+
+def test_a_second_reading_needs_a_reason_and_the_first_stays():
+    first = keep(fresh(), "seat-fit", {"pocket_bore": "37.51"}, "1 intake")["job"]
+    refused = keep(first, "seat-fit", {"pocket_bore": "37.50"}, "1 intake")
+    assert "say why" in refused["errors"][0]["message"]
+    second = record.load(keep(first, "seat-fit", {"pocket_bore": "37.50"}, "1 intake", why="Misread before")["job"])
+    assert [(r["text"], r["why"]) for r in second["readings"]] == [("37.51 mm", ""), ("37.50 mm", "Misread before")]
+
+
+def test_a_grid_is_filled_at_once_only_with_whole_rows():
+    job = keep(fresh(), "rod-weights", {"weights.2.1": "400 g"})["job"]
+    told = fields(job, "rod-weights")["fill"]["weights"]
+    assert told == {"texts": {"weights.2.1": "400 g"}, "at_once": False}
+    for row in "12":
+        job = keep(job, "rod-weights", {f"weights.{row}.1": "400 g", f"weights.{row}.2": "160 g"})["job"]
+    told = fields(job, "rod-weights")["fill"]["weights"]
+    assert told["at_once"] and told["texts"]["weights.1.2"] == "160 g" and told["texts"]["weights.4.1"] == ""
+
+
+def test_the_check_of_one_size_keeps_it_as_that_size():
+    features = {"reading": "crankcase.main_clearance"}
+    reply = ask("keep", job=record.dump(ordinary()), calculator="reading-verdict", typed=["reading"], entries={"reading": "0.06"}, place="2", stage="assembly", why="", features=features)
+    kept = record.load(reply["job"])["readings"][-1]
+    assert (kept["feature"], kept["place"], kept["stage"], kept["text"]) == ("crankcase.main_clearance", "2", "assembly", "0.06 mm")
+
+
+@settings(max_examples=40, deadline=None)
+@given(any_job())
+def test_any_job_is_shown_whole_and_everything_in_it_stays_text(job):
+    text = record.dump(job)
+    held = {"key": "k", "kind": "job", "text": text, "kept": NOW, "exported": "", "changed": True}
+    views = [ask("view", jobs=[held], key="k", engines=["TS-16"], safety="unknown"), ask("sheet", job=text, key="k"), ask("received", job=text, key="k", sheets=[], mine=[text])]
+    for reply in views:
+        assert reply["ok"], reply["errors"]
+        html = reply["html"]["view"]
+        assert "<script" not in html and not re.search(r"<(img|iframe|object)\b", html)
+        page(html)
+    assert find("seat-fit") and fields(text, "seat-fit")["ok"]
