@@ -210,6 +210,18 @@ def _picks(key: str, name: str, words: str, options: list, chosen: str) -> Html:
         message(key, name), class_="job-which")
 
 
+def _sizes(asked: dict) -> dict:
+    """What the job holds of each feature, in a line for a table of limits."""
+    job = job_of(asked["job"])
+    by_feature: dict = {}
+    for row in judge(job):
+        by_feature.setdefault(row.feature, []).append(row)
+    html = {id: el("span", el("strong", job["name"]), ": ", *(
+        el("span", el("b", row.place, " ") if row.place else None, reading(job, row.last.reading) if row.last.reading else row.value, " ", chip(row.state) if row.state not in ("", "pass") else None,
+           ", " + SHORT[row.last.stage] if n == len(rows) - 1 else "; ") for n, row in enumerate(rows)), class_="job-sizes") for id, rows in by_feature.items()}
+    return {"html": html, "engine": job["engine"]}
+
+
 def _write(asked: dict) -> dict:
     return {"html": {"write": _write_down(job_of(asked["job"]), asked, tuple(asked["stages"].split()), tuple(asked["only"].split()), asked["form"])}}
 
@@ -260,7 +272,7 @@ def _unread(pairs: list) -> Html | None:
 
 
 CALLS = {"job-new": _new, "job-add": _add, "job-take-back": _take_back, "job-done": _done, "job-undone": _undone, "job-change": _change, "job-read": _read,
-         "job-keep": job_fields.keep, "job-fields": job_fields.fields, "job-view": _jobs, "job-write": _write,
+         "job-keep": job_fields.keep, "job-fields": job_fields.fields, "job-view": _jobs, "job-write": _write, "job-sizes": _sizes,
          "job-sheet": lambda asked: _out().shown(asked), "job-open": lambda asked: _out().opened(asked),
          "job-received": lambda asked: _out().received({**asked, "readings": readings}), "job-check": lambda asked: _out().check({**asked, "write_down": _write_down})}
 

@@ -107,7 +107,7 @@ def limits(use: Use) -> Markdown:
         if name != "engine":
             raise OptionError(name, f"{name} is not an option of /// limits; it takes engine")
     sheet = use.options.get("engine", engine.DEMO)
-    rows = [f"| {f'[{feature.label}]({link})' if link else feature.label}<br><small>{feature.tool}</small> | {made}{_also(feature)} | {wear} |"
+    rows = [f"| {f'[{feature.label}]({link})' if link else feature.label}<br><small>{feature.tool}</small><span data-job-size='{feature.id}' data-engine='{sheet}'></span> | {made}{_also(feature)} | {wear} |"
             for feature, link, made, wear in use.handbook.limits(use.argument.split(), sheet)]
     return Markdown("\n".join(["| Size | As made | Wear limit |", "| --- | --- | --- |", *rows]))
 

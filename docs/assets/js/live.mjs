@@ -263,3 +263,4 @@ function hasJob(live) {
 
 customElements.define("live-calculator", LiveCalculator);
 if (document.querySelector("job-view")) import("./job.mjs");
+if (document.querySelector("[data-job-size]") && hasJob(document.body)) import("./job-sizes.mjs");
