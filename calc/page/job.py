@@ -211,14 +211,14 @@ def _picks(key: str, name: str, words: str, options: list, chosen: str) -> Html:
 
 
 def _sizes(asked: dict) -> dict:
-    """What the job holds of each feature, in a line for a table of limits."""
+    """What the job holds of each feature, a line for each place, for a table of limits."""
     job = job_of(asked["job"])
     by_feature: dict = {}
     for row in judge(job):
         by_feature.setdefault(row.feature, []).append(row)
-    html = {id: el("span", el("strong", job["name"]), ": ", *(
-        el("span", el("b", row.place, " ") if row.place else None, reading(job, row.last.reading) if row.last.reading else row.value, " ", chip(row.state) if row.state not in ("", "pass") else None,
-           ", " + SHORT[row.last.stage] if n == len(rows) - 1 else "; ") for n, row in enumerate(rows)), class_="job-sizes") for id, rows in by_feature.items()}
+    html = {id: el("span", el("span", el("strong", job["name"]), ", ", " and ".join(dict.fromkeys(SHORT[row.last.stage] for row in rows))), *(
+        el("span", el("b", row.place, " ") if row.place else None, reading(job, row.last.reading) if row.last.reading else row.value, " ", chip(row.state) if row.state not in ("", "pass") else None)
+        for row in rows), class_="job-sizes") for id, rows in by_feature.items()}
     return {"html": html, "engine": job["engine"]}
 
 
