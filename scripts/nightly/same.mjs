@@ -1,15 +1,17 @@
-// Answers a calculator's requests in the reader's Python, under Node, and says where it differs from what CPython said.
-//   node same.mjs <folder of the runtime> <calc.zip> <file of cases>
+// Answers a calculator's requests in the reader's Python, woken from the memory that the build made, under Node, and says where it
+// differs from what CPython said.   node same.mjs <folder of python.mjs> <folder of the runtime> <folder of the calculators> <file of cases>
 // A case is {request, reply, data}: texts, as CPython wrote them. Written to stdout is one line a case: null, or {reply, data}.
-import { readFile } from "node:fs/promises";
+import { readFileSync } from "node:fs";
 
-const [runtime, calc, cases] = process.argv.slice(2);
-const { loadPyodide } = await import(`${runtime}/pyodide.mjs`);
-const python = await loadPyodide({ indexURL: `${runtime}/` });
-python.FS.writeFile("/lib/calc.zip", await readFile(calc));
+const [scripts, runtime, calculators, cases] = process.argv.slice(2);
+const { LIBRARY, wakePython } = await import(`${scripts}/python.mjs`);
+const read = (name) => new Uint8Array(readFileSync(name));
+const program = { hot: WebAssembly.compile(read(`${calculators}/hot.wasm`)), cold: () => read(`${runtime}/cold.wasm`) };
+const { python, add } = await wakePython(`${runtime}/`, Promise.resolve(read(`${calculators}/memory.wasm`).buffer), program);
+add(LIBRARY, read(`${runtime}/python_stdlib.zip`));
+add("calc", read(`${calculators}/calc.zip`)); // what only the command reports with is not in the memory
 const ask = python.runPython(`
-import json, sys
-sys.path.append("/lib/calc.zip")
+import json
 from calc.calculator import evaluate
 from calc.page.live import answer
 from calc.report import result_data
@@ -20,7 +22,7 @@ def ask(request):
     return answer(request), json.dumps(result_data(evaluate(find(asked["calculator"]), asked["entries"], asked["system"]), asked["system"]))
 ask
 `);
-for (const each of JSON.parse(await readFile(cases, "utf-8"))) {
+for (const each of JSON.parse(readFileSync(cases, "utf-8"))) {
   let got;
   try {
     const pair = ask(each.request);

@@ -1,9 +1,9 @@
 """The reader's Python against CPython: random accepted entries of every calculator, answered by both, compared as whole replies.
 
-    python -m scripts.nightly same [--count 1000] [--seed 1] [calculator …]
+    python -m scripts.nightly same [--count 1000] [--seed 1] [--only calculator …]
 
-The reader's is the very bundle that a build ships (its WebAssembly, its library, `calc` as bytecode), run under Node: WebAssembly's
-arithmetic is fixed to the last bit, so it says there what it says in any browser, and a thousand answers take a minute instead of ten.
+The reader's is what a build ships (the program in its two parts, woken from its memory), run under Node: WebAssembly's arithmetic is
+fixed to the last bit, so it says there what it says in any browser, and without a page the answers take a fraction of the time.
 `tests/browser/test_same.py` asks some of the same through a page's worker.
 
 What a reader sees must be equal to the last digit. Behind it the mathematical libraries of the two may differ in a float's last bits
@@ -26,6 +26,7 @@ from scripts.runtime import bundle
 from tests.entries import entries
 
 HERE = Path(__file__).parent
+SCRIPTS = environment.ROOT / "docs/assets/js"
 LARGEST = 1e-6  # relative difference of floats above which something is wrong; near a zero crossing the last bits count for more
 
 
@@ -58,7 +59,7 @@ def differences(cases: list, python: Path, calculators: Path) -> list:
     with tempfile.TemporaryDirectory() as folder:
         asked = Path(folder) / "cases.json"
         asked.write_text(json.dumps(cases), encoding="utf-8")
-        done = subprocess.run([environment.node(), HERE / "same.mjs", python, calculators, asked], capture_output=True, text=True, check=False)
+        done = subprocess.run([environment.node(), HERE / "same.mjs", SCRIPTS, python, calculators, asked], capture_output=True, text=True, check=False)
     if done.returncode:
         raise RuntimeError(f"Node failed: {done.stderr[-2000:]}")
     said = [json.loads(line) for line in done.stdout.splitlines()]
@@ -83,7 +84,7 @@ def run(ids=(), count=1000, start=1) -> dict:
     told = {}
     for id in ids or stations.ids():
         cases = [case(request) for request in accepted(stations.find(id), count, start)]
-        found = differences(cases, site / "runtime" / python, site / "runtime" / calculators / "calc.zip")
+        found = differences(cases, site / "runtime" / python, site / "runtime" / calculators)
         shown = [each for each, got in found if got["reply"] != each["reply"]]
         floats = [deviation(json.loads(each["data"]), json.loads(got["data"] or "null")) for each, got in found]
         told[id] = {"asked": len(cases), "shown_differently": len(shown), "floats_differ": len(found), "largest": max(floats, default=0.0),

@@ -112,7 +112,7 @@ def test_random_accepted_entries_are_answered_alike_to_the_last_digit_that_is_sh
     """A few for each calculator; `python -m scripts.nightly same` asks a thousand. The floats behind may differ in their last bits."""
     cases = [same.case(request) for calculator in every() for request in same.accepted(calculator, 4)]
     assert len(cases) == 4 * len(list(every()))
-    found = same.differences(cases, made[0], made[1] / "calc.zip")
+    found = same.differences(cases, *made)
     assert not [each["request"] for each, got in found if got["reply"] != each["reply"]]
     assert all(same.deviation(json.loads(each["data"]), json.loads(got["data"])) < same.LARGEST for each, got in found)
 
@@ -121,7 +121,7 @@ def test_what_compares_answers_sees_what_differs(made):
     request = {"call": "evaluate", "calculator": "seat-fit", "anchor": "here", "entries": {}, "system": "metric"}
     right = same.case(request)
     wrong = {**right, "reply": right["reply"].replace("pass", "fail", 1)}
-    assert same.differences([right, wrong], made[0], made[1] / "calc.zip") == [(wrong, {"reply": right["reply"], "data": right["data"]})]
+    assert same.differences([right, wrong], *made) == [(wrong, {"reply": right["reply"], "data": right["data"]})]
     assert same.deviation({"a": [1.0, "x"]}, {"a": [1.0 + 1e-12, "x"]}) == pytest.approx(1e-12, rel=1e-3)
     assert same.deviation({"a": [1.0, "x"]}, {"a": [1.0, "y"]}) == same.deviation({"a": 1.0}, {"b": 1.0}) == same.deviation([1.0], [1.0, 2.0]) == float("inf")
 
