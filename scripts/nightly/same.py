@@ -79,15 +79,16 @@ def deviation(ours, theirs) -> float:
 
 def run(ids=(), count=1000, start=1) -> dict:
     """{calculator: {"asked", "shown_differently", "floats_differ", "largest": relative deviation, "first": a request that differs}}."""
-    site = Path(tempfile.mkdtemp(prefix="same-"))
-    python, calculators = bundle.build(site, environment.CACHE).split("-")
     told = {}
-    for id in ids or stations.ids():
-        cases = [case(request) for request in accepted(stations.find(id), count, start)]
-        found = differences(cases, site / "runtime" / python, site / "runtime" / calculators)
-        shown = [each for each, got in found if got["reply"] != each["reply"]]
-        floats = [deviation(json.loads(each["data"]), json.loads(got["data"] or "null")) for each, got in found]
-        told[id] = {"asked": len(cases), "shown_differently": len(shown), "floats_differ": len(found), "largest": max(floats, default=0.0),
-                    "first": json.loads(shown[0]["request"]) if shown else None}
-        print(f"{id:20} {told[id]['asked']:5} asked, {len(shown)} shown differently, {len(found)} with other last bits, {told[id]['largest']:.1e} at most", flush=True)
+    with tempfile.TemporaryDirectory() as folder:
+        runtime = Path(folder) / "runtime"
+        python, calculators = bundle.build(Path(folder), environment.CACHE).split("-")
+        for id in ids or stations.ids():
+            cases = [case(request) for request in accepted(stations.find(id), count, start)]
+            found = differences(cases, runtime / python, runtime / calculators)
+            shown = [each for each, got in found if got["reply"] != each["reply"]]
+            floats = [deviation(json.loads(each["data"]), json.loads(got["data"] or "null")) for each, got in found]
+            told[id] = {"asked": len(cases), "shown_differently": len(shown), "floats_differ": len(found), "largest": max(floats, default=0.0),
+                        "first": json.loads(shown[0]["request"]) if shown else None}
+            print(f"{id:20} {told[id]['asked']:5} asked, {len(shown)} shown differently, {len(found)} with other last bits, {told[id]['largest']:.1e} at most", flush=True)
     return told
