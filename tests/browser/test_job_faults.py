@@ -14,6 +14,7 @@ from calc.job import record
 from tests.browser.conftest import CHROMIUM, DESKTOP, PATIENCE, fresh_page, serving
 from tests.browser.jobs import NAME, beside, calculator, entry, fresh, keep, put, readings, start, stored, with_job
 from tests.browser.test_offline import OFFER, kept, new_edition
+from tests.browser.test_runtime import WOKEN
 from tests.job.jobs import ordinary
 
 pytestmark = pytest.mark.browser
@@ -283,3 +284,14 @@ def test_a_worker_that_dies_loses_no_job_and_can_be_started_again(page):
     expect(page.locator(".job-done li")).to_have_count(1)
     assert stored(page)[0]["job"]["done"] == ["Ground"]
     page.provoked = True
+
+
+def test_a_python_woken_from_its_kept_memory_knows_jobs_too(page):
+    """Its memory was taken before anybody asked about a job: what that needs comes late."""
+    with_job(page, ordinary(), "heads/seats/")
+    page.goto("job/sheet/")
+    expect(page.locator(".sheet-foot svg").first).to_be_visible()
+    assert page.evaluate(WOKEN)
+    page.goto("heads/seats/")
+    keep(calculator(page, "seat-fit"), "pocket_bore", "37.51", place="1 intake")
+    assert page.evaluate(WOKEN) and readings(page)[-1][3] == "37.51 mm"
