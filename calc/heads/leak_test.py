@@ -18,7 +18,7 @@ ONE_KELVIN = number("ΔT_1", "One kelvin", KELVINS, 1.0)
 
 
 class Out(Outputs):
-    leak = Output("Leak at the start, as air at 0 °C and 1 atm", "q", FLOWS, main=True, rises="start", falls="end")
+    leak = Output("Leak at the start, as air at 0 °C and 1 atm", "q", FLOWS, main=True)
     doubt = Output("Doubt of that, from temperature and gauge", "u", FLOWS, main=True, rises="volume warming_doubt gauge_doubt", falls="time")
     mean = Output("Mean leak, as air at 0 °C and 1 atm", "q_0", FLOWS, rises="start", falls="end")
     mean_20 = Output("Mean leak, as air at 20 °C and 1 atm", "q_20", FLOWS, rises="start", falls="end")
