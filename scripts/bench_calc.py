@@ -1,0 +1,101 @@
+"""Measure `calc` and the build in CPython: `python -m scripts.bench_calc [--pages]`. Never a test: timings are noisy.
+
+How long an import takes, each calculator's example, and with --pages how the time for pages grows with their number. Results go to
+.cache/bench-calc.json too.
+"""
+
+from __future__ import annotations
+
+import argparse
+import json
+import shutil
+import statistics
+import subprocess
+import sys
+import tempfile
+import time
+from pathlib import Path
+
+from scripts import environment
+from scripts.build import ROOT
+
+RUNS = 15
+TIMES = (1, 3, 10)
+RESULT = environment.CACHE / "bench-calc.json"
+IMPORT = "import time; start = time.perf_counter(); import calc.page.live; print((time.perf_counter() - start) * 1e3)"
+
+
+class NotMeasured(Exception):
+    """A number that could not be had; names it."""
+
+
+def imports() -> float:
+    """ms for `import calc.page.live`, in processes of their own."""
+    times = []
+    for _ in range(RUNS):
+        done = subprocess.run([sys.executable, "-c", IMPORT], cwd=ROOT, capture_output=True, text=True)
+        if done.returncode:
+            raise NotMeasured(f"the import failed: {done.stderr.strip()[-300:]}")
+        times.append(float(done.stdout))
+    return statistics.median(times)
+
+
+def evaluations() -> dict[str, float]:
+    """ms for each calculator's example, worked and written as HTML."""
+    from calc import stations
+    from calc.page.live import answer
+
+    found = {}
+    for id in stations.ids():
+        request = json.dumps({"call": "evaluate", "calculator": id, "entries": {}, "system": "metric", "working": False})
+        times = []
+        for _ in range(RUNS):
+            start = time.perf_counter()
+            if not json.loads(answer(request))["ok"]:
+                raise NotMeasured(f"{id} refuses its own example")
+            times.append((time.perf_counter() - start) * 1e3)
+        found[id] = round(statistics.median(times), 2)
+    return found
+
+
+def pages() -> dict[int, dict[str, float]]:
+    """Seconds for the pages of the site, and for so many times as many."""
+    from mkdocs.commands.build import build
+    from mkdocs.config import load_config
+
+    found = {}
+    with tempfile.TemporaryDirectory(dir=environment.CACHE) as work:
+        for times in TIMES:
+            docs = Path(work) / f"docs-{times}"
+            shutil.copytree(ROOT / "docs", docs)
+            for page in list(docs.rglob("*.md")):
+                for copy in range(1, times):
+                    shutil.copyfile(page, page.with_name(f"{page.stem}-{copy}.md"))
+            config = load_config(str(ROOT / "mkdocs.yml"), docs_dir=str(docs), site_dir=str(Path(work) / f"site-{times}"), nav=None, strict=False)
+            start = time.perf_counter()
+            build(config)
+            count = len(list(docs.rglob("*.md")))
+            found[times] = {"pages": count, "seconds": round(time.perf_counter() - start, 2)}
+    return found
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(prog="python -m scripts.bench_calc", description=__doc__.splitlines()[0])
+    parser.add_argument("--pages", action="store_true", help="how the build of pages grows with their number; takes a minute")
+    chosen = parser.parse_args()
+    try:
+        environment.enter("scripts.bench_calc", "site")
+        result = {"import": round(imports(), 1), "evaluate": evaluations(), **({"pages": pages()} if chosen.pages else {})}
+    except (NotMeasured, environment.Missing) as error:
+        sys.exit(f"Not measured: {error}")
+    RESULT.parent.mkdir(exist_ok=True)
+    RESULT.write_text(json.dumps(result, indent=1))
+    slowest = sorted(result["evaluate"].items(), key=lambda pair: -pair[1])[:6]
+    print(f"import of calc.page.live: {result['import']} ms")
+    print(f"an example, worked and written: median {statistics.median(result['evaluate'].values()):.2f} ms; slowest " + ", ".join(f"{id} {t}" for id, t in slowest))
+    for times, found in result.get("pages", {}).items():
+        print(f"{times}×: {found['pages']} pages in {found['seconds']} s, {found['seconds'] / found['pages'] * 1e3:.0f} ms a page")
+
+
+if __name__ == "__main__":
+    main()
