@@ -19,8 +19,6 @@ export function attach(live, signal) {
   on(document, "sizebook:place", () => fields.refresh());
   on(live, "input", (event) => fields.typed(event));
   on(live, "reset", () => fields.declined());
-  // The entry keeps the focus: without it the signs below it would go, and the button move away under the thumb.
-  on(live, "mousedown", (event) => event.target.closest(".job-field :is(button, summary), .job-strip button") && event.preventDefault());
   on(live, "click", ({ target }) => fields.pressed(target));
   on(live, "change", ({ target }) => fields.chosen(target));
   return fields.refresh();

@@ -34,7 +34,8 @@ class LiveCalculator extends HTMLElement {
     on(form, "keydown", (event) => this.#moveOn(event));
     on(form, "paste", (event) => this.#pasted(event));
     on(form, "focusin", ({ target }) => this.#focused(target));
-    on(this, "pointerdown", (event) => event.target.closest("[data-key]") && event.preventDefault());
+    // The entry keeps the focus: without it the signs below it would go, and the button move away under the thumb.
+    on(this, "mousedown", (event) => event.target.closest("button, summary") && event.preventDefault());
     on(this, "click", ({ target }) => this.#pressed(target));
     on(this.#working, "toggle", () => this.#working.open && this.#example && this.#evaluate());
     on(runtime, "state", () => this.#tellState());
