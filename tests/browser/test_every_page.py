@@ -38,7 +38,7 @@ CUT = """wide => [...document.querySelectorAll('main *, .units *')].filter(e => 
 
 TARGETS = ", ".join((
     ".units button", ".md-header__button:not(.md-logo)", ".door", ":is(.station, .stations) li a",
-    ".calculator :is(button, input, select, summary)",
+    "main :is(button, input, select, textarea, summary)",
 ))
 SMALL = f"""targets => [...document.querySelectorAll(targets)].filter(e => e.checkVisibility()).flatMap(e => {{
     const {{ width, height }} = e.getBoundingClientRect();
@@ -101,6 +101,7 @@ def walk(launch, server, addresses, tmp_path_factory):
 
     with fresh_page(browser, base_url=server, viewport=PHONE, color_scheme="light", reduced_motion="reduce", service_workers="block") as page:
         page.add_init_script(NOTE_VIOLATIONS)
+        page.add_init_script("Object.defineProperty(NetworkInformation.prototype, 'saveData', { get: () => true })")  # Python is looked at below
         for number, address in enumerate(addresses):
             page.goto(address)
             note("policy", address, [*page.evaluate("broken"), *wrong_policy(page)])
