@@ -29,9 +29,9 @@ if __name__ == "__main__":
 
 from scripts import environment  # noqa: E402
 
-LISTS = ("site", "test", "node", "audit")
+LISTS = ("site", "test", "node", "audit", "nightly", "successor")
 INSTALLED = ("site", "test")  # in every environment that tests
-OPTIONAL = ("node", "audit")  # where they were needed
+OPTIONAL = ("node", "audit", "nightly", "successor")  # where they were needed
 OF_PYTHON = {"pip", "setuptools"}  # venv brings them
 LOCK = ROOT / "scripts/runtime/package-lock.json"
 PINNED = re.compile(r"^(?P<name>[A-Za-z0-9._-]+)==(?P<version>[^\s;]+)\s*(?:;\s*(?P<marker>[^\\]+?))?\s*(?P<hashes>(?:--hash=sha256:[0-9a-f]{64}\s*)+)$")

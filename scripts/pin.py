@@ -10,11 +10,12 @@ from pathlib import Path
 
 REQUIREMENTS = Path(__file__).resolve().parent / "requirements"
 # What is installed into one environment must agree.
-CONSTRAINTS = {"test": ("--constraints", "site.txt"), "audit": ("--constraints", "test.txt"), "nightly": ("--constraints", "test.txt")}
+CONSTRAINTS = {"test": ("--constraints", "site.txt"), "audit": ("--constraints", "test.txt"), "nightly": ("--constraints", "test.txt"),
+               "successor": ("--constraints", "test.txt")}
 
 
 def main() -> None:
-    for name in ("site", "node", "test", "audit", "nightly"):
+    for name in ("site", "node", "test", "audit", "nightly", "successor"):
         subprocess.run(
             [
                 "uv", "pip", "compile", "--quiet", "--universal", "--fork-strategy", "fewest",
