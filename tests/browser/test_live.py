@@ -3,14 +3,19 @@
 import pytest
 from playwright.sync_api import expect
 
-from tests.browser.live import entry, message, part, reply, shows, wait_for_state
+from tests.browser.live import entry, message, opened, part, reply, shows, wait_for_state
 
 pytestmark = pytest.mark.browser
 
 
-def test_typed_before_python_is_there_is_answered_as_soon_as_it_is(live):
+def test_typed_before_python_is_there_is_answered_as_soon_as_it_is(page, address):
+    held = []
+    page.route("**/memory.wasm", lambda route: held.append(route))  # Python must not be faster than the test
+    live = opened(page, address)
     entry(live, "ring_outside").fill("37.61")
     expect(part(live, "status")).to_contain_text("Starting the calculator")
+    assert len(held) == 1
+    held[0].continue_()
     shows(live, reply(live)["html"]["verdict"])
     expect(part(live, "status")).to_be_empty()
     expect(part(live, "stale")).to_be_hidden()
