@@ -266,22 +266,23 @@ def table(result: dict) -> str:
     return "\n".join(lines)
 
 
-def main() -> None:
-    parser = argparse.ArgumentParser(prog="python -m scripts.bench", description=__doc__.splitlines()[0])
-    parser.add_argument("--runs", type=int, default=5)
+def run(module: str, description: str, measure, table, result: Path, runs: int) -> None:
+    """A bench as a command: `measure(site, runs)` gives what is written to `result` and shown by `table`."""
+    parser = argparse.ArgumentParser(prog=f"python -m {module}", description=description)
+    parser.add_argument("--runs", type=int, default=runs)
     parser.add_argument("--site-dir", type=Path, help="measure this built site")
     chosen = parser.parse_args()
     try:
-        environment.enter("scripts.bench", "site", "test")
+        environment.enter(module, "site", "test")
         if not chosen.site_dir:
             build()
-        result = measure(chosen.site_dir or SITE, chosen.runs)
+        measured = measure(chosen.site_dir or SITE, chosen.runs)
     except (NotMeasured, environment.Missing) as error:
         sys.exit(f"Not measured: {error}")
-    RESULT.parent.mkdir(exist_ok=True)
-    RESULT.write_text(json.dumps(result, indent=1))
-    print(table(result))
+    result.parent.mkdir(exist_ok=True)
+    result.write_text(json.dumps(measured, indent=1))
+    print(table(measured))
 
 
 if __name__ == "__main__":
-    main()
+    run("scripts.bench", __doc__.splitlines()[0], measure, table, RESULT, runs=5)

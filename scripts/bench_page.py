@@ -6,17 +6,14 @@ the key to the painted answer, on this machine as it is. Results go to .cache/be
 
 from __future__ import annotations
 
-import argparse
 import json
 import re
 import statistics
-import sys
 import tempfile
 from pathlib import Path
 
 from scripts import environment
-from scripts.bench import COMPRESSED, QUALITY, NotMeasured, Visitor, find_page, page_weight, poll, serving
-from scripts.build import SITE, build
+from scripts.bench import COMPRESSED, QUALITY, NotMeasured, Visitor, find_page, page_weight, poll, run, serving
 from scripts.link import Link
 from scripts.server import compress_all
 
@@ -128,22 +125,5 @@ def table(result: dict) -> str:
         "slowest p95: " + ", ".join(f"{id} {times['p95']:.0f} ms" for id, times in worst)))
 
 
-def main() -> None:
-    parser = argparse.ArgumentParser(prog="python -m scripts.bench_page", description=__doc__.splitlines()[0])
-    parser.add_argument("--runs", type=int, default=7)
-    parser.add_argument("--site-dir", type=Path, help="measure this built site")
-    chosen = parser.parse_args()
-    try:
-        environment.enter("scripts.bench_page", "site", "test")
-        if not chosen.site_dir:
-            build()
-        result = measure(chosen.site_dir or SITE, chosen.runs)
-    except (NotMeasured, environment.Missing) as error:
-        sys.exit(f"Not measured: {error}")
-    RESULT.parent.mkdir(exist_ok=True)
-    RESULT.write_text(json.dumps(result, indent=1))
-    print(table(result))
-
-
 if __name__ == "__main__":
-    main()
+    run("scripts.bench_page", __doc__.splitlines()[0], measure, table, RESULT, runs=7)

@@ -25,7 +25,6 @@ if __name__ == "__main__":
 from scripts import environment  # noqa: E402
 
 RESULTS = environment.CACHE / "successor.json"
-SOURCES = ("calc", "docs", "overrides", "scripts", "tests", "mkdocs.yml")
 
 FOR_THE_SEARCH = ("data-search-exclude",)  # the successor takes it off once it has read it
 
@@ -93,6 +92,8 @@ def _folders(files: set[str]) -> dict[str, int]:
 
 def build(folder: Path) -> Path:
     """The site as the successor makes it, in a copy of the sources."""
+    from scripts.build import SOURCES  # not at the top: it needs what `main` installs
+
     for name in SOURCES:
         source = ROOT / name
         if source.is_dir():

@@ -67,7 +67,7 @@ def add_reading(job: dict, feature: str, place: str, stage: str, text: str, at: 
     for what, value in told.items():
         _check_text(f"The reading's {what}", value, what)
     told = {what: _tidy(value) if what not in ("feature", "place", "stage") else value for what, value in told.items()}
-    where, on_sheet = _name(job, feature, place), _feature(job, feature)
+    where, on_sheet = _name(job, feature, place), feature_of(job, feature)
     if stage not in STAGES:
         raise JobError(f"{where}: {quoted(stage)} is no stage of a reading; give {', '.join(STAGES)}.")
     if not any((r["feature"], r["place"]) == (feature, place) for r in job["readings"]):  # what is there can always be corrected
@@ -143,12 +143,18 @@ def sheet_changed(job: dict) -> bool:
     return bool(sheet and "sheet" in job and job["sheet"] != _mark(sheet, job))
 
 
+def feature_of(job: dict, id: str) -> "engines.Feature | None":
+    """A feature of the job's engine, None where its sheet, or the feature on it, is not in this handbook."""
+    sheet = sheet_of(job)
+    return sheet.features.get(id) if sheet else None
+
+
 def number(job: dict, reading: dict) -> tuple[Number, float]:
     """What a reading says: its value (SI, at 20 °C where it was warm) and its standard uncertainty (0 where no doubt is told).
 
     Raises JobError where the text is not of the feature's kind, and where a warm reading cannot be brought to 20 °C.
     """
-    feature, where = _feature(job, reading["feature"]), _name(job, reading["feature"], reading["place"])
+    feature, where = feature_of(job, reading["feature"]), _name(job, reading["feature"], reading["place"])
     if feature:
         kind, shape, label = feature.form.kind, feature.form, feature.label
     else:
@@ -238,13 +244,8 @@ def _mark(sheet: "engines.Engine", job: dict) -> str:
     return sheet.mark({reading["feature"] for reading in job["readings"]})
 
 
-def _feature(job: dict, id: str) -> "engines.Feature | None":
-    sheet = sheet_of(job)
-    return sheet.features.get(id) if sheet else None
-
-
 def _name(job: dict, feature: str, place: str) -> str:
-    known = _feature(job, feature)
+    known = feature_of(job, feature)
     return f"{known.label if known else feature} {place}".strip()
 
 
@@ -371,7 +372,7 @@ def _reading(job: dict, data, where: str) -> dict:
         raise JobError(f"{where} is of {quoted(data['feature'])}, which is no feature; give one such as crank.main_journal.")
     if data["stage"] not in STAGES:
         raise JobError(f"{where} is at {quoted(data['stage'])}, which is no stage; give {', '.join(STAGES)}.")
-    feature = _feature(job, data["feature"])
+    feature = feature_of(job, data["feature"])
     if data["text"] and not (feature and _reads(data["text"], feature.form.kind)):
         kind = kind_of(data["text"])
         if kind is None or feature and not kind.metric.symbol:

@@ -4,11 +4,11 @@
 `calc.job.record` reads, so that what a device stores is what was checked here. Imported only once a job is asked for.
 """
 from calc.job import record
-from calc.job.record import STAGES, JobError
+from calc.job.record import STAGES, JobError, feature_of, sheet_of
 from calc.job.verdicts import judge
 from calc.page import job_fields
 from calc.page.html import Html, children, el, value
-from calc.page.job_pieces import REASONS, SHORT, about_sheet, at_field, chip, count, day, feature_of, field, hour, job_of, limits, made, message, reading, sheet_of, start_form, tally, what_group, with_unit
+from calc.page.job_pieces import REASONS, SHORT, about_sheet, at_field, chip, count, day, field, hour, job_of, limits, made, message, reading, start_form, tally, what_group, with_unit
 from calc.result import Refused
 
 

@@ -8,10 +8,10 @@ from dataclasses import dataclass
 from calc.engine import Feature
 from calc.inputs import WARM, Choice, Grid, Quantity
 from calc.job import record
-from calc.job.record import STAGES, JobError
+from calc.job.record import STAGES, JobError, sheet_of
 from calc.job.verdicts import judge
 from calc.page.html import Html, children, el
-from calc.page.job_pieces import REASONS, SHORT, at_field, chip, count, day, job_of, made, sheet_of, with_unit
+from calc.page.job_pieces import REASONS, SHORT, at_field, chip, count, day, job_of, made, with_unit
 from calc.quantity import TEMPERATURE
 from calc.stations import find
 from calc.working import form

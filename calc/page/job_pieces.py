@@ -3,10 +3,9 @@ import re
 from functools import lru_cache
 from zlib import crc32
 
-from calc.engine import engine
 from calc.inputs import WARM
 from calc.job import record
-from calc.job.record import JobError
+from calc.job.record import JobError, feature_of, sheet_of
 from calc.job.verdicts import CHANGED
 from calc.page.html import Html, both, children, el, value
 from calc.quantity import EntryError, read
@@ -29,23 +28,6 @@ def made(job: dict) -> dict:
     """The part of a reply that gives back a job: its text, and by what the same state of it is known again."""
     text = record.dump(job)
     return {"job": text, "name": job["name"], "origin": f"{job['id']} {crc32(text.encode()):08x}"}
-
-
-@lru_cache(maxsize=4)
-def _sheet(name: str):
-    try:
-        return engine(name)
-    except KeyError:
-        return None
-
-
-def sheet_of(job: dict):
-    return _sheet(job["engine"])
-
-
-def feature_of(job: dict, id: str):
-    sheet = sheet_of(job)
-    return sheet.features.get(id) if sheet else None
 
 
 def at_field(field: str, code: str, sentence: str) -> JobError:

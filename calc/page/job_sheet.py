@@ -7,7 +7,8 @@ from calc.job.sheet import css, sheet
 from calc.job.verdicts import judge
 from calc.page import calculator_html, job_fields
 from calc.page.html import Html, children, el
-from calc.page.job_pieces import SHORT, about_sheet, chip, count, day, feature_of, hour, job_of, made, reading, sheet_of, tally
+from calc.job.record import feature_of, sheet_of
+from calc.page.job_pieces import SHORT, about_sheet, chip, count, day, hour, job_of, made, reading, tally
 from calc.stations import find
 
 ANCHOR = "check"  # of the calculators on the page of checks
