@@ -102,6 +102,19 @@ def test_quick_key_writes_at_the_caret_and_leaves_the_focus(live):
     shows(live, reply(live)["html"]["verdict"])
 
 
+def test_selecting_the_example_comes_never_over_what_was_typed_meanwhile(live):
+    page, ring = live.page, entry(live, "ring_outside")
+    selected = "e => new Promise(done => setTimeout(() => setTimeout(() => done(e.value.slice(e.selectionStart, e.selectionEnd)))))"
+    ring.focus()
+    assert ring.evaluate(selected) == ring.input_value() != ""
+    ring.blur()
+    # A busy page: focus and keys arrive before the page gets to its timers.
+    ring.evaluate("e => { e.focus(); e.select(); document.execCommand('insertText', false, '37.6'); }")
+    assert ring.evaluate(selected) == ""
+    page.keyboard.type("1")
+    assert ring.input_value() == "37.61"
+
+
 def test_what_the_reader_unfolded_stays_open(live):
     live.locator("details[data-keep=working] > summary").click()
     entry(live, "ring_outside").fill("37.61")

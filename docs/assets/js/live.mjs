@@ -195,10 +195,10 @@ class LiveCalculator extends HTMLElement {
 
   #focused(entry) {
     runtime.start();
-    // The example is there to be typed over, so one tap selects it.
-    if (entry.matches("input[data-entry]") && entry.value === entry.dataset[system()]) {
-      setTimeout(() => document.activeElement === entry && entry.select());
-    }
+    // The example is there to be typed over, so one tap selects it: after the tap's own caret, but never what a
+    // quick hand has typed by then, which the next key would wipe out.
+    const isExample = () => entry.matches("input[data-entry]") && entry.value === entry.dataset[system()];
+    if (isExample()) setTimeout(() => document.activeElement === entry && isExample() && entry.select());
   }
 
   /** Enter goes on to the next entry that is in sight. */
