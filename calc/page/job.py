@@ -3,11 +3,12 @@
 `answer` takes a request {"call": "job-…", …} and gives a reply; both are JSON-ready. A job travels as its text, which only
 `calc.job.record` reads, so that what a device stores is what was checked here. Imported only once a job is asked for.
 """
+from calc.inputs import WARM
 from calc.job import record
 from calc.job.record import STAGES, JobError, feature_of, sheet_of
 from calc.job.verdicts import judge
 from calc.page import job_fields
-from calc.page.html import Html, children, el, value
+from calc.page.html import Html, both, children, el, value
 from calc.page.job_pieces import REASONS, SHORT, about_sheet, at_field, chip, count, day, field, hour, job_of, limits, made, message, reading, start_form, tally, what_group, with_unit
 from calc.result import Refused
 
@@ -211,7 +212,7 @@ def _picks(key: str, name: str, words: str, options: list, chosen: str) -> Html:
 
 
 def _sizes(asked: dict) -> dict:
-    """What the job holds of each feature, a line for each place, for a table of limits."""
+    """What the job holds of each feature: `html` a line for each place, for a table of limits; `said` in a few words, for a sentence."""
     job = job_of(asked["job"])
     by_feature: dict = {}
     for row in judge(job):
@@ -219,7 +220,33 @@ def _sizes(asked: dict) -> dict:
     html = {id: el("span", el("span", el("strong", job["name"]), ", ", " and ".join(dict.fromkeys(SHORT[row.last.stage] for row in rows))), *(
         el("span", el("b", row.place, " ") if row.place else None, reading(job, row.last.reading) if row.last.reading else row.value, " ", chip(row.state) if row.state not in ("", "pass") else None)
         for row in rows), class_="job-sizes") for id, rows in by_feature.items()}
-    return {"html": html, "engine": job["engine"]}
+    return {"html": html, "said": {id: said for id, rows in by_feature.items() if (said := _said(job, rows))}, "engine": job["engine"]}
+
+
+def _said(job: dict, rows: list) -> Html | None:
+    """A feature's sizes within a sentence: which places, from where to where, at which stage; and what is not in order."""
+    alike: dict = {}
+    for row in rows:
+        if row.value is not None:
+            alike.setdefault(SHORT[row.last.stage] + ("" if row.last.reading else ", worked out"), []).append(row)
+    if not alike:
+        return None
+    told, places = [], feature_of(job, rows[0].feature).places if feature_of(job, rows[0].feature) else ()
+    for stage, found in alike.items():
+        shape, low, high = found[0].value.form, *(pick(float(row.value) for row in found) for pick in (min, max))
+        one = found[0].last.reading if len(found) == 1 else None
+        size = reading(job, one) if one and not any(part in one for part in WARM) else both(*(
+            shape.write(low, s) if shape.write(low, s) == shape.write(high, s) else f"{shape.bare(low, s)} to {shape.write(high, s)}" for s in ("metric", "inch")))
+        names = f"all {len(places)}" if 2 < len(found) == len(places) else ", ".join(row.place for row in found)
+        if len(names) > 20:
+            names = f"{len(found)} of {len(places)}"
+        told += ["; " if told else None, size, ", ", stage, ", " if names else None, names]
+    wrong: dict = {}
+    for row in rows:
+        if row.state not in ("", "pass"):
+            wrong.setdefault(row.state, []).append(row.place)
+    chips = [children(" ", chip(state), ": " + ", ".join(filter(None, its)) if len(rows) > 1 else None) for state, its in wrong.items()]
+    return el("span", " [", el("span", job["name"], ": ", class_="job-said-name"), *told, *chips, "]", class_="job-said")
 
 
 def _write(asked: dict) -> dict:

@@ -16,6 +16,7 @@ from typing import NamedTuple
 
 from markdown.inlinepatterns import InlineProcessor
 
+from calc import engine
 from scripts.mdx.handbook import Handbook
 from scripts.mdx.place import Lines, MarkdownError
 
@@ -26,10 +27,10 @@ AFTER_CODE = 175
 
 
 def size(handbook, feature: str, part: str = "nominal") -> str:
-    """A part of a feature's size on the engine's data sheet."""
+    """A part of a feature's size on the engine's data sheet, and behind it a place for that of the job which is worked on."""
     if part not in SIZE_PARTS:
         raise ValueError(f"{part} is not a part of a size; give one of {', '.join(SIZE_PARTS)}")
-    return handbook.page.size_html(feature, part)
+    return f"{handbook.page.size_html(feature, part)}<span data-job-said='{feature}' data-engine='{engine.DEMO}'></span>"
 
 
 def result(handbook, calculator: str, output: str) -> str:

@@ -34,7 +34,10 @@ def test_without_a_job_a_calculator_loads_nothing_of_it_and_says_nothing_of_it(p
     entry(live, "ring_outside").fill("37.61")
     expect(part(live, "announce")).not_to_be_empty()
     assert page.locator(".job-strip, .job-field").count() == 0
-    assert not [url for url in asked if re.search(r"/(job|jobs|job-fields|idb)\.mjs|job\.css|codes\.zip", url)]
+    page.goto("rods/resizing/")
+    page.wait_for_load_state("networkidle")
+    assert page.locator("[data-job-said]").count() > 5 and page.locator("[data-job-said]:not(:empty)").count() == 0
+    assert not [url for url in asked if re.search(r"/(job|jobs|job-fields|job-sizes|idb)\.mjs|job\.css|codes\.zip", url)]
 
 
 def test_a_name_that_is_missing_is_told_under_its_field(page):
@@ -199,6 +202,28 @@ def test_a_table_of_limits_tells_what_the_job_holds_of_a_size(page):
     page.goto("limits/rc-40/")
     page.evaluate("import(new URL('/assets/js/jobs.mjs', location)).then(async ({ ask, current, get }) => ask('job-sizes', { job: (await get(current())).text }))")
     assert page.locator(".job-sizes").count() == 0  # of another engine
+
+
+def test_a_sentence_tells_what_the_job_holds_of_its_size_in_both_units_and_on_paper(page):
+    with_job(page, ordinary(), "rods/resizing/")
+    bore, clearance = (page.locator(f"p:not(:has(p)) [data-job-said='{id}']").last for id in ("rod.big_end_bore", "rod.bearing_clearance"))
+    expect(bore).to_have_text(re.compile(r"\[Orchard frost fan, north field: 56\.\d+ to 56\.\d+ mm, finished, all 4\]"), use_inner_text=True)
+    expect(clearance).to_contain_text("worked out", use_inner_text=True)
+    expect(page.locator("[data-job-said='rod.twist']")).to_be_empty()
+    page.locator("[data-units-choice='inch']").first.click()
+    expect(bore).to_have_text(re.compile(r"field: 2\.2\d+ to 2\.2\d+ in, finished"), use_inner_text=True)
+    page.emulate_media(media="print")
+    expect(bore).to_be_visible()
+    page.evaluate("import(new URL('/assets/js/jobs.mjs', location)).then(({ makeCurrent }) => makeCurrent(null))")
+    expect(bore).to_be_empty()
+
+
+def test_a_sentence_names_the_job_once(page):
+    with_job(page, record.add_reading(ordinary(), "piston.pin", "1", "received", "21.997 mm ± 0.002 mm", "2026-11-25T14:15+01:00", "MK"), "measuring/fits/")
+    told = page.locator(".job-said")
+    expect(told).to_have_count(2)
+    expect(told.first).to_contain_text("north field", use_inner_text=True)
+    expect(told.last).not_to_contain_text("north field", use_inner_text=True)
 
 
 def test_several_jobs_one_is_worked_on(page):

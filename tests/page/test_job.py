@@ -134,3 +134,36 @@ def test_any_job_is_shown_whole_and_everything_in_it_stays_text(job):
         assert "<script" not in html and not re.search(r"<(img|iframe|object)\b", html)
         page(html)
     assert find("seat-fit") and fields(text, "seat-fit")["ok"]
+
+
+def said(job: dict, feature: str, system: str = "metric") -> str:
+    """What stands behind a size in a sentence, as a reader of one system sees it."""
+    other = "inch" if system == "metric" else "metric"
+    html = ask("sizes", job=record.dump(job))["said"][feature]
+    return re.sub("<[^>]+>", "", re.sub(rf'<span class="u-{other}">[^<]*</span>', "", html)).strip()
+
+
+def test_a_sentence_tells_the_jobs_size_where_and_when_it_was_read():
+    job = record.load(fresh())
+    one = record.add_reading(job, "rod.bush_bore", "2", "received", "22.0105 mm ± 0.002 mm", NOW, "MK")
+    assert said(one, "rod.bush_bore") == "[Orchard frost fan: 22.0105 mm ± 0.002 mm, received, 2]"
+    both = record.add_reading(record.add_reading(one, "rod.bush_bore", "3", "finished", "22.009 mm", NOW, "MK"), "rod.bush_bore", "2", "finished", "0.8666 in", NOW, "MK")
+    assert said(both, "rod.bush_bore").startswith("[Orchard frost fan: 22.009 to 22.012 mm, finished, 2, 3")  # 0.8666 × 25.4 = 22.01164
+    assert said(both, "rod.bush_bore", "inch").startswith("[Orchard frost fan: 0.86650 to 0.86660 in, finished, 2, 3")  # 22.009 / 25.4 = 0.866496
+    apart = record.add_reading(one, "rod.bush_bore", "3", "finished", "22.009 mm", NOW, "MK")
+    assert said(apart, "rod.bush_bore").startswith("[Orchard frost fan: 22.0105 mm ± 0.002 mm, received, 2; 22.009 mm, finished, 3")
+    every = job
+    for place in engine("TS-16").feature("head.seat_pocket_intake").places:
+        every = record.add_reading(every, "head.seat_pocket_intake", place, "finished", "37.505 mm", NOW, "MK")
+    assert said(every, "head.seat_pocket_intake").startswith("[Orchard frost fan: 37.505 mm, finished, all 4")
+
+
+def test_a_sentence_tells_which_place_is_not_in_order_and_what_follows_from_sizes_and_nothing_of_what_cannot_be_read():
+    job = record.add_reading(record.load(fresh()), "crank.main_journal", "1", "finished", "54.70 mm", NOW, "MK")
+    job = record.add_reading(job, "crank.main_journal", "2", "finished", "54.99 mm", NOW, "MK")
+    assert said(job, "crank.main_journal").endswith("finished, 1, 2 Not in order: 1]")
+    assert ask("sizes", job=record.dump(ordinary()))["said"]["rod.bearing_clearance"].count("worked out") == 1
+    spoilt = record.dump({**job, "readings": [{**job["readings"][0], "text": "37 N·m"}]})
+    assert ask("sizes", job=spoilt)["said"] == {}
+    warm = record.add_reading(job, "piston.pin", "1", "finished", "22.010 mm", NOW, "MK", part="35 °C", gauge="20 °C", of="forged-steel")
+    assert said(warm, "piston.pin").startswith("[Orchard frost fan: 22.006 mm, finished, 1")  # 22.010 (1 − 11.5e-6·15) = 22.0062: 11.5e-6/K from memory

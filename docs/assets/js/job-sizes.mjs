@@ -1,8 +1,8 @@
-// In a table of limits: what the job that is worked on holds of each size. Loaded only while there is a job (live.mjs).
+// Beside the sizes of a data sheet, in its tables and in sentences: what the job that is worked on holds of them. Loaded only while there is a job (live.mjs).
 
 import { ask, changes, current, get } from "./jobs.mjs";
 
-const places = [...document.querySelectorAll("[data-job-size]")];
+const places = [...document.querySelectorAll("[data-job-size], [data-job-said]")];
 
 const look = document.createElement("link");
 Object.assign(look, { rel: "stylesheet", href: new URL("../css/job.css", import.meta.url).href });
@@ -13,7 +13,10 @@ async function show() {
   const held = key && (await get(key).catch(() => null));
   const reply = held ? await ask("job-sizes", { job: held.text }, "job-sizes") : { ok: false };
   if (!reply) return;
-  for (const place of places) place.innerHTML = (reply.ok && place.dataset.engine === reply.engine && reply.html[place.dataset.jobSize]) || "";
+  for (const place of places) {
+    const { engine, jobSize, jobSaid } = place.dataset;
+    place.innerHTML = (reply.ok && engine === reply.engine && (reply.html[jobSize] || reply.said[jobSaid])) || "";
+  }
 }
 
 changes.addEventListener("change", show);

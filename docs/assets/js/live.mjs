@@ -264,4 +264,4 @@ function hasJob(live) {
 
 customElements.define("live-calculator", LiveCalculator);
 if (document.querySelector("job-view")) import("./job.mjs");
-if (document.querySelector("[data-job-size]") && hasJob(document.body)) import("./job-sizes.mjs");
+if (document.querySelector("[data-job-size], [data-job-said]") && hasJob(document.body)) import("./job-sizes.mjs");
