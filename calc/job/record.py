@@ -34,6 +34,7 @@ MOST_READINGS, MOST_DONE = 5000, 100
 MOST_TEXT, LONGEST_FILE, DEEPEST = 2_000_000, 6_000_000, 30  # characters of all texts together, of a file; how deep its parts stand in each other
 _LONGEST = {"id": 64, "name": 120, "engine": 40, "sheet": 8, "received": 600, "by": 60, "done": 400, "feature": engines.LONGEST_NAME, "place": engines.LONGEST_PLACE, "stage": 20, "text": 100, "why": 200,
             "part": 40, "gauge": 40, "of": 40}
+LONGEST_WHY = _LONGEST["why"]
 _JOB = ("format", "version", "id", "name", "engine", "received", "started", "by", "done", "readings")
 _KEYS = (*_JOB[:5], "sheet", *_JOB[5:8])  # their order in a file, but for the lists
 _MARK = ("sheet",)  # only where the handbook had the sheet
@@ -87,6 +88,11 @@ def add_reading(job: dict, feature: str, place: str, stage: str, text: str, at: 
     if len(job["readings"]) >= MOST_READINGS:
         raise JobError(f"This job has {MOST_READINGS} readings, and no more are kept; start a second job.")
     return _marked({**job, "readings": [*job["readings"], made]})
+
+
+def add_readings(job: dict, readings: list) -> dict:
+    """The job with readings of another state of it, taken over as they are."""
+    return checked(_marked({**job, "readings": [*job["readings"], *readings]}))
 
 
 def add_done(job: dict, text: str) -> dict:

@@ -7,7 +7,7 @@ from calc.inputs import WARM
 from calc.job import record
 from calc.job.record import STAGES, JobError, feature_of, sheet_of
 from calc.job.verdicts import judge
-from calc.page import job_fields
+from calc.page import job_fields, job_returned
 from calc.page.html import Html, both, children, el, value
 from calc.page.job_pieces import REASONS, SHORT, about_sheet, at_field, chip, count, day, field, hour, job_of, limits, made, message, reading, start_form, tally, what_group, with_unit
 from calc.result import Refused
@@ -94,22 +94,25 @@ def _jobs(asked: dict) -> dict:
     sheets = [pair for pair in read if pair[0]["kind"] == "sheet" and pair != now]
     newest = max(read, key=lambda pair: pair[0]["kept"], default=(None, {"engine": "", "by": ""}))[1]
     start = start_form(asked["engines"], asked["by"], newest["engine"], newest["by"])
-    parts = [_current(*now, asked) if now else None,
+    back = [(held, job) for held, job in read if now and held is not now[0]]
+    parts = [_current(*now, back, asked) if now else None,
              _listed("Other jobs" if now else "Jobs on this device", own, asked), _listed("Sheets received", sheets, asked), _unread(unread),
              el("details", el("summary", "Start another job"), start, data_keep="start", class_="job-fold") if read or unread else start]
     return {"html": {"view": children(*parts)}, "name": now[1]["name"] if now else ""}
 
 
-def _current(held: dict, job: dict, asked: dict) -> Html:
+def _current(held: dict, job: dict, others: list, asked: dict) -> Html:
+    """The job that is worked on; `others` are those among which a sheet of it may have come back."""
     rows = judge(job)
     root = asked["root"]
     sheet = sheet_of(job)
     return el("section",
-              el("header", el("h2", job["name"], id="job-now"), el("p", _summary(job, asked["now"]), class_="job-facts"), class_="job-head"),
+              el("header", el("h2", job["name"], id="job-now", tabindex="-1"), el("p", _summary(job, asked["now"]), class_="job-facts"), class_="job-head"),
               about_sheet(job),
               tally(rows),
               el("div", el("a", "Size sheet", href=f"{root}job/sheet/", class_="go"), el("a", "Measure: check a number", href=f"{root}check-a-number/", class_="way"),
                  el("button", "Export", type="button", data_job_do="export", data_key=held["key"]), class_="job-buttons"),
+              *(job_returned.offer(job, held["key"], other, its["key"], its["kept"], asked["now"], on_sheet=False) for its, other in others),
               _reminder(held, asked),
               readings(job, rows, asked["now"]) if job["readings"] else el("p", "No reading yet. Open the calculator for what is in your hand, type what you read, and keep it with one tap.", class_="job-note"),
               el("details", el("summary", "Write down a size here"), _write_down(job, {}, ("received", "finished")), data_keep="write", class_="job-fold") if sheet else None,
@@ -299,7 +302,7 @@ def _unread(pairs: list) -> Html | None:
 
 
 CALLS = {"job-new": _new, "job-add": _add, "job-take-back": _take_back, "job-done": _done, "job-undone": _undone, "job-change": _change, "job-read": _read,
-         "job-keep": job_fields.keep, "job-fields": job_fields.fields, "job-view": _jobs, "job-write": _write, "job-sizes": _sizes,
+         "job-keep": job_fields.keep, "job-fields": job_fields.fields, "job-view": _jobs, "job-write": _write, "job-sizes": _sizes, "job-take-over": job_returned.take_over,
          "job-sheet": lambda asked: _out().shown(asked), "job-open": lambda asked: _out().opened(asked),
          "job-received": lambda asked: _out().received({**asked, "readings": readings}), "job-check": lambda asked: _out().check({**asked, "write_down": _write_down})}
 

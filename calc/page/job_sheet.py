@@ -5,7 +5,7 @@ from calc.job import codes, record, share
 from calc.job.assembly_checks import assembly_checks
 from calc.job.sheet import css, sheet
 from calc.job.verdicts import judge
-from calc.page import calculator_html, job_fields
+from calc.page import calculator_html, job_fields, job_returned
 from calc.page.html import Html, children, el
 from calc.job.record import feature_of, sheet_of
 from calc.page.job_pieces import SHORT, about_sheet, chip, count, day, hour, job_of, made, reading, tally
@@ -59,17 +59,18 @@ def received(asked: dict) -> dict:
     others = [(held, job_of(held["text"])) for held in asked["sheets"] if held["key"] != asked["key"]]
     if asked["job"] is None:
         return {"html": {"view": _others(others, asked)}}
-    job = job_of(asked["job"])
+    job, mine = job_of(asked["job"]), list(_readable(asked["mine"]))
     rows, checks = judge(job), assembly_checks(job)
     wrong = [row for row in rows if row.state in ("fail", "unsure", "attention")]
     view = children(
-        el("section", el("header", el("h2", job["name"], id="job-now"), el("p", _greeting(job, asked), class_="job-facts"), class_="job-head"),
+        el("section", el("header", el("h2", job["name"], id="job-now", tabindex="-1"), el("p", _greeting(job, mine, asked), class_="job-facts"), class_="job-head"),
            about_sheet(job),
            tally(rows),
            el("div", el("p", el("strong", "Before you go on, ask the shop about:")),
               el("ul", *(el("li", row.label, " ", row.place, ": ", chip(row.state), " ", row.words, ".") for row in wrong[:12]), el("li", f"and {len(wrong) - 12} more, below") if len(wrong) > 12 else None),
               class_="job-ask") if wrong else None,
            class_="job-now", aria_labelledby="job-now"),
+        *(job_returned.offer(its_job, own["key"], job, asked["key"], asked["kept"], asked["now"], on_sheet=True) for own, its_job in mine),
         el("section", el("h2", "What comes next"), el("p", f"{count(len(checks), 'check')}, in the order in which the engine is closed. Unfold one, measure, and keep what you read."),
            el("ol", *(_check(job, n, check, asked["now"]) for n, check in enumerate(checks)), class_="job-checks")),
         el("section", el("h2", "All sizes"), asked["readings"](job, rows, asked["now"], ("assembly",))),
@@ -80,11 +81,20 @@ def received(asked: dict) -> dict:
     return {"html": {"view": view}, "name": job["name"]}
 
 
-def _greeting(job: dict, asked: dict) -> str:
+def _readable(held: list):
+    """The jobs on the device, each with how it is held; what cannot be opened is told on the page of jobs."""
+    for one in held:
+        try:
+            yield one, job_of(one["text"])
+        except record.JobError:
+            pass
+
+
+def _greeting(job: dict, mine: list, asked: dict) -> str:
     read = [one for one in record.current(job).values() if one["stage"] != "assembly"]
     hands = " and ".join(list(dict.fromkeys(one["by"] for one in read if one["by"]))[:3])
     when = f", the last on {day(max(one['at'] for one in read), asked['now'])}" if read else ""
-    own = next((1 for text in asked["mine"] if job_of(text)["id"] == job["id"]), 0)
+    own = any(other["id"] == job["id"] for _, other in mine)
     return " ".join(filter(None, (
         f"{job['engine']}: {job['received'] or 'parts as listed below'}.", f"{count(len(read), 'size')} measured by {job['by'] or 'the shop'}{f' ({hands})' if hands else ''}{when}.",
         "This sheet stands beside the job of the same name that you have here; nothing in that job was changed." if own else "")))

@@ -105,6 +105,42 @@ def test_from_the_bench_by_paper_to_the_one_who_bolts_it_together_and_back(page,
     expect(page.locator("#job-now")).to_have_text(NAME)
 
 
+def test_a_sheet_that_comes_back_is_taken_over_at_one_tap_and_taken_back_as_any_reading(browser, server):
+    tip = ("head.stem_height", "1 intake", "assembly")
+    shop = record.add_reading(fresh(), *tip, "45.10 mm", "2026-11-25T10:00+01:00", "MK")
+    sheet = record.add_reading(fresh(), *tip, "45.05 mm ± 0.02 mm", "2026-11-26T10:00+01:00", "AB")
+    sheet = record.add_reading(sheet, "head.stem_height", "2 intake", "assembly", "1.772 in", "2026-11-26T10:02+01:00", "AB")
+    with fresh_page(browser, base_url=server, viewport=PHONE, has_touch=True, service_workers="block") as page:
+        page.goto(codes.links(sheet, server)[0])  # on a device that has not the job
+        expect(page.locator("#job-now")).to_have_text(NAME)
+        assert page.locator(".job-returned").count() == 0
+        with_job(page, shop)
+        offered = page.locator(".job-returned")
+        expect(offered).to_contain_text(re.compile(r"that came here \d.* has 2 readings that the job has not"))
+        expect(offered.locator("li").first).to_contain_text("45.05 mm ± 0.02 mm, instead of 45.10 mm at assembly, 26 Nov 10:00, AB", use_inner_text=True)
+        page.goto(codes.links(sheet, server)[0])
+        expect(offered).to_contain_text("belongs to the job Orchard frost fan on this device")
+        offered.get_by_role("button", name="Take all 2 over into the job").tap()
+        expect(offered).to_contain_text("all of its readings")
+        expect(offered.locator("[data-job-taken]")).to_be_focused()
+        held = {one["kind"]: one["job"] for one in stored(page)}
+        assert held["sheet"] == sheet and held["job"]["readings"][:1] == shop["readings"]
+        assert [(r["text"], r["by"]) for r in held["job"]["readings"][1:]] == [("45.05 mm ± 0.02 mm", "AB"), ("1.772 in", "AB")]
+        assert held["job"]["readings"][1]["why"].startswith(f"From the sheet “{NAME}” that came back ") and held["job"]["readings"][2]["why"] == ""
+
+        page.goto("job/")
+        row = page.locator(".job-reading", has_text="1 intake")
+        row.locator("summary").first.tap()
+        expect(row.locator(".job-history li")).to_have_count(2)
+        expect(row.locator(".job-history")).to_contain_text("From the sheet")
+        assert page.locator(".job-returned").count() == 0
+        row.locator("summary", has_text="Correct it").tap()
+        row.get_by_text("Misread before").tap()
+        row.get_by_role("button", name="Take it back").tap()
+        expect(row).to_have_count(0)
+        assert page.locator(".job-returned").count() == 0, "what was taken back is not offered again"
+
+
 @pytest.mark.parametrize("paper", ["A4", "Letter"])
 def test_an_ordinary_job_is_one_page_whose_code_is_the_job(paper, page, tmp_path):
     with_job(page, ordinary(), "job/sheet/")

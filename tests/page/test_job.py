@@ -122,12 +122,24 @@ def test_the_check_of_one_size_keeps_it_as_that_size():
     assert (kept["feature"], kept["place"], kept["stage"], kept["text"]) == ("crankcase.main_clearance", "2", "assembly", "0.06 mm")
 
 
+def test_a_sheet_is_offered_to_its_own_job_only_and_one_that_cannot_be_opened_is_in_nobodys_way():
+    job, tip = record.load(fresh()), ("head.stem_height", "1 intake", "assembly")
+    sheet = record.dump(record.add_reading(job, *tip, "45.05 mm", NOW, "AB"))
+    other = record.dump({**job, "id": "other"})
+    mine = [{"key": "j", "text": record.dump(job)}, {"key": "o", "text": other}, {"key": "bad", "text": "{}"}]
+    html = ask("received", job=sheet, key="s", kept=NOW, sheets=[], mine=mine)["html"]["view"]
+    assert html.count('data-job-do="take-over"') == 1 and 'data-key="j"' in html and 'data-of="s"' in html
+    taken = record.load(ask("take-over", job=record.dump(job), sheet=sheet, kept=NOW)["job"])
+    assert taken["readings"] == record.load(sheet)["readings"]
+    assert ask("take-over", job=other, sheet=sheet, kept=NOW)["job"] == other
+
+
 @settings(max_examples=40, deadline=None)
 @given(any_job())
 def test_any_job_is_shown_whole_and_everything_in_it_stays_text(job):
     text = record.dump(job)
     held = {"key": "k", "kind": "job", "text": text, "kept": NOW, "exported": "", "changed": True}
-    views = [ask("view", jobs=[held], key="k", engines=["TS-16"], safety="unknown"), ask("sheet", job=text, key="k"), ask("received", job=text, key="k", sheets=[], mine=[text])]
+    views = [ask("view", jobs=[held], key="k", engines=["TS-16"], safety="unknown"), ask("sheet", job=text, key="k"), ask("received", job=text, key="k", kept=NOW, sheets=[], mine=[{"key": "j", "text": text}])]
     for reply in views:
         assert reply["ok"], reply["errors"]
         html = reply["html"]["view"]

@@ -89,8 +89,8 @@ class JobView extends HTMLElement {
     this.key = shown?.key ?? null;
     const sheets = held.filter(({ kind }) => kind === "sheet").map(({ key, text, kept }) => ({ key, text, kept }));
     if (!shown && !sheets.length) return this.#nothing();
-    const mine = held.filter(({ kind, key }) => kind === "job" && key !== this.key).map(({ text }) => text);
-    return this.#asked("received", { job: shown?.text ?? null, key: this.key, sheets, mine });
+    const mine = held.filter(({ kind, key }) => kind === "job" && key !== this.key).map(({ key, text }) => ({ key, text }));
+    return this.#asked("received", { job: shown?.text ?? null, key: this.key, kept: shown?.kept ?? "", sheets, mine });
   }
 
   /** A link's code: kept on this device as a sheet of its own, once; whether it is there. */
@@ -365,6 +365,19 @@ const DEEDS = {
     await remove(key);
     if (location.hash.slice(1) === key) history.replaceState(null, "", location.pathname);
     this.show();
+  },
+  /** What a sheet that came back has for its job, in one change of the job. */
+  async "take-over"(key, button) {
+    const { text: sheet, kept } = await get(button.dataset.of);
+    let refused = "";
+    await change(key, async (job) => {
+      const reply = await ask("job-take-over", { job, sheet, kept });
+      refused = reply.ok ? "" : reply.errors[0].message;
+      return reply.ok ? reply.job : null;
+    });
+    await this.show();
+    if (refused) throw new Error(refused);
+    (this.querySelector("[data-job-taken]") ?? this.querySelector("#job-now"))?.focus(); // the button is gone
   },
   async print() {
     print();
