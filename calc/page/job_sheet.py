@@ -97,7 +97,7 @@ def _greeting(job: dict, mine: list, asked: dict) -> str:
     own = any(other["id"] == job["id"] for _, other in mine)
     return " ".join(filter(None, (
         f"{job['engine']}: {job['received'] or 'parts as listed below'}.", f"{count(len(read), 'size')} measured by {job['by'] or 'the shop'}{f' ({hands})' if hands else ''}{when}.",
-        "This sheet stands beside the job of the same name that you have here; nothing in that job was changed." if own else "")))
+        "This sheet stands beside the job of the same name that you have here, and changes nothing in it by itself." if own else "")))
 
 
 def _check(job: dict, n: int, check, now: str) -> Html:
