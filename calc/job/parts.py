@@ -1,29 +1,46 @@
 """Which parts a job is about, and which of their sizes have not been read."""
 import re
+from dataclasses import dataclass
 
+from calc.engine import Engine
 from calc.job.record import current, sheet_of
 
-# What people call the parts that they bring, and the groups of a data sheet that come with them.
-CALLED = {
-    r"heads?": ("head", "guide", "chamber", "port"),
-    r"guides?": ("guide",),
-    r"valves?": ("valve",),
-    r"springs?": ("spring",),
-    r"cylinders?|barrels?": ("cylinder",),
-    r"pistons?": ("piston",),
-    r"rods?|conrods?": ("rod",),
-    r"cranks?|crankshafts?": ("crank",),
-    r"(?:crank)?cases?": ("crankcase",),
-    r"cams?|camshafts?": ("cam",),
-    r"lifters?": ("lifter",),
-    r"flywheels?": ("flywheel",),
-}
+@dataclass(frozen=True)
+class Part:
+    """What people bring: the word for it, what else it is called (a pattern), and the groups of a data sheet that come with it."""
+    word: str
+    called: str
+    groups: tuple[str, ...]
+
+    def named_in(self, words: str) -> bool:
+        return bool(re.search(rf"\b(?:{self.called})\b", words, re.IGNORECASE))
+
+
+PARTS = (
+    Part("heads", "heads?", ("head", "guide", "chamber", "port")),
+    Part("guides", "guides?", ("guide",)),
+    Part("valves", "valves?", ("valve",)),
+    Part("springs", "springs?", ("spring",)),
+    Part("cylinders", "cylinders?|barrels?", ("cylinder",)),
+    Part("pistons", "pistons?", ("piston",)),
+    Part("rods", "rods?|conrods?", ("rod",)),
+    Part("crank", "cranks?|crankshafts?", ("crank",)),
+    Part("case", "(?:crank)?cases?", ("crankcase",)),
+    Part("cam", "cams?|camshafts?", ("cam",)),
+    Part("lifters", "lifters?", ("lifter",)),
+    Part("flywheel", "flywheels?", ("flywheel",)),
+)
+
+
+def parts_of(sheet: Engine) -> tuple[Part, ...]:
+    """The parts that an engine's data sheet has sizes of."""
+    theirs = {id.partition(".")[0] for id in sheet.features}
+    return tuple(part for part in PARTS if part.groups[0] in theirs)
 
 
 def groups(job: dict) -> set:
     """The groups of the engine's sheet that the job's parts have: named as received, or with a reading."""
-    words = job["received"].lower()
-    found = {group for called, theirs in CALLED.items() if re.search(rf"\b(?:{called})\b", words) for group in theirs}
+    found = {group for part in PARTS if part.named_in(job["received"]) for group in part.groups}
     return found | {feature.partition(".")[0] for feature, _, _ in current(job)}
 
 

@@ -9,7 +9,7 @@ from calc.job.record import STAGES, JobError, feature_of, sheet_of
 from calc.job.verdicts import judge
 from calc.page import job_fields, job_returned
 from calc.page.html import Html, both, children, el, value
-from calc.page.job_pieces import REASONS, SHORT, about_sheet, at_field, chip, count, day, field, hour, job_of, limits, made, message, reading, start_form, tally, what_group, with_unit
+from calc.page.job_pieces import REASONS, SHORT, about_sheet, at_field, chip, count, day, field, hour, job_of, limits, made, message, reading, received_field, start_form, tally, what_group, with_unit
 from calc.result import Refused
 
 
@@ -265,7 +265,7 @@ def _what_was_done(job: dict) -> Html:
 
 def _change_form(job: dict, held: dict) -> Html:
     return el("details", el("summary", "Name, parts, remove"),
-              el("form", el("div", field("change", "What you call it", "name", value=job["name"], maxlength=120), field("change", "Parts received", "received", value=job["received"], maxlength=600),
+              el("form", el("div", field("change", "What you call it", "name", value=job["name"], maxlength=120), received_field("change", list(filter(None, [sheet_of(job)])), job["engine"], job["received"]),
                             field("change", "Shop, as it stands on the sheet", "shop", value=job["by"], maxlength=60), field("change", "Your initials", "initials", maxlength=12, data_job_initials=True), class_="fields"),
                  el("div", el("button", "Change", type="submit", class_="go"), class_="job-buttons"), message("change", ""), data_job_call="change", novalidate=True, class_="job-form"),
               _remove(held), data_keep="change", class_="job-fold")

@@ -3,8 +3,10 @@ import re
 from functools import lru_cache
 from zlib import crc32
 
+from calc.engine import engine as engine_named
 from calc.inputs import WARM
 from calc.job import record
+from calc.job.parts import PARTS, parts_of
 from calc.job.record import JobError, feature_of, sheet_of
 from calc.job.verdicts import CHANGED
 from calc.page.html import Html, both, children, el, value
@@ -147,13 +149,28 @@ def field(form: str, words: str, name: str, *, hint: str = "", label: str = "", 
     return el("div", el("label", words, for_=id), el("div", entry, class_="entry"), message(form, name), el("p", hint, id=f"{id}-hint", class_="hint") if hint else None, class_="field")
 
 
+def received_field(form: str, sheets: list, engine: str, value: str = "") -> Html:
+    """The parts received: words, and the parts of the engines' data sheets to tick, which write theirs into those words (job.mjs).
+
+    `engine` is the one that is chosen. A part that not every one of the sheets has names those that have it.
+    """
+    ticks = []
+    for part in PARTS:
+        having = [sheet.name for sheet in sheets if part in parts_of(sheet)]
+        if having:
+            ticks.append(el("label", el("input", type="checkbox", data_job_part=part.word, data_called=part.called, data_engines=" ".join(having) if len(having) < len(sheets) else None, checked=part.named_in(value)),
+                            part.word, class_="job-pick", hidden=engine not in having))
+    return el("div", field(form, "Parts received", "received", hint="Such as: two heads, crank, four rods.", maxlength=600, value=value or None),
+              el("fieldset", el("legend", "Tick what came, or write it above"), *ticks, class_="job-which job-parts") if ticks else None, class_="job-received")
+
+
 def start_form(names, by: str = "", engine: str = "", shop: str = "", asleep: bool = False) -> Html:
     """Two taps from nothing to a job: its name, and Start. Engine and shop are those of the job before; `asleep` until a script wakes it."""
     choose = el("div", el("label", "Engine", for_="start-engine"),
                 el("div", el("select", *(el("option", name, value=name, selected=name == engine) for name in names), id="start-engine", name="engine", aria_describedby="start-engine-message"), class_="entry"),
                 message("start", "engine"), class_="field")
     return el("form", el("input", type="hidden", name="shop", value=shop), el("div", field("start", "What you call it", "name", hint="The customer or the machine, such as: orchard frost fan.", maxlength=120), choose,
-                         field("start", "Parts received", "received", hint="Such as: two heads, crank, four rods.", maxlength=600),
+                         received_field("start", [engine_named(name) for name in names], engine if engine in names else next(iter(names), "")),
                          field("start", "Your initials", "initials", hint="They stand beside every reading that you keep.", maxlength=12, value=by or None), class_="fields"),
               el("div", el("button", "Start this job", type="submit", disabled=asleep, class_="go"), class_="job-buttons"),
               message("start", ""), data_job_call="new", novalidate=True, class_="job-form")

@@ -26,6 +26,41 @@ def test_two_taps_and_a_name_start_a_job(page):
     expect(page.locator("#job-now")).to_have_text(NAME)
 
 
+def test_parts_are_ticked_or_written_and_the_words_are_what_is_kept(page):
+    page.goto("job/")
+    expect(page.locator("job-view[data-ready]")).to_be_visible()
+    received = page.locator("#start-received")
+    part = lambda word: page.locator("#start-received").locator("xpath=ancestor::div[contains(@class, 'job-received')]").get_by_role("checkbox", name=word, exact=True)
+    received.press_sequentially("2 Heads, crankshaft")
+    for word, is_it in (("heads", True), ("crank", True), ("rods", False), ("case", False)):
+        expect(part(word)).to_be_checked(checked=is_it)
+    part("rods").check()
+    part("flywheel").check()
+    expect(received).to_have_value("2 Heads, crankshaft, rods, flywheel")
+    part("heads").uncheck()
+    expect(received).to_have_value("crankshaft, rods, flywheel")
+    received.fill("heads with valves, rods, flywheel")
+    part("valves").click()  # the words say more than that, so they stay, and so does the tick
+    expect(received).to_have_value("heads with valves, rods, flywheel")
+    expect(part("valves")).to_be_checked()
+    page.locator("#start-engine").select_option("RC-40")
+    expect(part("flywheel")).to_be_hidden()  # its data sheet has none
+    page.locator("#start-engine").select_option("TS-16")
+    page.reload()  # a draft
+    expect(received).to_have_value("heads with valves, rods, flywheel")
+    expect(part("flywheel")).to_be_checked()
+    page.locator("#start-name").fill(NAME)
+    page.keyboard.press("Enter")
+    expect(page.locator("#job-now")).to_have_text(NAME)
+    assert stored(page)[0]["job"]["received"] == "heads with valves, rods, flywheel"
+    page.locator(".job-fold > summary", has_text="Name, parts, remove").click()
+    change = page.locator("form[data-job-call=change]")
+    expect(change.get_by_role("checkbox", checked=True)).to_have_count(4)
+    change.get_by_role("checkbox", name="cam").check()
+    change.get_by_role("button", name="Change").click()
+    expect(page.locator(".job-facts").first).to_contain_text("rods, flywheel, cam")
+
+
 def test_without_a_job_a_calculator_loads_nothing_of_it_and_says_nothing_of_it(page):
     asked = []
     page.on("request", lambda request: asked.append(request.url))

@@ -28,7 +28,10 @@ class JobView extends HTMLElement {
     on(this, "submit", (event) => this.#submitted(event));
     on(this, "click", (event) => this.#pressed(event));
     on(this, "change", ({ target }) => this.#chosen(target));
-    on(this, "input", ({ target }) => this.#draft(target));
+    on(this, "input", ({ target }) => {
+      this.#draft(target);
+      if (target.name === "received") tick(target.form);
+    });
     this.addEventListener("toggle", ({ target }) => target.matches?.("details[data-keep]") && this.#toggled(target), { signal, capture: true }); // it does not bubble
     on(changes, "change", () => this.show());
     on(runtime, "state", () => this.#tellState());
@@ -205,6 +208,8 @@ class JobView extends HTMLElement {
   }
 
   async #chosen(target) {
+    if (target.dataset.jobPart !== undefined) return ticked(target);
+    if (target.name === "engine") tick(target.form);
     if (target.matches("[data-job-initials]")) return setInitials(target.value);
     if (target.matches("input[type=file]")) return this.#busy(target, () => this.#read(target));
     const part = target.dataset.jobAgain;
@@ -276,6 +281,7 @@ class JobView extends HTMLElement {
     const field = this.#view.querySelector(`#${CSS.escape(id)}`);
     if (field?.type === "radio") field.checked = true;
     else if (field && "value" in field) field.value = text;
+    if (["received", "engine"].includes(field?.name)) tick(field.form);
   }
 
   #toggled(fold) {
@@ -395,6 +401,26 @@ const DEEDS = {
     });
   },
 };
+
+// --- Parts received: ticks beside words, and the words are what counts ------------------------------------
+
+/** Tick the parts that the words name; those that the engine has not are out of sight. */
+function tick(form) {
+  const { received, engine } = form.elements;
+  for (const box of form.querySelectorAll("[data-job-part]")) {
+    box.checked = new RegExp(`\\b(?:${box.dataset.called})\\b`, "i").test(received.value);
+    box.parentElement.hidden = Boolean(engine && box.dataset.engines && !box.dataset.engines.split(" ").includes(engine.value));
+  }
+}
+
+/** A part was ticked: its word is added; or no longer: it goes, with the number before it. Words that say more than that stay. */
+function ticked(box) {
+  const { received } = box.form.elements;
+  const own = new RegExp(`^\\s*(?:[\\w½]+\\s+)?(?:${box.dataset.called})\\s*$`, "i");
+  const words = received.value.split(",").filter((part) => part.trim() && (box.checked || !own.test(part)));
+  received.value = [...words.map((part) => part.trim()), ...(box.checked ? [box.dataset.jobPart] : [])].join(", ");
+  received.dispatchEvent(new Event("input", { bubbles: true })); // kept as a draft, and the ticks as the words now are
+}
 
 const fileName = (name) => `sizebook ${name}`.normalize("NFKD").replace(/[^\w]+/g, "-").replace(/^-+|-+$/g, "").toLowerCase().slice(0, 60);
 const randomId = () => btoa(String.fromCharCode(...crypto.getRandomValues(new Uint8Array(9)))).replaceAll("+", "-").replaceAll("/", "_");
