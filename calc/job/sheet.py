@@ -24,7 +24,7 @@ from calc.result import VERDICT_WORDS
 STAGES = {"received": "As received", "finished": "As finished", "assembly": "At assembly"}
 PAPERS = ("A4", "Letter")
 SYSTEMS = ("metric", "inch")
-CORRECTED, WARM = "†", "*"
+CORRECTED, WARM, WORN = "†", "*", "‡"
 CAUTIONS, ROD_CAUTIONS = (cautions.MAKER_FIRST, cautions.AIRCRAFT), (cautions.ROD_SCRAP,)  # those of the single checks stand with their calculators
 
 # Told by shape as well, for a printer with one ink: a tick in a ring, a cross in a square, a question in a diamond, a dash in a triangle.
@@ -130,17 +130,17 @@ def _span(feature: Feature, step) -> Html | str:
 
 
 def _row(feature, row, stages, corrected) -> Html:
-    return el("tr", el("td", row.place or "\u2013", class_="place"), *(_judged(feature, getattr(row, stage), corrected) for stage in stages), el("td", _verdict(row), class_="verdict"),
+    return el("tr", el("td", row.place or "\u2013", class_="place"), *(_judged(feature, getattr(row, stage), corrected, row.was_worn and stage == "received") for stage in stages), el("td", _verdict(row), class_="verdict"),
               class_=f"is-{row.state or 'none'}")
 
 
-def _judged(feature, judged, corrected) -> Html:
+def _judged(feature, judged, corrected, was_worn) -> Html:
     """Size and doubt as two cells, digit for digit as they were typed where the unit is the reader's."""
     if judged is None:
         return children(el("td", class_="n"), el("td", class_="pm"))
     reading = judged.reading
     warm = bool(reading) and bool({"part", "gauge"} & set(reading))
-    marks = (CORRECTED if reading and _key(reading) in corrected else "") + (WARM if warm else "")
+    marks = (CORRECTED if reading and _key(reading) in corrected else "") + (WARM if warm else "") + (WORN if was_worn else "")
     if feature is None or judged.value is None:
         return el("td", reading["text"], marks, class_="n", colspan="2")
     typed = read(reading["text"], feature.form.kind, feature.form.metric) if reading and not warm else None
@@ -182,6 +182,8 @@ def _notes(job, rows, engine, corrected) -> Html:
     said = "± expanded doubt, k = 2; a reading without one is taken as it is. As received is judged by the wear limit, else by the limits; proven at 95 % (ISO 14253-1)."
     if any({"part", "gauge"} & set(reading) for reading in current(job).values()):
         said += f" {WARM} Read warm, brought to 20 °C."
+    if any(row.was_worn for row in rows):
+        said += f" {WORN} Was worn past its limit."
     corrections = [el("li", f"{CORRECTED} ", _correction(engine, key, told)) for key, told in corrected.items()]
     left = {}
     for row in rows:

@@ -23,6 +23,7 @@ class Judged:
     """A size at one stage and what it is worth. `reading` is None where it was worked out; `readings` are then what it was worked
     out from. `value` is None where it cannot be read. `U` is the expanded doubt (k = 2, SI), None where none is told; `untold`
     says that at least one reading tells none. `state`: pass, fail, attention, unsure, or "" where there is nothing to judge by.
+    `worn`: received past its wear limit.
     """
     stage: str
     reading: dict | None
@@ -34,6 +35,7 @@ class Judged:
     state: str
     words: Text
     do: Text
+    worn: bool = False
 
     @property
     def verdict(self) -> Verdict | None:
@@ -66,6 +68,11 @@ class Row:
     state = property(lambda self: self.last.state)
     words = property(lambda self: self.last.words)
     do = property(lambda self: self.last.do)
+
+    @property
+    def was_worn(self) -> bool:
+        """Was it past its wear limit as received, and has another size since? The part was re-machined then, or is another one."""
+        return bool(self.received and self.received.worn and self.last is not self.received)
 
     @property
     def derived(self) -> bool:
@@ -156,8 +163,8 @@ def _judged(feature: Feature, stage, reading, readings, value, U, untold, scale)
     alone = reading is not None  # else parts that run together
     used = not alone and any(r["stage"] == "received" for r in readings)
 
-    def told(state, words, do):
-        return Judged(stage, reading, readings, value, U, untold, step, state, as_text(words), as_text(do))
+    def told(state, words, do, worn=False):
+        return Judged(stage, reading, readings, value, U, untold, step, state, as_text(words), as_text(do), worn)
     if made == (None, None):
         return told("", "No limits on the data sheet", "")
     decision, margin, side, unsure = _decide(float(value), U, made, scale)
@@ -180,7 +187,7 @@ def _judged(feature: Feature, stage, reading, readings, value, U, untold, scale)
         return told("unsure", say("Only {sure} sure that it is " + ("fit for use" if stage == "received" else "within its limits"), sure=percent(sure)), again)
     worn_out = stage == "received" and there.wear is not None and side == upwards
     return told("fail", say("Worn past its limit by {m}" if worn_out else "{m} over the upper limit" if side else "{m} under the lower limit", m=size),
-                _remedy(feature, stage, float(value), step, upwards, worn_out, readings if reading is None else ()))
+                _remedy(feature, stage, float(value), step, upwards, worn_out, readings if reading is None else ()), worn_out)
 
 
 def _remedy(feature: Feature, stage: str, value: float, step: Step, upwards: bool, worn_out: bool, parts: tuple) -> str:

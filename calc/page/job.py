@@ -147,9 +147,11 @@ def _row(job: dict, row, now: str, stages, correct: bool) -> Html:
     last = row.last
     shown = reading(job, last.reading) if last.reading else children(last.value, el("span", " ± ", value(last.value.form.difference, last.U)) if last.U else None)
     head = el("summary", el("span", row.label, " ", el("span", row.place, class_="job-place") if row.place else None, class_="job-label"),
-              el("span", shown, class_="job-size num"), el("span", SHORT[last.stage] + ("" if last.reading else ", worked out"), class_="job-stage"),
+              el("span", shown, class_="job-size num"), el("span", SHORT[last.stage] + ("" if last.reading else ", worked out") + (", was worn" if row.was_worn else ""), class_="job-stage"),
               chip(row.state) if row.state else el("span", "not judged", class_="chip chip-none"))
     body = [el("p", row.words, ". ", row.do), el("p", *limits(job, row.feature, row.step), class_="job-limits")]
+    if row.was_worn:
+        body.append(el("p", "As received: ", row.received.words, ".", class_="job-limits"))
     for stage in STAGES:
         told = record.history(job, row.feature, row.place, stage)
         if told:

@@ -404,3 +404,13 @@ def test_by_keyboard_alone(page):
     expect(beside(fit, "pocket_bore")).to_have_attribute("data-state", "filled")
     assert readings(page)[0][:4] == ("head.seat_pocket_intake", "2 intake", "finished", "37.505 mm")
     assert page.evaluate("document.activeElement !== document.body"), "the focus is not lost with the button"
+
+
+def test_what_was_worn_as_received_is_told_beside_the_size_that_has_taken_its_place(page):
+    job = record.add_reading(fresh(), "crank.main_journal", "1", "received", "54.955 mm", "2026-11-25T10:00+01:00", "MK")  # worn at 54.960
+    with_job(page, record.add_reading(job, "crank.main_journal", "1", "finished", "54.742 mm", "2026-11-25T11:00+01:00", "MK"))
+    row = page.locator(".job-reading")
+    expect(row.locator("summary .job-stage").first).to_have_text("finished, was worn")
+    expect(row.locator("summary .chip").first).to_have_text("In order")
+    row.locator("summary").first.click()
+    expect(row).to_contain_text("As received: Worn past its limit by 0.005 mm.", use_inner_text=True)

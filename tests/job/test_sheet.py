@@ -9,7 +9,7 @@ from calc.job.codes import FORM, MOST, MOST_CODES, draw, links
 from calc.job.parts import not_checked
 from calc.job.record import JobError, add_reading, current
 from calc.job.share import decode, join
-from calc.job.verdicts import CHANGED
+from calc.job.verdicts import CHANGED, judge
 from tests import markup
 from tests.job.jobs import any_job, job, reading
 from tests.job.orchard import orchard
@@ -38,6 +38,8 @@ def told(root, system="metric") -> str:
 def test_every_reading_stands_on_it_digit_for_digit():
     rows = table(body(orchard()))
     of, seen = "", {}
+    was_worn = {(row.feature, row.place) for row in judge(orchard()) if row.was_worn}
+    assert was_worn == {("rod.big_end_bore", "1"), ("rod.big_end_bore", "2"), ("rod.big_end_bore", "3"), ("crank.main_journal", "1"), ("crank.main_journal", "3")}
     for row in rows[1:]:
         if len(row) == 1:
             of = row[0]
@@ -48,7 +50,8 @@ def test_every_reading_stands_on_it_digit_for_digit():
         cells = next(cells for (of, where), cells in seen.items() if of.startswith(label) and where == (place or "–"))
         at = 0 if stage == "received" else 2
         size, _, doubt = told["text"].partition(" ± ")
-        assert cells[at] == size.split()[0] and cells[at + 1].removesuffix(sheet.CORRECTED) == (f"± {doubt.split()[0]}" if doubt else "")
+        worn = sheet.WORN if stage == "received" and (id, place) in was_worn else ""
+        assert cells[at] == size.split()[0] and cells[at + 1].removesuffix(sheet.CORRECTED) == (f"± {doubt.split()[0]}" if doubt else "") + worn
     assert len(seen) == len({key[:2] for key in current(orchard())})
 
 
@@ -63,7 +66,7 @@ def test_a_size_is_told_with_its_limits_and_verdict():
     rows = table(body(orchard()))
     assert rows[0] == ["Place", "As received ±", "As finished ±", "Verdict"]
     assert ["Main journal 54.735–54.750 mm (0.25 mm undersize); worn at 54.960 mm"] in rows
-    assert ["1", "54.952", "± 0.004", "54.743", "± 0.003", "In order"] in rows
+    assert ["1", "54.952", f"± 0.004{sheet.WORN}", "54.743", "± 0.003", "In order"] in rows
     assert ["4", "56.027", "± 0.003", "56.018", "± 0.003", "Cannot tell"] in rows
     assert ["Crank bow at the centre main up to 0.02 mm"] in rows
     shapes = {row.get("class"): row.find(".//svg") is not None for row in part(body(orchard()), "sheet-sizes").iter("tr") if row.get("class", "").startswith("is-")}
@@ -73,7 +76,7 @@ def test_a_size_is_told_with_its_limits_and_verdict():
 def test_in_inches_every_size_is_the_same_size():
     rows = table(body(orchard()), "inch")
     assert ["Main journal 2.15492–2.15551 in (0.25 mm undersize); worn at 2.16378 in"] in rows  # by hand: ÷ 25.4
-    assert ["1", "2.16346", "± 0.00016", "2.15524", "± 0.00012", "In order"] in rows
+    assert ["1", "2.16346", f"± 0.00016{sheet.WORN}", "2.15524", "± 0.00012", "In order"] in rows
     inch = job(engine="RC-40", readings=[reading("crank.main_journal", "1", "finished", "2.2497 in ± 0.0001 in")])
     assert ["1", "2.2497", "± 0.0001", "In order"] in table(body(inch), "inch") and ["1", "57.142", "± 0.0025", "In order"] in table(body(inch))
     mixed = job(readings=[reading("crank.main_journal", "1", "finished", "54,991 mm ± 4 µm"), reading("crank.main_journal", "2", "finished", "2 1/8 in")])
@@ -88,7 +91,7 @@ def test_what_was_corrected_read_warm_or_not_in_order_is_said_below():
     assert f"{sheet.CORRECTED} Main bearing housing, bolted up 3, as finished: was 65.008 mm ± 0.004 mm until 2026-11-23 MK, case went back to be bored; taken back." in notes
     assert f"{sheet.CORRECTED} Height of the stem tip above the spring's bed 3 exhaust, as finished: was 45.80 mm ± 0.02 mm until 2026-11-23 RB, misread the vernier; measured again." in notes
     assert f"{sheet.CORRECTED} Main journal 1, as finished: was 54.743 mm ± 0.003 mm until 2026-11-23 RB, read while warm." in notes
-    assert f"{sheet.WARM} Read warm, brought to 20 °C." in notes and "Rod bend over 100 mm 1: 0.04 mm over the upper limit. Do not fit it." in notes
+    assert f"{sheet.WARM} Read warm, brought to 20 °C. {sheet.WORN} Was worn past its limit." in notes and "Rod bend over 100 mm 1: 0.04 mm over the upper limit. Do not fit it." in notes
     assert "Big-end bore, bolted up 4: Only 74 % sure" in notes
     row = next(row for row in table(body(made)) if row[0] == "1" and row[1] == "54.952")
     assert row[3:5] == ["54.744", sheet.CORRECTED + sheet.WARM]  # by hand: 54.753 less 15 K of about 11 millionths

@@ -283,3 +283,14 @@ def test_wear_goes_one_way_and_past_the_limit_as_made(name):
     for f in engine.engine(name).features.values():
         if f.wear is not None:
             assert f.wear >= (f.high or f.nominal) - DUST if wears_upwards(f) else f.wear <= (f.low if f.low is not None else f.nominal) + DUST, f.id
+
+
+def test_what_was_worn_as_received_is_told_of_the_size_that_has_taken_its_place():
+    worn, made = ("crank.main_journal", "1", "received", "54.955 mm"), ("crank.main_journal", "1", "finished", "54.742 mm")  # worn at 54.960
+    assert not only(*worn).was_worn and only(*worn).received.worn
+    spot = ("crank.main_journal", "1")
+    assert rows(worn, made)[spot].was_worn and rows(worn, made)[spot].state == "pass"
+    assert rows(worn, (*spot, "assembly", "54.743 mm"))[spot].was_worn
+    for other in ("54.961 mm", "54.960 mm", "54.962 mm ± 0.004 mm", "55.2 mm"):  # not yet; on the limit; cannot tell; not by wear
+        assert not rows((*spot, "received", other), made)[spot].was_worn, other
+    assert not rows(made)[spot].was_worn

@@ -134,6 +134,14 @@ def test_a_sheet_is_offered_to_its_own_job_only_and_one_that_cannot_be_opened_is
     assert ask("take-over", job=other, sheet=sheet, kept=NOW)["job"] == other
 
 
+def test_the_jobs_view_tells_quietly_what_was_worn_as_received():
+    view = lambda job: ask("view", jobs=[{"key": "k", "kind": "job", "text": record.dump(job), "kept": NOW, "exported": "", "changed": True}], key="k", engines=["TS-16"], safety="unknown")["html"]["view"]
+    worn = record.add_reading(record.load(fresh()), "crank.main_journal", "1", "received", "54.955 mm", NOW, "MK")  # worn at 54.960
+    assert "was worn" not in view(worn)
+    html = view(record.add_reading(worn, "crank.main_journal", "1", "finished", "54.742 mm", NOW, "MK"))
+    assert html.count("finished, was worn") == 1 and "As received: Worn past its limit by" in html
+
+
 @settings(max_examples=40, deadline=None)
 @given(any_job())
 def test_any_job_is_shown_whole_and_everything_in_it_stays_text(job):
