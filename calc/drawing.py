@@ -111,6 +111,8 @@ def coils(x, bottom, height, wire, mean_diameter, active, total) -> tuple:
 
 def clip(points, left, bottom, right, top) -> tuple:
     """The part of a closed outline that lies in a rectangle (Sutherland and Hodgman); empty where none does."""
+    if all([left <= x <= right and bottom <= y <= top for x, y in points]):
+        return tuple(points)
     for axis, edge, way in ((0, left, 1), (0, right, -1), (1, bottom, 1), (1, top, -1)):
         kept = []
         for p, q in zip(points, (*points[1:], *points[:1])):

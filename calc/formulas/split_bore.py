@@ -11,6 +11,7 @@ to each side at the joint. So a cut narrows the bore along the rod and leaves it
 Lengths in any one unit. 0 ≤ a, b < R; the oval small against R.
 """
 import math
+from functools import cache
 
 STEPS = 360  # directions tried in half a turn: the farthest place is found to within 4 parts in 10⁵ of the oval
 PARTING = math.pi / 2
@@ -35,13 +36,24 @@ def radius_at(bore, angle):
 def surface(bore, rod_cut, cap_cut, steps=STEPS) -> tuple:
     """The bore as it stands after the cut, bolted up: the rod's half from right to left and the cap's from left to right, each as
     (x, y) points, its edges at the joint included."""
+    mean, stretch, lean = bore
     halves = []
     for side, cut in ((1, rod_cut), (-1, cap_cut)):
         right, left = (_edge(bore, cut, end) for end in (PARTING, -PARTING))
-        between = (PARTING - math.pi * i / steps for i in range(steps + 1))
-        angles = (right, *(angle for angle in between if left < angle < right), left)  # the same radius on the opposite side: an oval has a centre
-        halves.append(tuple((side * radius_at(bore, angle) * math.sin(angle), side * (radius_at(bore, angle) * math.cos(angle) - cut)) for angle in angles))
+        directions = (_direction(right), *(d for d in _directions(steps) if left < d[0] < right), _direction(left))
+        radii = ((mean + stretch * cos2 + lean * sin2) / 2 for _, _, _, cos2, sin2 in directions)  # the same on the opposite side: an oval has a centre
+        halves.append(tuple([(side * radius * sin, side * (radius * cos - cut)) for radius, (_, sin, cos, _, _) in zip(radii, directions)]))
     return tuple(halves)
+
+
+def _direction(angle):
+    return angle, math.sin(angle), math.cos(angle), math.cos(2 * angle), math.sin(2 * angle)
+
+
+@cache  # tried anew for each rod and key
+def _directions(steps) -> tuple:
+    """Directions of half a turn, from right to left."""
+    return tuple(_direction(PARTING - math.pi * i / steps) for i in range(steps + 1))
 
 
 def _edge(bore, cut, end):
@@ -61,7 +73,7 @@ def _edge(bore, cut, end):
 def farthest(bore, rod_cut, cap_cut, centre=0.0):
     """Distance of the bore's farthest place from a centre that lies `centre` above the joint, and its direction there: a circle of
     that radius is the smallest that cleans the bore up all round."""
-    distance, x, y = max((math.hypot(x, y - centre), x, y - centre) for half in surface(bore, rod_cut, cap_cut) for x, y in half)
+    distance, x, y = max([(math.hypot(x, y - centre), x, y - centre) for half in surface(bore, rod_cut, cap_cut) for x, y in half])
     return distance, math.atan2(x, y)
 
 

@@ -1,5 +1,5 @@
 """The smallest thing that writes HTML safely: text is escaped here, at the writer, and nowhere else."""
-from functools import cache
+from functools import cache, lru_cache
 from html import escape
 
 from calc.result import Text
@@ -7,6 +7,11 @@ from calc.working import Form, Number
 
 VOID = {"input", "br", "hr", "link", "meta"}
 SHAPES = {"line", "path", "polygon", "polyline", "rect", "circle"}  # of SVG, where an element left open takes in what follows
+
+
+# A key changes few words of a page: most of what is escaped was so at the key before.
+_text = lru_cache(maxsize=4096)(lambda text: escape(text, quote=False))
+_quoted = lru_cache(maxsize=4096)(escape)
 
 
 class Html(str):
@@ -29,13 +34,13 @@ def _node(node) -> str:
         return children(*node.parts())
     if isinstance(node, (list, tuple)) or hasattr(node, "__next__"):
         return children(*node)
-    return escape(str(node), quote=False)
+    return _text(str(node))
 
 
 def el(name: str, /, *nodes, **attributes) -> Html:
     """An element. Attributes: `class_` for class, `_` becomes `-`; True writes the bare name, None and False leave it out."""
     written = "".join([
-        f" {_attribute(key)}" if value is True else f' {_attribute(key)}="{escape(str(value))}"'
+        f" {_attribute(key)}" if value is True else f' {_attribute(key)}="{value if type(value) is Html else _quoted(str(value))}"'
         for key, value in attributes.items() if value is not None and value is not False]) if attributes else ""
     if name in SHAPES:
         return Html(f"<{name}{written}/>")

@@ -28,8 +28,8 @@ def _f(x) -> str:
     return f"{x:.2f}".rstrip("0").rstrip(".")
 
 
-def _path(points, closed) -> str:
-    return "M" + "L".join(f"{_f(x)} {_f(y)}" for x, y in points) + ("Z" if closed else "")
+def _path(points, closed) -> Html:
+    return Html("M" + "L".join(["%.2f %.2f" % point for point in points]) + ("Z" if closed else ""))
 
 
 def _svg(width, height, alt, *nodes) -> Html:
@@ -200,15 +200,15 @@ def _plot_in(plot: Plot, system: str, height: int) -> Html:
         else:
             curves.append(el("path", d=_path(placed, False), class_=f"line curve curve-{i} {s.style}"))
     # Words stand where they cover neither each other nor a curve: a mark's beside its point, a curve's along it, from its end on.
-    inked, taken = [p for placed in drawn for p in _along(placed)], []
+    runs, taken = [_along(placed) for placed in drawn], []
+    inked = [point for run in runs for point in run]
     for x, y, words in marks:
         px, py = at(x, y)
         curves.append(el("circle", cx=_f(px), cy=_f(py), r=5, class_="mark"))
         taken.append((px - 5, py - 5, px + 5, py + 5))
         curves.append(_placed(words, [(px + dx, py + dy) for dx in (9, -9) for dy in (-9, 18)], inked, taken, (left, top, right, bottom), beside=px))
-    for (s, _), placed in zip(series, drawn):
-        if s.label and placed:
-            points = _along(placed)
+    for (s, _), points in zip(series, runs):
+        if s.label and points:
             spots = [points[round((len(points) - 1) * share)] for share in (1, 0.85, 0.65, 0.45, 0.25, 0.1)]
             curves.append(_placed(s.label, [(x, y + dy) for x, y in spots for dy in (-6, 15)], inked, taken, (left, top, right, bottom)))
     axes = [_words((left + right) / 2, height - 8, _axis(plot.x.label, ux)), _words(6, 14, _axis(plot.y.label, uy), "start")]
@@ -244,8 +244,13 @@ def _placed(words, spots, inked, taken, frame, beside=None) -> Html:
         (x1, y1, x2, y2), _ = box(spot)
         over = sum(x1 < b[2] and b[0] < x2 and y1 < b[3] and b[1] < y2 for b in taken)
         out = x1 < left or x2 > right + 10 or y1 < top - TEXT or y2 > bottom
-        return 100 * over + 50 * out + sum(x1 < x < x2 and y1 < y < y2 for x, y in inked)
-    best = min(spots, key=cost)
+        return 100 * over + 50 * out + len([1 for x, y in inked if x1 < x < x2 and y1 < y < y2])
+    costs = []
+    for spot in spots:
+        costs.append(cost(spot))
+        if not costs[-1]:
+            break
+    best = spots[costs.index(min(costs))]
     area, begins = box(best)
     taken.append(area)
     return _words(*best, words, "start" if begins else "end")
