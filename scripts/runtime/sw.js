@@ -33,8 +33,10 @@ const pathOf = (url) => url.slice(SCOPE.length).replace(/#.*/, "").replace(/(^|\
 // Asked for as a reader's link asks for it: some hosts redirect from index.html to its folder.
 const addressOf = (path) => SCOPE + path.replace(/(^|\/)index\.html$/, "$1");
 
+let opened = null; // once for the thirty files of a page
+
 async function serve(path, request) {
-  const cache = await caches.open(CACHE);
+  const cache = await (opened ??= caches.open(CACHE));
   const kept = await cache.match(SCOPE + path);
   if (kept || !SELDOM.test(path)) return kept ?? fetch(request);
   const response = await load(path);

@@ -164,3 +164,36 @@ def test_a_function_that_cannot_be_fetched_says_so_and_can_be_tried_again(page, 
 
 
 WOKEN = "import(new URL('/assets/js/runtime.mjs', location)).then(({ runtime }) => runtime.woken)"
+
+
+HELD = "script[data-held]"  # the theme's script, while it waits
+
+
+def test_the_calculators_begin_before_the_themes_script_but_not_for_long(page, address):
+    order = []
+    page.on("request", lambda request: order.append(request.url.split("/")[-1].split(".")[0]))
+    live = opened(page, address)
+    expect(page.locator(HELD)).to_have_count(0)
+    assert order.index("worker") < order.index("bundle")
+    page.reload()
+    page.route("**/memory.wasm", lambda route: None)  # Python never gets there
+    page.goto(address)
+    expect(page.locator(HELD)).to_have_count(0)
+    expect(live.page.locator("[data-md-component=search-query]")).to_be_visible()
+
+
+def test_the_themes_script_does_not_wait_when_the_reader_reaches_for_something(page, address):
+    page.clock.install()  # its patience does not run out
+    page.route("**/memory.wasm", lambda route: None)
+    live = opened(page, address)
+    entry(live, "ring_outside").press("5")
+    page.clock.run_for(100)
+    expect(page.locator(HELD)).to_have_count(1)
+    page.locator("[data-md-component=search-query]").press("a")
+    expect(page.locator(HELD)).to_have_count(0)
+
+
+def test_a_page_without_calculators_has_the_themes_script_at_once(page, address):
+    page.clock.install()
+    page.goto(address.replace("heads/seats/", "about/"))
+    expect(page.locator(HELD)).to_have_count(0)

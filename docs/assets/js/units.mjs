@@ -37,6 +37,4 @@ addEventListener("storage", (event) => {
   if (event.key === KEPT) choose(event.newValue);
 });
 
-// The theme swaps the content of a page and tells so here; buttons that came with it show the choice too.
-if (globalThis.document$) globalThis.document$.subscribe(show);
-else show();
+show();

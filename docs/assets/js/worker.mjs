@@ -2,8 +2,6 @@
 //
 // Its name is where things are: {"runtime": folder, "calc": folder}. It says {state: "ready", woken} or
 // {state: "failed", why} once, then {reply} or {fault} to each request.
-import { LIBRARY, startPython, wakePython } from "./python.mjs";
-
 class Missing extends Error {
   message = "a part of them could not be fetched";
 }
@@ -13,12 +11,15 @@ const { runtime, calc } = JSON.parse(self.name);
 const downloads = new Map([["pyodide-lock.json", fetch(`${runtime}pyodide-lock.json`)]]);
 const memory = whole(fetch(`${calc}memory.wasm`)).then((response) => response.arrayBuffer());
 const hot = WebAssembly.compileStreaming(whole(fetch(`${calc}hot.wasm`)));
+const start = part("./python.mjs");
+for (const module of ["./memory.mjs", "./program.mjs", `${runtime}pyodide.mjs`, `${runtime}pyodide.asm.mjs`]) part(module);
 let lost = false; // a part of the program, while it ran
 
 async function serve() {
-  const woken = await wake();
+  const { LIBRARY, startPython, wakePython } = await start;
+  const woken = await wake(wakePython);
   const { answer, add } = woken ?? (await startPython(runtime, bytes(`${calc}calc.zip`)));
-  const late = new Late(add, woken);
+  const late = new Late(add, LIBRARY, woken);
   self.onmessage = async ({ data: request }) => {
     try {
       if (request.needs) await late.bring(request.needs);
@@ -36,11 +37,13 @@ async function serve() {
 /** What is imported late: from the zips that a woken Python did not need, and packages that no start brings. */
 class Late {
   #add;
+  #library;
   #there = new Set();
 
-  constructor(add, woken) {
+  constructor(add, library, woken) {
     this.#add = add;
-    if (!woken) this.#there.add(LIBRARY).add("calc");
+    this.#library = library;
+    if (!woken) this.#there.add(library).add("calc");
   }
 
   get isThere() {
@@ -49,7 +52,7 @@ class Late {
 
   /** Without signal a request has to do without the packages that it named. */
   async bring(packages) {
-    await Promise.all([this.#one(LIBRARY, `${runtime}python_stdlib.zip`), this.#one("calc", `${calc}calc.zip`)]);
+    await Promise.all([this.#one(this.#library, `${runtime}python_stdlib.zip`), this.#one("calc", `${calc}calc.zip`)]);
     for (const name of packages) await this.#one(name, `${runtime}${name}.zip`).catch(console.warn);
   }
 
@@ -60,7 +63,7 @@ class Late {
   }
 }
 
-async function wake() {
+async function wake(wakePython) {
   try {
     downloads.set("python_stdlib.zip", new Response()).set("pyodide.asm.wasm", new Response()); // it needs neither
     return await wakePython(runtime, memory, { hot, cold });
@@ -82,6 +85,15 @@ function cold() {
   if (request.status !== 200) throw new Missing();
   lost = false;
   return request.response;
+}
+
+/** A module; where it cannot be had, that is told when it is waited for. */
+function part(address) {
+  const module = import(address).catch(() => {
+    throw new Missing();
+  });
+  module.catch(() => {});
+  return module;
 }
 
 async function bytes(address) {

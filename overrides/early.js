@@ -12,4 +12,4 @@
 })();
 
 // The calculators need not wait for the rest of the page.
-import("./runtime.mjs").then(({ runtime }) => runtime.startSoon());
+import(new URL(`${document.querySelector('meta[name="sizebook-root"]').content}assets/js/runtime.mjs`, location)).then(({ runtime }) => runtime.startSoon());
