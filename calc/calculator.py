@@ -45,6 +45,8 @@ class Output:
 
     `rises` and `falls` name the inputs that physics says it never falls or never rises with, the rest held, anywhere within the
     accepted ranges: "ring_outside head_wall"; "fins.2" is the second column of a grid, "fins" all of them. The sweep holds it to that.
+
+    `feature` names the size of the part, on an engine's data sheet, that the result is and no gauge reads directly: a job can keep it.
     """
     label: str
     symbol: str
@@ -53,6 +55,7 @@ class Output:
     help: str = ""
     rises: str = ""
     falls: str = ""
+    feature: str = ""
     key: str = field(default="", init=False)
 
     def __set_name__(self, owner, name):

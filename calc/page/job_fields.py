@@ -1,29 +1,32 @@
 """Where the fields of a calculator and a job meet: what the job fills in, and the ways to keep what is typed.
 
 A field that measures a feature of the job's engine stands for one place of it: a grid's rows name theirs, all others take the place
-that is chosen once for the calculator.
+that is chosen once for the calculator. A result that is itself a size of the part (a rod's bend) is kept likewise, once all that it is
+worked out from is the reader's own; its name here is that of the output behind "=".
 """
 from dataclasses import dataclass
+from math import floor, log10
 
+from calc.calculator import Output, evaluate
 from calc.engine import Feature
 from calc.inputs import WARM, Choice, Grid, Quantity
 from calc.job import record
 from calc.job.record import STAGES, JobError, sheet_of
 from calc.job.verdicts import judge
 from calc.page.html import Html, children, el
-from calc.page.job_pieces import REASONS, SHORT, at_field, chip, count, day, job_of, made, with_unit
-from calc.quantity import TEMPERATURE
+from calc.page.job_pieces import REASONS, SHORT, at_field, chip, count, day, job_of, made, reading, with_unit
+from calc.quantity import TEMPERATURE, to_unit, write
 from calc.stations import find
-from calc.working import form
+from calc.working import Number, form
 
 DEGREES = form(TEMPERATURE, 0)
 
 
 @dataclass(frozen=True)
 class Spot:
-    """A field, or a cell of a grid, that measures a feature, and which place of it it stands for (None: the reader has not said)."""
+    """A field, a cell of a grid, or a result, that measures a feature, and which place of it it stands for (None: the reader has not said)."""
     entry: str
-    declared: Quantity
+    declared: Quantity | Output
     feature: Feature
     place: str | None
 
@@ -55,6 +58,24 @@ def _spots(calculator, sheet, chosen: str, features: dict) -> list[Spot]:
     return spots
 
 
+def _results(calculator, sheet, chosen: str) -> list[Spot]:
+    """The results of a calculator that are sizes of the part."""
+    known = [(output, sheet.features[output.feature]) for output in calculator.outputs if output.feature in sheet.features] if sheet else []
+    return [Spot(f"={output.key}", output, feature, _place(feature, chosen)) for output, feature in known if feature.form.kind == output.form.kind]
+
+
+def _behind(calculator, result: Number) -> list[str]:
+    """The measured inputs that a result was worked out from, in the order of the form."""
+    names, seen, left = set(), set(), [result]
+    while left:
+        number = left.pop()
+        if id(number) not in seen:
+            seen.add(id(number))
+            names.add(number.key)
+            left.extend(number.args)
+    return [i.name for i in calculator.inputs if i.name in names and isinstance(i, Quantity) and i.measured]
+
+
 def measured(calculator, sheet, features: dict) -> set[str]:
     """The features that a calculator's fields measure, at whatever place."""
     return {f.id for spot in _spots(calculator, sheet, "", features) for f in _twins(sheet, spot.feature.id)}
@@ -74,7 +95,7 @@ def _place(feature: Feature, chosen: str) -> str | None:
 
 def _choices(calculator, sheet, features: dict) -> list[str]:
     """The places to choose from on a calculator, outside its grids: of the feature that has most, and what others have beside."""
-    found = {f.places for spot in _spots(calculator, sheet, "", features) if "." not in spot.entry for f in _twins(sheet, spot.feature.id) if f.places}
+    found = {f.places for spot in _spots(calculator, sheet, "", features) + _results(calculator, sheet, "") if "." not in spot.entry for f in _twins(sheet, spot.feature.id) if f.places}
     choices: list[str] = []
     for places in sorted(found, key=len, reverse=True):
         # cylinders 1 to 4 are chosen with their valves
@@ -85,21 +106,22 @@ def _choices(calculator, sheet, features: dict) -> list[str]:
 def fields(asked: dict) -> dict:
     """What a job says to a calculator: a strip above its form; what stands below each field; and the texts to fill in, by entry.
 
-    {"html": {"strip": …, name of the field or grid: …}, "fill": {name of the field or grid: {"texts": {entry: text}, "at_once": …}},
-    "place": chosen}
+    {"html": {"strip": …, name of the field, grid or result: …}, "fill": {name of the field or grid: {"texts": {entry: text}, "at_once": …}},
+    "results": {name of the result: [names of the fields that must hold the reader's own]}, "place": chosen}
     """
     job, calculator = job_of(asked["job"]), find(asked["calculator"])
     features = asked.get("features", {})
     choices = _choices(calculator, sheet_of(job), features)
     chosen = choices[0] if len(choices) == 1 else asked["place"] if asked["place"] in choices else ""
     spots = _spots(calculator, sheet_of(job), chosen, features)
+    results = _results(calculator, sheet_of(job), chosen)
     current = record.current(job)
-    held = {spot: {stage: current[key] for stage in STAGES if (key := (spot.feature.id, spot.place, stage)) in current} for spot in spots}
+    held = {spot: {stage: current[key] for stage in STAGES if (key := (spot.feature.id, spot.place, stage)) in current} for spot in spots + results}
     rows = {(row.feature, row.place): row for row in judge(job)} if any(held.values()) else {}
     by_field: dict = {}
     for spot in spots:
         by_field.setdefault(spot.field, []).append(spot)
-    html = {"strip": _strip(job, asked, choices, chosen) if spots else ""}
+    html = {"strip": _strip(job, asked, choices, chosen) if spots or results else ""}
     fill = {}
     for name, found in by_field.items():
         filled = {spot: _last(held[spot]) for spot in found if held[spot]}
@@ -109,12 +131,29 @@ def fields(asked: dict) -> dict:
             fill[name] = {"texts": texts, "at_once": True} if not isinstance(declared, Grid) else _grid(declared, texts)
         judged = [(spot, rows[key]) for spot in filled if (key := (spot.feature.id, spot.place)) in rows]
         which = choices if found[0].place is None else []
-        html[name] = children(
-            _origin(job, filled, judged, asked["now"]) if filled else None,
-            el("div", el("p", "Keep for ", el("strong", job["name"]), ": ", ", ".join(dict.fromkeys(spot.feature.label for spot in found)), class_="job-keep-words"),
-               _which(which, chosen) if which else el("div", *_offers(found, held, asked["stages"]), class_="job-buttons"), class_="job-when-typed"),
+        html[name] = children(_origin(job, filled, judged, asked["now"]) if filled else None, *_keeping(job, found, held, which, chosen, asked["stages"]))
+    example, behind = evaluate(calculator) if results else None, {}
+    for spot in results:
+        behind[spot.entry] = _behind(calculator, example.outputs[spot.declared.key])
+        html[spot.entry] = children(
+            _there(job, held[spot], rows.get((spot.feature.id, spot.place)), asked["now"]) if held[spot] else None,
+            el("p", f"{spot.feature.label} can be kept for the job once all of it is read: {', '.join(calculator.input[name].label for name in behind[spot.entry])}. "
+                    "What is not entered is the example's.", class_="job-when-partly job-keep-words"),
+            *_keeping(job, [spot], held, choices if spot.place is None else [], chosen, asked["stages"]))
+    return {"html": html, "fill": fill, "results": behind, "place": chosen}
+
+
+def _keeping(job: dict, found: list, held: dict, which: list, chosen: str, stages) -> tuple:
+    """The ways to keep what is typed, which show once it is; and the place for what speaks against it."""
+    return (el("div", el("p", "Keep for ", el("strong", job["name"]), ": ", ", ".join(dict.fromkeys(spot.feature.label for spot in found)), class_="job-keep-words"),
+               _which(which, chosen) if which else el("div", *_offers(found, held, stages), class_="job-buttons"), class_="job-when-typed"),
             el("p", class_="message", data_job_message=True, role="alert", hidden=True))
-    return {"html": html, "fill": fill, "place": chosen}
+
+
+def _there(job: dict, held: dict, row, now: str) -> Html:
+    """What the job has of a result."""
+    one = _last(held)
+    return el("p", "The job has ", reading(job, one), f" ({', '.join(filter(None, (SHORT[one['stage']], day(one['at'], now), one['by'])))}). ", chip(row.state) if row and row.state else None, class_="job-from")
 
 
 def _last(held: dict) -> dict:
@@ -180,14 +219,31 @@ def _offers(found: list, held: dict, stages: list):
 def keep(asked: dict) -> dict:
     """What was typed into a calculator's field, or into the cells of a grid (`typed`), kept as readings of its features."""
     job, calculator = job_of(asked["job"]), find(asked["calculator"])
-    spots = [s for s in _spots(calculator, sheet_of(job), asked["place"], asked.get("features", {})) if s.entry in asked["typed"]]
+    known = _spots(calculator, sheet_of(job), asked["place"], asked.get("features", {})) + _results(calculator, sheet_of(job), asked["place"])
+    spots = [s for s in known if s.entry in asked["typed"]]
     if not spots:
         raise at_field(asked["typed"][0], "nothing", f"What is typed here is no size on the data sheet of {job['engine']}; it cannot be kept for this job.")
     before = record.current(job)
     for spot in spots:
         why = asked["why"] if (spot.feature.id, spot.place, asked["stage"]) in before else ""
-        job = _kept(job, calculator, spot, asked, why)
+        job = (_kept_result if isinstance(spot.declared, Output) else _kept)(job, calculator, spot, asked, why)
     return made(job)
+
+
+def _kept_result(job: dict, calculator, spot: Spot, asked: dict, why: str) -> dict:
+    """A result as it is shown, with the doubt that follows from those of the readings."""
+    declared, entries, system = spot.declared, asked["entries"], asked["system"]
+    if spot.place is None:
+        raise at_field(spot.entry, "place", f"{declared.label}: say first which one it is: {', '.join(spot.feature.places)}.")
+    found = evaluate(calculator, entries, system)
+    behind = _behind(calculator, found.outputs[declared.key])
+    if left := [calculator.input[name].label for name in behind if not entries.get(name, "").strip()]:
+        raise at_field(spot.entry, "empty", f"{declared.label}: {' and '.join(left)} {'is' if len(left) == 1 else 'are'} still the example's; enter what you read before you keep it.")
+    text = declared.form.write(found[declared.key], system)
+    if U := found.doubts.get(declared.key, 0.0):
+        unit = declared.form.difference.unit(system)
+        text += f" ± {write(U, unit, max(0, 1 - floor(log10(to_unit(U, unit)))))}"
+    return _added(job, spot, asked, with_unit(text, declared.form, system, declared.label, spot.entry), why)
 
 
 def _kept(job: dict, calculator, spot: Spot, asked: dict, why: str) -> dict:
@@ -203,8 +259,11 @@ def _kept(job: dict, calculator, spot: Spot, asked: dict, why: str) -> dict:
     warm = {part: with_unit(told, DEGREES, asked["system"], WARM[part], f"{spot.entry}.{part}") for part, told in beside.items()}
     if warm:
         warm["of"] = chosen.get(declared.of, declared.of)
+    return _added(job, spot, asked, with_unit(text, declared.form, asked["system"], declared.label, spot.entry), why, **warm)
+
+
+def _added(job: dict, spot: Spot, asked: dict, text: str, why: str, **warm) -> dict:
     try:
-        return record.add_reading(job, spot.feature.id, spot.place, asked["stage"], with_unit(text, declared.form, asked["system"], declared.label, spot.entry),
-                                  asked["now"], asked["by"], why, **warm)
+        return record.add_reading(job, spot.feature.id, spot.place, asked["stage"], text, asked["now"], asked["by"], why, **warm)
     except JobError as error:
         raise at_field(spot.entry, "kept", str(error)) from None

@@ -11,8 +11,8 @@ OVER = 0.1  # m: bend and twist are told over 100 mm
 
 
 class Out(Outputs):
-    bend = Output("Bend over 100 mm", "f", FINE, main=True, falls="span")
-    twist = Output("Twist over 100 mm", "g", FINE, main=True, falls="span")
+    bend = Output("Bend over 100 mm", "f", FINE, main=True, falls="span", feature="rod.bend")
+    twist = Output("Twist over 100 mm", "g", FINE, main=True, falls="span", feature="rod.twist")
     bend_angle = Output("Bend, as an angle", "φ_f", DEGREES, falls="span")
     twist_angle = Output("Twist, as an angle", "φ_g", DEGREES, falls="span")
     skew = Output("Angle between the two bores", "φ", DEGREES, falls="span")

@@ -414,3 +414,30 @@ def test_what_was_worn_as_received_is_told_beside_the_size_that_has_taken_its_pl
     expect(row.locator("summary .chip").first).to_have_text("In order")
     row.locator("summary").first.click()
     expect(row).to_contain_text("As received: Worn past its limit by 0.005 mm.", use_inner_text=True)
+
+
+def test_a_result_that_is_a_size_of_the_part_is_kept_once_all_of_it_was_read(page):
+    with_job(page, fresh(), "rods/resizing/")
+    align = calculator(page, "rod-align")
+    bend = beside(align, "'=bend'")
+    expect(bend).to_have_attribute("data-state", "example")
+    assert not bend.get_by_role("button", name="Keep").first.is_visible()
+    entry(align, "bend_left").fill("0.00")  # as the example has it, but read
+    entry(align, "bend_right").fill("0.03 ± 0.005")
+    expect(bend).to_contain_text("can be kept for the job once all of it is read: Upright, left end, Upright, right end, Distance between the readings", use_inner_text=True)
+    entry(align, "span").fill("150")
+    expect(bend).to_have_attribute("data-state", "typed")
+    expect(beside(align, "'=twist'")).to_have_attribute("data-state", "partly")
+    align.locator(".job-strip [data-job-place='3']").click()
+    bend.get_by_role("button", name="Keep as received, 3").click()
+    expect(bend).to_contain_text("The job has 0.020 mm ± 0.0033 mm (received", use_inner_text=True)
+    expect(bend.locator(".chip").first).to_have_text("In order")
+    assert readings(page) == [("rod.bend", "3", "received", "0.020 mm ± 0.0033 mm", "MK", "")]
+    assert page.evaluate("document.activeElement !== document.body"), "the focus is not lost with the button"
+    entry(align, "bend_right").fill("0.06")
+    bend.locator("summary", has_text="Correct as received").click()
+    bend.get_by_role("button", name="Misread before").click()
+    expect(bend).to_contain_text("The job has 0.040 mm (received", use_inner_text=True)
+    page.reload()
+    expect(beside(calculator(page, "rod-align"), "'=bend'")).to_be_visible()
+    assert readings(page)[-1][3:] == ("0.040 mm", "MK", "Misread before")

@@ -134,6 +134,41 @@ def test_a_sheet_is_offered_to_its_own_job_only_and_one_that_cannot_be_opened_is
     assert ask("take-over", job=other, sheet=sheet, kept=NOW)["job"] == other
 
 
+ALIGN = {"bend_left": "0.00", "bend_right": "0.03 ± 0.005", "span": "150"}
+
+
+def test_a_result_that_is_a_size_of_the_part_is_kept_as_it_is_shown_with_its_doubt():
+    told = fields(fresh(), "rod-align", "3")
+    assert told["results"] == {"=bend": ["bend_left", "bend_right", "span"], "=twist": ["twist_left", "twist_right", "span"]} and choices(fresh(), "rod-align") == ["1", "2", "3", "4"]
+    reply = ask("keep", job=fresh(), calculator="rod-align", typed=["=bend"], entries=ALIGN, place="3", stage="received", why="")
+    (kept,) = record.load(reply["job"])["readings"]
+    assert (kept["feature"], kept["place"], kept["stage"]) == ("rod.bend", "3", "received")
+    assert kept["text"] == "0.020 mm ± 0.0033 mm"  # by hand: 0.03·100/150, its doubt likewise: 0.005·100/150 = 0.00333
+    html = fields(reply["job"], "rod-align", "3")["html"]["=bend"]
+    assert "The job has" in html and "received, 25 Nov, MK" in html and "chip-pass" in html and "Correct as received" in html
+    inch = ask("keep", job=fresh(), calculator="rod-align", typed=["=bend"], entries={"bend_left": "0", "bend_right": "0.002", "span": "6"}, place="1", stage="received", why="", system="inch")
+    assert record.load(inch["job"])["readings"][0]["text"] == "0.00131 in"  # 0.002 in over 6 in is 0.00131 in over 100 mm (3.937 in)
+
+
+@pytest.mark.parametrize(("change", "words"), [({"span": None}, "Distance between the readings is still the example's"), ({"span": None, "bend_left": None}, "are still the example's"),
+                                               ({"bend_right": "a bit"}, "not a number"), ({"place": ""}, "say first which one")])
+def test_a_result_is_not_kept_where_something_behind_it_is_not_the_readers_own(change, words):
+    place = change.pop("place", "1") if "place" in change else "1"
+    entries = {name: text for name, text in {**ALIGN, **change}.items() if text is not None}
+    reply = ask("keep", job=fresh(), calculator="rod-align", typed=["=bend"], entries=entries, place=place, stage="received", why="")
+    assert not reply["ok"] and words in reply["errors"][0]["message"]
+
+
+def test_results_that_are_sizes_are_on_the_sheet_as_the_calculator_has_them():
+    found = [(c, o) for c in every() for o in c.outputs if o.feature]
+    assert found
+    for calculator, output in found:
+        feature = engine("TS-16").features[output.feature]
+        assert feature.form.kind == output.form.kind and not feature.terms, (calculator.id, output.key)
+        assert not any(isinstance(i, Grid) for i in calculator.inputs), "that every cell is the reader's own could not be told"
+        assert output.key in {o.declared.key for o in job_fields._results(calculator, engine("TS-16"), "")}
+
+
 def test_the_jobs_view_tells_quietly_what_was_worn_as_received():
     view = lambda job: ask("view", jobs=[{"key": "k", "kind": "job", "text": record.dump(job), "kept": NOW, "exported": "", "changed": True}], key="k", engines=["TS-16"], safety="unknown")["html"]["view"]
     worn = record.add_reading(record.load(fresh()), "crank.main_journal", "1", "received", "54.955 mm", NOW, "MK")  # worn at 54.960

@@ -29,6 +29,7 @@ class JobFields {
   #live;
   #place = "";
   #fill = {}; // field → {texts: {entry: text}, at_once}
+  #results = {}; // result → the fields that must hold the reader's own before it can be kept
   #declined = new Set(); // fields whose filling the reader took back
   #strip = null;
 
@@ -49,6 +50,7 @@ class JobFields {
     this.#place = reply.place;
     const before = this.#fill;
     this.#fill = reply.fill;
+    this.#results = reply.results;
     const { strip, ...beside } = reply.html;
     this.#show(strip, beside);
     let filled = false;
@@ -103,7 +105,9 @@ class JobFields {
         place = document.createElement("div");
         place.dataset.jobField = name;
         place.className = "job-field";
-        message.after(place);
+        if (!message) place.tabIndex = -1;
+        if (message) message.after(place);
+        else this.#live.querySelector('[data-part="result"]').before(place); // a result's own: below all fields
       }
       replace(place, html);
     }
@@ -131,11 +135,16 @@ class JobFields {
   /** Say of each field whether what stands in it is the job's, typed, or neither; CSS shows what belongs to that. */
   #tell() {
     for (const place of this.#live.querySelectorAll("[data-job-field]")) {
-      const typed = this.#typedIn(place.dataset.jobField);
-      const fill = this.#fill[place.dataset.jobField];
-      const filled = fill && Object.entries(fill.texts).every(([name, text]) => this.#entries.find((entry) => entry.name === name)?.value === text);
-      place.dataset.state = typed.length ? "typed" : filled ? "filled" : "example";
+      const name = place.dataset.jobField;
+      const behind = this.#results[name]?.map((field) => this.#stateOf(field) !== "example");
+      place.dataset.state = !behind ? this.#stateOf(name) : behind.every(Boolean) ? "typed" : behind.some(Boolean) ? "partly" : "example";
     }
+  }
+
+  #stateOf(name) {
+    const fill = this.#fill[name];
+    const filled = fill && Object.entries(fill.texts).every(([entry, text]) => this.#entries.find((one) => one.name === entry)?.value === text);
+    return this.#typedIn(name).length ? "typed" : filled ? "filled" : "example";
   }
 
   #typedIn(name) {
@@ -198,11 +207,11 @@ class JobFields {
 
   async #keep(place, stage, why) {
     const name = place.dataset.jobField;
-    const typed = this.#typedIn(name);
+    const typed = name in this.#results ? [name] : this.#typedIn(name);
     if (!typed.length) return;
     const strip = this.#strip?.querySelector("[data-job-initials]");
     if (strip?.value) setInitials(strip.value);
-    const entries = Object.fromEntries(this.#entries.filter((entry) => entry.value !== example(entry) || typed.includes(entry.name)).map((entry) => [entry.name, entry.value]));
+    const entries = Object.fromEntries(this.#entries.filter((entry) => entry.value !== example(entry) || "touched" in entry.dataset || entry.value === entry.dataset.filled).map((entry) => [entry.name, entry.value]));
     this.#say(place, "");
     place.setAttribute("aria-busy", "true");
     try {
@@ -213,7 +222,7 @@ class JobFields {
         return reply.ok ? reply.job : null;
       });
       if (refused) return this.#say(place, refused);
-      if (place.contains(document.activeElement)) this.#entriesOf(name)[0].focus({ preventScroll: true }); // the button goes
+      if (place.contains(document.activeElement)) (this.#entriesOf(name)[0] ?? place).focus({ preventScroll: true }); // the button goes
       await this.refresh([name]);
       this.#live.querySelector(`[data-job-field="${CSS.escape(name)}"] .job-from`)?.scrollIntoView({ block: "nearest" });
     } catch (error) {
