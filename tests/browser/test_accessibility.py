@@ -22,7 +22,7 @@ pytestmark = pytest.mark.browser
 COLOUR = ["color-contrast", "link-in-text-block"]
 REPEATED = "math, .checks tbody tr:nth-child(n+4)"
 UNFOLD = "for (const d of document.querySelectorAll('details')) d.open = true"
-DARK = "document.querySelector('[data-md-component=palette] label:not([hidden])').click()"
+OTHER_SCHEME = "document.querySelector('[data-md-component=palette] label:not([hidden])').click()"
 
 # The page's own scripts carry the entries to CPython, which answers at once and word for word as the browser's Python does (test_live.py).
 BY_CPYTHON = "Object.defineProperty(NetworkInformation.prototype, 'saveData', { get: () => true });"  # so Python is not started
@@ -93,7 +93,8 @@ def test_no_page_has_a_violation(axe, browser, server, addresses):
             for rules in (None, COLOUR):
                 for page in pages:
                     if rules:
-                        page.evaluate(DARK)
+                        page.evaluate(OTHER_SCHEME)
+                        assert page.evaluate("document.body.dataset.mdColorScheme") == "slate"
                     begin(page, rules, "" if page is phone and not rules else REPEATED)
                 for page, name in zip(pages, ("phone", "desktop")):
                     wrong += [f"{address or 'home'}, {name}, {'dark' if rules else 'light'}: {line}" for line in found(page)]

@@ -8,9 +8,9 @@ const PATIENCE = 1000; // ms
 const HEADSTART = 100; // ms, in which what was typed meanwhile is answered
 
 const held = document.querySelector("script[data-held]");
-const begins = document.querySelector('meta[name="sizebook-live"]') ? Promise.race([calculators(), reader(), pause(PATIENCE)]) : null;
+const live = document.querySelector('meta[name="sizebook-live"]') && !navigator.connection?.saveData; // else they wait to be typed into
 
-await begins;
+if (live) await Promise.race([calculators(), reader(), pause(PATIENCE)]);
 const script = document.createElement("script");
 script.src = held.src;
 held.replaceWith(script);
