@@ -59,10 +59,12 @@ def shed(fins, thickness, length, gap, width, coefficient, conductivity) -> floa
 
 
 def coefficient_for(conductance, sizes, conductivity) -> float:
-    """Coefficient at which fins of those sizes shed so much per kelvin, W/(m²·K): the reverse of `shed`, by halving. It grows without end with it."""
-    low, high = 0.0, 1.0
-    while shed(*sizes, high, conductivity) < conductance:
-        low, high = high, 2 * high
+    """Coefficient at which fins of those sizes shed so much per kelvin, W/(m²·K): the reverse of `shed`, by halving.
+
+    Between the fins the wall itself sheds coefficient · area, whatever the fins do, so it is not above conductance / that area.
+    """
+    fins, _, _, gap, width = sizes
+    low, high = 0.0, conductance / (fins * gap * width)
     for _ in range(80):
         middle = (low + high) / 2
         low, high = (middle, high) if shed(*sizes, middle, conductivity) < conductance else (low, middle)
