@@ -53,8 +53,7 @@ class Blocks:
 
     def write(self, steps: int) -> str:
         """A block or a sum as it is marked, without its unit."""
-        text = f"{steps / UNIT * (10 if self.unit is LENGTH.metric else 1):.{self.decimals}f}"
-        return text.rstrip("0").rstrip(".") if "." in text else text
+        return f"{steps / UNIT * (10 if self.unit is LENGTH.metric else 1):.{self.decimals}f}".rstrip("0").rstrip(".")
 
 
 METRIC = Blocks("Metric set of 87", 1e-6, LENGTH.metric, 3, 10)

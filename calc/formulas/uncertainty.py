@@ -73,15 +73,13 @@ def coverage_factor(probability: float, freedom: float) -> float:
 
 
 def _within(t, freedom):
-    """P(|T| ≤ t) = 1 − I_x(ν/2, ½) with x = ν/(ν + t²)."""
-    x = freedom / (freedom + t * t)
-    return 1 - _incomplete_beta(freedom / 2, 0.5, x, 1 - x if x < 0.5 else t * t / (freedom + t * t))
+    """P(|T| ≤ t) = 1 − I_x(ν/2, ½) with x = ν/(ν + t²), t > 0."""
+    return 1 - _incomplete_beta(freedom / 2, 0.5, freedom / (freedom + t * t), t * t / (freedom + t * t))
 
 
 def _incomplete_beta(a, b, x, rest):
-    """Regularised incomplete beta function I_x(a, b), by its continued fraction; `rest` is 1 − x, given apart to keep its digits."""
-    if x <= 0 or rest <= 0:
-        return float(rest <= 0)
+    """Regularised incomplete beta function I_x(a, b), 0 < x < 1, by its continued fraction; `rest` is 1 − x, given apart to keep its
+    digits."""
     if x > (a + 1) / (a + b + 2):
         return 1 - _incomplete_beta(b, a, rest, x)
     front = math.exp(math.lgamma(a + b) - math.lgamma(a) - math.lgamma(b) + a * math.log(x) + b * math.log(rest)) / a

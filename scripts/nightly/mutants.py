@@ -22,27 +22,40 @@ from scripts import environment
 FOLDER = environment.CACHE / "mutants"
 WANTED = 0.9  # share of a formula module's mutants that must be killed
 FORMULAS = ("formulas", "standards", "conformance", "doubt")  # groups that are held to it
+ROWS = "tests/test_checks.py"  # the tables of outside numbers are tests of what they ask; here those that stand beside the tests named
 GROUPS = {  # what is spoilt: the tests that must see it
-    "formulas": (["calc/formulas/*"], ["tests/formulas"]),
-    "standards": (["calc/standards/*"], ["tests/standards"]),
-    "conformance": (["calc/conformance.py"], ["tests/test_conformance.py"]),
+    "formulas": (["calc/formulas/*"], ["tests/formulas", ROWS]),
+    "standards": (["calc/standards/*"], ["tests/standards", ROWS]),
+    "conformance": (["calc/conformance.py"], ["tests/test_conformance.py", ROWS]),
     "doubt": (["calc/doubt.py"], ["tests/test_doubt.py"]),
     "quantity": (["calc/quantity.py"], ["tests/test_quantity.py"]),
-    **{station: ([f"calc/{station}/*"], [f"tests/{station}"]) for station in ("measuring", "heads", "rods", "lifters", "threads")},
+    **{station: ([f"calc/{station}/*"], [f"tests/{station}", ROWS]) for station in ("measuring", "heads", "rods", "lifters", "threads")},
 }
-# mutmut, without the mutants of words.
+# mutmut, without the mutants of words. Where pytest does not find the tests it is told to run, the exception would end the process
+# with 1, as a failing test does: a mutant would pass for killed that nobody has tried.
 RUN = """
+import os
 from mutmut.mutation import mutators
+from mutmut.runners.harness import BadTestExecutionCommandsException, PytestRunner
+run_tests = PytestRunner.run_tests
+def run_tests_or_say_so(self, **what):
+    try:
+        return run_tests(self, **what)
+    except BadTestExecutionCommandsException:
+        os._exit(4)
+PytestRunner.run_tests = run_tests_or_say_so
 mutators.mutation_operators[:] = [pair for pair in mutators.mutation_operators if pair[1] is not mutators.operator_string]
 from mutmut.__main__ import cli
 cli()
 """
 # What a run of a mutant's tests ended with, by mutmut's numbers. Time runs out where a property test looks on and on for a simpler failure.
-KILLED, SURVIVED, UNTESTED, SKIPPED = (1, 3, 36, 24, -24, 152, 255, -11, -9), (0,), (5, 33), (34, 37)
+FAILED = (1, 3)
+KILLED, SURVIVED, UNTESTED, SKIPPED = (*FAILED, 36, 24, -24, 152, 255, -11, -9), (0,), (5, 33), (34, 37)
 
 
 def prepare(group: str) -> Path:
-    """A folder with what is spoilt and its tests. What mutmut knows from before is kept: it runs again what has changed."""
+    """A folder with what is spoilt and its tests. What mutmut knows from before is kept: it runs again what has changed, and what no
+    test had failed on, for it does not see that a test has changed."""
     files, tests = GROUPS[group]
     box = FOLDER / group
     box.mkdir(parents=True, exist_ok=True)
@@ -55,11 +68,22 @@ def prepare(group: str) -> Path:
                 path.write_text(undecorated(path.read_text(encoding="utf-8")), encoding="utf-8")
     settings = {
         "source_paths": ["calc"], "only_mutate": files, "pytest_add_cli_args_test_selection": tests,
-        "pytest_add_cli_args": ["-p", "no:cacheprovider", "-k", "not left_out"],  # that one counts functions, and finds the spoilt ones
+        # left_out counts functions, and finds the spoilt ones; unraisableexception clears memory out twice a run, which takes longer than most tests
+        "pytest_add_cli_args": ["-p", "no:cacheprovider", "-p", "no:unraisableexception", "-k", "not left_out"],
         "timeout_multiplier": 6.0, "timeout_constant": 2.0, "use_git_change_detection": False}
-    text = (environment.ROOT / "pyproject.toml").read_text(encoding="utf-8")
+    checks = box / "tests" / "checks.py"
+    beside = tuple(test.removesuffix(".py").replace("/", ".").replace(".test_", ".") for test in tests)
+    checks.write_text(re.sub(r'^    "(tests\..+)",\n', lambda line: line[0] if line[1].startswith(beside) else "", checks.read_text(encoding="utf-8"), flags=re.MULTILINE), encoding="utf-8")
+    # Collected a second time in one process, pytest escapes the names of tests once more and no longer finds them.
+    unescaped = "[tool.pytest.ini_options]\ndisable_test_id_escaping_and_forfeit_all_rights_to_community_support = true"
+    text = (environment.ROOT / "pyproject.toml").read_text(encoding="utf-8").replace("[tool.pytest.ini_options]", unescaped)
     lines = [f"{key} = {json.dumps(value)}" for key, value in settings.items()]
     (box / "pyproject.toml").write_text("\n".join([text, "[tool.mutmut]", *lines, ""]), encoding="utf-8")
+    (box / "mutants" / "mutmut-stats.json").unlink(missing_ok=True)  # which tests come through which function
+    for path in (box / "mutants").rglob("*.meta"):
+        known = json.loads(path.read_text(encoding="utf-8"))
+        known["exit_code_by_key"] = {name: code if code in FAILED else None for name, code in known["exit_code_by_key"].items()}
+        path.write_text(json.dumps(known), encoding="utf-8")
     return box
 
 
@@ -91,6 +115,8 @@ def read(box: Path) -> dict:
     told = {}
     for path in sorted((box / "mutants").rglob("*.meta")):
         ended = {name: code for name, code in json.loads(path.read_text(encoding="utf-8"))["exit_code_by_key"].items() if code is not None and code not in SKIPPED}
+        if broken := [name for name, code in ended.items() if code not in (*KILLED, *SURVIVED, *UNTESTED)]:
+            raise RuntimeError(f"the tests of {len(broken)} mutants could not be run, as of {broken[0]}: nothing is known of them")
         counts = Counter("killed" if code in KILLED else "untested" if code in UNTESTED else "survived" for code in ended.values())
         if ended:
             module = path.relative_to(box / "mutants").as_posix().removesuffix(".py.meta").replace("/", ".")

@@ -24,7 +24,7 @@ def test_what_is_picked_is_in_the_set_and_sums_up(blocks, members, most, data):
     picked = blocks.pick(height)
     if picked is None:
         return
-    assert len(set(picked)) == len(picked) and set(picked) <= members
+    assert len(set(picked)) == len(picked) and set(picked) <= members and all(type(block) is int for block in picked)
     assert sum(picked) == blocks.nearest(height)
     assert abs(sum(picked) * blocks.step - height) <= blocks.step / 2 * (1 + 1e-9)
 

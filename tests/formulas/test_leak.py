@@ -26,6 +26,19 @@ def test_choked_hole_against_api_520(up, down):
     assert leak.mass_flow(area, up, down, 293.15) == pytest.approx(1e-5, rel=6e-4)
 
 
+HELIUM = dict(kappa=5 / 3, gas_constant=8314.462618 / 4.0026)
+
+
+def test_another_gas_against_api_520_and_iso_5167():
+    """Helium, choked and not: both fluids, both formulas; one atom to the molecule, so κ = 5/3."""
+    area = fluids.API520_A_g(m=1e-5, T=293.15, Z=1.0, MW=4.0026, k=5 / 3, P1=300e3, P2=ATM, Kd=1.0)
+    expansibility = fluids.nozzle_expansibility(D=1.0, Do=1e-3, P1=120e3, P2=ATM, k=5 / 3)
+    slow = 1e-6 * expansibility * sqrt(2 * 120e3 / HELIUM["gas_constant"] / 293.15 * (120e3 - ATM))
+    for hole, up, mass, rel in ((area, 300e3, 1e-5, 6e-4), (1e-6, 120e3, slow, 1e-9)):
+        assert leak.mass_flow(hole, up, ATM, 293.15, **HELIUM) == pytest.approx(mass, rel=rel)
+        assert leak.hole_area(mass * HELIUM["gas_constant"] * 293.15, up, ATM, 293.15, **HELIUM) == pytest.approx(hole, rel=rel)
+
+
 @pytest.mark.parametrize("up, down", [(ATM, 55e3), (ATM, 80e3), (ATM, 100e3), (150e3, ATM), (120e3, ATM)])
 def test_hole_not_choked_against_iso_5167_nozzle(up, down):
     """fluids: nozzle_expansibility of ISO 5167-3 for a vanishing nozzle in a wide pipe, m = A·ε·√(2ρΔp)."""

@@ -24,6 +24,13 @@ def test_checks_are_on_the_line_that_scipy_draws(check):
     assert 10 ** found - 0.7 == pytest.approx(check.expected, abs=check.tolerance)
 
 
+def test_line_reaches_down_to_thin_liquids_and_to_the_cold():
+    """The two logarithms written out: as thin as 0.4 mm²/s, and at 1 K."""
+    for nu in (0.4, 1.0, 1.5):
+        assert oil.walther(nu * 1e-6) == pytest.approx(math.log(math.log(nu + 0.7) / math.log(10)) / math.log(10))
+    assert oil.log_temperature(1.0) == 0
+
+
 def test_constants_of_two_lines():
     """A and B of the two oils, to the digits that the hand calculation had."""
     for nu_40, nu_100, a, b in ((100, 11.1, 9.20341, 3.56675), (46, 6.8, 9.41799, 3.68444)):

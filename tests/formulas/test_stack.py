@@ -65,10 +65,37 @@ def test_half_width_holds_its_share(widths, share, shape):
     assert stack.share_within(-w, w, widths, shape) == pytest.approx(share, abs=1e-4)
 
 
+@given(halves, deviations, deviations)
+def test_share_between_two_deviations_is_scipys(widths, one, other):
+    """Normal sizes of any widths; even ones alike, as Irwin and Hall have them. Either side, both, and none."""
+    assume(any(widths))
+    low, high = sorted((one, other))
+    sd, n = numpy.linalg.norm(widths) / 3, len(widths)
+    between = norm.sf(low, scale=sd) - norm.sf(high, scale=sd) if low > 0 else norm.cdf(high, scale=sd) - norm.cdf(low, scale=sd)
+    assert stack.share_within(low, high, widths, "normal") == pytest.approx(between, rel=1e-6, abs=1e-13)
+    assert stack.share_within(-math.inf, high, widths, "normal") == pytest.approx(norm.cdf(high, scale=sd), rel=1e-9)
+    alike, even = [200e-6] * n, irwinhall(n)
+    below, above = (even.cdf(x / 400e-6 + n / 2) for x in (low, high))
+    assert stack.share_within(low, high, alike, "uniform") == pytest.approx(above - below, abs=1e-8)
+    assert stack.share_within(-math.inf, high, alike, "uniform") == pytest.approx(above, abs=1e-8)
+    assert stack.share_within(low, math.inf, alike, "uniform") == pytest.approx(1 - below, abs=1e-8)
+    assert stack.share_within(-math.inf, math.inf, alike, "uniform") == stack.share_within(-math.inf, math.inf, widths, "normal") == 1
+
+
+@pytest.mark.parametrize("share", [0.5, 0.9, 0.9973, 0.9999])
+def test_half_width_of_one_and_of_two_sizes_in_closed_form(share):
+    """One normal size: scipy's quantile, h being 3σ. One even size: the share of h. Two alike: a triangle on 2h, of which 1 − (1 − w/2h)² lies within w."""
+    h = 7e-6
+    assert stack.half_width(share, [h], "normal") == pytest.approx(norm.ppf((1 + share) / 2) * h / 3, rel=1e-9)
+    assert stack.half_width(share, [h], "uniform") == pytest.approx(share * h, rel=1e-6)  # in whole picometres
+    assert stack.half_width(share, [h, h], "uniform") == pytest.approx(2 * h * (1 - math.sqrt(1 - share)), rel=1e-6)
+
+
 def test_a_size_without_tolerance_only_shifts():
     assert stack.share_below(3e-6, [5e-6, 0.0, 7e-6], "uniform") == stack.share_below(3e-6, [5e-6, 7e-6], "uniform")
     assert stack.share_within(-1e-6, 1e-6, [0.0, 0.0], "uniform") == 1.0 == stack.share_within(0.0, 1e-6, [0.0], "normal")
-    assert stack.share_within(1e-9, 1e-6, [0.0, 0.0], "uniform") == 0.0
+    assert stack.share_within(1e-9, 1e-6, [0.0, 0.0], "uniform") == 0.0 == stack.share_within(-1e-6, -1e-9, [0.0, 0.0], "uniform")
+    assert stack.share_within(-1e-6, 0.0, [0.0], "uniform") == 1.0
 
 
 def test_a_tiny_tolerance_beside_a_wide_one_does_not_spoil_the_sum():

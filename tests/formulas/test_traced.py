@@ -6,7 +6,7 @@ import inspect
 
 import pytest
 
-from calc.formulas import bolt_torque, leak, press_fit, seat_geometry, spring, warm_reading
+from calc.formulas import annular_gap, bolt_torque, leak, press_fit, rod_load, screw_threads, seat_geometry, small_hole, spring, warm_reading
 from calc.working import PURE, Number
 
 LENGTH, AREA, VOLUME, TIME = (1, 0, 0, 0), (2, 0, 0, 0), (3, 0, 0, 0), (0, 0, 1, 0)
@@ -14,6 +14,7 @@ STRESS, FORCE, TORQUE, KELVIN = (-1, 1, -2, 0), (1, 1, -2, 0), (2, 1, -2, 0), (0
 EXPANSION, COMPLIANCE, FLOW, MASS_FLOW = (0, 0, 0, -1), (1, -1, 2, 0), (3, 0, -1, 0), (0, 1, -1, 0)
 THROUGHPUT, GAS = (2, 1, -3, 0), (2, 0, -2, -1)
 STIFFNESS, DENSITY, MASS, FREQUENCY = (0, 1, -2, 0), (-3, 1, 0, 0), (0, 1, 0, 0), (0, 0, -1, 0)
+VISCOSITY, ACCELERATION, VELOCITY = (-1, 1, -1, 0), (1, 0, -2, 0), (1, 0, -1, 0)
 
 BORE, JOINT, OUTSIDE = (0.031, LENGTH), (0.038, LENGTH), (0.055, LENGTH)
 P, E, NU, DELTA, MU = (30e6, STRESS), (110e9, STRESS), (0.3, PURE), (1e-4, LENGTH), (0.12, PURE)
@@ -23,6 +24,7 @@ UP, SEAT, LOW = (0.52, PURE), (0.79, PURE), (1.05, PURE)
 V, T, Q, C = (2.5e-3, VOLUME), (60.0, TIME), (0.0625, THROUGHPUT), (1e-6, FLOW)
 HIGH, AIR, R, GAIN = (150e3, STRESS), (101325.0, STRESS), (287.055, GAS), (1500.0, STRESS)
 WIRE, COIL, TURNS, SHEAR, RATE = (0.004, LENGTH), (0.027, LENGTH), (4.5, PURE), (79.3e9, STRESS), (28.65e3, STIFFNESS)
+SPEED, THICK, HEAVY, SLOW = (75.0, FREQUENCY), (0.02, VISCOSITY), (850.0, DENSITY), (9600.0, ACCELERATION)
 SHUT, FULL, TALL, LOW_SPRING = (258.0, FORCE), (512.0, FORCE), (0.0365, LENGTH), (0.0276, LENGTH)
 
 CASES = [
@@ -102,6 +104,29 @@ CASES = [
     (bolt_torque.friction_of, (MU, OUTER, SMALL, INNER, OUTSIDE), PURE),
     (bolt_torque.twist, (OUTER, SMALL), PURE),
     (bolt_torque.together, (P, MU), STRESS),
+    (annular_gap.eccentric, ((0.4, PURE),), PURE),
+    (annular_gap.leak, (OUTER, FEED, SMALL, THICK, P, (0.4, PURE)), FLOW),
+    (annular_gap.reynolds, (C, OUTER, HEAVY, THICK), PURE),
+    (annular_gap.plunger_area, (OUTER,), AREA),
+    (annular_gap.sink_speed, (C, OUTER), VELOCITY),
+    (annular_gap.clearance_for, (FEED, T, (20.0, TIME)), LENGTH),
+    (small_hole.wall_flow, (SMALL, WIRE, THICK, P), FLOW),
+    (small_hole.edge_flow, (SMALL, HEAVY, P, (0.65, PURE)), FLOW),
+    (small_hole.flow, (C, (3e-6, FLOW)), FLOW),
+    (small_hole.reynolds, (C, SMALL, HEAVY, THICK), PURE),
+    (rod_load.pin_acceleration, (OUTER, SPEED), ACCELERATION),
+    (rod_load.top_acceleration, (SLOW, OUTER, (0.137, LENGTH)), ACCELERATION),
+    (rod_load.joint_pull, ((0.6, MASS), (0.3, MASS), SLOW, (7700.0, ACCELERATION)), FORCE),
+    (rod_load.bolt_give, (OUTER, (5e-5, AREA), INNER, (4e-5, AREA), E), (0, -1, 2, 0)),
+    (screw_threads.hole_shear_area, (SMALL, OUTER, (0.008, LENGTH), (0.0073, LENGTH)), AREA),
+    (screw_threads.bolt_shear_area, (SMALL, OUTER, (0.0072, LENGTH), (0.0069, LENGTH)), AREA),
+    (screw_threads.drill_for, ((0.008, LENGTH), SMALL, (0.75, PURE), (1.3, PURE)), LENGTH),
+    (screw_threads.share_of_thread, ((0.008, LENGTH), SMALL, (0.007, LENGTH), (1.3, PURE)), PURE),
+    (screw_threads.best_wire, (SMALL,), LENGTH),
+    (screw_threads.lead_tangent, (SMALL, (0.0072, LENGTH)), PURE),
+    (screw_threads.wire_factor, ((0.05, PURE),), PURE),
+    (screw_threads.over_wires, ((0.0072, LENGTH), SMALL, (0.0006, LENGTH), (3.0, PURE)), LENGTH),
+    (screw_threads.pitch_diameter_over_wires, ((0.0082, LENGTH), SMALL, (0.0006, LENGTH), (3.0, PURE)), LENGTH),
     (warm_reading.at_reference, (OUTER, ALPHA, ALPHA, HOT, COLD, COLD), LENGTH),
     (warm_reading.temperature_doubt, (OUTER, ALPHA, ALPHA, (1.0, KELVIN), (2.0, KELVIN)), LENGTH),
     (warm_reading.expansion_doubt, (OUTER, ALPHA, STRAIN, HOT, COLD), LENGTH),
@@ -120,6 +145,6 @@ def test_traced_number_has_the_value_and_the_dimensions(formula, inputs, dims):
 def test_no_formula_is_left_out():
     """All but those for drawings, which return several numbers."""
     drawn = {press_fit.inner_stress, press_fit.outer_stress, seat_geometry.section}
-    formulas = {f for module in (bolt_torque, press_fit, seat_geometry, leak, spring, warm_reading) for _, f in inspect.getmembers(module, inspect.isfunction)
+    formulas = {f for module in (annular_gap, bolt_torque, leak, press_fit, rod_load, screw_threads, seat_geometry, small_hole, spring, warm_reading) for _, f in inspect.getmembers(module, inspect.isfunction)
                 if f.__module__ == module.__name__}
     assert formulas - drawn == {f for f, _, _ in CASES}

@@ -1,14 +1,12 @@
-"""Oil hole against the fluids library and the profile of laminar flow; verdicts, and what must always be so."""
+"""Oil hole against the fluids library; verdicts, and what must always be so."""
 from math import pi, sqrt
 
 import fluids
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from scipy.integrate import quad
 from scipy.optimize import brentq
 
-from calc.formulas import small_hole
 from calc.lifters.oil_hole import HOLES, oil_hole
 from calc.result import Refused
 from tests.lifters.oil_hole_checks import CASES, COLUMNS, FOUND
@@ -31,23 +29,6 @@ def test_checks_are_what_the_library_finds(case):
     found = (speed * pi / 4 * d ** 2 * 1e9, fluids.Reynolds(V=speed, D=d, rho=rho, mu=mu), friction(speed) / (pressure * 1e3))
     for got, stated, (output, *_, tolerance) in zip(found, FOUND[case], COLUMNS, strict=True):
         assert got == pytest.approx(stated, abs=tolerance), output
-
-
-def test_wall_alone_is_the_parabola_summed_up_and_edge_alone_is_the_jet():
-    r, L, mu, p = 0.6e-3, 2e-3, 0.5, 1e5
-    assert small_hole.wall_flow(2 * r, L, mu, p) == pytest.approx(quad(lambda x: 2 * pi * x * p / (4 * mu * L) * (r ** 2 - x ** 2), 0, r)[0])
-    assert small_hole.edge_flow(2 * r, 850.0, p, 0.62) == pytest.approx(0.62 * pi * r ** 2 * sqrt(2 * p / 850.0))
-
-
-@given(st.floats(1e-9, 1e-2), st.floats(1e-9, 1e-2))
-def test_in_series_less_flows_than_through_either_and_the_shares_make_one(wall, edge):
-    q = small_hole.flow(wall, edge)
-    assert 0 < q < min(wall, edge) * (1 + 1e-12)
-    assert q / wall + (q / edge) ** 2 == pytest.approx(1.0)
-
-
-def test_limits_of_thick_and_thin_oil():
-    assert small_hole.flow(1e-9, 1.0) == pytest.approx(1e-9) and small_hole.flow(1.0, 1e-9) == pytest.approx(1e-9)
 
 
 VERDICTS = {
