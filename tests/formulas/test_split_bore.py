@@ -64,12 +64,24 @@ def test_round_bore_is_two_arcs(diameter, a, b):
     assert max(heights) - min(heights) == pytest.approx(diameter - a - b)
 
 
-@given(readings, st.integers(0, 30).map(lambda n: n / 1000))
-def test_the_cut_that_is_advised_cleans_up_and_no_smaller_one_does(mm, a):
-    bore = split_bore.oval(*mm)
-    assume(2 * split_bore.farthest(bore, a, a)[0] > 56.01)
-    more = split_bore.more_cut(bore, a, a, 28.005, 0.5)
+@pytest.mark.parametrize("bore, a, b, centre", [((56, 0, 5), 1.0, 2.0, 2.0), ((56, 1, -4), 0.0, 1.0, -2.0), ((56, -3, 1), 0.5, 0.5, 1.0)])
+def test_direction_is_that_of_the_longest_ray(bore, a, b, centre):
+    """Exaggerated, so that the centre counts; rays and places half a degree apart."""
+    thetas = np.radians(np.arange(-180, 180, 0.5))
+    lengths = [reach(t, bore, a, b, centre) for t in thetas]
+    distance, direction = split_bore.farthest(bore, a, b, centre)
+    assert distance == pytest.approx(max(lengths), rel=1e-4) and direction == pytest.approx(thetas[np.argmax(lengths)], abs=0.015)
+
+
+@given(readings, *[st.integers(0, 30).map(lambda n: n / 1000)] * 2)
+def test_the_cut_that_is_advised_cleans_up_and_no_smaller_one_does(mm, a, b):
+    bore, centre = split_bore.oval(*mm), (b - a) / 2
+
+    def across(more):
+        return 2 * split_bore.farthest(bore, a + more, b + more, centre)[0]
+    assume(across(0) > 56.01)
+    more = split_bore.more_cut(bore, a, b, 28.005, 0.5, centre)
     if more is None:
-        assert 2 * split_bore.farthest(bore, a + 0.5, a + 0.5)[0] > 56.01
+        assert across(0.5) > 56.01
     else:
-        assert 2 * split_bore.farthest(bore, a + more, a + more)[0] <= 56.01 < 2 * split_bore.farthest(bore, a + more - 1e-6, a + more - 1e-6)[0]
+        assert across(more) <= 56.01 < across(more - 1e-6)
