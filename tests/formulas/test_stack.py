@@ -96,6 +96,7 @@ def test_a_size_without_tolerance_only_shifts():
     assert stack.share_within(-1e-6, 1e-6, [0.0, 0.0], "uniform") == 1.0 == stack.share_within(0.0, 1e-6, [0.0], "normal")
     assert stack.share_within(1e-9, 1e-6, [0.0, 0.0], "uniform") == 0.0 == stack.share_within(-1e-6, -1e-9, [0.0, 0.0], "uniform")
     assert stack.share_within(-1e-6, 0.0, [0.0], "uniform") == 1.0
+    assert [stack.share_below(x, [0.0, 0.0], shape) for shape in stack.SHAPES for x in (-1e-6, 0.0, 1e-6)] == [0.0, 1.0, 1.0] * 2
 
 
 def test_a_tiny_tolerance_beside_a_wide_one_does_not_spoil_the_sum():
