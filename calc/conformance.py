@@ -91,4 +91,4 @@ def deciding_share(below: float, above: float, proof: float = PROOF) -> float:
 
 def percent(share: float) -> Number:
     """A share in whole per cent, rounded down: what falls short of proof must not read as proof."""
-    return given("", "", form(RATIO, 0, "%", "%"), math.floor(share * 100 + 1e-9) / 100)
+    return given("", "", form(RATIO, 0, "%"), math.floor(share * 100 + 1e-9) / 100)

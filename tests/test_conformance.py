@@ -37,7 +37,12 @@ def test_probability_keeps_its_digits_in_the_tails(below, above):
 def test_without_doubt_a_limit_belongs_to_what_it_allows():
     assert [probability_within(x, 0.0, 9.0, 10.0) for x in (8.999, 9.0, 9.5, 10.0, 10.001)] == [0, 1, 1, 1, 0]
     assert probability_within(5.0, 0.0, None, None) == 1 == probability_within(5.0, 0.1, None, None)
-    assert standard(None, 0.1) == INF == standard(0.0, 0.0) and standard(-1e-9, 0.0) == -INF
+    assert standard(None, 0.1) == INF == standard(0.0, 0.0) == standard(-0.0, 0.0) and standard(-1e-9, 0.0) == -INF
+
+
+def test_without_doubt_a_certainty_is_proven():
+    """Probabilities of 1 and 0 exactly, and a whole certainty asked for."""
+    assert decide(INF, INF, proof=1.0) == "in" and decide(-INF, INF, proof=1.0) == decide(INF, -INF, proof=1.0) == "out"
 
 
 @pytest.mark.parametrize("below, above, answer", [
@@ -105,7 +110,7 @@ def test_equal_up_to_what_floats_leave():
 
 @pytest.mark.parametrize("share, text", [(0.9499, "94 %"), (0.95, "95 %"), (0.29, "29 %"), (0.999999, "99 %"), (1.0, "100 %"), (0.0, "0 %")])
 def test_per_cent_are_rounded_down(share, text):
-    assert percent(share).text() == text
+    assert percent(share).text() == text == percent(share).text("inch")
 
 
 @pytest.mark.parametrize("half", [1.65, 1.8, 1.95])

@@ -152,7 +152,7 @@ def external(thread: Thread, name: str) -> Limits:
             (thread.d, major), (thread.pitch_diameter, pitch), (thread.minor, None))))
     D, P = thread.d / INCH, thread.P / INCH
     pitch = _pitch_tolerance(D, P) * {"1A": 1.5, "2A": 1, "3A": 0.75}[name]
-    es = 0.0 if name == "3A" else _rounded(0.3 * _pitch_tolerance(D, P), 1e-4)
+    es = 0.0 if name == "3A" else _allowance(D, P)
     major = (0.09 if name == "1A" else 0.06) * P ** (2 / 3)
     return Limits(name, *(_unified(basic - es, t, -1, es) for basic, t in (
         (D, major), (D - 0.75 * HEIGHT * P, pitch), (D - 1.25 * HEIGHT * P, None))))
@@ -207,13 +207,17 @@ def _pitch_tolerance(D, P):
     return 0.0015 * D ** (1 / 3) + 0.0015 * D ** 0.5 + 0.015 * P ** (2 / 3)
 
 
+def _allowance(D, P):
+    """es of classes 1A and 2A, in: 0.3 of 2A's tolerance, to 0.0001 in. Of 5/8-11 that is 0.00165, which the standard prints as 0.0016."""
+    return _rounded(0.3 * round(_pitch_tolerance(D, P), 5) - 1e-7, 1e-4)
+
+
 def _minor_tolerance(name, D, P):
     """T_D1 of B1.1, in."""
     small = 0.05 * P ** (2 / 3) + 0.03 * P / D - 0.002
-    if name == "3B" and P > 1 / 12.5:  # 12 threads per inch and coarser
-        return 0.12 * P
     if name == "3B":
-        return max(0.23 * P - 1.5 * P * P, min(small, 0.394 * P))
+        least = 0.12 * P if P > 1 / 12.5 else 0.23 * P - 1.5 * P * P  # 12 threads per inch and coarser
+        return max(least, min(small, 0.394 * P))
     if D < 0.25:
         return max(0.25 * P - 0.4 * P * P, min(small, 0.394 * P))
     return 0.25 * P - 0.4 * P * P

@@ -163,6 +163,14 @@ def test_exceptions_of_the_standard():
     assert microns("JS7", 25) == (10.5, -10.5)  # not rounded down, as older issues do
 
 
+def test_classes_that_have_grades_of_their_own():
+    """ISO 286-1: j5 to j7, J6 to J8, K only to K8 over 3 mm; a zone says its own name."""
+    holes, shafts = iso.classes(True), iso.classes(False)
+    assert [c for c in holes if c[0] in "JK" and c[1] != "S"] == ["J6", "J7", "J8", "K4", "K5", "K6", "K7", "K8"]
+    assert [c for c in shafts if c[0] == "j" and c[1] != "s"] == ["j5", "j6", "j7"] and {"k9", "k11"} < set(shafts)
+    assert all(iso.zone(name, 0.05).name == name for name in holes + shafts)
+
+
 def test_an_edge_belongs_to_the_band_that_ends_there():
     for low, high in EDGES:
         assert iso.band(high / 1000, iso.SPLIT_BANDS) == (low, high)

@@ -1,10 +1,11 @@
 """Threads and drills: every size and class against the formulas that the standards' tables were rounded from, and their order."""
 import math
+from fractions import Fraction
 from itertools import pairwise
 
 import pytest
 
-from calc.standards import drills
+from calc.standards import drills, threads
 from calc.standards.threads import EXTERNAL, INCH, INTERNAL, MICRON, MM, THREADS, NotOffered, external, internal, stress_area
 
 WITHIN = 0.07  # the tables are rounded to preferred numbers 6 % apart, and not always to the nearest: M3 has 180 µm for a T_D1 of 169
@@ -70,6 +71,46 @@ def test_unified_tolerances_stand_in_the_ratios_of_b1_1():
         assert external(thread, "2A").pitch.deviation == pytest.approx(0.3 * unit, abs=1e-4 * INCH) and external(thread, "3A").pitch.deviation == 0
 
 
+def test_a_designation_says_its_own_size():
+    """The table of threads, made anew: diameter and pitch are those that the name tells, by hand."""
+    made = threads._all()
+    assert made == THREADS
+    for name, thread in made.items():
+        if name[0] == "M":
+            d, P = (float(x) * 1e-3 for x in name[1:].split("x"))
+            words = name.replace("x", "×")
+        else:
+            called, count = name.split("-")
+            d, P = (float(Fraction(called)) if "/" in called or called == "1" else 0.060 + 0.013 * int(called)) * 0.0254, 0.0254 / int(count)  # ASME B1.1: number sizes are 0.060 in and 0.013 in a number
+            words = ("" if d > 0.24 * INCH else "#") + name
+        assert thread.name == name and thread.words.startswith(words) and thread.system == ("metric" if name[0] == "M" else "unified")
+        assert (thread.d, thread.P) == pytest.approx((d, P), rel=1e-12)
+    assert {t.words.split()[-1] for t in made.values() if t.system == "unified"} == {"UNC", "UNF"}
+    assert made["M8x1.25"].words.endswith("coarse") and not made["M8x1"].words.endswith("coarse")
+    assert made["1/4-20"].words.endswith("UNC") and made["1/4-28"].words.endswith("UNF")
+
+
+def test_basic_diameters_are_those_of_the_triangle():
+    """Pitch diameter d − 0.6495·P and minor d − 1.0825·P: metric ones printed to the micrometre, unified ones as they are."""
+    for thread in THREADS.values():
+        within = 0.5e-6 if thread.system == "metric" else 1e-12
+        assert thread.pitch_diameter == pytest.approx(thread.d - 3 * math.sqrt(3) / 8 * thread.P, abs=within * 1.01)
+        assert thread.minor == pytest.approx(thread.d - 5 * math.sqrt(3) / 8 * thread.P, abs=within * 1.01)
+
+
+def test_classes_begin_where_their_letter_says():
+    """H and h, and every class of unified holes, at the basic size; G as far inside as g outside: EI = 15 + 11·P µm (ISO 965-1)."""
+    for thread, name, found in every(INTERNAL, internal):
+        assert found.name == name and found.major.low == pytest.approx(thread.d + found.major.deviation, abs=0.51e-4 * INCH) and found.major.high is None
+        for zone in (found.major, found.pitch, found.minor):
+            if name[1] == "G":
+                assert zone.deviation == external(thread, "6g").pitch.deviation == pytest.approx((15 + 11 * thread.P / MM) * MICRON, abs=1.7 * MICRON)
+            else:
+                assert zone.deviation == 0
+    for thread, name, found in every(EXTERNAL, external):
+        assert found.name == name and (found.pitch.deviation == 0) == (name[1] == "h" or name == "3A")
+
+
 def test_sizes_are_those_of_iso_261_and_b1_1():
     assert {t.d / MM: t.P / MM for t in THREADS.values() if "coarse" in t.words} | {7: 1, 9: 1.25, 11: 1.5} == pytest.approx(COARSE | {7: 1, 9: 1.25, 11: 1.5})
     assert {"M9x1", "M10x1.25", "M14x1.5", "M12x1.25", "4-40", "10-32", "3/8-24", "1-12"} <= set(THREADS)
@@ -90,6 +131,15 @@ def test_classes_that_are_not_there(limits, thread, name, words):
     with pytest.raises(NotOffered) as refused:
         limits(THREADS[thread], name)
     assert words in str(refused.value)
+
+
+def test_of_the_drills_around_a_size_the_nearest_that_fits_is_chosen():
+    """Metric drills stand 0.1 mm apart: seven around 6.80 mm reach to 6.5 and 7.1 mm. Of two alike near, the smaller."""
+    for least, name in ((0.0, "6.8 mm"), (6.85, "6.9 mm"), (6.95, "7 mm"), (7.05, "7.1 mm"), (7.15, "6.8 mm")):
+        assert drills.choose(0.0068, "metric", lambda size: size >= least * MM).name == name
+    assert drills.choose(0.0068, "metric", lambda size: size < 6.75 * MM).name == "6.7 mm"
+    assert drills.choose(0.201 * INCH, "inch", lambda size: size > 0.2015 * INCH).name == "13/64 in"
+    assert len(drills.near(0.0068, "metric")) == 5 and [d.name for d in drills.near(0.00675, "metric", 2)] == ["6.7 mm", "6.8 mm"]
 
 
 def test_drills():

@@ -8,7 +8,8 @@ UN_MEMORY = "ASME B1.1, table of limits of size, from memory"
 M = "ISO 965-2 / ASME B1.13M, table of limits of size, from memory"
 AREAS = "ISO 898-1, table of nominal stress areas, from memory"
 DRILLS = "bd_warehouse 0.4.0 (PyPI), drill_sizes.csv"
-_LIMITS = {"6g": external, "2A": external, "3A": external, "6H": internal, "2B": internal, "3B": internal}
+UN_COPY = "ASME B1.1-2003, table 2, read in a transcription"
+_LIMITS = {"6g": external, "1A": external, "2A": external, "3A": external, "6H": internal, "1B": internal, "2B": internal, "3B": internal}
 
 
 def limit(thread, name, which, end, unit):
@@ -37,6 +38,17 @@ CHECKS = [
     *_rows(UN_MEMORY, "standard", INCH, "in", 5e-6,
            ("3/8-16", "2A", "pitch", 0.3287, 0.3331), ("3/8-16", "2A", "major", 0.3643, 0.3737), ("3/8-16", "2B", "pitch", 0.3344, 0.3401), ("5/16-18", "2A", "pitch", 0.2712, 0.2752),
            ("5/16-18", "2A", "major", 0.3026, 0.3113), ("5/16-18", "2B", "pitch", 0.2764, 0.2817), ("1/4-20", "3B", "minor", 0.1960, 0.2067), ("1/4-20", "3A", "pitch", 0.2147, 0.2175)),
+    *_rows(UN_MEMORY, "standard", INCH, "in", 5e-6,
+           ("1/4-20", "1A", "major", 0.2367, 0.2489), ("1/4-20", "1A", "pitch", 0.2108, 0.2164), ("1/4-20", "1B", "pitch", 0.2175, 0.2248), ("1/2-13", "1A", "major", 0.4822, 0.4985),
+           ("1/2-13", "1A", "pitch", 0.4411, 0.4485), ("3/8-16", "1A", "major", 0.3595, 0.3737), ("1-8", "1A", "major", 0.9755, 0.9980),
+           ("4-40", "2B", "minor", 0.0849, 0.0939), ("6-32", "2B", "minor", 0.104, 0.114), ("10-24", "3B", "minor", 0.1450, 0.1555), ("10-32", "3B", "minor", 0.1560, 0.1641),
+           ("1/4-28", "3B", "minor", 0.2110, 0.2190), ("5/16-18", "3B", "minor", 0.2520, 0.2630), ("5/16-24", "3B", "minor", 0.2670, 0.2754), ("3/8-16", "3B", "minor", 0.3070, 0.3182),
+           ("3/8-24", "3B", "minor", 0.3300, 0.3372), ("7/16-14", "3B", "minor", 0.3600, 0.3717), ("7/16-20", "3B", "minor", 0.3830, 0.3916), ("1/2-13", "3B", "minor", 0.4170, 0.4284),
+           ("1/2-20", "3B", "minor", 0.4460, 0.4537), ("9/16-12", "3B", "minor", 0.4720, 0.4843), ("9/16-18", "3B", "minor", 0.5020, 0.5106), ("3/4-10", "3B", "minor", 0.6420, 0.6545),
+           ("7/8-9", "3B", "minor", 0.7550, 0.7681), ("1-8", "3B", "minor", 0.8650, 0.8797), ("1-12", "3B", "minor", 0.9100, 0.9198)),
+    *_rows(UN_COPY, "standard", INCH, "in", 5e-6,
+           ("5/8-11", "2A", "major", 0.6113, 0.6234), ("5/8-11", "2A", "pitch", None, 0.5644), ("5/8-11", "2B", "minor", 0.527, 0.546), ("5/8-11", "3B", "minor", 0.5270, 0.5391), ("5/8-11", "1A", "major", 0.6052, 0.6234),
+           ("5/8-18", "2B", "minor", 0.565, 0.578), ("5/8-18", "3B", "minor", 0.5650, 0.5730), ("5/8-18", "2A", "major", 0.6149, 0.6236), ("5/8-18", "1A", "major", 0.6105, 0.6236)),
     *_rows(M, "standard", MM, "mm", 5e-5,
            ("M6x1", "6H", "pitch", 5.350, 5.500), ("M6x1", "6H", "minor", 4.917, 5.153), ("M6x1", "6g", "major", 5.794, 5.974), ("M6x1", "6g", "pitch", 5.212, 5.324),
            ("M8x1.25", "6H", "pitch", 7.188, 7.348), ("M8x1.25", "6H", "minor", 6.647, 6.912), ("M8x1.25", "6g", "major", 7.760, 7.972), ("M8x1.25", "6g", "pitch", 7.042, 7.160),
