@@ -37,7 +37,7 @@ def faults(svg) -> list[str]:
             continue
         if e.tag == "path":
             d = e.get("d", "")
-            if not re.fullmatch(rf"M{_NUMBER} {_NUMBER}(?:L{_NUMBER} {_NUMBER})*Z?", d):
+            if not re.fullmatch(rf"(?:M{_NUMBER} {_NUMBER}(?:L{_NUMBER} {_NUMBER})*Z?)+", d):
                 found.append(f"a path that cannot be drawn: {d[:60]!r}")
                 continue
             for x, y in re.findall(rf"({_NUMBER}) ({_NUMBER})", d):

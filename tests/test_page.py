@@ -327,7 +327,8 @@ def numbers(path) -> list[tuple[float, float]]:
 def scales(group):
     """Value → place on the paper along both axes, read off the numbers beside the grid's lines by two of them."""
     texts = [e for e in group.iter("text")]
-    lines = [numbers(e) for e in classed(group, "grid")]
+    ends = [end for path in classed(group, "grid") for end in numbers(path)]
+    lines = list(zip(ends[::2], ends[1::2], strict=True))
     upright = sorted({a[0] for a, b in lines if a[0] == b[0]})
     level = sorted({a[1] for a, b in lines if a[1] == b[1]})
     below = [e for e in texts if e.get("text-anchor") == "middle"][:-1]

@@ -185,13 +185,10 @@ def _plot_in(plot: Plot, system: str, height: int) -> Html:
 
     def at(x, y):
         return left + (x - tx[0]) / (tx[-1] - tx[0]) * (right - left), bottom - (y - ty[0]) / (ty[-1] - ty[0]) * (bottom - top)
-    grid = []
-    for x in tx:
-        px = at(x, ty[0])[0]
-        grid += [el("path", d=_path(((px, top), (px, bottom)), False), class_="line grid"), _words(px, bottom + 16, _tick(x, tx))]
-    for y in ty:
-        py = at(tx[0], y)[1]
-        grid += [el("path", d=_path(((left, py), (right, py)), False), class_="line grid"), _words(left - 6, py + 4, _tick(y, ty), "end")]
+    across, up = [at(x, ty[0])[0] for x in tx], [at(tx[0], y)[1] for y in ty]
+    lines = [_path(((x, top), (x, bottom)), False) for x in across] + [_path(((left, y), (right, y)), False) for y in up]
+    grid = [el("path", d=Html("".join(lines)), class_="line grid"), *(_words(px, bottom + 16, _tick(x, tx)) for px, x in zip(across, tx)),
+            *(_words(left - 6, py + 4, _tick(y, ty), "end") for py, y in zip(up, ty))]
     curves = []
     drawn = [[at(*p) for p in points] for _, points in series]
     for i, ((s, _), placed) in enumerate(zip(series, drawn)):
