@@ -11,7 +11,7 @@ from calc.calculator import evaluate
 from calc.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, arc, box
 from calc.inputs import Choice, Grid, Quantity
 from calc.open_input import Open
-from calc.page import calculator_html, live_parts
+from calc.page import calculator_html, live_first, live_rest
 from calc.page.html import children, el
 from calc.page.live import answer
 from calc.page.svg import _tick, figure, ticks
@@ -246,8 +246,22 @@ def test_text_is_escaped_where_it_is_written():
 def test_nothing_but_text_and_known_results_can_be_a_calculators_answer():
     with pytest.raises(KeyError, match="no calculator"):
         live("no-such-thing")
-    parts, notes = live_parts(stations.find("seat-fit"), {}, "metric", "a", False)
-    assert all(type(text) in (str, type(children())) for text in parts.values()) and notes == {}
+    found = evaluate(stations.find("seat-fit"))
+    parts = live_first(found, "metric") | live_rest(found, "a", True)
+    assert list(parts) == ["verdict", "announce", "result", "working"]
+    assert all(type(text) in (str, type(children())) for text in parts.values())
+
+
+@pytest.mark.parametrize("working", [True, False])
+def test_the_verdict_may_come_first_and_all_else_behind_it(working):
+    whole = live("seat-fit", {"pocket_bore": "37,900"}, working=working)
+    first = live("seat-fit", {"pocket_bore": "37,900"}, working=working, first=True)
+    rest = json.loads(answer(json.dumps({"call": "rest"})))
+    assert first.pop("more") and "more" not in rest and "more" not in whole
+    assert list(first["html"]) == ["verdict", "announce"] and list(rest["html"]) == ["result", "working"][:1 + working]
+    assert first["html"] | rest["html"] == whole["html"]
+    assert first["notes"] == rest["notes"] == whole["notes"] != {}
+    assert "more" not in live("seat-fit", {"pocket_bore": "x"}, first=True)  # a refusal is whole
 
 
 # figures

@@ -6,7 +6,7 @@ from calc.page.form import form
 from calc.page.html import Html, both, children, el, quantity, value
 from calc.quantity import KINDS
 from calc.quantity import quantity as read_quantity
-from calc.result import Caution
+from calc.result import Caution, Result
 from calc.stations import find
 
 STALE = "The entry above cannot be used. What stands here is the last good result, for other numbers."
@@ -43,16 +43,17 @@ def _presets(calculator: Calculator, sheet: engine.Engine) -> dict[str, str]:
     return {i.name: sheet.features[i.feature].text for i in calculator.inputs if i.feature in sheet.features}
 
 
-def live_parts(calculator: Calculator, entries: dict[str, str], system: str, anchor: str, working: bool) -> tuple[dict[str, str], dict[str, str]]:
-    """The parts of the page that change with the entries, and a note for each field that was read in a way worth saying.
+def live_first(found: Result, system: str) -> dict[str, str]:
+    """What a reader waits for: the verdict with the leading numbers, and its words for a screen reader."""
+    return {"verdict": result_page.verdict(found), "announce": found.verdict.headline.plain(system)}
 
-    The working is half of all markup, so it is written only where it stands open.
-    """
-    found = evaluate(calculator, entries, system)
-    parts = {"verdict": result_page.verdict(found), "result": result_page.body(found, anchor), "announce": found.verdict.headline.plain(system)}
+
+def live_rest(found: Result, anchor: str, working: bool) -> dict[str, str]:
+    """All else on the page that changes with the entries. The working is half of all markup, so it is written only where it stands open."""
+    parts = {"result": result_page.body(found, anchor)}
     if working:
         parts["working"] = result_page.working(found)
-    return parts, {t.input.name: " ".join(t.notes) for t in found.taken if t.notes}
+    return parts
 
 
 def result_html(id: str, output: str) -> Html:
@@ -114,4 +115,4 @@ def job_html(view: str) -> Html:
     return job_pages.page(view)
 
 
-__all__ = ["Html", "calculator_html", "caution_html", "job_html", "live_parts", "quantity_html", "result_html", "size_html", "table_html", "value"]
+__all__ = ["Html", "calculator_html", "caution_html", "job_html", "live_first", "live_rest", "quantity_html", "result_html", "size_html", "table_html", "value"]

@@ -30,7 +30,7 @@ ENTER = """async (change) => {
     const { runtime } = await import(new URL('/assets/js/runtime.mjs', location));
     const asked = [];
     runtime.ask = (request) => {
-        const answered = answerOfCPython(JSON.stringify(request)).then(JSON.parse);
+        const answered = answerOfCPython(JSON.stringify({ ...request, first: false })).then(JSON.parse);
         asked.push(answered);
         return answered;
     };

@@ -98,9 +98,12 @@ class LiveCalculator extends HTMLElement {
     this.#example ??= this.#parts.map((part) => [part, part.innerHTML]);
     clearTimeout(this.#waits);
     if (!this.#entries.isExample(system())) this.#waits = setTimeout(() => this.#markStale(true), PATIENCE);
-    const asked = runtime.ask(this.#request, this);
+    const asked = runtime.ask(this.#request, this, (first) => this.#answered(first));
     this.#tellState();
-    const reply = await asked;
+    this.#answered(await asked);
+  }
+
+  #answered(reply) {
     if (!reply || !this.isConnected) return;
     clearTimeout(this.#waits);
     this.#clearMessages();
@@ -110,7 +113,7 @@ class LiveCalculator extends HTMLElement {
   }
 
   get #request() {
-    return { call: "evaluate", calculator: this.calculator, anchor: this.id, entries: this.#entries.texts(system()), system: system(), working: this.#working.open };
+    return { call: "evaluate", calculator: this.calculator, anchor: this.id, first: true, entries: this.#entries.texts(system()), system: system(), working: this.#working.open };
   }
 
   /** Where an entry gets the focus keys come next, and a calculator's first few answers take three times as long as all that follow. */
@@ -122,11 +125,10 @@ class LiveCalculator extends HTMLElement {
   }
 
   #show(html) {
-    for (const part of this.#parts) {
-      if (part.dataset.part in html) swap(part, html[part.dataset.part]);
-    }
-    this.#markStale(false);
-    this.#say(html.announce);
+    const changed = this.#parts.filter((part) => part.dataset.part in html);
+    for (const part of changed) swap(part, html[part.dataset.part]);
+    this.#markStale(false, false, changed);
+    if (html.announce) this.#say(html.announce);
   }
 
   #refuse(errors) {
@@ -163,16 +165,16 @@ class LiveCalculator extends HTMLElement {
   }
 
   /** Mark the result as that of other entries; the words for it say that an entry was refused. */
-  #markStale(stale, refused = false) {
+  #markStale(stale, refused = false, parts = this.#parts) {
     const words = this.querySelector('[data-part="stale"]');
     if (words) words.hidden = !refused;
-    for (const part of this.#parts) part.toggleAttribute("data-stale", stale);
+    for (const part of parts) part.toggleAttribute("data-stale", stale);
   }
 
   #say(text) {
     const place = this.querySelector('[data-part="announce"]');
     clearTimeout(this.#speaks);
-    if (place && text) this.#speaks = setTimeout(() => (place.textContent = text), PAUSE);
+    if (place) this.#speaks = setTimeout(() => (place.textContent = text), PAUSE);
   }
 
   #tellState() {

@@ -55,13 +55,14 @@ class Runtime extends EventTarget {
 
   /**
    * Ask; the latest request of a lane overtakes the older ones that have not been answered.
+   * @param {(reply: object) => void} early  told of a reply that more is to follow
    * @returns {Promise<object|null>} the reply, or null where a later request overtook this one
    */
-  ask(request, lane = `${request.call} ${request.calculator ?? ""}`) {
+  ask(request, lane = `${request.call} ${request.calculator ?? ""}`, early = () => {}) {
     this.start();
     return new Promise((resolve) => {
       this.#waiting.get(lane)?.resolve(null);
-      this.#waiting.set(lane, { request, lane, resolve });
+      this.#waiting.set(lane, { request, lane, early, resolve });
       this.#next();
     });
   }
@@ -82,6 +83,10 @@ class Runtime extends EventTarget {
       this.#enter("ready");
     } else if (message.state === "failed") {
       return this.#fail(`The calculators could not ${this.state === "ready" ? "go on" : "be started"}: ${message.why}.`);
+    } else if (message.reply?.more) {
+      const { lane, early } = this.#running;
+      if (!this.#waiting.has(lane)) early(message.reply);
+      return;
     } else {
       clearTimeout(this.#alarm);
       const { lane, resolve } = this.#running;

@@ -1,7 +1,7 @@
 // The worker: wakes Python beside the page and answers one request after the other.
 //
 // Its name is where things are: {"runtime": folder, "calc": folder}. It says {state: "ready", woken} or
-// {state: "failed", why} once, then {reply} or {fault} to each request.
+// {state: "failed", why} once, then {reply} or {fault} to each request; after a reply with `more` another one follows.
 class Missing extends Error {
   message = "a part of them could not be fetched";
 }
@@ -23,7 +23,11 @@ async function serve() {
   self.onmessage = async ({ data: request }) => {
     try {
       if (request.needs) await late.bring(request.needs);
-      self.postMessage({ reply: JSON.parse(answer(JSON.stringify(request))) });
+      for (let asked = request; asked; ) {
+        const reply = JSON.parse(answer(JSON.stringify(asked)));
+        self.postMessage({ reply });
+        asked = reply.more && { call: "rest" };
+      }
     } catch (error) {
       if (lost || error instanceof Missing) return self.postMessage({ state: "failed", why: new Missing().message });
       // A fault of ours, not of the reader's entries: those come back as a reply. It may be an import that found nothing.
