@@ -10,6 +10,8 @@ from calc.conformance import COVERAGE, decide, deciding_share, percent, probabil
 from calc.result import Refused, Verdict, say
 from calc.working import given
 
+LOST = 1e-13  # relative: a change so small is the arithmetic's, where a reading falls out of a result or does not come into it
+
 
 def weigh(work, values, taken, found):
     """Expanded uncertainty of each output, and the verdict that the doubt leaves standing.
@@ -46,8 +48,12 @@ def _changes(work, values, declared, path, u, found) -> dict:
             break
         share /= 8
     here, there = _told(found), [_told(answer) for answer in moved]
-    changes = {place: [(told[place] - here[place]) / share for told in there if place in told] or [0.0] for place in here}
+    changes = {place: [_change(here[place], told[place]) / share for told in there if place in told] or [0.0] for place in here}
     return {place: max(map(abs, both)) if isinstance(place, tuple) else math.sqrt(sum(x * x for x in both) / len(both)) for place, both in changes.items()}
+
+
+def _change(before, after) -> float:
+    return 0.0 if abs(after - before) <= LOST * max(abs(before), abs(after)) else after - before
 
 
 def _moved(work, values, declared, path, by):

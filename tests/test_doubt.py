@@ -54,6 +54,14 @@ def test_no_doubt_changes_nothing():
     assert plain.verdict.headline.plain() == zero.verdict.headline.plain()
 
 
+@tried(st.floats(0.02, 1.9), st.floats(1e-5, 1e-3))
+def test_a_reading_that_falls_out_of_a_result_leaves_no_doubt_in_it(width, U):
+    """Both castings have the same width: what one sheds over what the other does is a ratio of which it is no part (analytic)."""
+    found = evaluate(find("fin-cooling"), {"width": f"{width:.9f} m ± {U:.9f} m"})
+    assert found.doubts["change"] == 0
+    assert found.doubts["heat_this"] == pytest.approx(float(found.outputs["heat_this"]) * U / float(f"{width:.9f}"), rel=1e-3)
+
+
 def test_a_small_doubt_leaves_the_verdict_as_it_is():
     doubtful = seat_fit(pocket_bore="37.5 ± 0.003 mm")
     assert doubtful.verdict.headline.plain() == seat_fit().verdict.headline.plain() and doubtful["interference"] == seat_fit()["interference"]
