@@ -199,6 +199,15 @@ def test_neither_a_turning_point_nor_a_kink_hides_a_doubt():
     assert probe(x="10 ± 0.03 mm", z="10 ± 0.04 mm").doubts["size"] == pytest.approx(50 * um)
 
 
+def test_a_reading_is_moved_by_one_standard_uncertainty():
+    """On a curve the length of the step shows: at the foot of (x − z)²/z a step of 0.1 mm either way gives 0.1²/10 mm, so U is 2 µm."""
+    @calculator("probe", "Probe", Size, **NO_SOURCE)
+    def probe(x: measured("Reading", "x", MM, tool="a gauge", hard=("-1 m", "1 m")) = "10 mm",
+              z: measured("Other", "z", MM, tool="a gauge", hard=("1 mm", "1 m")) = "10 mm"):
+        return answer(Size.size((x - z) ** 2 / z), verdict=("pass", "Right", "Go on."))
+    assert probe(x="10 ± 0.2 mm").doubts["size"] == pytest.approx(2 * um)
+
+
 def test_cells_of_a_grid_carry_doubts():
     @calculator("probe", "Probe", Size, **NO_SOURCE)
     def probe(sizes: grid("Sizes", rows=("1", "2", "3"), columns=(column("Size", "x", MM, hard=("0 m", "1 m")),), least=2) = "10 | 20 | 30"):
