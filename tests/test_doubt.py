@@ -137,6 +137,7 @@ def test_proven_wrong_keeps_the_calculators_own_words():
 def test_failing_by_something_else_is_not_put_in_doubt():
     """The number is inside its limit by less than the doubt, but the calculator fails for a reason of its own."""
     assert judged(low=0.010, state="fail")(x="10.001 ± 0.05 mm").verdict.state == "fail"
+    assert judged(low=0.010, state="fail")(x="10 ± 0.05 mm").verdict.state == "fail"  # a limit belongs to what it allows
 
 
 def test_attention_gives_way_to_cannot_tell():
@@ -206,6 +207,33 @@ def test_a_reading_is_moved_by_one_standard_uncertainty():
               z: measured("Other", "z", MM, tool="a gauge", hard=("1 mm", "1 m")) = "10 mm"):
         return answer(Size.size((x - z) ** 2 / z), verdict=("pass", "Right", "Go on."))
     assert probe(x="10 ± 0.2 mm").doubts["size"] == pytest.approx(2 * um)
+
+
+def test_a_limit_counts_the_way_that_hurts_an_output_both():
+    """x²/z at 10 ± 8 mm, z 10 mm: a step of 4 mm adds 9.6 mm or takes 6.4 mm. The limit, 10 mm off, is sure by Φ(10/9.6), scipy."""
+    @calculator("probe", "Probe", Size, **NO_SOURCE)
+    def probe(x: measured("Reading", "x", MM, tool="a gauge", hard=("-1 m", "1 m")) = "10 mm",
+              z: measured("Other", "z", MM, tool="a gauge", hard=("1 mm", "1 m")) = "10 mm"):
+        size = Size.size(x ** 2 / z)
+        return answer(size, verdict=("pass", "Right", "Go on."), limits=(Limit("the size", size, high=0.020),))
+    found = probe(x="10 ± 8 mm")
+    assert found.doubts["size"] == pytest.approx(2e-3 * numpy.sqrt((9.6 ** 2 + 6.4 ** 2) / 2))
+    assert found.verdict.headline.plain() == f"Only {int(norm.cdf(10 / 9.6) * 100)} % sure that the size is right"
+
+
+def test_no_step_is_worked_outside_the_range_and_without_any_nothing_is_counted():
+    seen = []
+
+    @calculator("probe", "Probe", Size, **NO_SOURCE)
+    def probe(x: measured("Reading", "x", MM, tool="a gauge", hard=("0 m", "10 mm")) = "10 mm",
+              y: measured("Other", "y", MM, tool="a gauge", hard=("0 m", "1 m")) = "10 mm"):
+        seen.append(float(x))
+        if float(y) != 0.010:
+            raise impossible("y", "is {y}; give 10 mm", y=y)
+        return answer(Size.size(x + y), verdict=("pass", "Right", "Go on."))
+    assert probe(x="10 ± 0.02 mm").doubts["size"] == pytest.approx(20 * um)
+    assert min(seen) == pytest.approx(0.00999) and max(seen) <= 0.010
+    assert probe(y="10 ± 0.02 mm").doubts["size"] == 0
 
 
 def test_cells_of_a_grid_carry_doubts():
