@@ -129,6 +129,11 @@ def test_the_doubt_that_is_asked_for_decides(offset_um, U_um, limits):
     assert asked(min(share + 0.011, 1)).verdict.state == "unsure"  # told in whole per cent, rounded down
 
 
+def test_on_a_limit_no_better_gauge_is_asked_for():
+    found = judged(low=0.010)(x="10 ± 0.05 mm").verdict
+    assert (found.state, found.headline.plain()) == ("unsure", "Only 50 % sure that the size is right") and "lies on the limit" in found.do.plain()
+
+
 def test_proven_wrong_keeps_the_calculators_own_words():
     found = judged(low=0.010)(x="9.9 ± 0.05 mm")
     assert (found.verdict.state, found.verdict.headline.plain(), found.verdict.do.plain()) == ("fail", "Wrong", "Go on.")
