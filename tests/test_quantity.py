@@ -539,3 +539,18 @@ def test_what_no_kind_can_read(text, code, words):
     with pytest.raises(EntryError, match=words) as refused:
         module.readings(text, (LENGTH, *KINDS.values()))
     assert refused.value.code == code
+
+
+def test_a_kind_is_made_of_its_rows():
+    """Symbol, factor, other spellings, offset: 0 °F is 459.67 · 5/9 K (NIST SP 811)."""
+    try:
+        made = module._kind("specimen", (0, 0, 0, 1), "K", "°F", "293 K", ("K", 1), ("mK", "0.001", "millikelvin millikelvins"),
+                                     ("°F", Fraction(5, 9), "degF F", Fraction("459.67") * 5 / 9))
+        assert module.KINDS["specimen"] is made
+    finally:
+        module.KINDS.pop("specimen", None)
+    kelvin, milli, fahrenheit = made.units
+    assert (made.name, made.dims, made.metric, made.inch, made.example) == ("specimen", (0, 0, 0, 1), kelvin, fahrenheit, "293 K")
+    assert [(u.symbol, u.factor, u.offset, u.spellings) for u in made.units] == [
+        ("K", 1, 0, ()), ("mK", Fraction(1, 1000), 0, ("millikelvin", "millikelvins")), ("°F", Fraction(5, 9), Fraction(45967, 180), ("degF", "F"))]
+    assert to_unit(0.0, fahrenheit) == pytest.approx(-459.67) and to_unit(273.15, fahrenheit) == pytest.approx(32)
