@@ -195,5 +195,12 @@ def test_the_themes_script_does_not_wait_when_the_reader_reaches_for_something(p
 
 def test_a_page_without_calculators_has_the_themes_script_at_once(page, address):
     page.clock.install()
-    page.goto(address.replace("heads/seats/", "about/"))
+    page.goto("about/")
     expect(page.locator(HELD)).to_have_count(0)
+
+
+@pytest.mark.parametrize("path", ["sources/", "heads/seats/"])
+def test_the_themes_script_finds_the_page_as_if_it_had_not_waited(page, path):
+    """What it does once a page was read: it wraps the tables of the prose."""
+    page.goto(path)
+    expect(page.locator("article .md-typeset__scrollwrap").first).to_be_attached()

@@ -1,8 +1,9 @@
 // On paper the working, the sources and the checks stand only where the reader has unfolded them (print.css): else a procedure
-// of six pages fills twenty. The theme unfolds everything while it prints, so what the reader did is noted apart from that.
+// of six pages fills twenty. All else that is folded is unfolded while it is printed, so what the reader did is noted apart from that.
 
 const media = matchMedia("print");
 let printing = false;
+let folded = [];
 
 function note(fold) {
   if (!printing && !media.matches) fold.toggleAttribute("data-unfolded", fold.open);
@@ -10,11 +11,16 @@ function note(fold) {
 
 addEventListener("beforeprint", () => {
   printing = true;
+  folded = [...document.querySelectorAll("details:not([open])")];
+  for (const fold of folded) fold.open = true;
   // A formula does not break into lines: one too long for the paper is set smaller, by its length in its own letters.
   for (const line of document.querySelectorAll("[data-unfolded] .formula math")) {
     line.style.setProperty("--length", Math.ceil(line.getBoundingClientRect().width / parseFloat(getComputedStyle(line).fontSize)));
   }
 });
-addEventListener("afterprint", () => setTimeout(() => (printing = false))); // the theme's own folding is told of after this
+addEventListener("afterprint", () => {
+  for (const fold of folded) fold.open = false;
+  setTimeout(() => (printing = false)); // of that folding is told after this
+});
 document.addEventListener("toggle", ({ target }) => target.matches("details") && note(target), true);
 for (const fold of document.querySelectorAll("details[open]")) note(fold);

@@ -8,11 +8,14 @@ const PATIENCE = 1000; // ms
 const HEADSTART = 100; // ms, in which what was typed meanwhile is answered
 
 const held = document.querySelector("script[data-held]");
+const read = new Promise((go) => document.addEventListener("DOMContentLoaded", go, { once: true }));
 const live = document.querySelector('meta[name="sizebook-live"]') && !navigator.connection?.saveData; // else they wait to be typed into
 
 if (live) await Promise.race([calculators(), reader(), pause(PATIENCE)]);
+await read;
 const script = document.createElement("script");
 script.src = held.src;
+script.addEventListener("load", () => document.dispatchEvent(new Event("DOMContentLoaded"))); // it knows no other sign that the page was read
 held.replaceWith(script);
 
 async function calculators() {
