@@ -295,15 +295,17 @@ def step(symbol: str, label: str, shape: Form, expression, source=None, key="") 
     return Number(expression.value, shape.kind.dims, "step", (expression,), symbol, label, shape, source, key)
 
 
-def steps_behind(numbers) -> list[Number]:
-    """Every named result that led to these numbers, in the order in which they were worked."""
-    seen, found, stack = set(), [], list(numbers)
+def origins(numbers):
+    """Every number that led to these, they among them, each once."""
+    seen, stack = set(), list(numbers)
     while stack:
         n = stack.pop()
-        if id(n) in seen:
-            continue
-        seen.add(id(n))
-        stack.extend(n.args)
-        if n.op == "step" and n.args[0].op not in ("const",):
-            found.append(n)
-    return sorted(found, key=lambda n: n.order)
+        if id(n) not in seen:
+            seen.add(id(n))
+            stack.extend(n.args)
+            yield n
+
+
+def steps_behind(numbers) -> list[Number]:
+    """Every named result that led to these numbers, in the order in which they were worked."""
+    return sorted((n for n in origins(numbers) if n.op == "step" and n.args[0].op not in ("const",)), key=lambda n: n.order)

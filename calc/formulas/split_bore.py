@@ -29,19 +29,22 @@ def across(along, right, left):
 
 def radius_at(bore, angle):
     """Old radius in a direction; `bore` is what `oval` gives."""
+    return _radius(bore, math.cos(2 * angle), math.sin(2 * angle))
+
+
+def _radius(bore, cos2, sin2):
     mean, stretch, lean = bore
-    return (mean + stretch * math.cos(2 * angle) + lean * math.sin(2 * angle)) / 2
+    return (mean + stretch * cos2 + lean * sin2) / 2
 
 
 def surface(bore, rod_cut, cap_cut, steps=STEPS) -> tuple:
     """The bore as it stands after the cut, bolted up: the rod's half from right to left and the cap's from left to right, each as
     (x, y) points, its edges at the joint included."""
-    mean, stretch, lean = bore
     halves = []
     for side, cut in ((1, rod_cut), (-1, cap_cut)):
         right, left = (_edge(bore, cut, end) for end in (PARTING, -PARTING))
         directions = (_direction(right), *(d for d in _directions(steps) if left < d[0] < right), _direction(left))
-        radii = ((mean + stretch * cos2 + lean * sin2) / 2 for _, _, _, cos2, sin2 in directions)  # the same on the opposite side: an oval has a centre
+        radii = (_radius(bore, cos2, sin2) for _, _, _, cos2, sin2 in directions)  # the same on the opposite side: an oval has a centre
         halves.append(tuple([(side * radius * sin, side * (radius * cos - cut)) for radius, (_, sin, cos, _, _) in zip(radii, directions)]))
     return tuple(halves)
 

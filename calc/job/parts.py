@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from calc.engine import Engine
 from calc.job.record import current, sheet_of
 
+
 @dataclass(frozen=True)
 class Part:
     """What people bring: the word for it, what else it is called (a pattern), and the groups of a data sheet that come with it."""

@@ -17,7 +17,7 @@ from calc.page.html import Html, children, el
 from calc.page.job_pieces import REASONS, SHORT, at_field, chip, count, day, job_of, made, reading, with_unit
 from calc.quantity import TEMPERATURE, to_unit, write
 from calc.stations import find
-from calc.working import Number, form
+from calc.working import Number, form, origins
 
 DEGREES = form(TEMPERATURE, 0)
 
@@ -66,13 +66,7 @@ def _results(calculator, sheet, chosen: str) -> list[Spot]:
 
 def _behind(calculator, result: Number) -> list[str]:
     """The measured inputs that a result was worked out from, in the order of the form."""
-    names, seen, left = set(), set(), [result]
-    while left:
-        number = left.pop()
-        if id(number) not in seen:
-            seen.add(id(number))
-            names.add(number.key)
-            left.extend(number.args)
+    names = {number.key for number in origins([result])}
     return [i.name for i in calculator.inputs if i.name in names and isinstance(i, Quantity) and i.measured]
 
 

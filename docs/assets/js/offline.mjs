@@ -38,10 +38,7 @@ async function keep() {
 /** Resolves when the page is loaded and the calculators have what they need of a slow line. */
 async function quiet() {
   if (document.readyState !== "complete") await new Promise((go) => addEventListener("load", go, { once: true }));
-  if (!document.querySelector("live-calculator, job-view") || navigator.connection?.saveData) return;
-  while (runtime.state === "asleep" || runtime.state === "starting") {
-    await new Promise((go) => runtime.addEventListener("state", go, { once: true }));
-  }
+  if (runtime.startsByItself) await runtime.settled();
 }
 
 function follow(registration) {

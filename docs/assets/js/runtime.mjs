@@ -15,12 +15,14 @@ class Runtime extends EventTarget {
   #running = null;
   #alarm = 0;
 
-  /**
-   * On a page with calculators: start at once where all is on the device, else after the first paint, which
-   * then has the line to itself. A reader who saves data starts it by typing.
-   */
+  /** Whether this page starts it without being asked: one with calculators does. A reader who saves data starts it by typing. */
+  get startsByItself() {
+    return !navigator.connection?.saveData && Boolean(document.querySelector('meta[name="sizebook-live"]'));
+  }
+
+  /** Start at once where all is on the device, else after the first paint, which then has the line to itself. */
   startSoon() {
-    if (navigator.connection?.saveData || !document.querySelector('meta[name="sizebook-live"]')) return;
+    if (!this.startsByItself) return;
     if (navigator.serviceWorker?.controller) this.start();
     else requestAnimationFrame(() => setTimeout(() => this.start()));
   }
@@ -44,6 +46,13 @@ class Runtime extends EventTarget {
       event.preventDefault();
       this.#fail(`The calculators stopped: ${event.message || "a part of them could not be fetched"}.`);
     };
+  }
+
+  /** Resolves when it is ready, or has failed. */
+  async settled() {
+    while (this.state === "asleep" || this.state === "starting") {
+      await new Promise((go) => this.addEventListener("state", go, { once: true }));
+    }
   }
 
   /** After "failed": start again, and answer what is still waiting. */

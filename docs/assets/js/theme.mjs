@@ -9,9 +9,10 @@ const HEADSTART = 100; // ms, in which what was typed meanwhile is answered
 
 const held = document.querySelector("script[data-held]");
 const read = new Promise((go) => document.addEventListener("DOMContentLoaded", go, { once: true }));
-const live = document.querySelector('meta[name="sizebook-live"]') && !navigator.connection?.saveData; // else they wait to be typed into
+const waited = new AbortController();
 
-if (live) await Promise.race([calculators(), reader(), pause(PATIENCE)]);
+if (runtime.startsByItself) await Promise.race([calculators(), reader(waited.signal), pause(PATIENCE)]);
+waited.abort();
 await read;
 const script = document.createElement("script");
 script.src = held.src;
@@ -19,17 +20,15 @@ script.addEventListener("load", () => document.dispatchEvent(new Event("DOMConte
 held.replaceWith(script);
 
 async function calculators() {
-  while (runtime.state === "asleep" || runtime.state === "starting") {
-    await new Promise((go) => runtime.addEventListener("state", go, { once: true }));
-  }
+  await runtime.settled();
   await pause(HEADSTART);
 }
 
 /** A press or a key outside the calculators. */
-function reader() {
+function reader(signal) {
   return new Promise((go) => {
     const outside = ({ target }) => target.closest?.("live-calculator") || go();
-    for (const event of ["pointerdown", "keydown"]) addEventListener(event, outside, { capture: true, passive: true });
+    for (const event of ["pointerdown", "keydown"]) addEventListener(event, outside, { capture: true, passive: true, signal });
   });
 }
 
