@@ -71,11 +71,11 @@ def playwright_driver():
 
 @pytest.fixture(scope="session")
 def launch(playwright_driver):
-    """Starts a browser; takes further arguments for its command line."""
+    """Starts a browser; takes further arguments for its command line, and settings for Playwright."""
     path = os.environ.get("SIZEBOOK_CHROMIUM") or shutil.which("chromium")
     if not path:
         pytest.fail("No Chromium: set SIZEBOOK_CHROMIUM, or run the tests with scripts/test.py, which installs it.")
-    return lambda *arguments: playwright_driver.chromium.launch(executable_path=path, args=[*CHROMIUM, *arguments])
+    return lambda *arguments, **settings: playwright_driver.chromium.launch(executable_path=path, args=[*CHROMIUM, *arguments], **settings)
 
 
 @pytest.fixture(scope="session")

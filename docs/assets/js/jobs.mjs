@@ -29,7 +29,7 @@ export class StoreError extends Error {
 export const changes = new EventTarget();
 const channel = "BroadcastChannel" in globalThis ? new BroadcastChannel("sizebook:jobs") : null;
 if (channel) channel.onmessage = ({ data }) => changes.dispatchEvent(new CustomEvent("change", { detail: data }));
-addEventListener("storage", ({ key }) => key === CURRENT && changes.dispatchEvent(new CustomEvent("change", { detail: null })));
+addEventListener("storage", ({ key }) => (key === CURRENT || key === null) && changes.dispatchEvent(new CustomEvent("change", { detail: null })));
 
 function tell(key) {
   channel?.postMessage(key);

@@ -43,7 +43,7 @@ class LiveCalculator extends HTMLElement {
     on(runtime, "state", () => this.#tellState());
     on(document, "sizebook:units", ({ detail: left }) => this.#turned(left));
 
-    on(globalThis, "storage", ({ key }) => key === JOB && this.#putToJob(signal));
+    on(globalThis, "storage", ({ key }) => (key === JOB || key === null) && hasJob(this) && this.#putToJob(signal));
 
     this.#entries.setExample(system()); // the browser may have put back older texts by itself
     if (this.#entries.restore(system()) && !this.#entries.isExample(system())) this.#evaluate();
@@ -277,4 +277,10 @@ function hasJob(live) {
 
 customElements.define("live-calculator", LiveCalculator);
 if (document.querySelector("job-view")) import("./job.mjs");
-if (document.querySelector("[data-job-size], [data-job-said]") && hasJob(document.body)) import("./job-sizes.mjs");
+
+function sizesOfJob() {
+  if (document.querySelector("[data-job-size], [data-job-said]") && hasJob(document.body)) import("./job-sizes.mjs");
+}
+
+sizesOfJob();
+addEventListener("storage", ({ key }) => (key === JOB || key === null) && sizesOfJob());

@@ -33,8 +33,13 @@ document.addEventListener("click", (event) => {
   }
 });
 
-addEventListener("storage", (event) => {
-  if (event.key === KEPT) choose(event.newValue);
+addEventListener("storage", ({ key }) => {
+  if (key !== KEPT && key !== null) return;
+  try {
+    choose(localStorage.getItem(KEPT));
+  } catch {
+    // Forbidden meanwhile: the page goes on as it is.
+  }
 });
 
 show();
