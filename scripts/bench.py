@@ -32,6 +32,7 @@ SLOW = (10e6, 0.050)  # bit/s, s there and back
 PATIENCE = 120  # s
 PAUSE = 3000  # ms from the end of the first visit to the second: the browser still writes down what it has got
 COMPRESSED = environment.CACHE / "compressed"
+KEPT = "/^Ready/.test(document.querySelector('[data-offline-status]').textContent) || null"  # all is there for later visits
 RESULT = environment.CACHE / "bench.json"
 
 # The stock way: the runtime as it comes, the package as a source wheel. To be fair, it asks for everything at once too.
@@ -179,7 +180,7 @@ def warm(playwright, site: Path, path: str) -> dict[str, float]:
         visitor = Visitor(playwright, Path(profile))
         try:
             page, _ = visitor.visit(address)
-            poll(page, "/^Ready/.test(document.querySelector('[data-offline-status]').textContent) || null", f"ready for offline use at {address}")
+            poll(page, KEPT, f"ready for offline use at {address}")
             page.wait_for_timeout(PAUSE)
             page.close()
             stop()

@@ -14,7 +14,7 @@ import tempfile
 from pathlib import Path
 
 from scripts import environment
-from scripts.bench import COMPRESSED, QUALITY, NotMeasured, Visitor, find_page, page_weight, poll, run, serving
+from scripts.bench import COMPRESSED, KEPT, QUALITY, NotMeasured, Visitor, find_page, page_weight, poll, run, serving
 from scripts.link import Link
 from scripts.server import compress_all
 
@@ -92,6 +92,7 @@ def keys(playwright, site: Path) -> dict[str, dict]:
                 page = visitor.context.new_page()
                 page.goto(f"http://localhost:{port}/{path}")
                 poll(page, READY, f"the calculators of {path}")
+                poll(page, KEPT, f"{path}, ready for offline use")  # else it is unpacked beside the first calculators' keys
                 if not page.evaluate(WATCH_KEYS, id):
                     page.close()
                     continue  # nothing to type into: it has choices only

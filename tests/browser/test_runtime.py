@@ -204,3 +204,31 @@ def test_the_themes_script_finds_the_page_as_if_it_had_not_waited(page, path):
     """What it does once a page was read: it wraps the tables of the prose."""
     page.goto(path)
     expect(page.locator("article .md-typeset__scrollwrap").first).to_be_attached()
+
+
+def test_the_theme_measures_the_headings_again_after_an_answer_was_painted_not_before(page, address):
+    page.add_init_script("""
+        const { get } = Object.getOwnPropertyDescriptor(HTMLElement.prototype, "offsetTop");
+        globalThis.measured = 0;
+        Object.defineProperty(HTMLElement.prototype, "offsetTop", { get() { measured++; return get.call(this); } });
+    """)
+    live = opened(page, address)
+    expect(page.locator(HELD)).to_have_count(0)
+    page.wait_for_load_state("networkidle")
+    page.wait_for_timeout(1000)  # it has measured what it wanted to
+    headings = page.locator("article h2").count()
+    until_painted, height = live.evaluate("""async (live) => {
+        const entry = live.querySelector("[name=ring_outside]");
+        const answered = new Promise((go) => new MutationObserver(go).observe(live.querySelector("[data-part=result]"), { childList: true }));
+        const before = document.body.offsetHeight;
+        measured = 0;
+        entry.value = "37.9 mm";
+        entry.dispatchEvent(new Event("input", { bubbles: true }));
+        await answered;
+        await new Promise((go) => requestAnimationFrame(() => setTimeout(go)));
+        return [measured, document.body.offsetHeight - before];
+    }""")
+    assert height, "else nothing is to be measured"
+    assert until_painted < headings
+    page.wait_for_timeout(1000)
+    assert page.evaluate("measured") > headings

@@ -6,6 +6,7 @@ import { runtime } from "./runtime.mjs";
 
 const PATIENCE = 1000; // ms
 const HEADSTART = 100; // ms, in which what was typed meanwhile is answered
+const STILL = 200; // ms without a change of size
 
 const held = document.querySelector("script[data-held]");
 const read = new Promise((go) => document.addEventListener("DOMContentLoaded", go, { once: true }));
@@ -14,6 +15,7 @@ const waited = new AbortController();
 if (runtime.startsByItself) await Promise.race([calculators(), reader(waited.signal), pause(PATIENCE)]);
 waited.abort();
 await read;
+globalThis.ResizeObserver = late(globalThis.ResizeObserver);
 const script = document.createElement("script");
 script.src = held.src;
 script.addEventListener("load", () => document.dispatchEvent(new Event("DOMContentLoaded"))); // it knows no other sign that the page was read
@@ -34,4 +36,22 @@ function reader(signal) {
 
 function pause(ms) {
   return new Promise((go) => setTimeout(go, ms));
+}
+
+/** It measures every heading again when an answer changes the page's height, and the answer's paint would wait for that. */
+function late(Observer) {
+  return class extends Observer {
+    constructor(tell) {
+      const sizes = new Map(); // of each element the latest
+      let alarm;
+      super((entries, observer) => {
+        for (const entry of entries) sizes.set(entry.target, entry);
+        clearTimeout(alarm);
+        alarm = setTimeout(() => {
+          tell([...sizes.values()], observer);
+          sizes.clear();
+        }, STILL);
+      });
+    }
+  };
 }
