@@ -3,7 +3,8 @@
     python -m scripts.nightly mutants [group …]
 
 The spoiling, and the running of only those tests that come through the spoilt function, is mutmut's. Here is what to spoil, with which
-tests, and what came of it. Words are left alone: a mutated label is no wrong formula, and the walk over every calculator reads them.
+tests, and what came of it. Words, sources and drawings are left alone: a mutated label is no wrong formula, and the walk over every
+calculator reads them.
 
 mutmut leaves decorated functions alone, and a calculator is one: in the copy that is spoilt, and only there, it is declared by a call
 below the function instead of a decorator above it.
@@ -31,10 +32,11 @@ GROUPS = {  # what is spoilt: the tests that must see it
     "quantity": (["calc/quantity.py"], ["tests/test_quantity.py"]),
     **{station: ([f"calc/{station}/*"], [f"tests/{station}", ROWS]) for station in ("measuring", "heads", "rods", "lifters", "threads")},
 }
-# mutmut, without the mutants of words. Where pytest does not find the tests it is told to run, the exception would end the process
+# mutmut, without the mutants of words and sources, and without calls that lack some. Where pytest does not find the tests it is told to run, the exception would end the process
 # with 1, as a failing test does: a mutant would pass for killed that nobody has tried.
 RUN = """
 import os
+import libcst as cst
 from mutmut.mutation import mutators
 from mutmut.runners.harness import BadTestExecutionCommandsException, PytestRunner
 run_tests = PytestRunner.run_tests
@@ -44,7 +46,13 @@ def run_tests_or_say_so(self, **what):
     except BadTestExecutionCommandsException:
         os._exit(4)
 PytestRunner.run_tests = run_tests_or_say_so
-mutators.mutation_operators[:] = [pair for pair in mutators.mutation_operators if pair[1] is not mutators.operator_string]
+def is_words(value):
+    return isinstance(value, cst.BaseString) or isinstance(value, cst.Attribute) and getattr(value.value, "value", "") == "sources"
+def lacks_no_words(call):
+    in_turn = [a for a in call.args if not a.star and getattr(a.value, "value", "") != "None"] + (list(call.args) if len(call.args) > 1 else [])
+    return (mutant for mutant, arg in zip(mutators.operator_arg_removal(call), in_turn, strict=True) if not is_words(arg.value))
+others = [pair for pair in mutators.mutation_operators if pair[1] not in (mutators.operator_string, mutators.operator_arg_removal)]
+mutators.mutation_operators[:] = [*others, (cst.Call, lacks_no_words)]
 from mutmut.__main__ import cli
 cli()
 """
@@ -70,6 +78,7 @@ def prepare(group: str) -> Path:
         "source_paths": ["calc"], "only_mutate": files, "pytest_add_cli_args_test_selection": tests,
         # left_out counts functions, and finds the spoilt ones; unraisableexception clears memory out twice a run, which takes longer than most tests
         "pytest_add_cli_args": ["-p", "no:cacheprovider", "-p", "no:unraisableexception", "-k", "not left_out"],
+        "do_not_mutate_patterns": ["-> Drawing:"],
         "timeout_multiplier": 6.0, "timeout_constant": 2.0, "use_git_change_detection": False}
     checks = box / "tests" / "checks.py"
     beside = tuple(test.removesuffix(".py").replace("/", ".").replace(".test_", ".") for test in tests)
