@@ -169,6 +169,7 @@ def internal(thread: Thread, name: str) -> Limits:
     D, P = thread.d / INCH, thread.P / INCH
     pitch = _pitch_tolerance(D, P) * {"1B": 1.95, "2B": 1.3, "3B": 0.975}[name]
     coarse = name != "3B" and D >= 0.138  # B1.1 prints the minor diameters of these to 0.001 in
+    # ASME B1.30: worked out whole, rounded once. Tables up to B1.1-2003 add what they have rounded already, and are a last place off here and there.
     low, step = D - 1.25 * HEIGHT * P, 1e-3 if coarse else 1e-4
     near = _rounded(low, 1e-3 if D >= 0.138 else 1e-4)
     far = _rounded(low + _minor_tolerance(name, D, P), step)

@@ -1,5 +1,6 @@
 """Threads and drills: every size and class against the formulas that the standards' tables were rounded from, and their order."""
 import math
+from decimal import ROUND_HALF_UP, Decimal
 from fractions import Fraction
 from itertools import pairwise
 
@@ -69,6 +70,27 @@ def test_unified_tolerances_stand_in_the_ratios_of_b1_1():
         for name, ratio, limits in (("1A", 1.5, external), ("3A", 0.75, external), ("1B", 1.95, internal), ("2B", 1.3, internal), ("3B", 0.975, internal)):
             assert limits(thread, name).pitch.tolerance == pytest.approx(ratio * unit, abs=1.6e-4 * INCH)
         assert external(thread, "2A").pitch.deviation == pytest.approx(0.3 * unit, abs=1e-4 * INCH) and external(thread, "3A").pitch.deviation == 0
+
+
+# ASME B1.1-2003, table 2 (0.06 to 0.95 in), and Machinery's Handbook, 27th edition, table 3 of the unified threads, read in transcriptions:
+# nominal diameter, threads an inch, most minor diameter of a 3B hole, in
+PRINTED_3B = (
+    (0.060, 80, 0.0514), (0.073, 64, 0.0623), (0.073, 72, 0.0635), (0.086, 56, 0.0737), (0.086, 64, 0.0753), (0.625, 12, 0.5463), (0.625, 16, 0.5662), (0.625, 20, 0.5787),
+    (0.625, 24, 0.5869), (0.625, 28, 0.5926), (0.625, 32, 0.5969), (0.9375, 12, 0.8575), (0.9375, 16, 0.8783), (0.9375, 20, 0.8912), (2.375, 20, 2.3287), (2.4375, 16, 2.3783),
+    (2.5, 4, 2.2594), (2.5, 6, 2.3396), (2.5, 8, 2.3797), (2.5, 12, 2.4198), (2.5, 16, 2.4408), (5.75, 16, 5.6908), (6, 12, 5.9198), (6, 16, 5.9408))
+OLDER_3B = {"6-32": 0.1140, "8-32": 0.1389, "3/4-16": 0.6908, "7/8-14": 0.8068}  # the same tables, from memory
+
+
+def test_the_minor_diameter_of_3b_is_that_of_printed_tables_and_rounded_as_b1_30_says():
+    """Tables up to B1.1-2003 add a basic size and a tolerance that are both rounded to 0.0001 in. ASME B1.30-2002, 3.1.3, works the sum out before it
+    rounds, and goes before the tables of its time: of the threads held here only four come out otherwise, each by a last place."""
+    def older(D, n):
+        return (Decimal(f"{D - 1.25 * math.sqrt(3) / 2 / n:.12f}").quantize(Decimal("0.0001"), ROUND_HALF_UP)
+                + Decimal(f"{threads._minor_tolerance('3B', D, 1 / n):.12f}").quantize(Decimal("0.0001"), ROUND_HALF_UP))
+    assert [float(older(D, n)) for D, n, _ in PRINTED_3B] == [most for _, _, most in PRINTED_3B]
+    found = {t.name: (internal(t, "3B").minor.high / INCH, float(older(t.d / INCH, round(INCH / t.P)))) for t in THREADS.values() if t.system == "unified"}
+    assert {name: old for name, (now, old) in found.items() if abs(now - old) > 1e-6} == OLDER_3B
+    assert {name: round(found[name][0], 5) for name in OLDER_3B} == {"6-32": 0.1139, "8-32": 0.1388, "3/4-16": 0.6909, "7/8-14": 0.8067}  # 0.113925, 0.138848, 0.690858, 0.806732 by hand
 
 
 def test_a_designation_says_its_own_size():
