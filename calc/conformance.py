@@ -9,13 +9,13 @@ import math
 from calc.quantity import RATIO
 from calc.working import Number, form, given, pure_function
 
-DUST = 1e-12  # m: what floats may leave of two equal lengths
+DUST = 1e-12  # m, kg: what floats may leave of two equal lengths or masses
 COVERAGE = 2  # k: expanded uncertainty U = k·u, about 95 % (GUM); so is every doubt behind a ±
 PROOF = 0.95  # ISO 14253-1:2017: conformity is proven at a probability of 95 % unless agreed otherwise (from memory)
 
 
 def past(size, limit) -> bool:
-    """Is a length worked out from others more than its limit?"""
+    """Is a length, or a mass, worked out from others more than its limit?"""
     return float(size) - float(limit) > DUST
 
 

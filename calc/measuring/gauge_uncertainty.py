@@ -89,7 +89,7 @@ def gauge_uncertainty(
     worst = max(parts, key=lambda p: float(p.u))
     return answer(
         mean, expanded, share, total, spread, freedom, factor,
-        verdict=_verdict(mean, expanded, share, float(total) > float(tolerance) * HOPELESS, worst),
+        verdict=_verdict(many, mean, expanded, share, float(total) > float(tolerance) * HOPELESS, worst),
         remarks=(
             note("All readings are alike: the step of the gauge hides what spread there is, and stands in for it.") if len(set(map(float, x))) == 1 else None,
             note("With {n} readings the spread itself is not well known, hence a factor of {k} instead of 2.", n=n, k=factor) if factor > 2.2 else None,
@@ -111,11 +111,12 @@ class Part(NamedTuple):
     advice: str
 
 
-def _verdict(mean, expanded, share, hopeless, worst):
+def _verdict(many, mean, expanded, share, hopeless, worst):
     if hopeless:
         return "fail", say("Too coarse: takes {s} of the tolerance", s=share), say(
             "With this doubt no reading could be accepted. Most of it comes from “{words}”. {advice}", words=worst.words.lower(), advice=worst.advice)
     if share > GOOD:
         return "attention", say("Coarse: takes {s} of the tolerance", s=share), say(
             "Use it well inside the limits only. Most of the doubt comes from “{words}”. {advice}", words=worst.words.lower(), advice=worst.advice)
-    return "pass", say("Good to ± {U}", U=expanded), say("Write it behind the reading, {x} ± {U}; every calculator takes it so.", x=mean.shown(4), U=expanded)
+    return "pass", say("Good to ± {U}", U=expanded), say(
+        "Write it behind the reading, {x} ± {U}; every calculator takes it so." if many else "Write ± {U} behind the one reading; every calculator takes it so.", x=mean.shown(4), U=expanded)

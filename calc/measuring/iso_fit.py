@@ -71,11 +71,12 @@ class Part:
         self.out = max(under, over) > NOTHING
         self.way, by = ("small", under) if under > over else ("large", over)
         self.by = _size(by)
+        self.can_be_cut = (name, self.way) in (("Hole", "small"), ("Shaft", "large"))
 
     def remedy(self, tightest, loosest, fit):
         """What can be done: metal comes off, it does not come back."""
         to_limits = sorted(abs(float(self.read) - float(limit)) for limit in (self.low, self.high))
-        if (self.name, self.way) in (("Hole", "small"), ("Shaft", "large")):
+        if self.can_be_cut:
             return say("Open it by {a} to {b}." if self.name == "Hole" else "Take {a} to {b} off its diameter.", a=_size(to_limits[0]), b=_size(to_limits[1]))
         mate, sign = ("shaft", -1) if self.name == "Hole" else ("hole", 1)
         a, b = sorted(float(self.read) + sign * float(clearance) for clearance in (tightest, loosest))
@@ -83,7 +84,7 @@ class Part:
 
 
 def _verdict(fit, parts, gap, tightest, loosest, hole_low, hole_high, shaft_low, shaft_high):
-    out = sorted((part for part in parts if part.out), key=lambda part: -float(part.by))
+    out = sorted((part for part in parts if part.out), key=lambda part: (part.can_be_cut, -float(part.by)))  # what cannot be cut to its limits says what the other must be
     if not parts:
         kind = _kind(tightest, loosest)
         return ("pass", say(kind.capitalize() + " fit: {span}", span=_span(tightest, loosest)),

@@ -78,9 +78,10 @@ def round_and_taper(
 
 
 def _verdict(out_of_round, taper, largest, smallest, low, high, round_limit, taper_limit, worst, what):
-    if low is not None and past(low, smallest):
+    small, large = low is not None and past(low, smallest), high is not None and past(largest, high)
+    if small and not (large and what == "bore"):  # of two faults the one that no cut takes away comes first
         return "fail", say("Too small: {d}", d=smallest), CURE[what, "small"]
-    if high is not None and past(largest, high):
+    if large:
         return "fail", say("Too large: {d}", d=largest), CURE[what, "large"]
     if round_limit is not None and past(out_of_round, round_limit):
         return "fail", say("Out of round: {r}", r=out_of_round), say(

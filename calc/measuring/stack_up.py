@@ -5,7 +5,7 @@ from calc.conformance import DUST, past
 from calc.drawing import Axis, Plot, Series
 from calc.formulas import stack
 from calc.quantity import LENGTH, RATIO
-from calc.result import Table, impossible, note, say
+from calc.result import Table, impossible, note, say, warning
 from calc.working import form, step
 
 SIZE, FINE, WAY, SHARE = form(LENGTH, 3), form(LENGTH, 4), form(RATIO, 0), form(RATIO, 2, "%", "%")
@@ -67,6 +67,7 @@ def stack_up(
         halves.append(step(f"t_{i}", f"Half its tolerance, {i}", SIZE, (plus + minus) / 2))
         signed.append(way * middle)
         rows.append((i, middle, halves[-1], way))
+    over = [i for i, row in enumerate(chain, 1) if row is not None and row[2] < 0]
     gap = Out.gap(sum(signed), sources.STACK)
     all_ways = step("t_w", "Worst case, ±", SIZE, stack.worst(halves), sources.STACK)
     least_gap, greatest_gap = Out.least_gap(gap - all_ways), Out.greatest_gap(gap + all_ways)
@@ -89,6 +90,7 @@ def stack_up(
         verdict=_verdict(least_gap, greatest_gap, gap, within, wanted, low, high, rows),
         limits=(Limit("the least gap", least_gap, low=low), Limit("the greatest gap", greatest_gap, high=high)),
         remarks=(
+            warning("Of size {i} the minus is below zero, and both limits are taken to lie over the size. If it was only typed with its sign, leave the sign out.", i=" and ".join(map(str, over))) if over else None,
             note("Root sum of squares holds {p} of such gaps, not 99.73 %: it is meant for sizes that lie near their middle.",
                  p=number("", "", SHARE, stack.share_within(-float(root), float(root), plain, shape))) if shape == "uniform" and root > 0 else None,
             note("Shares hold for many sets of parts. For the one set on the bench, measure its sizes and type them with no tolerance, or measure the gap."),

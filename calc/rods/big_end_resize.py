@@ -15,6 +15,7 @@ SIZE, COARSE = form(LENGTH, 3), form(LENGTH, 2)
 PLANE, MIDWAY = "plane", "midway"
 APART = 1e-3  # m: readings of one bore, or a reading and the size wanted, further apart than this are not of one big end
 MOST_CUT = 0.5e-3  # m off one face
+MUCH_CUT = 0.15e-3  # m off one face: more, and bolts bottom and the notch gets shallow; common practice, no source
 HEAVY = 0.1e-3  # m a side: more than this is bored first; common practice, no source
 OFF_JOINT = 0.01e-3  # m: centre off the joint by more is remarked on; common practice, no source
 STRETCHED = 0.05e-3  # m out of round; common practice, no source
@@ -115,8 +116,9 @@ def big_end_resize(
     elif clean > high:
         verdict = ("fail", say("Rod {n} does not clean up: {d}", n=worst.name, d=clean), _remedy(worst, wanted, high))
     elif short.length < least_length:
-        verdict = ("fail", say("Rod {n} too short: {L}", n=short.name, L=short.length),
-                   say("{q} went. Cut less off the rod and more off its cap: the cap's cut costs no length, where the bore is centred on the parting line.", q=short.lost))
+        verdict = ("fail", say("Rod {n} too short: {L}", n=short.name, L=short.length), say(
+            "{q} went. Cut less off the rod and more off its cap: the cap's cut costs no length, where the bore is centred on the parting line."
+            if short.length + short.lost >= least_length else "It was too short before any cut, and length does not come back. Do not cut it: look for another rod.", q=short.lost))
     elif spread > most_spread:
         verdict = ("attention", say("Centres {s} apart, {a} allowed", s=spread, a=most_spread), "Cut the longest rods to the shortest, within the limits, or look among spare rods for one that is alike.")
     elif clean > wanted:
@@ -167,9 +169,12 @@ def _remedy(rod, wanted, high):
     a, b = map(float, rod.cuts)
     if 2 * float(rod.stocks[2]) < float(wanted - high):
         return say("It is too wide at the parting line, where no cut of the faces narrows it. Scrap it, unless the maker has shells of a larger outside.")
-    more = split_bore.more_cut(rod.bore, a, b, float(wanted) / 2, MOST_CUT, float(rod.centre))
-    if more is None:
+    # to the size wanted, or where the sides are wider, to theirs: no cut that a rod bears narrows those; else to the upper limit
+    aims = max(float(wanted), float(wanted - 2 * rod.stocks[2])), float(high)
+    enough = [more for aim in aims if (more := split_bore.more_cut(rod.bore, a, b, aim / 2, MOST_CUT, float(rod.centre))) is not None]
+    if not enough:
         return say("A wider place beside the parting line stays, however much the faces are cut. Measure again; if it is so, scrap it.")
+    more = next((more for more in enough if max(a, b) + more <= MUCH_CUT), enough[-1])
     return say("It is too long along the rod. Cut {m} more off each face, and look what that leaves of the centre distance.", m=number("", "", SIZE, math.ceil(more * 1e6) / 1e6))
 
 

@@ -1,6 +1,7 @@
 """Bend and twist of a rod, from readings at both ends of an arbor in its small end."""
 from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, given, measured, number
+from calc.conformance import past
 from calc.drawing import Area, Dimension, Drawing, Label, Line, box
 from calc.quantity import ANGLE, LENGTH, RATIO
 from calc.result import note, say, warning
@@ -66,13 +67,15 @@ def rod_align(
         bend_new = bend_worn
     if twist_new > twist_worn:
         twist_new = twist_worn
-    bad = "Scrap it, unless the maker allows a rod to be straightened: cold, and crack-tested after. Look at its piston and cylinder too."
-    if bend > bend_worn:
-        verdict = ("fail", say("Bent: {f} over {l}, {w} allowed", f=bend, l=over, w=bend_worn), bad)
-    elif twist > twist_worn:
-        verdict = ("fail", say("Twisted: {g} over {l}, {w} allowed", g=twist, l=over, w=twist_worn), bad)
-    elif bend > bend_new or twist > twist_new:
-        words, what, new = ("Bend", bend, bend_new) if bend > bend_new else ("Twist", twist, twist_new)
+    def bad(turned):
+        scrap = "crap it, unless the maker allows a rod to be straightened: cold, and crack-tested after. Look at its piston and cylinder too."
+        return "Turn the rod end for end and read again: the gauge's own error is still in this. If it stays, s" + scrap if turned is None else "S" + scrap
+    if past(bend, bend_worn):
+        verdict = ("fail", say("Bent: {f} over {l}, {w} allowed", f=bend, l=over, w=bend_worn), bad(bend_turned))
+    elif past(twist, twist_worn):
+        verdict = ("fail", say("Twisted: {g} over {l}, {w} allowed", g=twist, l=over, w=twist_worn), bad(twist_turned))
+    elif past(bend, bend_new) or past(twist, twist_new):
+        words, what, new = ("Bend", bend, bend_new) if past(bend, bend_new) else ("Twist", twist, twist_new)
         verdict = ("attention", say(words + " {x}: over a good rod's {n}", x=what, n=new), "It may run, and it wears its shells at one end. Clean bores and arbors, turn the rod end for end, and read again before you decide.")
     else:
         verdict = ("pass", say("Straight: bend {f}, twist {g}", f=bend, g=twist), "Write both down by the rod's number. Read again after the small end is honed.")

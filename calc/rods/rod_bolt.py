@@ -102,14 +102,15 @@ def rod_bolt(
         in_thread, under_head = (friction if slip is None else friction * slip for friction in (thread_friction, head_friction))
         a = step(f"a{tag}", f"Torque in the thread over preload{words}", SIZE, bolt.thread_lever(P, d_2, in_thread), sources.ISO_16047)
         return a, step(f"b{tag}", f"Torque over preload{words}", SIZE, a + rub / 2 * under_head, sources.ISO_16047)
-    in_thread, lever = levers()
+    _, lever = levers()
     give = step("δ", "Stretch for each newton, as shank and thread in series", form(COMPLIANCE, 3), rod_load.bolt_give(shank_length, shank_area, thread_length, area, stiffness), sources.BOLT_SPRINGS)
     if known == TORQUE_KNOWN:
         F = Out.preload(torque / lever, sources.ISO_16047)
-        (_, rough), (in_thread_slick, slick) = levers("_r", ", rough end", 1 + spread), levers("_s", ", slippery end", 1 - spread)
+        (_, rough), (in_thread_twist, slick) = levers("_r", ", rough end", 1 + spread), levers("_s", ", slippery end", 1 - spread)
         low, high = Out.low(torque / rough, sources.ISO_16047), Out.high(torque / slick, sources.ISO_16047)
     else:
-        F, in_thread_slick = Out.preload(stretch / give, sources.BOLT_SPRINGS), in_thread
+        F = Out.preload(stretch / give, sources.BOLT_SPRINGS)
+        in_thread_twist, _ = levers("_r", ", rough end", 1 + spread)  # the pull is told, so a rough thread only adds to the twist
         doubt = number("w_L", "Stretch may be read wrong by", SHARE, STRETCH_SPREAD, sources.PRACTICE)
         low, high = Out.low(F * (1 - doubt)), Out.high(F * (1 + doubt))
     T, stretched = Out.torque(F * lever, sources.ISO_16047), Out.stretch(F * give, sources.BOLT_SPRINGS)
@@ -123,7 +124,7 @@ def rod_bolt(
     margin = Out.margin(held / off, sources.VDI_2230)
     clamp = Out.clamp(greatest(held - off, 0.0), sources.VDI_2230)
     opens = Out.speed_open(speed * sqrt(margin), sources.SLIDER_CRANK)
-    twisted = step("κ", "Shear over tension, slippery end", FRICTION, bolt.twist(d_0, in_thread_slick), sources.VDI_2230)
+    twisted = step("κ", "Shear over tension, " + ("slippery end" if known == TORQUE_KNOWN else "rough end"), FRICTION, bolt.twist(d_0, in_thread_twist), sources.VDI_2230)
     tightening = step("σ_M", "Stress while it is tightened, at most", MPA, bolt.together(high / weakest, twisted), sources.VDI_2230)
     running = step("σ_B", "Stress when running: half the twist is left", MPA, sqrt(((high + joint_share * each) / weakest) ** 2 + 3 * (twisted / 2 * (high / weakest)) ** 2), sources.VDI_2230)
     used = Out.used(greatest(tightening, running) / R, sources.VDI_2230)

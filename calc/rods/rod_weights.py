@@ -4,6 +4,7 @@ from typing import NamedTuple
 
 from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, column, given, grid, measured, number
+from calc.conformance import past
 from calc.drawing import Area, Dimension, Drawing, Label, Line, arc, box
 from calc.quantity import LENGTH, MASS, RATIO
 from calc.result import Table, note, say, warning
@@ -104,9 +105,9 @@ def rod_weights(
         (Out.spread_big, "big"), (Out.spread_small, "small"), (Out.big_after, "big_after"), (Out.small_after, "small_after")))
     worst = step("Δ", "The larger spread of the two ends", GRAMS, greatest(spread_big, spread_small))
     left = step("Δ_1", "The larger spread, then", GRAMS, greatest(big_after, small_after))
-    if worst <= allowed:
+    if not past(worst, allowed):
         verdict = ("pass", say("Alike: big {b}, small {s} apart", b=spread_big, s=spread_small), "Leave them as they are. Write the weights on the tag.")
-    elif left <= allowed:
+    elif not past(left, allowed):
         verdict = ("attention", say("Apart by {d}: take off as listed", d=worst), "Grind the pads lengthwise, a little at a time, and weigh both ends again: what goes at one end shows at the other.")
     else:
         verdict = ("fail", say("Pads run out: {d} stay apart", d=left), "The lightest rod does not belong to this set, or the heaviest does not. Look for one that matches; metal comes off pads and nowhere else.")
@@ -127,7 +128,7 @@ def _table(rods, light_big, light_small, allowed, most_big, most_small) -> Table
         return m if float(m) > FINE else "–"
     rows = tuple((r.name, r.big, r.small, number("", "", GRAMS, float(r.whole)), cell(r.off_big), cell(r.off_small)) for r in rods)
     states = tuple("fail" if r.off_big > most_big or r.off_small > most_small else
-                   "attention" if r.big - light_big > allowed or r.small - light_small > allowed else "pass" for r in rods)
+                   "attention" if past(r.big - light_big, allowed) or past(r.small - light_small, allowed) else "pass" for r in rods)
     return Table("Rod by rod, to match the lightest", ("Rod", "Big end", "Small end", "Whole", "Off the big end's pad", "Off the small end's pad"), rows, states)
 
 

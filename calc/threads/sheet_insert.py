@@ -3,9 +3,9 @@ from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
 from calc.drawing import Area, Dimension, Drawing, Label, Line
 from calc.formulas.screw_threads import hole_shear_area
-from calc.quantity import FORCE, LENGTH, RATIO, STRESS, TORQUE
+from calc.quantity import AREA, FORCE, LENGTH, RATIO, STRESS, TORQUE
 from calc.result import impossible, note, say, warning
-from calc.standards.threads import THREADS, external, internal
+from calc.standards.threads import THREADS, external, internal, stress_area
 from calc.threads import sizes
 from calc.working import PI, form, greatest, least, sqrt, step
 
@@ -26,6 +26,7 @@ EDGE = {RIVET: 1.5, CLINCH: 1.3, COLLAR: 1.5, SCREW: 1.5}  # centre to edge over
 WALL = 0.65  # a collar's wall over the sheet's thickness
 STRETCH = {"steel": 0.8, "aluminium": 0.5, "stainless": 0.8}  # growth of the pilot hole at which a collar tears
 NUT_FACTOR = 0.2  # dry
+PROOF = 580e6  # Pa, proof stress of a screw 8.8 up to 16 mm (ISO 898-1, from memory): what the sheet may bear beyond it, no usual screw does
 ENOUGH = {"pull": 2.0, "torque": 1.25}
 TURNS = 1.5  # fewer than that, and it is no thread
 
@@ -45,7 +46,7 @@ class Out(Outputs):
     "sheet-insert", "Thread in thin sheet", Out,
     purpose="What hole does it take, will the sheet hold it, and at what torque does it spin or strip?",
     finds=("rivet nut", "clinch nut", "press nut", "extruded hole", "sheet metal screw", "self-tapping screw", "shroud", "baffle", "spinning nut", "stripped sheet"),
-    sources=(sources.SHEET_SHEAR, sources.COLLAR, sources.H28, sources.ISO_965, sources.AISI_S100, sources.PRACTICE),
+    sources=(sources.SHEET_SHEAR, sources.COLLAR, sources.H28, sources.BOLT_CLASSES, sources.STRESS_AREA, sources.ISO_965, sources.AISI_S100, sources.PRACTICE),
     cautions=(cautions.MAKER_FIRST, cautions.SHEET))
 def sheet_insert(
     thickness: measured("Sheet", "t", SMALL, tool="a micrometer, paint off", hard=("0.3 mm", "6 mm"), usual=("0.5 mm", "3 mm")) = "1 mm",
@@ -64,6 +65,7 @@ def sheet_insert(
 
     Rivet nut: pull shears the sheet at the hole's edge. Clinch nut: pushing it back out takes a fifth of that. Both turn at a share
     of the torque that would shear it. Collar: shear of the tapped thread at least material. Screw: AISI S100. The shares are common practice.
+    In all but the last no more than a machine screw of class 8.8 bears by its proof stress, and a torque that makes that pull.
     """
     if (thread in SCREWS) != (way == SCREW):
         kind, those = ("a screw's own thread, which no nut has", "M3x0.5 to M10x1.5") if thread in SCREWS else ("not a sheet-metal screw", "ST2.9 to ST6.3")
@@ -78,7 +80,7 @@ def sheet_insert(
     if edge <= across / 2:
         raise impossible("edge", "is {e}, and what sits in the hole is {a} across; give more", e=edge, a=across)
     pull_share, turn_share = Out.pull_share(borne / pull), Out.turn_share(turned / torque)
-    state, headline, do = made.fault or _verdict(way, thickness, grip_least, grip_most, edge, edge_least, borne, pull, pull_share, turned, torque, turn_share, turns, hole)
+    state, headline, do = made.fault or _verdict(way, thickness, grip_least, grip_most, edge, edge_least, borne, pull, pull_share, turned, torque, turn_share, hole, made.screw)
     return answer(
         hole, borne, turned, edge_least, across, turns, pull_share, turn_share,
         verdict=(state, headline, do),
@@ -100,10 +102,19 @@ NUTTED = (RIVET, CLINCH)
 
 
 class Made:
-    """What a way makes of the sheet: `bore` is the hole through what sits in it; `fault` a verdict where it cannot be made."""
+    """What a way makes of the sheet: `bore` is the hole through what sits in it; `fault` a verdict where it cannot be made; `screw` the
+    pull and the torque that a machine screw in it bears."""
 
-    def __init__(self, hole, across, bore, turns, pull, turn, fault=None):
-        self.hole, self.across, self.bore, self.turns, self.pull, self.turn, self.fault = hole, across, bore, turns, pull, turn, fault
+    def __init__(self, hole, across, bore, turns, pull, turn, fault=None, screw=None):
+        self.hole, self.across, self.bore, self.turns, self.pull, self.turn, self.fault, self.screw = hole, across, bore, turns, pull, turn, fault, screw
+
+
+def _machine(size, sheet_pull, sheet_turn, source, turn_source):
+    """Pull and torque that sheet and machine screw bear together: those of the weaker."""
+    proof = step("F_8", "What a screw 8.8 bears, by its proof stress", N, number("S_p", "Proof stress of a screw 8.8", MPA, PROOF, sources.BOLT_CLASSES)
+                 * number("A_s", "Its stress area", form(AREA, 2), stress_area(size), sources.STRESS_AREA))
+    twist = NUT_FACTOR * sizes.nominal(size) * proof
+    return Out.pull(least(sheet_pull, proof), source), Out.turn(least(sheet_turn, twist), turn_source), (proof, twist)
 
 
 def _nut(way, thread, thickness, ultimate, shear, height, alloy):
@@ -116,9 +127,9 @@ def _nut(way, thread, thickness, ultimate, shear, height, alloy):
         fault = ("fail", say("Sheet too thin by {x}", x=number("", "", SMALL, thinnest * 1e-3 - float(thickness))), say(
             "A clinch nut of this thread wants {t} at least to grip in. Take a smaller one, or a rivet nut.", t=number("", "", SMALL, thinnest * 1e-3)))
     d = THREADS[thread].d
+    pull, turn, screw = _machine(THREADS[thread], full if way == RIVET else PUSHED * full, TURNED[way] * torque, sources.SHEET_SHEAR, sources.SHEET_SHEAR)
     turns = Out.turns(sizes.known("d", "Nominal diameter", d, sources.ISO_965) / sizes.known("P", "Pitch", THREADS[thread].P, sources.ISO_965), sources.PRACTICE)
-    return Made(hole, Out.across(1.35 * hole, sources.PRACTICE), d, turns, Out.pull(full if way == RIVET else PUSHED * full, sources.SHEET_SHEAR),
-                Out.turn(TURNED[way] * torque, sources.SHEET_SHEAR), fault)
+    return Made(hole, Out.across(1.35 * hole, sources.PRACTICE), d, turns, pull, turn, fault, screw)
 
 
 def _collar(way, thread, thickness, ultimate, shear, height, alloy):
@@ -138,8 +149,8 @@ def _collar(way, thread, thickness, ultimate, shear, height, alloy):
     hole_limits = internal(size, "6H")
     outside = sizes.known("d_min", "Screw's outside, least", bolt.major.low, sources.ISO_965)
     wide = sizes.known("D_2,max", "Thread's pitch diameter, most", hole_limits.pitch.high, sources.ISO_965)
-    pull = Out.pull(hole_shear_area(P, length, outside, wide) * shear, sources.H28)
-    turn = Out.turn(NUT_FACTOR * d * pull, sources.PRACTICE)
+    strips = step("F_t", "Pull that strips the collar's thread", N, hole_shear_area(P, length, outside, wide) * shear, sources.H28)
+    pull, turn, screw = _machine(size, strips, NUT_FACTOR * d * strips, sources.H28, sources.PRACTICE)
     grown = float(bore) / float(hole) - 1
     fault = None
     if across <= d:
@@ -149,7 +160,7 @@ def _collar(way, thread, thickness, ultimate, shear, height, alloy):
             "{m} is about what such sheet bears. Draw a lower collar.", m=number("", "", form(RATIO, 0, "%", "%"), STRETCH[alloy])))
     elif turns < TURNS:
         fault = ("fail", say("Only {n} turns hold: no thread", n=turns), "One turn and a half is the least that holds. A taller collar, a finer thread, or a nut.")
-    return Made(hole, across, bore, turns, pull, turn, fault)
+    return Made(hole, across, bore, turns, pull, turn, fault, screw)
 
 
 def _screw(way, thread, thickness, ultimate, shear, height, alloy):
@@ -164,7 +175,7 @@ def _screw(way, thread, thickness, ultimate, shear, height, alloy):
     return Made(hole, Out.across(outside, sources.ISO_1478), core, Out.turns(thickness / pitch), pull, Out.turn(NUT_FACTOR * outside * pull, sources.PRACTICE), fault)
 
 
-def _verdict(way, thickness, grip_least, grip_most, edge, edge_least, borne, pull, pull_share, turned, torque, turn_share, turns, hole):
+def _verdict(way, thickness, grip_least, grip_most, edge, edge_least, borne, pull, pull_share, turned, torque, turn_share, hole, screw):
     def size(value):
         return number("", "", SMALL, float(value))
     if way == RIVET and thickness < grip_least:
@@ -173,10 +184,14 @@ def _verdict(way, thickness, grip_least, grip_most, edge, edge_least, borne, pul
         return "fail", say("Sheet too thick by {x} for the grip", x=size(thickness - grip_most)), "The nut cannot fold behind it. Take one with a longer grip."
     if edge < edge_least:
         return "fail", say("Too near the edge by {x}", x=size(edge_least - edge)), say("The sheet bulges or tears out. Keep {e} from centre to edge, or take a smaller thread.", e=edge_least)
+    weak = screw is not None and borne >= screw[0], screw is not None and turned >= screw[1]
     if borne < pull:
-        return "fail", say("Pulls out: bears {p} of {f}", p=borne, f=pull), "Take a larger thread, thicker sheet, or a plate behind it with a plain nut."
+        return "fail", say(("Screw too weak" if weak[0] else "Pulls out") + ": bears {p} of {f}", p=borne, f=pull), (
+            "Take a larger thread, or more of them." if weak[0] else "Take a larger thread, thicker sheet, or a plate behind it with a plain nut.")
     if turned < torque:
-        return "fail", say("Spins or strips at {t}", t=turned), "Less than it will be tightened with. Take a larger thread, a body that cannot turn, or less torque."
+        return "fail", say("Screw gives way at {t}" if weak[1] else "Spins or strips at {t}", t=turned), (
+            "Less than it will be tightened with. Take a larger thread, or less torque." if weak[1] else
+            "Less than it will be tightened with. Take a larger thread, a body that cannot turn, or less torque.")
     if pull_share < ENOUGH["pull"]:
         return "attention", say("Bears {s} times the pull only", s=pull_share), "An estimate wants twice. Try it on a scrap, or use two."
     if turn_share < ENOUGH["torque"]:

@@ -99,13 +99,17 @@ def torque_preload(
 
     def knm(value):
         return number("", "", KN, value)
+    safe = number("", "", NM, _safe(float(R), float(area), d_s, lever_g_high, slippery))
     if used_high > 1:
         verdict = ("fail", say("May yield: {u} of yield when slippery", u=used_high), say(
             "Do not use that torque. At most {t} keeps even a slippery one at 90 %; a stronger class, or the maker's own torque and state of the thread, may allow more.",
-            t=number("", "", NM, _safe(float(R), float(area), d_s, lever_g_high, slippery))))
+            t=safe))
     elif needed is not None and low < needed:
-        verdict = ("fail", say("Too slack: {f} when rough", f=low), say("{n} is needed. Clean and oil the thread so that it slips as told, then {t} makes it even at the rough end.",
-                                                                         n=needed, t=number("", "", NM, float(needed) * float(rough))))
+        enough = float(needed) * float(rough)
+        verdict = ("fail", say("Too slack: {f} when rough", f=low), say(
+            "{n} is needed. Clean and oil the thread so that it slips as told, then {t} makes it even at the rough end." if enough <= float(safe) else
+            "{n} is needed, and no torque gives it safely: a rough one takes {t}, and a slippery one bears no more than {safe}. It takes a larger or stronger bolt, or friction that is better known.",
+            n=needed, t=number("", "", NM, enough), safe=safe))
     elif used_high > TARGET:
         verdict = ("attention", say("Near yield: {u} when slippery", u=used_high), "It holds, with nothing to spare. Tighten it in steps with a wrench that was checked, and do not oil what the maker wants dry.")
     else:

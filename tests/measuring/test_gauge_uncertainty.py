@@ -43,6 +43,8 @@ def test_one_reading_doubts_more_than_the_mean_of_five():
     mean = gauge_uncertainty(readings=FIVE, **REPEATS_ONLY)
     assert one["standard"] / mean["standard"] == pytest.approx(5 ** 0.5, rel=1e-4)
     assert one["factor"] == pytest.approx(mean["factor"], rel=1e-3)
+    do = gauge_uncertainty(reported="one").verdict.do.plain()
+    assert "behind the one reading" in do and "54.99" not in do  # the mean is not what is written down
 
 
 VERDICTS = {

@@ -73,6 +73,9 @@ def test_kinds_of_fit(entries, headline):
     ({"shaft_read": "25.040"}, "fail", "Shaft too large by 0.005 mm", "Take 0.005 mm to 0.018 mm off its diameter."),
     ({"shaft_read": "25.020"}, "fail", "Shaft too small by 0.002 mm", "A hole of 24.985 mm to 25.019 mm would give H7/p6 with it"),
     ({"hole_read": "25.030", "shaft_read": "25.020"}, "fail", "Hole too large by 0.009 mm", "A shaft of"),
+    # both out: a shaft at its own limits would be loose in so large a hole (25.022 in 25.030), so the hole says what the shaft must be
+    ({"hole_read": "25.030", "shaft_read": "25.080"}, "fail", "Hole too large by 0.009 mm", "A shaft of 25.031 mm to 25.065 mm would give H7/p6 with it"),
+    ({"hole_read": "24.950", "shaft_read": "25.020"}, "fail", "Shaft too small by 0.002 mm", "A hole of 24.985 mm to 25.019 mm would give H7/p6 with it"),
     ({"hole_read": "25.020 ± 0.004"}, "unsure", "the hole is right", "Measure again"),
     ({"hole_read": "25.010 ± 0.004"}, "pass", "Hole in limits", ""),
 ])

@@ -45,6 +45,13 @@ def test_a_bore_is_cured_otherwise_than_a_journal(what, entries, words):
     assert words in round_and_taper(what=what, **entries).verdict.do.plain()
 
 
+@pytest.mark.parametrize("what, headline, words", [("journal", "Too small: 51.980 mm", "next undersize"), ("bore", "Too large: 52.010 mm", "next oversize")])
+def test_of_two_faults_the_one_that_no_cut_takes_away_comes_first(what, headline, words):
+    """An oval one that passes both limits; common practice, no source: a bore that was told to be honed to size here would be honed for nothing."""
+    found = round_and_taper(what=what, diameters="51.980; 52.010 | 51.990; 52.000").verdict
+    assert (found.state, found.headline.plain()) == ("fail", headline) and words in found.do.plain()
+
+
 def test_doubts_leave_open_what_they_must():
     """One reading 3 µm above the lower limit, good to ± 5 µm: Φ(3/2.5) = 88 % that it is not under it."""
     found = round_and_taper(**{"diameters.3.2": "51.988 ± 0.005", "round_limit": "", "taper_limit": ""})

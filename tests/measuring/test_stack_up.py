@@ -74,6 +74,14 @@ def test_measured_sizes_with_doubts_instead_of_tolerances():
     assert norm.cdf(0.008 / 0.00707107) == pytest.approx(0.871, abs=5e-4)
 
 
+def test_a_minus_with_its_sign_is_asked_after():
+    """Plus 0.05 and minus −0.05 leave no tolerance at all, where ± 0.05 was meant. Both limits over the size are told likewise: +0.05 +0.02."""
+    def warned(chain):
+        return [r.text.plain() for r in stack_up(chain=chain).remarks if r.level == "warning"]
+    assert not warned("10; 0.05; 0.05; 1 | 9; 0.05; 0; -1")
+    assert warned("10; 0.05; -0.05; 1 | 9; 0.05; 0.05; -1 | 1; 0.05; -0.02; 1")[0].startswith("Of size 1 and 3 the minus is below zero")
+
+
 def test_root_sum_of_squares_is_named_for_what_it_holds():
     """Monte Carlo with numpy: of five even sizes ± the root sum of squares holds less than 99.73 %."""
     rng = numpy.random.default_rng(4)

@@ -69,8 +69,20 @@ def test_what_to_do_about_a_bore_that_does_not_clean_up():
     assert "no cut of the faces narrows it" in big_end_resize(**rod(56.010, 56.026, 56.027, 0.05, 0.05, "plane")).verdict.do.plain()
     leaning = big_end_resize(**rod(56.000, 56.019, 55.982, 0.0, 0.0, "plane"))
     assert leaning["clean"] / MM == pytest.approx(56.0217, abs=1e-3) and "Cut" in leaning.verdict.do.plain()
+    # sides at 56.012, over the 56.010 wanted and under the limit: no cut is told to narrow them, nor is the rod given up
+    sides = big_end_resize(**rod(56.030, 56.0165, 56.0165, 0, 0, "plane")).verdict.do.plain()
+    assert "Cut 0.010 mm more off each face" in sides
+    for mm in ((56.030, 56.0165, 56.0165), (56.039, 56.0165, 56.0265), (56.030, 56.020, 56.020)):
+        more = float(big_end_resize(**rod(*mm, 0, 0, "plane")).verdict.do.plain().split("Cut ")[1].split(" mm")[0])
+        assert more < 0.15 and by_rays(*mm, more, more, "plane") <= 56.019 + 2e-6, mm
     beside = big_end_resize(**rod(56.010, 56.050, 55.970, 0.0, 0.0, "plane"), low="55.990 mm", wanted="56.010 mm").verdict
     assert beside.state == "fail" and ("Cut" in beside.do.plain() or "wider place beside" in beside.do.plain())
+
+
+def test_a_rod_that_was_too_short_before_is_not_told_to_be_cut_otherwise():
+    before, cut = (big_end_resize(bores=GOOD, cuts=cuts).verdict.do.plain() for cuts in ("0; 0; 136.94", "0.06; 0; 137"))
+    assert "too short before any cut" in before and "mm went" not in before
+    assert cut.startswith("0.060 mm went. Cut less off the rod")
 
 
 def test_set_is_judged_rod_by_rod():

@@ -39,6 +39,14 @@ def test_verdict(name):
     assert (verdict.state, verdict.headline.plain()) == (state, words)
 
 
+def test_no_rod_is_scrapped_for_the_gauge_s_fault():
+    """By reversal: with the rod not turned, its reading still holds the gauge's own error."""
+    bent, twisted = read(-0.06, 0.0, 100), read(0.01, 0.09, 100)
+    for entries, turned in ((bent, dict(bend_turned="0.06 mm")), (twisted, dict(twist_turned="-0.09 mm"))):
+        assert rod_align(**entries).verdict.do.plain().startswith("Turn the rod end for end and read again")
+        assert rod_align(**entries, **turned).verdict.do.plain().startswith("Scrap it")
+
+
 def test_gauge_out_of_true_is_told():
     def warned(**entries):
         return [r.text.plain() for r in rod_align(**entries).remarks if r.level == "warning"]

@@ -59,6 +59,8 @@ def test_equal_rods_lose_nothing(big, small, n):
 
 VERDICTS = {
     "alike": ("pass", "Alike: big 0.6 g, small 0.5 g apart", {}),
+    "right on the limit": ("pass", "Alike: big 1.0 g, small 0.0 g apart", dict(weights="400; 160 | 401; 160")),  # 0.401 − 0.400 is a last bit over 0.001
+    "a tenth over": ("attention", "Apart by 1.1 g: take off as listed", dict(weights="400; 160 | 401.1; 160")),
     "big ends apart": ("attention", "Apart by 3.0 g: take off as listed", dict(weights="403; 160 | 400; 160 | 401; 160.5 | 400; 160")),
     "small ends apart": ("attention", "Apart by 2.0 g: take off as listed", dict(weights="400; 162 | 400; 160")),
     "another forging": ("fail", "Pads run out: 10.1 g stay apart", dict(weights="420; 160 | 400; 160", most_big="8 g")),

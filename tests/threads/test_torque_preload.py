@@ -58,6 +58,15 @@ def test_torque_that_is_advised_is_safe_and_enough():
     assert torque_preload(torque=f"{torque + 0.05} N·m", needed="17 kN").verdict.state == "pass"
 
 
+def test_no_torque_is_advised_that_would_yield_a_slippery_bolt():
+    """M10, 8.8, friction 0.12 ± 25 % by ISO 16047, by hand: a rough bolt takes 1.995 mm × 25 kN = 49.9 N·m; a slippery one stands at 90 % of yield at 39.7 N·m."""
+    do = torque_preload(needed="25 kN").verdict.do.plain()
+    assert "no torque gives it safely: a rough one takes 49.9 N·m, and a slippery one bears no more than 39.7 N·m" in do and "then" not in do
+    for needed in (17.0, 18.5, 19.5, 19.85, 19.95, 21.0, 40.0):
+        do = torque_preload(needed=f"{needed} kN").verdict.do.plain()
+        assert ("no torque" in do) == (needed * 1.9950 > 39.65), needed
+
+
 @pytest.mark.parametrize("entries, field, words", [
     (dict(bearing="9 mm"), "bearing", "is 9.00 mm, not larger than the thread of 10.000 mm; give"),
     (dict(nut_factor="0.5"), "nut_factor", "above 0.35"), (dict(nut_factor="0.02"), "nut_factor", "below 0.08"), (dict(torque="0"), "torque", "below 0.1"),
