@@ -4,6 +4,7 @@ from typing import NamedTuple
 
 from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, column, given, grid, number
+from calc.conformance import past
 from calc.drawing import Area, Drawing, Label, Line, arc
 from calc.formulas import split_bore
 from calc.quantity import LENGTH
@@ -111,17 +112,17 @@ def big_end_resize(
     off = max((rod.centre for rod in rods), key=lambda c: abs(float(c)))
     uncut = [rod for rod in rods if not any(map(float, rod.cuts))]
     short = min(rods, key=lambda rod: float(rod.length))
-    if len(uncut) == len(rods) and all(low <= d <= high for rod in rods for d in rod.readings) and spread <= most_spread and short.length >= least_length:
+    if len(uncut) == len(rods) and all(low <= d <= high for rod in rods for d in rod.readings) and not past(spread, most_spread) and not past(least_length, short.length):
         verdict = ("pass", say("In limits as they are: {e} out of round", e=out_of_round), "Leave these bores alone. Write them down by number, with the torque at which they were read.")
-    elif clean > high:
+    elif past(clean, high):
         verdict = ("fail", say("Rod {n} does not clean up: {d}", n=worst.name, d=clean), _remedy(worst, wanted, high))
-    elif short.length < least_length:
+    elif past(least_length, short.length):
         verdict = ("fail", say("Rod {n} too short: {L}", n=short.name, L=short.length), say(
             "{q} went. Cut less off the rod and more off its cap: the cap's cut costs no length, where the bore is centred on the parting line."
-            if short.length + short.lost >= least_length else "It was too short before any cut, and length does not come back. Do not cut it: look for another rod.", q=short.lost))
-    elif spread > most_spread:
+            if not past(least_length, short.length + short.lost) else "It was too short before any cut, and length does not come back. Do not cut it: look for another rod.", q=short.lost))
+    elif past(spread, most_spread):
         verdict = ("attention", say("Centres {s} apart, {a} allowed", s=spread, a=most_spread), "Cut the longest rods to the shortest, within the limits, or look among spare rods for one that is alike.")
-    elif clean > wanted:
+    elif past(clean, wanted):
         verdict = ("attention", say("Cleans up only at {d}", d=clean), say("Rod {n} needs that. Hone it to between {d} and {high}, or cut its faces a little more if the tight place lies along the rod.", n=worst.name, d=clean, high=high))
     else:
         verdict = ("pass", say("Cleans up at {d}, centres {s} apart", d=clean, s=spread), say("Bolts at full torque, then hone to {w}. Measure in three directions, {low} to {high}.", w=wanted, low=low, high=high))
@@ -167,7 +168,7 @@ def _rod(name, readings, cut, wanted, centred, nominal_length) -> Rod:
 
 def _remedy(rod, wanted, high):
     a, b = map(float, rod.cuts)
-    if 2 * float(rod.stocks[2]) < float(wanted - high):
+    if past(wanted - 2 * rod.stocks[2], high):
         return say("It is too wide at the parting line, where no cut of the faces narrows it. Scrap it, unless the maker has shells of a larger outside.")
     # to the size wanted, or where the sides are wider, to theirs: no cut that a rod bears narrows those; else to the upper limit
     aims = max(float(wanted), float(wanted - 2 * rod.stocks[2])), float(high)
@@ -189,7 +190,7 @@ def _where(angle):
 
 def _table(rods, wanted, high, least_length) -> Table:
     rows = tuple((rod.name, rod.clean, number("", "", SIZE, float(wanted - rod.clean) / 2), _where(rod.where), number("", "", SIZE, float(rod.stocks[0] + rod.stocks[1])), rod.lost, rod.length) for rod in rods)
-    states = tuple("fail" if rod.clean > high or rod.length < least_length else "attention" if rod.clean > wanted else "pass" for rod in rods)
+    states = tuple("fail" if past(rod.clean, high) or past(least_length, rod.length) else "attention" if past(rod.clean, wanted) else "pass" for rod in rods)
     return Table("Rod by rod", ("Rod", "Cleans up at", "Least stock, one side", "There", "Stock along the rod", "Centre distance lost", "Centre distance, then"), rows, states)
 
 

@@ -3,6 +3,7 @@ import math
 
 from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.conformance import past
 from calc.drawing import Area, Dimension, Drawing, Line, arc
 from calc.formulas import press_fit as fit
 from calc.growth import growth, reference_temperature
@@ -137,15 +138,15 @@ def small_end_bush(
         verdict = ("fail", say("Comes loose: {d} left " + when, d=left), say("Do not fit this bush. {other}", other=other))
     elif share > 1:
         verdict = ("fail", say(part + " yields: {s} of its strength", s=share), say("Do not fit this bush. {other}", other=other))
-    elif wall < least_wall:
+    elif past(least_wall, wall):
         verdict = ("fail", say("Bush too thin: {t} of wall", t=wall), "The rod's eye was bored too small for this pin, or the pin is too large. Bore the eye for a thicker bush if its own wall allows.")
     elif tight[0] <= 0:
         verdict = ("fail", say("Pin seizes: {c} left " + tight[1], c=tight[0]), "Hone larger. If the bore was not meant to be so small, look at the pin: is it the right one, and round?")
-    elif done and clearance > most_clearance:
+    elif done and past(clearance, most_clearance):
         verdict = ("fail", say("Pin too loose: {c}, {m} allowed", c=clearance, m=most_clearance), "Try the largest pin of the set. If that is loose too, press a new bush in and hone again.")
-    elif left < least_grip:
+    elif past(least_grip, left):
         verdict = ("attention", say("Little grip: {d} left " + when, d=left), say("Measure both again. {other}", other=other))
-    elif tight[0] < least_clearance:
+    elif past(least_clearance, tight[0]):
         verdict = ("attention", say("Pin tight " + tight[1] + ": {c} left", c=tight[0]), say("{least} are wanted. Hone larger by what is missing.", least=least_clearance))
     elif share > NEAR_YIELD:
         verdict = ("attention", say("Holds, but near yield: {s} used", s=share), say("Measure both again. {other}", other=other))

@@ -79,6 +79,16 @@ def test_what_to_do_about_a_bore_that_does_not_clean_up():
     assert beside.state == "fail" and ("Cut" in beside.do.plain() or "wider place beside" in beside.do.plain())
 
 
+@pytest.mark.parametrize("i", range(40))
+def test_a_set_right_on_its_limits_is_allowed(i):
+    """The limit itself belongs to what is allowed (ISO 14253-1): centres 0.05 mm apart, a rod of the least length, a bore that cleans up at the upper limit."""
+    apart = big_end_resize(bores=f"{GOOD} | {GOOD}", cuts=f"0.02; 0.02; {137.05 + i / 100:.2f} | 0.02; 0.02; {137 + i / 100:.2f}", wanted="56.015 mm").verdict
+    short = big_end_resize(bores=GOOD, cuts=f"{i / 1000}; 0.02; {136.95 + i / 1000:.3f}", wanted="56.015 mm").verdict
+    D = f"{56.010 + i / 1000:.3f}"
+    wide = big_end_resize(bores=f"{D}; {D}; {D}", cuts="0.001; 0; 137", high=f"{D} mm", wanted=f"{D} mm").verdict
+    assert apart.state == short.state == wide.state == "pass", (apart.headline.plain(), short.headline.plain(), wide.headline.plain())
+
+
 def test_a_rod_that_was_too_short_before_is_not_told_to_be_cut_otherwise():
     before, cut = (big_end_resize(bores=GOOD, cuts=cuts).verdict.do.plain() for cuts in ("0; 0; 136.94", "0.06; 0; 137"))
     assert "too short before any cut" in before and "mm went" not in before

@@ -60,6 +60,18 @@ def test_verdict(name):
     assert (verdict.state, verdict.headline.plain()) == (state, words)
 
 
+@pytest.mark.parametrize("pin", [round(21.98 + i / 1000, 3) for i in range(40)])
+def test_a_size_right_on_its_limit_is_allowed(pin):
+    """The limit itself belongs to what is allowed (ISO 14253-1); 22.003 − 21.983 is a last bit over 0.020 in floats."""
+    loose, tight = (small_end_bush(pin=f"{pin} mm", honed=f"{pin + clearance:.3f} mm", rod_temperature="20 °C", pin_temperature="20 °C").verdict for clearance in (0.020, 0.006))
+    assert loose.state == tight.state == "pass", (loose.headline.plain(), tight.headline.plain())
+    over, under = (small_end_bush(pin=f"{pin} mm", honed=f"{pin + clearance:.4f} mm", rod_temperature="20 °C", pin_temperature="20 °C").verdict for clearance in (0.0201, 0.0059))
+    assert (over.state, under.state) == ("fail", "attention")
+    bore = pin + 2.02
+    walled = small_end_bush(pin=f"{pin} mm", honed=f"{pin + 0.02:.3f} mm", rod_bore=f"{bore:.3f} mm", bush_outside=f"{bore + 0.025:.3f} mm", supplied_bore="21.85 mm").verdict
+    assert walled.state == "pass", walled.headline.plain()  # 1 mm of wall, as is wanted
+
+
 def test_bush_that_is_advised_holds_and_is_borne():
     found = small_end_bush(bush_outside="26.090 mm")
     do = found.verdict.do.plain()
