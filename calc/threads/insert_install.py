@@ -3,6 +3,7 @@ from math import floor
 
 from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.conformance import past
 from calc.drawing import Area, Dimension, Drawing, Label, Line
 from calc.formulas.screw_threads import SHEAR_SHARE, hole_shear_area
 from calc.materials import MATERIALS, REFERENCE
@@ -155,22 +156,22 @@ def _verdict(way, setting, under, left, floor_least, edge, edge_least, edge_wish
         return number("", "", SMALL, abs(float(value)))
     if setting < 0:
         return "fail", say("Stands {x} above the face", x=size(setting)), "Set it a quarter to one pitch under the face, or the joint is clamped on the insert and pulls it out."
-    if left < 0:
+    if past(0.0, left):
         longest = floor((float(length) - (float(floor_least) * (way == "blind") - float(left)) / float(d)) * 4) / 4
         shorter = say("An insert of {q} diameters would do.", q=f"{longest:g}") if longest >= 1 else "No insert of one diameter or more goes in here."
         if way == "blind":
             return "fail", say("Breaks through by {x}", x=size(left)), say("Do not drill. {shorter}", shorter=shorter)
         return "fail", say("Stands out below by {x}", x=size(left)), say("Take a shorter one. {shorter}", shorter=shorter)
-    if edge < edge_least:
+    if past(edge_least, edge):
         return "fail", say("Too near the edge by {x}", x=size(edge_least - edge)), say(
             "The wall would bulge or crack. {least} is needed: move the hole, take an insert with a smaller outside, or have metal built up.", least=edge_least)
     if safety < 1:
         return "fail", say("Pulls out: bears {p} of {f}", p=pull, f=preload), "Take a longer insert, one with a larger outside, or less preload if the maker allows it."
     if safety < safety_least:
         return "attention", say("Bears {s} times the preload only", s=safety), say("{w} times is wanted. A longer insert, or a larger outside, gives more.", w=safety_least)
-    if way == "blind" and left < floor_least:
+    if way == "blind" and past(floor_least, left):
         return "attention", say("Only {x} left under the hole", x=left), "Drill to a stop, and look for an oil way behind it. A bottoming tap with a shorter lead leaves more."
-    if edge < edge_wished:
+    if past(edge_wished, edge):
         return "attention", say("Near the edge: {e}", e=edge), say("It will do, but {w} is better in light metal. Use a sharp tap, and no driver that spreads the insert.", w=edge_wished)
     if not 0.25 <= under <= DEEPEST:
         return "attention", say("Insert's top {s} under the face", s=setting), "Common practice is a quarter to one pitch: higher, and it can rise into the joint; deeper, and metal above it carries nothing."

@@ -1,6 +1,7 @@
 """A thread in thin sheet: rivet nut, clinch nut, tapped collar or sheet-metal screw; its hole, and what sheet and thread bear."""
 from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.conformance import past
 from calc.drawing import Area, Dimension, Drawing, Label, Line
 from calc.formulas.screw_threads import hole_shear_area
 from calc.quantity import AREA, FORCE, LENGTH, RATIO, STRESS, TORQUE
@@ -170,7 +171,7 @@ def _screw(way, thread, thickness, ultimate, shear, height, alloy):
     hole = Out.hole(core + (outside - core) * bite, sources.PRACTICE)
     pull = Out.pull(0.85 * thickness * outside * ultimate, sources.AISI_S100)
     fault = None
-    if thickness > 1.5 * pitch:
+    if past(thickness, 1.5 * pitch):
         fault = ("fail", say("Sheet too thick: the screw seizes"), "Its thread is cold-formed, and in so thick a sheet it breaks off. Tap the sheet for a machine screw.")
     return Made(hole, Out.across(outside, sources.ISO_1478), core, Out.turns(thickness / pitch), pull, Out.turn(NUT_FACTOR * outside * pull, sources.PRACTICE), fault)
 
@@ -182,7 +183,7 @@ def _verdict(way, thickness, grip_least, grip_most, edge, edge_least, borne, pul
         return "fail", say("Sheet too thin by {x} for the grip", x=size(grip_least - thickness)), "The upset closes on nothing and the nut stays loose. Take one with a shorter grip."
     if way == RIVET and thickness > grip_most:
         return "fail", say("Sheet too thick by {x} for the grip", x=size(thickness - grip_most)), "The nut cannot fold behind it. Take one with a longer grip."
-    if edge < edge_least:
+    if past(edge_least, edge):
         return "fail", say("Too near the edge by {x}", x=size(edge_least - edge)), say("The sheet bulges or tears out. Keep {e} from centre to edge, or take a smaller thread.", e=edge_least)
     weak = screw is not None and borne >= screw[0], screw is not None and turned >= screw[1]
     if borne < pull:

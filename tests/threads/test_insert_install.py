@@ -102,3 +102,14 @@ def test_nothing_passes_that_breaks_through_or_stands_proud_or_is_near_the_edge(
     found = insert_install(edge=f"{edge!r} mm", metal=f"{metal!r} mm", under=repr(under), way=way)
     if found["left"] < 0 or under < 0 or edge < 15:
         assert found.verdict.state == "fail"
+
+
+@pytest.mark.parametrize("thread", [name for name in THREADS if name[0] == "M" and THREADS[name].d > 0.0049])
+def test_a_size_right_on_its_limit_is_allowed(thread):
+    """The least that the result itself names is enough: 1.5 diameters to the edge; metal as thick as an insert of two diameters and half a pitch over it."""
+    d, P = THREADS[thread].d * 1e3, THREADS[thread].P * 1e3
+    near = insert_install(thread=thread, preload="0.1 kN", edge=f"{1.5 * d:.3f} mm", metal="120 mm").verdict
+    level = insert_install(thread=thread, preload="0.1 kN", edge="100 mm", way="through", metal=f"{2 * d + P / 2:.3f} mm").verdict
+    assert near.state == "attention" and level.state == "pass", (near.headline.plain(), level.headline.plain())
+    nearer = insert_install(thread=thread, preload="0.1 kN", edge=f"{1.5 * d - 0.01:.3f} mm", metal="120 mm").verdict
+    assert nearer.headline.plain() == "Too near the edge by 0.01 mm"

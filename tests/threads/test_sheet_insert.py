@@ -103,3 +103,12 @@ def test_remarks_speak_of_the_way():
     assert "spins in its hole" in words() and "spins in its hole" not in words(**COLLAR)
     assert "hardened one" in words(**CLINCH, alloy="stainless") and "hardened one" not in words(**CLINCH)
     assert "rots when wet" in words(alloy="aluminium") and "pushes it back out" in words(**CLINCH)
+
+
+@pytest.mark.parametrize("entries", [dict(thread="M4x0.7", edge="9 mm"), dict(thread="M6x1", edge="13.5 mm", thickness="1.5 mm"), CLINCH | dict(thread="M4x0.7", edge="7.02 mm"), SCREW | dict(thread="ST5.5", edge="8.19 mm", thickness="1.5 mm")])
+def test_the_distance_to_the_edge_that_the_result_names_is_enough(entries):
+    """1.5 and 1.3 holes, 1.5 screws (AISI S100 for the screw): right on it is not too near."""
+    entries = entries | dict(pull="10 N", torque="0.1 N·m")
+    found = sheet_insert(**entries)
+    assert found["edge_least"] * 1e3 == pytest.approx(float(entries["edge"].split()[0])) and found.verdict.state == "pass", found.verdict.headline.plain()
+    assert "Too near the edge" in sheet_insert(**entries | dict(edge=f"{found['edge_least'] * 1e3 - 0.02:.3f} mm")).verdict.headline.plain()
