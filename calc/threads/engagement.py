@@ -15,7 +15,7 @@ PARENTS = ("al-si-t6", "al-si-cu-t6", "mg-az91", "grey-iron", "ductile-iron", "f
 BOLTS = {"4.6": "4.6", "8.8": "8.8", "10.9": "10.9", "12.9": "12.9", "g2": "SAE grade 2", "g5": "SAE grade 5", "g8": "SAE grade 8"}
 STRENGTHS = {"4.6": (400e6, 0.6), "8.8": (800e6, 0.8), "10.9": (1040e6, 0.9), "12.9": (1220e6, 0.9),  # ISO 898-1: R_m least, yield as a share
              "g2": (510e6, 0.77), "g5": (827e6, 0.77), "g8": (1034e6, 0.87)}  # SAE J429: 74, 120 and 150 ksi
-THICK_8_8 = 830e6, 660 / 830  # the same of class 8.8 over 16 mm
+LARGER = {"8.8": (0.016, 830e6, 660 / 830), "g2": (0.01905, 414e6, 0.6)}  # the same over a diameter, m: ISO 898-1 over 16 mm; SAE J429 over 3/4 in, 60 ksi
 LEAST_TURNS = 1.5  # fewer full turns are no thread: the formulas want whole ones
 
 
@@ -61,7 +61,9 @@ def engagement(
     d, P = nominal(thread), pitch(thread)
     major, pitch_least = known("d_min", "Bolt's outside, least", bolt.major.low, source), known("d_2,min", "Bolt's pitch diameter, least", bolt.pitch.low, source)
     minor, pitch_most = known("D_1,max", "Hole's bore, most", hole.minor.high, source), known("D_2,max", "Hole's pitch diameter, most", hole.pitch.high, source)
-    rm, yields = THICK_8_8 if bolt_class == "8.8" and thread.d > 0.016 + 1e-9 else STRENGTHS[bolt_class]
+    rm, yields = STRENGTHS[bolt_class]
+    if bolt_class in LARGER and thread.d > LARGER[bolt_class][0] + 1e-9:
+        _, rm, yields = LARGER[bolt_class]
     weak = number("R_n", f"Tensile strength of {material.name}", STRENGTH, material.ultimate, sources.MATERIALS) if parent_strength is None else parent_strength
     strong = number("R_m", f"Tensile strength of a bolt {BOLTS[bolt_class]}", STRENGTH, rm, sources.BOLT_CLASSES) if bolt_strength is None else bolt_strength
     hole_area = Out.hole_area(screw.hole_shear_area(P, length, major, pitch_most), sources.H28)

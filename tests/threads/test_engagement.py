@@ -29,6 +29,12 @@ def test_a_bolt_8_8_over_16_mm_is_stronger(size, area, least):
     assert found["stress_area"] * 1e6 == pytest.approx(area, rel=5e-3) and found["bolt_breaks"] / 1e3 == pytest.approx(least, rel=5e-3)
 
 
+@pytest.mark.parametrize("size, pounds", [("3/4-10", 24700), ("7/8-9", 27700), ("1-8", 36400)])
+def test_a_bolt_of_grade_2_over_three_quarters_of_an_inch_is_weaker(size, pounds):
+    """SAE J429, table of tensile loads, grade 2, coarse threads, lbf: 74 ksi up to 3/4 in, 60 ksi above; from memory."""
+    assert run(size=size, length="1.5 in", bolt_class="g2")["bolt_breaks"] / 4.4482216 == pytest.approx(pounds, rel=5e-3)
+
+
 @pytest.mark.parametrize("entries, state, headline, do", [
     ({}, "pass", "Bolt breaks first, at 29.3 kN", "12.9 mm of full threads would be enough"), ({"length": "11.5"}, "attention", "Bolt yields first; then the hole's thread strips", "Engage 12.9 mm or more"),
     ({"length": "8"}, "fail", "Hole's thread strips first, at 18.2 kN", "Engage 12.9 mm or more, or fit a wire thread insert. Do not tighten"),
