@@ -33,7 +33,7 @@ ISO_286 = Source("iso-286", "ISO 286-1:2010 and ISO 286-2:2010: standard toleran
 SP_811 = Source("nist-sp-811", "NIST SP 811, appendix B: definitions of the units, from which every factor is exact.", "standard", name="NIST SP 811")
 TWO_POINT = Source("two-point", "Differences of two-point diameters (local sizes of ISO 14405-1); a form of odd lobes is not seen by them.", "standard", name="two-point sizes")
 ISO_965 = Source("iso-965-1", "ISO 68-1, ISO 261 and ISO 724: basic sizes of metric threads; ISO 965-1: their tolerances and deviations, normal engagement.", "standard", name="ISO 965-1")
-ASME_B1_1 = Source("asme-b1-1", "ASME B1.1: unified threads, tolerances worked by its formulas for an engagement of one diameter and rounded as its tables are.", "standard", name="ASME B1.1")
+ASME_B1_1 = Source("asme-b1-1", "ASME B1.1: unified threads, tolerances worked by its formulas for an engagement of one diameter and rounded as ASME B1.30 and its tables have it.", "standard", name="ASME B1.1")
 THREAD_SHARE = Source("thread-share", "Share of thread as in American handbooks: 100 % where the hole is smaller than the thread by 1.5·H = 1.299·P; forming taps by Machinery's Handbook, 0.68·P.", "handbook", name="Machinery's Handbook")
 DRILLS = Source("drills", "ANSI/ASME B94.11M: drills by number, letter and 64ths of an inch; metric ones in steps of 0.1 mm.", "standard", name="drill sizes")
 H28 = Source("fed-std-h28", "FED-STD-H28/2B, formulas 2a and 4a: shear areas of a hole's and a bolt's thread at their least material; shear strength taken as half of the tensile.", "standard", name="FED-STD-H28")

@@ -3,6 +3,7 @@ import math
 
 from calc import sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, number
+from calc.conformance import past
 from calc.drawing import Dimension, Drawing, Label, Line, arc
 from calc.formulas import trigonometry as trig
 from calc.quantity import ANGLE, COUNT, LENGTH
@@ -41,7 +42,7 @@ def bolt_circle(
     places = _places(float(pitch_circle), round(float(holes)), float(first), float(centre_x), float(centre_y), 1 if sense == "against" else -1)
     if web <= 0:
         verdict = ("fail", say("Holes run into each other: {w}", w=web), say("Take a hole of less than {c}, fewer holes, or a larger pitch circle.", c=chord))
-    elif web < hole / 2:
+    elif past(hole / 2, web):
         verdict = ("attention", say("Only {w} left between holes", w=web), "Less than half a hole's diameter: ask whether the part bears it before you drill. Common practice, no source.")
     else:
         verdict = ("pass", say("Next hole {c} away", c=chord), "Spot all holes first, measure over pins in two neighbours and across, and only then drill.")

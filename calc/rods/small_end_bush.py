@@ -73,7 +73,7 @@ def small_end_bush(
     Bronze grows more than the rod, so that the bush grips harder when it runs, and what it cannot grow outwards closes its bore.
     Elastic: past yield the real pressure, and the closing, are less than shown. A rolled bush with a joint is taken as a whole one.
     """
-    if wanted_clearance > most_clearance:
+    if honed is None and wanted_clearance > most_clearance:
         raise impossible("wanted_clearance", "is {w}, more than a fresh bush may have, {m}; give less", w=wanted_clearance, m=most_clearance)
     bush, rod, steel = MATERIALS[bush_material], MATERIALS[ROD], MATERIALS[PIN]
     final = Out.hone(pin + wanted_clearance)

@@ -48,6 +48,7 @@ def test_angles_stand_between_0_and_a_turn():
 @pytest.mark.parametrize("entries, state, words", [
     ({"holes": "12", "pitch_circle": "30", "hole": "8"}, "fail", "Holes run into each other"),
     ({"holes": "12", "pitch_circle": "30", "hole": "7"}, "attention", "Only 0.76 mm left"),
+    ({"holes": "6", "pitch_circle": "120", "hole": "40"}, "pass", "Next hole 60.000 mm away"), ({"holes": "6", "pitch_circle": "120", "hole": "40.1"}, "attention", "Only 19.90 mm left"),  # half a hole is enough
     ({"holes": "12", "pitch_circle": "30", "hole": "5"}, "pass", "Next hole 7.765 mm away"),
     ({"hole": "59 ± 2 mm"}, "unsure", "the metal between the holes is right"),
 ])
