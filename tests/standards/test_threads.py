@@ -72,8 +72,8 @@ def test_unified_tolerances_stand_in_the_ratios_of_b1_1():
         assert external(thread, "2A").pitch.deviation == pytest.approx(0.3 * unit, abs=1e-4 * INCH) and external(thread, "3A").pitch.deviation == 0
 
 
-# ASME B1.1-2003, table 2 (0.06 to 0.95 in), and Machinery's Handbook, 27th edition, table 3 of the unified threads, read in transcriptions:
-# nominal diameter, threads an inch, most minor diameter of a 3B hole, in
+# Nominal diameter, threads an inch, most minor diameter of a 3B hole, in. Printed tables, read in transcriptions: ASME B1.1-2003, table 2 (5/8 in); Machinery's
+# Handbook, 27th edition, table 3 of the unified threads (over 2 in); eFunda, Unified Screw Threads, Standard Series, whose edition is not told (the others)
 PRINTED_3B = (
     (0.060, 80, 0.0514), (0.073, 64, 0.0623), (0.073, 72, 0.0635), (0.086, 56, 0.0737), (0.086, 64, 0.0753), (0.625, 12, 0.5463), (0.625, 16, 0.5662), (0.625, 20, 0.5787),
     (0.625, 24, 0.5869), (0.625, 28, 0.5926), (0.625, 32, 0.5969), (0.9375, 12, 0.8575), (0.9375, 16, 0.8783), (0.9375, 20, 0.8912), (2.375, 20, 2.3287), (2.4375, 16, 2.3783),
@@ -82,8 +82,8 @@ OLDER_3B = {"6-32": 0.1140, "8-32": 0.1389, "3/4-16": 0.6908, "7/8-14": 0.8068} 
 
 
 def test_the_minor_diameter_of_3b_is_that_of_printed_tables_and_rounded_as_b1_30_says():
-    """Tables up to B1.1-2003 add a basic size and a tolerance that are both rounded to 0.0001 in. ASME B1.30-2002, 3.1.3, works the sum out before it
-    rounds, and goes before the tables of its time: of the threads held here only four come out otherwise, each by a last place."""
+    """Tables up to B1.1-2003 add a basic size and a tolerance that are both rounded to 0.0001 in. ASME B1.30-2002, 3.1 (read in an excerpt), works the sum out
+    before it rounds, and goes before the tables of its time: of the threads held here only four come out otherwise, each by a last place."""
     def older(D, n):
         return (Decimal(f"{D - 1.25 * math.sqrt(3) / 2 / n:.12f}").quantize(Decimal("0.0001"), ROUND_HALF_UP)
                 + Decimal(f"{threads._minor_tolerance('3B', D, 1 / n):.12f}").quantize(Decimal("0.0001"), ROUND_HALF_UP))
