@@ -9,14 +9,14 @@ import math
 from calc.quantity import RATIO
 from calc.working import Number, form, given, pure_function
 
-DUST = 1e-12  # m, kg: what floats may leave of two equal lengths or masses
+DUST = 1e-12  # m, and of larger numbers so much of them: what floats may leave of two equal ones
 COVERAGE = 2  # k: expanded uncertainty U = k·u, about 95 % (GUM); so is every doubt behind a ±
 PROOF = 0.95  # ISO 14253-1:2017: conformity is proven at a probability of 95 % unless agreed otherwise (from memory)
 
 
 def past(size, limit) -> bool:
-    """Is a length, or a mass, worked out from others more than its limit?"""
-    return float(size) - float(limit) > DUST
+    """Is a number worked out from others more than its limit? Of a lower limit: is the limit past the number?"""
+    return float(size) - float(limit) > DUST * max(1.0, abs(float(limit)))
 
 
 def standard(margin: float | None, u: float) -> float:
@@ -24,7 +24,7 @@ def standard(margin: float | None, u: float) -> float:
     allows."""
     if margin is None:
         return math.inf
-    return margin / u if u else math.copysign(math.inf, margin) if margin else math.inf
+    return margin / u if u else -math.inf if margin < -DUST else math.inf
 
 
 # Standard normal distribution function, accurate in both tails; of a plain or traced number.

@@ -6,6 +6,7 @@ from fractions import Fraction
 from functools import cached_property
 
 from calc import engine
+from calc.advice import Told, rounded
 from calc.conformance import COVERAGE
 from calc.formulas.warm_reading import GAUGE_ALPHA, at_reference
 from calc.materials import MATERIALS, REFERENCE, OutsideTable
@@ -156,11 +157,11 @@ class Quantity:
             unit, places = self.form.unit(system), self.form.places(system)
             ends, exact = [], Fraction(repr(to_unit(value, unit)))
             for name, limit, inwards in (("low", low, math.ceil), ("high", high, math.floor)):
-                ends.append(Fraction(inwards(Fraction(repr(to_unit(limit, unit))) * 10 ** places), 10 ** places))
+                ends.append(rounded(limit, self.form, system, inwards))
                 texts[name][system] = stated(from_unit(float(ends[-1]), unit), unit, places)
             enough = next((more for more in range(places, places + 18) if not ends[0] <= round(exact, more) <= ends[1]), places)  # to tell it from the limit
             texts["got"][system] = stated(value, unit, enough)
-        return {name: _Told(value, texts[name]) for name in texts}
+        return {name: Told(value, texts[name]) for name in texts}
 
     def refusal(self, code: str, text, part: str = "") -> InputError:
         return InputError(f"{self.name}.{part}" if part else self.name, code, say(f"{self.label}: " + text.template.rstrip(".") + ".", **text.values))
@@ -171,18 +172,6 @@ class Quantity:
             again = "measure again" if self.measured else "look at it again"
             yield Remark("warning", say("{label} {got} is outside the usual {low} to {high}: {again} before you trust what follows.", again=again,
                                         label=self.label, **self._beside(value, *self.usual_range)), self.name)
-
-
-class _Told(Number):
-    """A number that is written in its own words in each unit system."""
-    __slots__ = ("texts",)
-
-    def __init__(self, value, texts):
-        super().__init__(value)
-        self.texts = texts
-
-    def text(self, system="metric"):
-        return self.texts[system]
 
 
 @dataclass(frozen=True)

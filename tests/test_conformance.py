@@ -40,6 +40,14 @@ def test_without_doubt_a_limit_belongs_to_what_it_allows():
     assert standard(None, 0.1) == INF == standard(0.0, 0.0) == standard(-0.0, 0.0) and standard(-1e-9, 0.0) == -INF
 
 
+def test_what_floats_leave_of_two_equal_numbers_is_past_no_limit():
+    """Decimals say 0.12, 0.3 and 430.2 exactly; floats a last bit more. In metres, newtons and pure numbers."""
+    for size, limit in ((8.08e-3 - 7.96e-3, 0.12e-3), (0.1 + 0.2, 0.3), (330.1 + 100.1, 430.2)):
+        assert size > limit and not past(size, limit) and not past(limit, size)
+    assert past(0.121e-3, 0.12e-3) and past(430.2 + 1e-6, 430.2) and not past(0.119e-3, 0.12e-3)
+    assert standard(-1e-19, 0.0) == INF
+
+
 def test_without_doubt_a_certainty_is_proven():
     """Probabilities of 1 and 0 exactly, and a whole certainty asked for."""
     assert decide(INF, INF, proof=1.0) == "in" and decide(-INF, INF, proof=1.0) == decide(INF, -INF, proof=1.0) == "out"

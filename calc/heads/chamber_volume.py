@@ -2,7 +2,9 @@
 import math
 
 from calc import cautions, sources
+from calc.advice import at_least, at_most
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, column, given, grid, measured, number
+from calc.conformance import past
 from calc.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, box
 from calc.quantity import AREA, EXPANSION, LENGTH, TEMPERATURE_DIFFERENCE, VOLUME
 from calc.result import Table, impossible, note, say, warning
@@ -84,22 +86,24 @@ def chamber_volume(
     cut_wanted = Out.cut_wanted(greatest((largest + taken - wanted) / area, 0.0), sources.STRAIGHT_CUT)
     cut_most = Out.cut_most(greatest((smallest + taken - low) / area, 0.0), sources.STRAIGHT_CUT)
 
-    deeper = (float(largest) - float(high)) / float(area)  # what brings the largest down to its limit
+    deeper = math.ceil((float(largest) - float(high)) / float(area) * 1e5 - 1e-6) / 1e5  # what brings the largest down to its limit, in hundredths of a millimetre
+    unlike_still = past(largest - max(smallest, target), most_spread)  # once the small ones are ground out: the largest stays as it is
     if cut > most_cut:
         verdict = ("fail", say("Cut too deep: {t}, {most} allowed", t=cut, most=most_cut), "Do not cut. Past that the step is too thin, and the cylinder's top comes too near to the chamber.")
-    elif largest > high and smallest < low:
+    elif past(largest, high) and past(low, smallest):
         verdict = ("fail", say("From {a} to {b}: out at both ends", a=smallest, b=largest), "Measure all again, with fresh grease and no bubble. If it stands, grind the small ones out first, then cut.")
-    elif largest > high:
+    elif past(largest, high):
         verdict = ("fail", say("Too large: {V}, chamber {n}", V=largest, n=large[0]), say(
-            "Measure it again, and see whether its valves lie deep. Cutting the step {t} deeper would bring it to {high}.", t=number("", "", SIZE, deeper), high=high)
+            "Measure it again, and see whether its valves lie deep. Cutting the step {t} deeper would bring it to {high} or less.", t=at_least(deeper, SIZE), high=high)
             if float(cut) + deeper <= float(most_cut) and float(smallest) - deeper * float(area) >= float(low) else
             "Measure it again, and see whether its valves lie deep or the plug is another. No cut that is allowed brings all of them into their limits.")
-    elif smallest < low and cut > 0 and tightest[2] >= low:
-        verdict = ("fail", say("Too small after the cut: {V}, chamber {n}", V=smallest, n=small[0]), say("Cut no deeper than {t}, or grind this chamber out by {v} first.", t=cut_most, v=number("", "", FINE, float(low - smallest))))
-    elif smallest < low:
+    elif past(low, smallest) and cut > 0 and not past(low, tightest[2]):
+        verdict = ("fail", say("Too small after the cut: {V}, chamber {n}", V=smallest, n=small[0]), say("Cut no deeper than {t}, or grind this chamber out by {v} first.", t=at_most(cut_most, SIZE), v=number("", "", FINE, float(low - smallest))))
+    elif past(low, smallest):
         verdict = ("fail", say("Too small: {V}, chamber {n}", V=smallest, n=small[0]), say("Measure it again. If it stands, grind it out by {v}: carbon and sharp edges first, nothing off the wall round plug and seats.", v=number("", "", FINE, float(low - smallest))))
-    elif spread > most_spread:
-        verdict = ("attention", say("Unlike: {s} apart", s=spread), say("Grind out the small ones as in the table, {v} at most, a little at a time, and measure again.", v=grind))
+    elif past(spread, most_spread):
+        verdict = ("attention", say("Unlike: {s} apart", s=spread), say("Ground out to {w} they would still be unlike, for the largest stays as it is. Choose to match the largest, or cut the step first.", w=wanted) if unlike_still else
+                   say("Grind out the small ones as in the table, {v} at most, a little at a time, and measure again.", v=grind))
     else:
         verdict = ("pass", say("Alike: {s} apart, all in limits", s=spread), "Write the four volumes down: the compression is worked out from them.")
     return answer(
@@ -122,7 +126,7 @@ def _table(chambers, target, wanted, low, high, most_spread, largest) -> Table:
     for name, read, volume in chambers:
         short = float(target - volume)
         rows.append((name, number("", "", CC, float(volume)), number("", "", FINE, short) if short > NOTHING else "–", number("", "", CC, float(volume - wanted)), read))
-        states.append("fail" if not low <= volume <= high else "attention" if largest - volume > most_spread else "pass")
+        states.append("fail" if past(low, volume) or past(volume, high) else "attention" if past(largest - volume, most_spread) else "pass")
     return Table("Chamber by chamber", ("Chamber", "After the cut", "Grind out", "Off the volume wanted", "As read"), tuple(rows), tuple(states))
 
 

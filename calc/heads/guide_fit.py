@@ -3,7 +3,9 @@ import math
 from typing import NamedTuple
 
 from calc import cautions, sources
+from calc.advice import at_least, at_most
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.conformance import past
 from calc.drawing import Area, Axis, Dimension, Drawing, Line, Plot, Series, box
 from calc.formulas import press_fit as fit
 from calc.growth import growth, reference_temperature
@@ -189,7 +191,7 @@ def guide_fit(
 
     part, share = ("Head", head_used) if head_used > guide_used else ("Guide", guide_used)
     left, when = min((bearing, "cold"), (hot, "when running"), key=lambda pair: float(pair[0]))
-    verdict = (_of_new(grip, bearing, left, when, part, share, head.brittle, running, stock, to_ream, ream, least_grip, least_hot, guide_wanted, guide_most) if new else
+    verdict = (_of_new(grip, bearing, left, when, part, share, head.brittle, running, first, stock, to_ream, ream, least_grip, least_hot, guide_wanted, guide_most) if new else
                _of_fitted(judged, clearance, by_rocking, rocked, running, first, worn, least_hot))
     return answer(
         clearance, running, grip, first, by_sizes, by_rocking, Out.rocking_worn(worn * factor, sources.ROCKING), closing, pressed, ream, to_ream, hot, pressure,
@@ -209,9 +211,9 @@ def guide_fit(
                  warming(stem, final, bearing, guide_hole, shapes, MATERIALS[usual.material], guide, head, *map(float, (stem_temperature, guide_temperature, head_temperature)), running, first)))
 
 
-def _of_new(grip, bearing, left, when, part, share, brittle, running, stock, to_ream, ream, least_grip, least_hot, guide_wanted, guide_most):
+def _of_new(grip, bearing, left, when, part, share, brittle, running, first, stock, to_ream, ream, least_grip, least_hot, guide_wanted, guide_most):
     small, large = math.ceil(float(guide_wanted) * 1e6) / 1e6, math.floor(float(guide_most) * 1e6) / 1e6
-    other = (say("For this hole take a guide of {w} to {m}.", w=number("", "", SIZE, small), m=number("", "", SIZE, large)) if small <= large else
+    other = (say("For this hole take a guide of {w} to {m}.", w=at_least(guide_wanted, SIZE), m=at_most(guide_most, SIZE)) if small <= large else
              say("No guide serves this hole as it runs: what holds hot already overloads it. Look for one that grows more, or a thicker wall."))
     if grip <= 0:
         return "fail", say("Falls in: guide {d} under the hole", d=number("", "", SIZE, -float(grip))), say("Do not fit this guide. {other}", other=other)
@@ -223,10 +225,12 @@ def _of_new(grip, bearing, left, when, part, share, brittle, running, stock, to_
         return "fail", say(part + (" may crack" if part == "Head" and brittle else " yields") + ": {s} of its strength", s=share), say("Do not fit this guide. {other}", other=other)
     if running <= 0:
         return "fail", say("Stem seizes: {c} left when running", c=running), "Ream larger: type more clearance. Look at the temperatures too."
-    if left < least_grip:
+    if past(least_grip, left):
         return "attention", say("Little grip: {d} left " + when, d=left), say("Measure both again. {other}", other=other)
-    if running < least_hot:
+    if past(least_hot, running):
         return "attention", say("Tight when running: {c} left", c=running), say("{least} were wanted. Ream larger by what is missing.", least=least_hot)
+    if first <= 0:
+        return "attention", say("Tight while warming up: {c} left", c=first), "A stem at full heat in a cold guide would seize. Ream larger: type that much more clearance, unless the maker's is this one."
     if stock <= 0:
         return "attention", say("Nothing to ream: bore already {d} larger", d=number("", "", SIZE, -float(stock))), "Take a guide that comes with a smaller bore, or measure this one again once it is in."
     if share > NEAR_YIELD:
@@ -235,11 +239,11 @@ def _of_new(grip, bearing, left, when, part, share, brittle, running, stock, to_
 
 
 def _of_fitted(judged, clearance, by_rocking, rocked, running, first, worn, least_hot):
-    if judged > worn:
+    if past(judged, worn):
         return "fail", say("Worn: {c} of clearance, {w} allowed", c=judged, w=worn), "Try a new valve in it. If that rocks too much as well, fit a new guide; if not, the stem was worn."
     if running <= 0:
         return "fail", say("Seizes: {c} left when running", c=running), "Do not run it. Ream the guide, or find the valve that belongs in it."
-    if running < least_hot:
+    if past(least_hot, running):
         return "attention", say("Tight when running: {c} left", c=running), say("{least} were wanted. Clean the guide, measure again, then ream by what is missing.", least=least_hot)
     if first <= 0:
         return "attention", say("Tight while warming up: {c} left", c=first), "A stem at full heat in a cold guide would seize. Ream the guide by that much, unless the maker's clearance is this one."

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.conformance import past
 from calc.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, arc
 from calc.quantity import AREA, LENGTH, RATIO, ROTATION, SPEED, VOLUME
 from calc.result import Table, impossible, note, say, warning
@@ -159,7 +160,7 @@ def port_section(
 
     part, mate = ("the head", "the manifold") if valve == INTAKE else ("the manifold", "the head")
     off = max(abs(float(aside)), abs(float(above)))
-    if facing > most_step:
+    if past(facing, most_step):
         verdict = ("fail", say("Step of {f} faces the flow, {m} allowed", f=facing, m=most_step), say(
             ("Move the manifold first: it sits {off} off the middle. Then open " if off > NOTHING else "Open ") + part +
             " at the joint until it nowhere stands inside " + mate + ", and let that run out over ten times its depth.", off=number("", "", SIZE, off)))
@@ -169,7 +170,7 @@ def port_section(
             a=number("", "", FACE, float(area * speed / most_speed))))
     elif speed < least_speed:
         verdict = ("attention", say("Slow gas: {u}, {m} at least", u=speed, m=least_speed), "Leave the port as it is, or make it smaller by a sleeve or another manifold: a larger one loses pull at low speed.")
-    elif drop > most_drop:
+    elif past(drop, most_drop):
         verdict = ("attention", say("Widens by {o} at the joint, {m} allowed", o=drop, m=most_drop), say(
             "It does no harm at the edge, but the gas slows down and speeds up again. Open " + mate + " to within {m} of " + part + ", or leave it.", m=most_drop))
     else:
@@ -188,7 +189,7 @@ def port_section(
             note("The gasket counts as well: its hole must be no smaller than both."),
         ),
         tables=(Table("The joint, side by side", ("Side", "Second opening wider by"), tuple((name, number("", "", SIZE, s)) for name, s in sides),
-                      tuple("fail" if -s > float(most_step) else "attention" if s > float(most_drop) else "pass" for _, s in sides)),),
+                      tuple("fail" if past(-s, most_step) else "attention" if past(s, most_drop) else "pass" for _, s in sides)),),
         figures=(_drawing(port_edge, manifold_edge, width, height if shape != ROUND else width, facing, drop), _plot(float(area), float(swept), engine_speed, speed, least_speed, most_speed)))
 
 

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 
 from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, given, measured, number
+from calc.conformance import past
 from calc.drawing import Area, Dimension, Drawing, Label, Line, clip
 from calc.formulas import seat_geometry as seat
 from calc.quantity import ANGLE, LENGTH
@@ -154,13 +155,13 @@ def seat_cut(
                    "Place it further in, with the upper cutter. The edge is the thinnest and hottest part of the valve.")
     elif room_inside < 0:
         verdict = ("fail", say("Band runs off the valve's face inside"), say("It reaches {e} past the ground face. Take a narrower band, or one nearer to the valve's edge.", e=number("", "", SIZE, -float(room_inside))))
-    elif margin_left < least_margin:
+    elif past(least_margin, margin_left):
         verdict = ("fail", say("Valve's edge too thin: {m}", m=margin_left), say("Do not use this valve: less than {least} glows and burns. Fit another and start again.", least=least_margin))
-    elif judged and rise_total > most_rise:
+    elif judged and past(rise_total, most_rise):
         verdict = ("fail", say("Stem too high: {s} since new", s=rise_total), say("More than {most} is not to be made up at tip and spring. Fit a new ring.", most=most_rise))
     elif valve_angle > seat_angle:
         verdict = ("attention", say("Valve touches at the inner edge"), say("The valve's face is steeper than the seat, so that the gas gets between them. Grind the valve to {a} or a little less.", a=seat_angle))
-    elif room_inside < least_room or from_edge < least_room:
+    elif past(least_room, min(room_inside, from_edge)):
         verdict = ("attention", say("Little room beside the band: {e}", e=min(room_inside, from_edge)), say("{least} were wanted clear on both sides. Take a narrower band, or move it.", least=least_room))
     elif land < LAND or below < 0:
         verdict = (("attention", say("Thin lip outside the upper cut: {l}", l=land), "Cut the upper angle last and lightly, and look at the lip: it must not be feathered.") if land < LAND else

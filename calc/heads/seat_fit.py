@@ -2,7 +2,9 @@
 import math
 
 from calc import cautions, sources
+from calc.advice import at_least, at_most
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.conformance import past
 from calc.drawing import Area, Axis, Dimension, Drawing, Line, Plot, Series, box
 from calc.formulas import press_fit as fit
 from calc.growth import growth, reference_temperature
@@ -130,7 +132,7 @@ def seat_fit(
         """What to do, and which ring would serve: the window in whole micrometres, taken inwards."""
         small, large = math.ceil(float(wanted) * 1e6) / 1e6, math.floor(float(most) * 1e6) / 1e6
         if small <= large:
-            return say(words + " For this pocket take a ring of {w} to {m}.", w=number("", "", SIZE, small), m=number("", "", SIZE, large))
+            return say(words + " For this pocket take a ring of {w} to {m}.", w=at_least(wanted, SIZE), m=at_most(most, SIZE))
         return words + " No ring serves this pocket as it runs: what holds hot already overloads it. Look for a ring that grows more, a thicker wall, or less heat."
     if grip <= 0:
         verdict = ("fail", say("Falls in: ring {d} under the pocket", d=number("", "", SIZE, -float(grip))), advise("Do not fit this ring."))
@@ -140,7 +142,7 @@ def seat_fit(
         verdict = ("fail", say("Comes loose: {d} left " + when, d=left), advise("Do not fit this ring."))
     elif share > 1:
         verdict = ("fail", say(part + (" may crack" if part == "Head" and head.brittle else " yields") + ": {s} of its strength", s=share), advise("Do not fit this ring."))
-    elif left < least_grip:
+    elif past(least_grip, left):
         verdict = ("attention", say("Little grip: {d} left " + when, d=left), advise("Measure both again."))
     elif share > NEAR_YIELD:
         verdict = ("attention", say("Holds, but near yield: {s} used", s=share), advise("Measure both again."))

@@ -105,11 +105,18 @@ def seat_shrink(
         strain = max(fit.outer_strain_for_clearance(float(grip), float(clearance), float(pocket_bore), ring.strain_at(ring_at)), 0.0)
         return fit.temperature_for(strain, _mean_alpha_for(head, strain), REFERENCE)
 
+    own = head.limit_temperature
     if margin < 0:
         verdict = _over_the_limit(pocket_bore, grip, clearance, ring, float(most), head_limit, needed, head_for)
+    elif min(may_cool, may_warm) < READING:
+        verdict = ("attention", say("Hardly any room: {c} as the ring goes in", c=clearance_in), say(
+            "It sticks once the head has cooled {k} or the ring has warmed {r}: no hand is so quick. Ask for more clearance.", k=may_cool, r=may_warm))
     elif clearance_in > clearance:
         verdict = ("pass", "No heat needed: the cold ring drops in", say(
             "There is {c} to spare at first. Warm the head by hand until it is dry, so that no frost forms in the pocket, and hold the ring down until it grips.", c=clearance_in))
+    elif own and float(needed) > own:
+        verdict = ("attention", say("Heat to {t} softens the head", t=needed), say(
+            "{name} begins to lose its temper above {own}, for good. Chill the ring more; go past {own} only if the maker of this head allows it.", name=head.name, own=_at(own)))
     elif margin < READING:
         verdict = ("attention", say("Heat to {t}, close to the limit", t=needed), say(
             "A contact thermometer may be off by {off}. Check yours in boiling water first, or chill the ring more.", off=READING))
@@ -117,7 +124,7 @@ def seat_shrink(
         verdict = ("pass", say("Heat the head to {t}", t=needed), say(
             "Soak it at that heat all through, and read it in the pocket with a contact thermometer, or beside it with a temperature crayon. "
             "Then ring in, square and in one move, and hold it down until it grips: it sticks once the head has cooled {k}.", k=may_cool))
-    own, rows = head.limit_temperature, [(words, bath, _at(head_for(bath))) for words, bath in BATHS]
+    rows = [(words, bath, _at(head_for(bath))) for words, bath in BATHS]
     return answer(
         needed, margin, may_cool, may_warm, clearance_in, clearance_limit, grip,
         verdict=verdict,
@@ -134,7 +141,7 @@ def seat_shrink(
         cautions=(cautions.FROZEN_RING,) if ring_temperature < FREEZING or margin < 0 else (),
         tables=(Table("What chilling the ring is worth", ("Ring out of", "at", "Head needs", "Left below the limit"),
                       tuple((words, bath, t, number("", "", KELVINS, float(head_limit) - float(t))) for words, bath, t in rows),
-                      tuple("fail" if t > head_limit else "attention" if head_limit - t < READING else "pass" for _, _, t in rows)),),
+                      tuple("fail" if t > head_limit else "attention" if head_limit - t < READING or own and float(t) > own else "pass" for _, _, t in rows)),),
         figures=(_plot(head_for, float(ring_temperature), needed, head_limit),))
 
 

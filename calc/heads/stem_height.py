@@ -3,6 +3,7 @@ from typing import NamedTuple
 
 from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, column, given, grid, measured, number
+from calc.conformance import past
 from calc.drawing import Area, Axis, Dimension, Drawing, Line, Plot, Series, box, coils
 from calc.heads import VALVES
 from calc.quantity import COUNT, LENGTH
@@ -22,7 +23,7 @@ class Out(Outputs):
     bottom = Output("All stems to stand from", "a", SIZE)
     top = Output("All stems to stand up to", "b", SIZE)
     spread_after = Output("Highest less lowest, then", "Δ_1", SIZE)
-    fitted_most = Output("Tallest fitted height, then, without new shims", "f_max", SIZE, falls="tip_to_retainer")
+    fitted_most = Output("Tallest fitted height, then, without shims", "f_max", SIZE, falls="tip_to_retainer")
     shim = Output("Thickest shim under a spring", "u_max", SIZE, falls="tip_to_retainer fitted_height fitted_off")
 
 
@@ -103,7 +104,7 @@ def stem_height(
     tight = extreme(min, "shim")
     shim = Out.shim(greatest(shimmed.fitted - fitted_height, 0.0) if float(shimmed.shim) > 0 else 0.0)
 
-    out_of_limits = [v for v in valves if not low <= v.level <= high]
+    out_of_limits = [v for v in valves if past(low, v.level) or past(v.level, high)]
     uneven = [v for v in valves if float(v.tip) > FINE or float(v.sink) > FINE]
     shims = [v for v in valves if float(v.shim) > 0]
     work = " and ".join(words for words, any_ in (("take the tips down", float(tip) > FINE), ("sink the seats", float(sink) > FINE)) if any_)
@@ -122,7 +123,7 @@ def stem_height(
     elif shims:
         verdict = ("attention", say("Heights right; {n} of the springs too tall", n=str(len(shims))), "Put the shims of the table under them, and measure every fitted height with the shims in place.")
     elif float(tight.shim) < 0:
-        verdict = ("attention", say("Heights right; spring {name} too short", name=tight.name), "Take that much of shims out. Without any, look at retainer and keepers, and check that its coils do not bind.")
+        verdict = ("attention", say("Heights right; spring {name} too short", name=tight.name), say("It has {f} with no shim at all. Look whether retainer and keepers belong to this valve, and check that its coils do not bind.", f=tight.fitted))
     else:
         verdict = ("pass", say("Even: {s} apart, all in limits", s=spread), "Write them down by valve. After any more cutting, measure again: a seat sunk raises its stem by as much.")
     shown = max(valves, key=lambda v: (float(v.tip + v.sink), float(v.shim), abs(float(v.level - wanted))))
@@ -132,7 +133,7 @@ def stem_height(
         limits=(Limit("the highest stem", above.level, high=high), Limit("the lowest stem", below.level, low=low), Limit("the evenness", spread, high=most_spread)),
         remarks=(
             note("Grinding a tip leaves its spring as it was; sinking a seat, or grinding the valve's face, lets the spring out by as much as the stem rises."),
-            note("A tip ground before stands less above its spring: then measure {c} valve by valve, or the fitted height itself.", c=tip_to_retainer) if shims or float(tight.shim) < 0 else None,
+            note("A tip ground before stands less than {c} above its spring: then measure that valve by valve, or the fitted height itself.", c=tip_to_retainer) if shims or float(tight.shim) < 0 else None,
             _alone(valves, most_spread),
         ),
         tables=(_table(valves, wanted, low, high),),
@@ -167,8 +168,8 @@ def _table(valves, wanted, low, high) -> Table:
     def cell(x):
         return number("", "", SIZE, float(x)) if abs(float(x)) > FINE else "–"
     rows = tuple((v.name, v.height, cell(v.tip), cell(v.sink), cell(v.shim), v.fitted, number("", "", SIZE, float(v.level - wanted))) for v in valves)
-    states = tuple("fail" if not low <= v.level <= high else "attention" if any(abs(float(x)) > FINE for x in (v.tip, v.sink, v.shim)) else "pass" for v in valves)
-    return Table("Valve by valve, least work", ("Valve", "Height", "Off the tip", "Sink seat", "Shim, − out", "Fitted height, then", "Off the height wanted"), rows, states)
+    states = tuple("fail" if past(low, v.level) or past(v.level, high) else "attention" if any(abs(float(x)) > FINE for x in (v.tip, v.sink, v.shim)) else "pass" for v in valves)
+    return Table("Valve by valve, least work", ("Valve", "Height", "Off the tip", "Sink seat", "Shim, − too short by", "Fitted height, then", "Off the height wanted"), rows, states)
 
 
 def assembly(valve, tip_to_retainer) -> Drawing:

@@ -4,6 +4,7 @@ from typing import NamedTuple
 
 from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, column, given, grid, measured, number
+from calc.conformance import past
 from calc.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, box, coils
 from calc.formulas import spring
 from calc.heads import VALVES
@@ -69,7 +70,7 @@ def valve_spring(
         hint="At the two heights of the maker's sheet, below. A spring left empty is not judged.")
     = "258; 512 | 256; 509 | 261; 515 | 257; 511 | 259; 513 | 255; 508 | 260; 516 | 258; 512",
     fitted_height: measured("Fitted height, valve shut", "h", SIZE, tool="a telescopic gauge between spring bed and retainer", hard=("10 mm", "100 mm"), usual=("25 mm", "60 mm"),
-                            feature="spring.installed_height", hint="The tallest of the head, without the shims of the next field."),
+                            feature="spring.installed_height", hint="The tallest of the head for the loads, then the shortest for the room to coil bind; without the shims of the next field."),
     shim: given("Shims to be added under the spring", "t", SIZE, hard=("0 mm", "5 mm"), usual=("0 mm", "1.5 mm")) = "0 mm",
     lift: measured("Valve lift", "s", SIZE, tool="a dial gauge on the retainer", hard=("1 mm", "25 mm"), usual=("5 mm", "15 mm"), feature="valve.lift"),
     wire: measured("Wire", "d", SIZE, tool="a micrometer", hard=("1 mm", "10 mm"), usual=("2 mm", "6 mm"), feature="spring.wire"),
@@ -154,22 +155,22 @@ def valve_spring(
     spare = number("", "", SIZE, abs(float(margin)))
     if margin <= 0:
         verdict = ("fail", say("Coil bind: {m} short at full lift", m=spare), "Do not run it: the valve gear breaks. Take out shims, look whether the spring belongs here, measure the lift.")
-    elif weak.seat < least_seat and weak.load < least_seat:
+    elif past(least_seat, weak.seat) and past(least_seat, weak.load):
         verdict = ("fail", say("Weak: {F}, spring {name}", F=seat, name=weak.name),
                    say("It has only {F} at {h}, where {least} are wanted. Replace it: a shim would hide that it has set.", F=weak.load, h=height_1, least=least_seat))
-    elif weak.seat < least_seat:
+    elif past(least_seat, weak.seat):
         verdict = ("fail", say("Seat load low as fitted: {F}", F=seat), say("The spring is good but stands too tall. Shim it by {t}, and measure the height again.", t=shim_wanted) if shim_wanted <= shim_most else
                    say("The spring is good but stands too tall, and coil bind leaves room for {t} of shims only. The valve lies too deep: look at its seat.", t=shim_most))
-    elif soft.open < least_open:
+    elif past(least_open, soft.open):
         verdict = ("fail", say("Weak at full lift: {F}, spring {name}", F=opens, name=soft.name), "Measure lift and fitted height again. If both are right, the spring is too soft: replace it.")
-    elif margin < least_margin:
+    elif past(least_margin, margin):
         verdict = ("attention", say("Near coil bind: {m} left", m=margin), say("{least} were wanted. Take out shims; without any, look whether spring, retainer and lift belong together.", least=least_margin))
     elif endurance > 1:
         verdict = ("attention", say("Stressed past endless life: {u} used", u=endurance), "Such a spring breaks one day. Take less lift or a spring made for this one, and look at old springs with a magnifier.")
-    elif stiff.seat > most_seat:
+    elif past(stiff.seat, most_seat):
         verdict = ("attention", say("Strong: {F} shut, spring {name}", F=number("", "", LOAD, float(stiff.seat)), name=stiff.name),
                    say("More than {most} wears cam and lifters. Take out shims, or change it for one of the set.", most=most_seat))
-    elif spread > most_spread:
+    elif past(spread, most_spread):
         verdict = ("attention", say("Unlike: seat loads {d} apart", d=spread), say("Up to {most} is usual. Shim the weak ones as in the table, or change them.", most=most_spread))
     elif order < least_order:
         verdict = ("attention", say("May surge: harmonic {j} at top speed", j=order), say("From {n} on, a harmonic lower than {least} meets the spring. Keep below it, or fit a spring with a friction damper or an inner spring.",
@@ -181,9 +182,10 @@ def valve_spring(
         verdict=verdict,
         limits=(Limit("the seat load", seat, low=least_seat), Limit("the load at full lift", opens, low=least_open), Limit("the room to coil bind", margin, low=0.0)),
         remarks=(
+            note("All this is at the one height typed. Loads are least at the tallest fitted height of the head; room to coil bind, stress and the highest load are worst at the shortest: work out both."),
             note("{one} of shims adds {F} to the weakest spring's load, shut and open, and takes {one} off the room to coil bind.", one=ONE, F=number("", "", LOAD, float(weak.rate) * float(ONE))),
             *(warning("Spring {name} has {F} at {h}, under the {least} wanted there: shims hide that it has set.", name=s.name, F=s.load, h=height_1, least=least_seat)
-              for s in springs if s.load < least_seat <= s.seat),
+              for s in springs if past(least_seat, s.load) and not past(least_seat, s.seat)),
             warning("Wire and turns give {d}, the loads of spring {name} {k}: turns miscounted, outside taken for mean diameter, or a coil that lies closed and does not move.",
                     d=rate_by_sizes, name=weak.name, k=rate) if abs(float(rate / rate_by_sizes) - 1) > UNLIKE else None,
             warning("Coil is {c} times the wire, outside the usual 4 to 12: look at wire and mean diameter again.", c=index) if not 4 <= index <= 12 else None,
@@ -225,7 +227,7 @@ def _table(springs, height_1, weak, least_seat, most_seat, least_open, wanted_se
         shown = [number("", "", shape, float(x)) for shape, x in (
             (LOAD, s.seat), (LOAD, s.open), (SIZE, greatest((wanted_seat - s.seat) / s.rate, 0.0)), (RATE, s.rate), (SIZE, spring.free_length(s.load, height_1, s.rate)))]
         rows.append((s.name, *shown))
-        states.append("fail" if s.seat < least_seat or s.open < least_open else "attention" if s.seat > most_seat or stiff.seat - s.seat > most_spread else "pass")
+        states.append("fail" if past(least_seat, s.seat) or past(least_open, s.open) else "attention" if past(s.seat, most_seat) or past(stiff.seat - s.seat, most_spread) else "pass")
     return Table("Spring by spring, as fitted", ("Spring", "Seat load", "At full lift", "Shim for the load wanted", "Rate", "Free length, by its line"), tuple(rows), tuple(states))
 
 

@@ -1,13 +1,14 @@
 """Bore in a lifter's body for a plunger unit: what to hone it to, what wall is left, and what pressing the unit in would do."""
 from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.conformance import past
 from calc.drawing import Area, Dimension, Drawing, Label, Line, box
 from calc.formulas import press_fit as fit
 from calc.lifters import BODIES
 from calc.materials import MATERIALS
 from calc.quantity import LENGTH, MODULUS, RATIO, STRESS
 from calc.result import impossible, note, say, warning
-from calc.working import form, greatest, step
+from calc.working import form, greatest, least, step
 
 SIZE, FINE, WALL, MPA, SHARE, TIMES = form(LENGTH, 3), form(LENGTH, 4), form(LENGTH, 2), form(STRESS, 1), form(RATIO, 0, "%", "%"), form(RATIO, 3)
 SLIP, PRESS = "slip", "press"
@@ -57,8 +58,8 @@ def lifter_bore(
 ):
     """Body and unit as two thick cylinders (Lamé, plane stress), elastic, smooth, both at the same temperature.
 
-    Steel and iron grow nearly alike, so the fit stays as warm oil finds it. Stresses are those of the bore wanted, not of the one
-    that is there; slipped in there are none. The body is taken as a ring with its thinnest wall.
+    Steel and iron grow nearly alike, so the fit stays as warm oil finds it. Stresses are those of the bore wanted, and once it is
+    honed to within its tolerance those of the bore that is there; slipped in there are none. The body is taken as a ring with its thinnest wall.
     """
     material, unit = MATERIALS[body_material], MATERIALS["bearing-steel"]
     pressed = fit_wanted == PRESS
@@ -74,63 +75,65 @@ def lifter_bore(
     for name, value in (("bore", bore), ("unit_outside", target)):
         if value >= outside:
             raise impossible(name, "leaves no wall: a bore of {d} in a body of {D} with {r} of runout; give less", d=value, D=body, r=runout)
+    if least_hone >= most_hone:
+        raise impossible("least_hone", "is {a}, not less than the hone takes off at most, {b}; give less", a=least_hone, b=most_hone)
     if pressed and target <= plunger_bore:
         raise impossible("grip", "is {g}, as much as the unit's own wall; give less", g=grip)
     stock = Out.stock(target - bore)
     wall = Out.wall((outside - widest) / 2)
     now = Out.clearance_now(bore - unit_outside)
 
-    interference = step("δ", "Interference in the bore wanted", SIZE, greatest(unit_outside - target, 0.0))
-    shapes = (step("s_u", "Shape of the unit", TIMES, fit.inner_shape(plunger_bore, target), sources.LAME), step("s_b", "Shape of the body", TIMES, fit.outer_shape(target, outside), sources.LAME))
+    done = not past(abs(stock), tolerance)
+    joint, words = (bore, "bore as it is") if pressed and done else (target, "bore wanted")
+    if pressed and joint <= plunger_bore:
+        raise impossible("unit_outside", "is {D}, and in a bore of {b} nothing is left of its wall round the plunger's bore, {d}; give more", D=unit_outside, b=joint, d=plunger_bore)
+    interference = step("δ", f"Interference in the {words}", SIZE, greatest(unit_outside - joint, 0.0))
+    shapes = (step("s_u", "Shape of the unit", TIMES, fit.inner_shape(plunger_bore, joint), sources.LAME), step("s_b", "Shape of the body", TIMES, fit.outer_shape(joint, outside), sources.LAME))
     e_unit, nu_unit, e_body, nu_body = (
         number(symbol, words, shape, value, sources.MATERIALS) for symbol, words, shape, value in (
             ("E_u", "Stiffness of the unit", form(MODULUS, 0), unit.E), ("ν_u", "Poisson's ratio of the unit", form(RATIO, 2), unit.nu),
             ("E_b", "Stiffness of the body", form(MODULUS, 0), material.E), ("ν_b", "Poisson's ratio of the body", form(RATIO, 3), material.nu)))
-    pressure = Out.pressure(fit.contact_pressure(interference, target, fit.compliance(*shapes, e_unit, nu_unit, e_body, nu_body)), sources.LAME)
+    pressure = Out.pressure(fit.contact_pressure(interference, joint, fit.compliance(*shapes, e_unit, nu_unit, e_body, nu_body)), sources.LAME)
     yields = (number("R_b", "Yield stress of the body", form(STRESS, 0), material.yield_20, sources.MATERIALS), number("R_u", "Yield stress of the unit", form(STRESS, 0), unit.compressive_yield_at(293.15), sources.MATERIALS))
-    body_used = Out.body_used(pressure / step("p_b", "Pressure at which the body begins to yield", MPA, fit.outer_yield_pressure(yields[0], target, outside), sources.MISES), sources.MISES)
-    unit_used = Out.unit_used(pressure / step("p_u", "Pressure at which the unit begins to yield", MPA, fit.inner_yield_pressure(yields[1], plunger_bore, target), sources.MISES), sources.MISES)
-    growth = Out.growth(fit.outer_outside_change(pressure, target, outside, e_body), sources.LAME)
-    closing = Out.closing(-fit.inner_bore_change(pressure, plunger_bore, target, e_unit), sources.LAME)
+    body_used = Out.body_used(pressure / step("p_b", "Pressure at which the body begins to yield", MPA, fit.outer_yield_pressure(yields[0], joint, outside), sources.MISES), sources.MISES)
+    unit_used = Out.unit_used(pressure / step("p_u", "Pressure at which the unit begins to yield", MPA, fit.inner_yield_pressure(yields[1], plunger_bore, joint), sources.MISES), sources.MISES)
+    growth = Out.growth(fit.outer_outside_change(pressure, joint, outside, e_body), sources.LAME)
+    closing = Out.closing(-fit.inner_bore_change(pressure, plunger_bore, joint, e_unit), sources.LAME)
     plunger_left = Out.plunger_left(plunger_bore - closing - plunger)
     case_left = Out.case_left(lifter_hole - body - growth)
 
     over = number("", "", SIZE, -float(stock))
     share = number("", "", SHARE, float(greatest(body_used, unit_used)))
-
-    def more(size, limit):
-        """Whether it is more by a nanometre at least: a bore cut to the size that was told is not off it by the last bit."""
-        return float(size) - float(limit) > 1e-9
-    if wall < least_wall:
+    if past(least_wall, wall):
         verdict = ("fail", say("Wall too thin: {w}, {least} wanted", w=wall, least=least_wall), "Do not cut. Take a body with more outside or a straighter bore, or a slimmer unit.")
     elif pressed and share > 1:
         part = "Body" if body_used >= unit_used else "Unit"
         verdict = ("fail", say(part + (" may crack" if part == "Body" and material.brittle else " yields") + ": {s} of its strength", s=share), "Do not press it in. Type less interference, or slip it in and hold it by a ring.")
-    elif plunger_left < least_plunger:
-        verdict = ("fail", say("Plunger binds: {c} left, {least} wanted", c=plunger_left, least=least_plunger), say("Pressing closes its bore by {d}. Type less interference, or slip the unit in.", d=closing) if pressed else "Measure both again, clean and at one temperature. If it stays, another unit.")
-    elif case_left < least_case:
+    elif past(least_plunger, plunger_left):
+        verdict = ("fail", say("Plunger binds: {c} left, {least} wanted", c=plunger_left, least=least_plunger), say("Pressing closes its bore by {d}. " + ("Hone on to {D}, and measure again." if done and past(stock, 0.0) else "Type less interference, or slip the unit in."), d=closing, D=target) if pressed else "Measure both again, clean and at one temperature. If it stays, another unit.")
+    elif past(least_case, case_left):
         verdict = ("fail", say("Body binds in the case: {c} left", c=case_left), say("{least} are wanted" + (" and pressing takes {g}" if pressed else "") + ". Take another body, or hone the case where its maker allows it.", least=least_case, g=growth))
-    elif more(-stock, tolerance):
+    elif past(-stock, tolerance) or pressed and not past(unit_outside, bore):
         verdict = ("fail", say("Bore too large by {d}", d=over), "Measure again, both warm alike. If it stays, a larger unit or another body: no plating, no glue.")
     elif pressed and share > NEAR_YIELD:
         verdict = ("attention", say("Near yield: {s} used", s=share), "Measure body and unit again, and type less interference.")
-    elif not more(stock, tolerance):
+    elif done:
         verdict = ("pass", say("Done: the bore fits, {w} of wall", w=wall), "Stop honing. Wash until a white rag stays white, then measure again with its unit.")
-    elif more(stock, most_hone):
+    elif past(stock, most_hone):
         verdict = ("attention", say("Bore first: {a} to come off", a=stock), say("Bore to {D}, then hone the last {least} to {most}.", D=number("", "", SIZE, float(target - most_hone)), least=least_hone, most=most_hone))
-    elif more(least_hone, stock):
+    elif past(least_hone, stock):
         verdict = ("attention", say("Little left to hone: {a}", a=stock), "It may not clean up. Look at the bore under a glass: where tool marks would stay, take another body.")
     else:
         verdict = ("pass", say("Hone {a} off, to {D}", a=stock, D=target), "Short strokes, oil, and a look every few; let it cool before you measure. Leave a cross-hatch, no polish.")
     return answer(
-        target, stock, wall, now, pressure, Out.hoop(fit.outer_joint_hoop(pressure, target, outside), sources.LAME), body_used, unit_used, growth, closing, plunger_left, case_left,
+        target, stock, wall, now, pressure, Out.hoop(fit.outer_joint_hoop(pressure, joint, outside), sources.LAME), body_used, unit_used, growth, closing, plunger_left, case_left,
         verdict=verdict,
-        limits=(Limit("the wall left", wall, low=least_wall), Limit("the bore", bore, high=target + tolerance), Limit("the plunger's clearance", plunger_left, low=least_plunger),
+        limits=(Limit("the wall left", wall, low=least_wall), Limit("the bore", bore, high=least(target + tolerance, unit_outside) if pressed else target + tolerance), Limit("the plunger's clearance", plunger_left, low=least_plunger),
                 Limit("the clearance in the case", case_left, low=least_case)),
         remarks=(
             note("Pressed in, the unit's bore closes: a plunger with {c} of clearance keeps {l}.", c=number("", "", FINE, float(plunger_bore - plunger)), l=plunger_left) if pressed else
             note("Slipped in it bears no stress. What holds it is the snap ring: “Snap ring and its groove” works that out."),
-            warning("A hardened or chilled body is hard only so deep. Ask its maker before you bore through the hard layer.") if more(stock, most_hone) else None,
+            warning("A hardened or chilled body is hard only so deep. Ask its maker before you bore through the hard layer.") if past(stock, most_hone) else None,
         ),
         cautions=(cautions.PRESS_TRAPPED,) if pressed else (),
         figures=(section(bore, unit_outside, body, plunger_bore, plunger, wall, float(runout)),))

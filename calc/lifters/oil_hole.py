@@ -84,8 +84,9 @@ def oil_hole(
     def serves(d):
         _, used, until = by(d)
         return used <= float(most_share) and until <= float(most_running) and d < float(groove)
-    fitting = next((d for d in HOLES if serves(d)), None)
-    other = say("Of the usual drills {d} serves.", d=number("", "", SIZE, fitting)) if fitting else "No usual drill serves: more oil pressure, or less leak at the plunger."
+    fitting = [d for d in HOLES if serves(d)]
+    best, which = (max, "largest") if hole >= groove else (min, "smallest")
+    other = say("Of the usual drills {d} is the " + which + " that serves.", d=number("", "", SIZE, best(fitting))) if fitting else "No usual drill serves: more oil pressure, or less leak at the plunger."
     if share > 1:
         verdict = ("fail", say("Starves: needs {t}, has {w}", t=fill, w=window), say("It goes down a little more each turn, and collapses. {other}", other=other))
     elif share > most_share:

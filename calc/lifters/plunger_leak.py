@@ -2,6 +2,7 @@
 import math
 
 from calc import cautions, sources
+from calc.advice import at_least, at_most
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
 from calc.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, box
 from calc.formulas import annular_gap as gap
@@ -97,15 +98,12 @@ def plunger_leak(
     sink = Out.sink(running * open_time)
     reynolds = Out.reynolds(gap.reynolds(leakage, mean, ρ, µ), sources.ANNULAR_GAP)
 
-    def sized(out):
-        """A plunger for this bore, with that clearance."""
-        return number("", "", FINE, float(bore - out))
     if time < least_time:
         verdict = ("fail", say("Leaks too fast: {t}, {least} wanted", t=time, least=least_time),
-                   say("Wash plunger, bore and check valve, bleed it and test again. If it stays, this bore wants a plunger of {p} or more.", p=sized(most_c)))
+                   say("Wash plunger, bore and check valve, bleed it and test again. If it stays, this bore wants a plunger of {p} or more.", p=at_least(bore - most_c, FINE)))
     elif time > most_time:
         verdict = ("attention", say("Leaks too slowly: {t}, {most} accepted", t=time, most=most_time),
-                   say("It will hardly bleed down on a valve that grows, and dirt will stick it. Was the oil as warm as typed? Else a plunger of {p} or less.", p=sized(least_c)))
+                   say("It will hardly bleed down on a valve that grows, and dirt will stick it. Was the oil as warm as typed? Else a plunger of {p} or less.", p=at_most(bore - least_c, FINE)))
     else:
         verdict = ("pass", say("Leaks down in {t}, as it should", t=time), "Keep plunger and bore together. Write the time down with oil and temperature: only tests made alike can be compared.")
     return answer(

@@ -1,6 +1,8 @@
 """Snap ring that keeps a plunger unit in its body: what ring, groove and lip bear, and whether the ring sits."""
 from calc import cautions, sources
+from calc.advice import at_least
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.conformance import past
 from calc.drawing import Area, Dimension, Drawing, box
 from calc.lifters import BODIES
 from calc.materials import MATERIALS, REFERENCE
@@ -85,18 +87,18 @@ def ring_groove(
 
     if used > 1:
         verdict = ("fail", say(weakest + ": {u} of what it bears", u=used), "Do not run it. A thicker ring, a deeper groove or more lip, whichever is the weakest; or less load.")
-    elif overhang < least_overhang:
+    elif past(least_overhang, overhang):
         verdict = ("fail", say("Ring holds too little: {o} stands out", o=overhang), say("It must reach {least} over the unit. Take a broader ring.", least=least_overhang))
-    elif depth < least_depth:
-        verdict = ("fail", say("Groove shallow: {t}, {least} wanted", t=depth, least=least_depth), say("Cut it to {g} across its bottom, while {w} of wall stay behind it.", g=number("", "", SIZE, float(bore + 2 * least_depth)), w=least_wall))
-    elif wall < least_wall:
+    elif past(least_depth, depth):
+        verdict = ("fail", say("Groove shallow: {t}, {least} wanted", t=depth, least=least_depth), say("Cut it to {g} across its bottom, while {w} of wall stay behind it.", g=at_least(bore + 2 * least_depth, SIZE), w=least_wall))
+    elif past(least_wall, wall):
         verdict = ("fail", say("Wall behind it thin: {w}, {least} wanted", w=wall, least=least_wall), "Take another body. A crack begins in the corner of this groove.")
-    elif play < least_play:
+    elif past(least_play, play):
         verdict = ("attention", say("Ring tight in its groove: {c}", c=play), "It may not spring out all the way. Stone the ring flat and thinner, or widen the groove.")
-    elif play > most_play:
+    elif past(play, most_play):
         verdict = ("attention", say("Ring loose in its groove: {c}", c=play), "It hammers the groove wide. Take a thicker ring.")
-    elif ratio < SHORT_LIP:
-        verdict = ("attention", say("Lip short: {q} times the depth", q=ratio), say("Three times are wanted: {n}, else it bends off.", n=number("", "", SIZE, float(SHORT_LIP * depth))))
+    elif past(SHORT_LIP, ratio):
+        verdict = ("attention", say("Lip short: {q} times the depth", q=ratio), say("Three times are wanted: {n}, else it bends off.", n=at_least(SHORT_LIP * depth, SIZE)))
     elif used > NEAR:
         verdict = ("attention", say("Little to spare: {u} used", u=used), "Look at the load again, and at the corner of the groove: a round one bears less.")
     else:

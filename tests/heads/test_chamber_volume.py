@@ -1,5 +1,6 @@
 """Chambers: verdicts, refusals, what grinding and cutting leave, and the cap that is drawn, against its integral."""
 import math
+import re
 
 import pytest
 from hypothesis import assume, given
@@ -9,6 +10,7 @@ from scipy.optimize import brentq
 
 from calc.calculator import evaluate
 from calc.heads.chamber_volume import GROWTH, cap_depth, chamber_volume
+from calc.quantity import LENGTH, quantity
 from calc.result import Refused
 
 CM3, MM = 1e-6, 1e-3
@@ -23,6 +25,7 @@ def volumes(*cm3):
 VERDICTS = {
     "alike": ("pass", "Alike: 0.4 cm³ apart, all in limits", {}),
     "on the limits": ("pass", "Alike: 1.0 cm³ apart, all in limits", volumes(55.5, 56.5) | dict(most_spread="1 cm³")),
+    "on a spread that floats do not hold": ("pass", "Alike: 0.1 cm³ apart, all in limits", volumes(55.6, 55.7) | dict(most_spread="0.1 cm³")),
     "too deep": ("fail", "Cut too deep: 0.60 mm, 0.50 mm allowed", dict(cut="0.6 mm")),
     "out at both ends": ("fail", "From 55.0 cm³ to 57.0 cm³: out at both ends", volumes(55.0, 57.0)),
     "too large, a cut helps": ("fail", "Too large: 57.1 cm³, chamber 2", volumes(56.9, 57.1)),
@@ -43,11 +46,11 @@ def test_verdict(name):
 
 
 @pytest.mark.parametrize("name, advice", [
-    ("too large, a cut helps", "Cutting the step 0.09 mm deeper would bring it to 56.5 cm³."),
+    ("too large, a cut helps", "Cutting the step 0.10 mm deeper would bring it to 56.5 cm³ or less."),
     ("too large, no cut helps", "No cut that is allowed brings all of them into their limits."),
     ("too large, a cut makes others too small", "No cut that is allowed brings all of them into their limits."),
     ("too small", "If it stands, grind it out by 0.30 cm³"),
-    ("too small by the cut", "Cut no deeper than 0.05 mm, or grind this chamber out by 1.61 cm³ first."),
+    ("too small by the cut", "Cut no deeper than 0.04 mm, or grind this chamber out by 1.61 cm³ first."),
     ("unlike", "Grind out the small ones as in the table, 0.80 cm³ at most"),
 ])
 def test_what_to_do_names_the_work_that_helps(name, advice):
@@ -55,10 +58,13 @@ def test_what_to_do_names_the_work_that_helps(name, advice):
 
 
 def test_the_cut_that_is_advised_brings_them_in():
-    advised = chamber_volume(**volumes(56.9, 57.1))
-    deeper = (57.1 - 56.5) / MOUTH
-    assert f"{deeper:.2f} mm deeper" in advised.verdict.do.plain()
-    assert chamber_volume(**volumes(56.9, 57.1), cut=f"{deeper + 1e-9!r} mm").verdict.state == "pass"
+    """As it is read, in either unit system; a hundredth less, or more, is past the exact cut (0.6 or 0.3 cm³ over the mouth's area)."""
+    for entries, words, exact, turn in ((volumes(56.9, 57.1), r"step ([\d.]+ \w+) deeper", 0.6 / MOUTH, 1), (dict(cut="0.3 mm"), r"no deeper than ([\d.]+ \w+),", 0.3 / MOUTH, -1)):
+        do = chamber_volume(**entries).verdict.do
+        for system in ("metric", "inch"):
+            told = re.search(words, do.plain(system))[1]
+            assert chamber_volume(**entries | dict(cut=told)).verdict.state == "pass", told
+            assert 0 <= turn * (quantity(told, LENGTH) / MM - exact) < 0.0101
 
 
 def test_deepest_cut_leaves_the_smallest_at_its_limit():
@@ -81,6 +87,14 @@ def test_grinding_goes_to_the_largest_or_to_the_volume_wanted():
     told = [r.text.plain() for r in wanted.remarks]
     assert f"Chambers larger than the volume wanted cannot be ground to it: the step would have to be cut by {0.2 / MOUTH:.2f} mm for the largest." in told
     assert not any("cannot be ground" in r.text.plain() for r in match.remarks)
+
+
+def test_grinding_to_a_volume_that_leaves_them_unlike_is_not_advised():
+    """56.4 stays as it is, and 55.6 needs no grinding to reach 55.5: nothing in the table would bring them together."""
+    unlike = chamber_volume(**volumes(55.6, 56.4), aim="wanted", wanted="55.5 cm³").verdict
+    assert unlike.state == "attention" and unlike.do.plain() == (
+        "Ground out to 55.5 cm³ they would still be unlike, for the largest stays as it is. Choose to match the largest, or cut the step first.")
+    assert chamber_volume(**volumes(55.6, 56.4), aim="wanted", wanted="56 cm³").verdict.do.plain().startswith("Grind out the small ones as in the table, 0.40 cm³")
 
 
 REFUSALS = [

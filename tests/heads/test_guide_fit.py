@@ -62,6 +62,8 @@ VERDICTS = {
     "good, exhaust": ("pass", "Good: 0.078 mm cold, 0.053 mm when running", dict(valve="exhaust", stem="7.930 mm", rocking="")),
     "worn by sizes": ("fail", "Worn: 0.130 mm of clearance, 0.120 mm allowed", dict(guide_bore="8.090 mm", rocking="")),
     "worn by rocking": ("fail", "Worn: 0.139 mm of clearance, 0.120 mm allowed", dict(rocking="0.35 mm")),
+    "on the worn limit": ("pass", "Good: 0.120 mm cold, 0.125 mm when running", dict(guide_bore="8.080 mm", rocking="")),  # 8.080 − 7.960, as decimals
+    "new, tight warming up": ("attention", "Tight while warming up: −0.004 mm left", NEW | dict(valve="exhaust", stem="7.930 mm", supplied_bore="7.95 mm", wanted_clearance="0.048 mm")),
     "not worn for an exhaust": ("pass", "Good: 0.130 mm cold, 0.105 mm when running", dict(valve="exhaust", guide_bore="8.060 mm", stem="7.930 mm", rocking="")),
     "seizes": ("fail", "Seizes: −0.009 mm left when running", dict(valve="exhaust", guide_bore="7.976 mm", rocking="")),
     "tight": ("attention", "Tight when running: 0.008 mm left", dict(guide_bore="7.963 mm", rocking="")),

@@ -132,6 +132,8 @@ def test_each_side_is_told_and_judged():
     assert table.states == ("pass", "pass", "attention", "fail")
     exhaust, = port_section(aside="0.8 mm", valve="exhaust").tables
     assert [float(row[1]) for row in exhaust.rows] == pytest.approx([-float(row[1]) for row in table.rows])
+    limit, = port_section(manifold_width="36.6 mm", manifold_height="30 mm").tables  # (36.6 − 36)/2 = 0.30, which is allowed
+    assert limit.states == ("pass",) * 4
 
 
 def test_a_step_between_the_sides_is_found():

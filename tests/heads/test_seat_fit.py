@@ -100,7 +100,7 @@ def test_ring_that_is_advised_is_in_order():
     """Both ends of the window that a failing fit names, and just outside of it."""
     advised = seat_fit(ring_outside="37.54 mm")
     assert advised.verdict.do.plain() == "Do not fit this ring. For this pocket take a ring of 37.587 mm to 37.652 mm."
-    assert "1.47980 in to 1.48236 in" in advised.verdict.do.plain("inch")  # 37.587 and 37.652 over 25.4
+    assert "1.47977 in to 1.48238 in" in advised.verdict.do.plain("inch")  # 37.58606 and 37.65257 over 25.4, taken inwards too
     assert seat_fit(ring_outside="37.587 mm").verdict.state == "pass" and seat_fit(ring_outside="37.652 mm").verdict.state == "attention"
     least, most = advised["ring_wanted"] / MM, advised["ring_most"] / MM
     at_least, at_most = (seat_fit(ring_outside=f"{d!r} mm") for d in (least + 1e-9, most))

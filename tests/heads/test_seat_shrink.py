@@ -48,6 +48,9 @@ def test_clearance_is_there_at_the_true_sizes_and_gone_after_either_allowance(ca
 VERDICTS = {
     "heat": ("pass", "Heat the head to 161 °C", {}),
     "close to the limit": ("attention", "Heat to 161 °C, close to the limit", dict(head_limit="165 °C")),
+    "softens the head": ("attention", "Heat to 203 °C softens the head", dict(ring_temperature="20 °C", head_limit="250 °C")),
+    "no hand is so quick": ("attention", "Hardly any room: 0.005 mm as the ring goes in", dict(clearance="0.005 mm")),
+    "no hand is so quick, head cold": ("attention", "Hardly any room: 0.002 mm as the ring goes in", dict(ring_outside="37.569 mm", ring_temperature="-196 °C", clearance="0.001 mm")),
     "chill": ("fail", "Over the limit: the head would need 203 °C", dict(ring_temperature="20 °C")),
     "no ring is that cold": ("fail", "Does not drop in even at −196 °C", dict(ring_outside="37.750 mm")),
     "no ring that holds": ("fail", "Does not drop in even at −196 °C", dict(head_limit="60 °C", clearance="0.3 mm")),

@@ -83,6 +83,7 @@ def test_sinking_all_seats_alike_raises_stems_and_springs_by_as_much(mm, sunk):
 VERDICTS = {
     "even": ("pass", "Even: 0.14 mm apart, all in limits", {}),
     "on the limits": ("pass", "Even: 0.25 mm apart, all in limits", heights(44.95, 45.20)),
+    "on the limit, exhaust higher": ("pass", "Even: 0.10 mm apart, all in limits", heights(45.1, 45.4) | dict(exhaust_higher="0.2 mm", fitted_off="3 mm")),  # 45.4 − 0.2 = 45.2, as decimals
     "tip too much": ("fail", "1 intake too high: 0.80 mm off its tip", {"heights.1.1": "46 mm"}),
     "seat too much": ("fail", "3 exhaust too low: 0.71 mm to sink", {"heights.6.1": "44.1 mm"}),
     "no seat may be touched": ("fail", "1 exhaust too low: 0.05 mm to sink", heights(45.0, 44.75) | dict(sink_most="0 mm")),
@@ -99,6 +100,13 @@ def test_verdict(name):
     state, words, entries = VERDICTS[name]
     verdict = stem_height(**entries).verdict
     assert (verdict.state, verdict.headline.plain()) == (state, words)
+
+
+def test_a_spring_too_short_from_the_bare_bed_is_not_cured_by_shims():
+    """Heights are read from the bed without shims: 44.96 − 8.80 = 36.16 is all that it has, 0.34 less than wanted."""
+    found = stem_height(tip_to_retainer="8.8 mm")
+    assert found.verdict.do.plain() == "It has 36.16 mm with no shim at all. Look whether retainer and keepers belong to this valve, and check that its coils do not bind."
+    assert float(found.tables[0].rows[4][4]) / MM == pytest.approx(-0.34)
 
 
 def test_tips_are_spared_for_seats_only_where_tips_have_no_more_to_give():

@@ -35,6 +35,12 @@ VERDICTS = {
     "wall, bored too far": ("fail", "Wall too thin: 1.19 mm, 1.20 mm wanted", dict(bore="18.560 mm")),
     "plunger tight in its unit": ("fail", "Plunger binds: 0.0050 mm left, 0.0060 mm wanted", dict(plunger="15.877 mm")),
     "binds in the case": ("fail", "Body binds in the case: 0.015 mm left", dict(lifter_hole="20.982 mm")),
+    "wall on its limit": ("fail", "Bore too large by 1.017 mm", dict(bore="18.537 mm")),  # (20.967 − 0.03 − 18.537)/2 = 1.20: not the wall
+    "plunger on its limit": ("pass", "Hone 0.040 mm off, to 17.520 mm", dict(plunger="15.876 mm")),  # 15.882 − 15.876 = 0.006
+    "case on its limit": ("pass", "Hone 0.040 mm off, to 17.520 mm", dict(body="20.990 mm")),  # 21.010 − 20.990 = 0.020
+    "pressed, done": ("pass", "Done: the bore fits, 1.72 mm of wall", PRESS | dict(bore="17.497 mm")),
+    "pressed, bore at its lower end": ("fail", "Plunger binds: 0.0055 mm left, 0.0060 mm wanted", PRESS | dict(bore="17.490 mm")),
+    "pressed, no grip left": ("fail", "Bore too large by 0.005 mm", PRESS | dict(bore="17.500 mm")),
     "pressed": ("pass", "Hone 0.025 mm off, to 17.495 mm", PRESS | dict(bore="17.470 mm")),
     "pressed, plunger binds": ("fail", "Plunger binds: 0.0055 mm left, 0.0060 mm wanted", PRESS | dict(grip="0.010 mm", bore="17.460 mm")),
     "pressed, iron near yield": ("attention", "Near yield: 95 % used", PRESS | dict(grip="0.046 mm", bore="17.430 mm", body_material="grey-iron", plunger="15.840 mm", lifter_hole="21.05 mm")),
@@ -62,6 +68,7 @@ REFUSALS = [
     ("body", dict(body="21.02 mm"), "Body, outside, smallest: is 21.020 mm, not smaller than its bore in the case, 21.010 mm; give less."),
     ("bore", dict(bore="20.95 mm"), "Body's bore, as it is, largest: leaves no wall: a bore of 20.950 mm in a body of 20.967 mm with 0.03 mm of runout; give less."),
     ("unit_outside", dict(unit_outside="20.93 mm"), "Plunger unit, outside: leaves no wall: a bore of 20.950 mm in a body of 20.967 mm with 0.03 mm of runout; give less."),
+    ("least_hone", dict(least_hone="0.06 mm"), "Left for the hone, at least: is 0.060 mm, not less than the hone takes off at most, 0.060 mm; give less."),
     ("grip", PRESS | dict(unit_outside="15.95 mm", grip="0.08 mm"), "Interference wanted, pressed in: is 0.080 mm, as much as the unit's own wall; give less."),
 ]
 
@@ -94,6 +101,17 @@ def test_runout_costs_half_of_itself_in_wall_and_stock_and_bore_make_the_target(
     found, true = (lifter_bore(bore=f"{bore!r} mm", runout=f"{r!r} mm") for r in (runout, 0))
     assert true["wall"] - found["wall"] == pytest.approx(runout / 2 * MM, abs=1e-12)
     assert bore * MM + found["stock"] == pytest.approx(found["target"], abs=1e-12)
+
+
+def test_a_bore_within_its_tolerance_is_judged_by_the_grip_that_it_gives():
+    """Against the equation of the thick cylinder: 17.500 in 17.490 is 0.010 of interference, not the 0.005 that was wanted."""
+    unit, body = MATERIALS["bearing-steel"], MATERIALS["forged-steel"]
+    in_unit, _ = two_rings(15.882 * MM, 17.490 * MM, 20.937 * MM, 0.010 * MM, unit.E, unit.nu, body.E, body.nu)
+    found = lifter_bore(**PRESS, bore="17.490 mm")
+    assert found["closing"] == pytest.approx(-in_unit(15.882 * MM)[0] / unit.E * 15.882 * MM, rel=1e-4)
+    assert found.verdict.do.plain() == "Pressing closes its bore by 0.0065 mm. Hone on to 17.495 mm, and measure again."
+    planned = lifter_bore(**PRESS, bore="17.46 mm")  # still to be honed: the interference that is wanted
+    assert planned["closing"] == pytest.approx(found["closing"] / 2, rel=1e-2)
 
 
 def test_doubt_of_the_bore_can_leave_it_open():

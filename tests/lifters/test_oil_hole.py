@@ -49,11 +49,16 @@ def test_verdict(name):
 
 def test_drill_that_is_advised_serves_and_the_one_below_does_not():
     entries = dict(oil_temperature="0 °C", sink="0.05 mm")
-    advised = oil_hole(**entries, hole="0.5 mm").verdict.do.plain().split("drills ")[1].split(" serves")[0]
+    advised = oil_hole(**entries, hole="0.5 mm").verdict.do.plain().split("drills ")[1].split(" is the smallest")[0]
     assert oil_hole(**entries, hole=advised).verdict.state == "pass"
     below = max(d for d in HOLES if d * 1e3 < float(advised.split()[0]) - 1e-9)
     assert oil_hole(**entries, hole=f"{below * 1e3!r} mm").verdict.state != "pass"
     assert "No usual drill serves" in oil_hole(**entries | dict(oil_temperature="-10 °C"), hole="0.5 mm", pressure="2 kPa").verdict.do.plain()
+
+
+def test_a_hole_too_wide_for_its_groove_is_not_answered_with_the_narrowest_drill():
+    """0.5 mm fills hot and starves cold; of the drills under a groove of 3 mm the widest is 2 mm."""
+    assert "Of the usual drills 2.00 mm is the largest that serves." in oil_hole(hole="4 mm").verdict.do.plain()
 
 
 def test_table_agrees_with_the_calculator():

@@ -1,4 +1,5 @@
 """Leak-down against scipy's way of each step, its verdicts and refusals, and what must always be so."""
+import re
 from math import cos, log, log10, pi
 
 import pytest
@@ -59,6 +60,10 @@ def test_plunger_that_is_advised_is_accepted():
     for out, edge in (("clearance_most", 25.0), ("clearance_least", 110.0)):
         fitted = plunger_leak(bore="15.888 mm", plunger=f"{15.888 - worn[out] / MM!r} mm")
         assert fitted["time"] == pytest.approx(edge, rel=3e-3)  # area and middle of the gap change a little with the plunger
+    for plunger in ("15.862 mm", "15.874 mm"):  # too fast, too slow: the size as it is read, in either unit system
+        for system in ("metric", "inch"):
+            told = re.search(r"a plunger of ([\d.]+ \w+) or", plunger_leak(plunger=plunger).verdict.do.plain(system))[1]
+            assert plunger_leak(plunger=told).verdict.state == "pass", told
 
 
 REFUSALS = [

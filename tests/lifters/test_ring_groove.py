@@ -1,4 +1,5 @@
 """Snap ring and groove: areas integrated, units by pint; verdicts, refusals, and what must always be so."""
+import re
 from math import pi, sqrt
 
 import pint
@@ -34,6 +35,9 @@ VERDICTS = {
     "holds too little": ("fail", "Ring holds too little: 0.56 mm stands out", dict(breadth="1.10 mm")),
     "hides": ("fail", "Ring holds too little: −0.04 mm stands out", dict(breadth="0.50 mm")),
     "shallow": ("fail", "Groove shallow: 0.44 mm, 0.50 mm wanted", dict(groove="18.40 mm")),
+    "depth on its limit": ("pass", "Holds 9199 N, 855 N come", dict(groove="18.52 mm")),  # (18.52 − 17.52)/2 = 0.50, as decimals
+    "lip on its limit": ("pass", "Holds 9199 N, 855 N come", dict(groove="18.52 mm", lip="1.50 mm")),  # three depths of 0.50
+    "wall on its limit": ("attention", "Lip short: 2.8 times the depth", dict(groove="18.967 mm")),  # (20.967 − 18.967)/2 = 1.00: not the wall
     "thin": ("fail", "Wall behind it thin: 0.78 mm, 1.00 mm wanted", dict(groove="19.40 mm", breadth="1.80 mm")),
     "tight": ("attention", "Ring tight in its groove: 0.03 mm", dict(ring="1.07 mm")),
     "loose": ("attention", "Ring loose in its groove: 0.25 mm", dict(ring="0.85 mm")),
@@ -50,8 +54,12 @@ def test_verdict(name):
 
 
 def test_groove_that_is_advised_is_deep_enough():
+    """As it is read, in either unit system: bore and twice the depth, 18.520 and 18.523, never a little less."""
     assert "Cut it to 18.52 mm across its bottom" in ring_groove(groove="18.40 mm").verdict.do.plain()
-    assert ring_groove(groove="18.521 mm").verdict.state == "pass"
+    for bore in ("17.520 mm", "17.523 mm"):
+        for system in ("metric", "inch"):
+            told = re.search(r"Cut it to ([\d.]+ \w+) across", ring_groove(bore=bore, groove="18.40 mm").verdict.do.plain(system))[1]
+            assert ring_groove(bore=bore, groove=told).verdict.state == "pass", told
 
 
 REFUSALS = [
