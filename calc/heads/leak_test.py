@@ -1,5 +1,6 @@
 """Leak of a closed volume from the change of its pressure, told apart from what temperature and gauge may fake."""
 from calc import cautions, sources
+from calc.advice import at_least
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
 from calc.drawing import Axis, Plot, Series
 from calc.formulas import leak as gas
@@ -109,7 +110,7 @@ def leak_test(
         verdict = ("pass", say("Tight: {q}, {limit} allowed", q=leak, limit=limit), "Write it down with pressure and time: only tests made alike can be compared.")
     elif longer <= LONGEST:
         verdict = ("unsure", say("Leak or drift? {q} ± {u}", q=leak, u=doubt),
-                   say("Let everything become equally warm, then test for {t} or longer, with less hose, or with a finer gauge.", t=number("", "", SECONDS, longer)))
+                   say("Let everything become equally warm, then test for {t} or longer, with less hose, or with a finer gauge.", t=at_least(longer, SECONDS)))
     else:
         verdict = ("unsure", say("Leak or drift? {q} ± {u}", q=leak, u=doubt), say("Too near to the limit of {limit} for this gauge. Take it as leaking, or test with a finer gauge.", limit=limit))
     return answer(

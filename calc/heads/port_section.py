@@ -3,6 +3,7 @@ import math
 from dataclasses import dataclass
 
 from calc import cautions, sources
+from calc.advice import at_most
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
 from calc.conformance import past
 from calc.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, arc
@@ -166,7 +167,7 @@ def port_section(
             " at the joint until it nowhere stands inside " + mate + ", and let that run out over ten times its depth.", off=number("", "", SIZE, off)))
     elif speed > most_speed:
         verdict = ("attention", say("Fast gas: {u}, {m} at most", u=speed, m=most_speed), say(
-            "Good up to {n}. For more speed the port wants {a}: see first whether the wall and the valve can use it.", n=number("", "", TURNS, float(engine_speed * most_speed / speed)),
+            "Good up to {n}. For more speed the port wants {a}: see first whether the wall and the valve can use it.", n=at_most(engine_speed * most_speed / speed, TURNS),
             a=number("", "", FACE, float(area * speed / most_speed))))
     elif speed < least_speed:
         verdict = ("attention", say("Slow gas: {u}, {m} at least", u=speed, m=least_speed), "Leave the port as it is, or make it smaller by a sleeve or another manifold: a larger one loses pull at low speed.")

@@ -1,7 +1,6 @@
 """How hot the head and how cold the ring must be for a seat ring to drop into its pocket."""
-import math
-
 from calc import cautions, sources
+from calc.advice import at_most
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
 from calc.drawing import Axis, Plot, Series
 from calc.formulas import press_fit as fit
@@ -153,17 +152,12 @@ def _over_the_limit(pocket_bore, grip, clearance, ring: Material, pocket_at_limi
         words, bath = next(((w, b) for spare in (float(READING), 0.0) for w, b in BATHS if head_for(b) <= float(head_limit) - spare), BATHS[-1])
         return ("fail", say("Over the limit: the head would need {t}", t=needed),
                 say("Chill the ring. Out of {words} at {bath} the head needs {t}; with the head at its limit of {limit}, {ring} or colder is enough.",
-                    words=words, bath=bath, t=_at(head_for(bath)), limit=head_limit, ring=_at(_down(ring.temperature_for(ring_growth) - 273.15, 1) + 273.15)))
+                    words=words, bath=bath, t=_at(head_for(bath)), limit=head_limit, ring=at_most(ring.temperature_for(ring_growth), TEMP)))
     largest = float(pocket_bore) * (1 + pocket_at_limit - ring.strain_at(coldest)) - float(clearance)
-    do = (say("Do not drive it in. Measure both again. Out of liquid nitrogen, and with the head at its limit, a ring of {d} at most drops in.", d=number("", "", SIZE, _down(largest, 1e-6)))
+    do = (say("Do not drive it in. Measure both again. Out of liquid nitrogen, and with the head at its limit, a ring of {d} at most drops in.", d=at_most(largest, SIZE))
           if largest > float(pocket_bore) else
           say("Do not drive it in. With {c} to spare and the head at {limit} no ring that holds drops in: ask for less clearance.", c=clearance, limit=head_limit))
     return "fail", say("Does not drop in even at {cold}", cold=coldest), do
-
-
-def _down(value: float, part: float) -> float:
-    """Taken down to whole parts, so that what is advised as enough is enough when it has been rounded for reading."""
-    return math.floor(value / part) * part
 
 
 def _mean_alpha_for(material: Material, strain) -> float:

@@ -1,5 +1,6 @@
 """Bore in a lifter's body for a plunger unit: what to hone it to, what wall is left, and what pressing the unit in would do."""
 from calc import cautions, sources
+from calc.advice import at_least
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
 from calc.conformance import past
 from calc.drawing import Area, Dimension, Drawing, Label, Line, box
@@ -120,7 +121,7 @@ def lifter_bore(
     elif done:
         verdict = ("pass", say("Done: the bore fits, {w} of wall", w=wall), "Stop honing. Wash until a white rag stays white, then measure again with its unit.")
     elif past(stock, most_hone):
-        verdict = ("attention", say("Bore first: {a} to come off", a=stock), say("Bore to {D}, then hone the last {least} to {most}.", D=number("", "", SIZE, float(target - most_hone)), least=least_hone, most=most_hone))
+        verdict = ("attention", say("Bore first: {a} to come off", a=stock), say("Bore to {D}, then hone the last {least} to {most}.", D=at_least(target - most_hone, SIZE), least=least_hone, most=most_hone))
     elif past(least_hone, stock):
         verdict = ("attention", say("Little left to hone: {a}", a=stock), "It may not clean up. Look at the bore under a glass: where tool marks would stay, take another body.")
     else:

@@ -1,6 +1,7 @@
 """Where the plunger of a hydraulic lifter stands, cold, while it warms up and running, and the pushrod that keeps it off both stops."""
 from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.conformance import past
 from calc.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, box
 from calc.formulas.press_fit import free_strain
 from calc.growth import growth, reference_temperature
@@ -87,8 +88,8 @@ def plunger_travel(
     The tip of the stem is taken to stand as high over the seat as the shaft does. Each part has one mean temperature. Warming up:
     cylinder, head and valve hot, while case, lifter and pushrod are still cold. Tilt of the pushrod is left out (under 1 %).
     """
-    if preload >= travel:
-        raise impossible("preload", "is {p}, not less than the travel, {s}, so that the plunger stands on its lower stop; give less", p=preload, s=travel)
+    if past(preload, travel):
+        raise impossible("preload", "is {p}, more than the travel, {s}, which is all that the plunger goes; give {s} or less", p=preload, s=travel)
     reference = reference_temperature()
     case, barrel, top, stem = (
         growth(MATERIALS[material], temperature, reference, letter, words, field) for material, temperature, letter, words, field in (
@@ -119,7 +120,9 @@ def plunger_travel(
         cure = say("A pushrod of {L} brings it to the middle, or shims of {t} under the rocker stand.", L=wanted, t=shim)
     else:
         cure = say("A pushrod of {L} brings it to the middle.", L=wanted)
-    if upper <= 0:
+    if not past(travel, preload):
+        verdict = ("fail", "Stands on its lower stop, cold", say("There it holds the valve open, and the valve burns. How much too long the rod is does not show: measure again with a pushrod of {L}.", L=wanted))
+    elif upper <= 0:
         verdict = ("fail", say("Reaches the upper stop: {x} short", x=short(upper)), say("There it takes up no lash and ticks. {cure}", cure=cure))
     elif lower <= 0:
         verdict = ("fail", say("Reaches the lower stop: {x} short", x=short(lower)), say("There it holds the valve open, and the valve burns. {cure}", cure=cure))

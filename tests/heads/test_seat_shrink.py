@@ -1,4 +1,6 @@
 """Shrinking a seat ring in: against a root finder on the free growths, its verdicts and refusals, and what must always be so."""
+import re
+
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
@@ -71,6 +73,13 @@ def test_advice_on_how_cold_is_true_and_no_colder_than_it_must_be():
                                        "with the head at its limit of 200 °C, 13 °C or colder is enough.")
     assert seat_shrink(ring_temperature="-18 °C")["head_temperature"] - ZERO == pytest.approx(186, abs=0.5)
     assert seat_shrink(ring_temperature="13 °C")["margin"] >= 0 > seat_shrink(ring_temperature="14 °C")["margin"]
+
+
+def test_advice_serves_as_it_is_read_in_fahrenheit_and_inches_too():
+    for entries, words, name in ((dict(ring_temperature="20 °C"), r"(−?[\d.]+ °F) or colder", "ring_temperature"),
+                                 (dict(ring_outside="37.750 mm", ring_temperature="-196 °C"), r"a ring of ([\d.]+ in) at most", "ring_outside")):
+        told = re.search(words, seat_shrink(**entries).verdict.do.plain("inch"))[1]
+        assert seat_shrink(**entries | {name: told})["margin"] >= 0, told
 
 
 def test_bath_that_leaves_something_to_the_limit_is_advised_before_one_that_does_not():

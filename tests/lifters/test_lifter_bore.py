@@ -60,6 +60,8 @@ def test_verdict(name):
 def test_plan_of_boring_leaves_what_the_hone_takes():
     assert "Bore to 17.460 mm, then hone the last 0.020 mm to 0.060 mm." in lifter_bore(bore="17.000 mm").verdict.do.plain()
     assert lifter_bore(bore="17.460 mm").verdict.state == "pass"
+    assert "Bore to 0.68741 in," in lifter_bore(bore="17.000 mm").verdict.do.plain("inch")  # 17.460 over 25.4 is 0.687402: less is more to hone than it takes
+    assert lifter_bore(bore="0.68741 in").verdict.state == "pass"
 
 
 REFUSALS = [

@@ -61,6 +61,7 @@ VERDICTS = {
     "between": ("pass", "Stays off both stops: 1.09 mm, 1.47 mm left", {}),
     "upper stop": ("fail", "Reaches the upper stop: 0.41 mm short", dict(preload="0.30 mm")),
     "lower stop": ("fail", "Reaches the lower stop: 0.23 mm short", dict(preload="3.50 mm")),
+    "on the lower stop": ("fail", "Stands on its lower stop, cold", dict(preload="4.00 mm")),  # what a dial reads of a rod that is too long, however much
     "near the upper": ("attention", "Near the upper stop: 0.19 mm left", dict(preload="0.90 mm")),
     "near the lower": ("attention", "Near the lower stop: 0.27 mm left", dict(preload="3.00 mm")),
     "goes down when hot": ("fail", "Reaches the lower stop: 0.35 mm short", dict(preload="3.20 mm", pushrod_expansion="30 µm/(m·K)", case_material="ductile-iron", head_temperature="90 °C", cylinder_temperature="60 °C")),
@@ -91,7 +92,7 @@ def test_travel_that_is_too_short_for_any_pushrod_says_so():
 
 
 @pytest.mark.parametrize("field, given_entries, sentence", [
-    ("preload", dict(preload="4.00 mm"), "Plunger pressed in, cold: is 4.00 mm, not less than the travel, 4.00 mm, so that the plunger stands on its lower stop; give less."),
+    ("preload", dict(preload="4.01 mm"), "Plunger pressed in, cold: is 4.01 mm, more than the travel, 4.00 mm, which is all that the plunger goes; give 4.00 mm or less."),
     ("cylinder_temperature", dict(cylinder_temperature="300 °C", cylinder_material="al-si-t6", head_temperature="300.5 °C"),
      "Head, running, mean: 300.5 °C is above 300 °C, past what this calculator can answer for; give −40 °C to 300 °C.")])
 def test_refusal(field, given_entries, sentence):
