@@ -113,6 +113,7 @@ def chamber_volume(
         limits=(Limit("the smallest chamber", smallest, low=low), Limit("the largest chamber", largest, high=high), Limit("the likeness", spread, high=most_spread)),
         remarks=(
             note("Read the burette at the bottom of its curve, eye level with it, before and after. Fill without a pause: spirit dries away meanwhile."),
+            warning("One chamber alone says nothing of likeness: fill the others too.") if len(chambers) == 1 else None,
             warning("The liquid warmed by {t}, which was taken out. Better let head and liquid lie side by side until they are equally warm.", t=warming) if abs(float(warming)) > 2 else None,
             note("A cut brings the cylinder and all the valve gear nearer: look at deck height, pushrods and manifold afterwards, and cut both heads alike.") if cut > 0 else None,
             note("Chambers larger than the volume wanted cannot be ground to it: the step would have to be cut by {t} for the largest.", t=cut_wanted) if aim == WANTED and float(largest - wanted) > NOTHING else None,

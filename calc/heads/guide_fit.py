@@ -19,6 +19,7 @@ GUIDES = ("bronze", "aluminium-bronze", "copper-nickel-silicon", "grey-iron", "s
 HEADS = ("al-si-t6", "al-si-cu-t6", "grey-iron")
 FITTED, NEW = "fitted", "new"
 NEAR_YIELD = 0.9  # common practice, no source: nearer than a tenth, the doubt of the readings alone decides
+MUCH = 0.5e-3  # m: more than this to ream is another guide's bore; common practice, no source
 DISAGREE = 0.02e-3  # m: clearances by sizes and by rocking further apart than this are not of one guide; common practice, no source
 
 
@@ -202,6 +203,7 @@ def guide_fit(
         remarks=(
             note("The largest bore and the smallest stem were asked for, because they decide whether it is worn. For the tightest place, type the smallest bore and the largest stem.") if not new else
             note("The bore closes by {c}: ream after pressing, never before.", c=closing),
+            warning("{a} is much for a reamer: is this the guide for this stem? Guides come to size, or a few tenths under; common practice, no source.", a=to_ream) if new and past(to_ream, MUCH) else None,
             note("Its grip in the head is worked out from hole and outside as they stand above: the guide is in, and neither can be measured.") if not new else None,
             warning("{name} begins to lose its temper above {t}.", name=head.name, t=number("", "", TEMP, head.limit_temperature)) if head.limit_temperature and float(head_temperature) > head.limit_temperature else None,
             note("While the stem alone is hot, {c} are left at most that close: warm the engine up before it is loaded.", c=first) if 0 < first < least_hot else None,

@@ -18,6 +18,8 @@ RINGS = ("sintered-iron", "high-chrome-iron", "grey-iron", "cobalt-alloy", "alum
 HEADS = ("al-si-t6", "al-si-cu-t6", "grey-iron")
 NEAR_YIELD = 0.9  # common practice, no source: nearer than a tenth, the doubt of the readings alone decides
 
+THIN = number("", "", SMALL, 1.5e-3)  # rings are two to six millimetres thick; common practice, no source
+
 
 class Out(Outputs):
     interference = Output("Interference, cold", "δ", SIZE, main=True, rises="ring_outside", falls="pocket_bore")
@@ -148,17 +150,20 @@ def seat_fit(
         verdict = ("attention", say("Holds, but near yield: {s} used", s=share), advise("Measure both again."))
     else:
         verdict = ("pass", say("Holds: {d} left when running", d=hot), "Fit it. “Heat to fit a seat ring” tells how hot the head must be; have everything at hand first.")
+    hold_hot = Out.hold_hot(fit.holding_force(pressure_hot, friction, pocket_bore, depth), sources.FRICTION_HOLD)
     limit = head.limit_temperature
     return answer(
         grip, hot, stopped, pressure, pressure_hot, Out.ring_hoop(fit.inner_bore_hoop(pressure, ring_bore, pocket_bore), sources.LAME),
         Out.head_hoop(fit.outer_joint_hoop(pressure, pocket_bore, outside), sources.LAME), ring_used, head_used,
         Out.hold(fit.holding_force(pressure, friction, pocket_bore, depth), sources.FRICTION_HOLD),
-        Out.hold_hot(fit.holding_force(pressure_hot, friction, pocket_bore, depth), sources.FRICTION_HOLD), wanted, most,
+        hold_hot, wanted, most,
         verdict=verdict,
         limits=(Limit("the least grip left", left, low=0), Limit("the head's stress", head_used, high=1), Limit("the ring's stress", ring_used, high=1)),
         remarks=(
             warning("Interference of {d} is more than one part in 150 of the bore: were pocket and ring read at the same place, and from the same engine?", d=grip)
             if grip > pocket_bore / 150 else None,
+            warning("The ring's wall is {w}, and rings have {thin} at least; common practice, no source. When running it grips with {F} only: was its bore read right?",
+                    w=number("", "", form(LENGTH, 2), float(ring_outside - ring_bore) / 2), thin=THIN, F=hold_hot) if past(2 * THIN, ring_outside - ring_bore) else None,
             warning("Past yield the real pressure is less than shown, and part of the interference is gone for good once the head has been hot.")
             if share > 1 else None,
             warning("{name} begins to lose its temper above {t}.", name=head.name, t=number("", "", TEMP, limit)) if limit and float(head_temperature) > limit else None,

@@ -135,6 +135,7 @@ def stem_height(
             note("Grinding a tip leaves its spring as it was; sinking a seat, or grinding the valve's face, lets the spring out by as much as the stem rises."),
             note("A tip ground before stands less than {c} above its spring: then measure that valve by valve, or the fitted height itself.", c=tip_to_retainer) if shims or float(tight.shim) < 0 else None,
             _alone(valves, most_spread),
+            warning("One stem alone says nothing of evenness: measure the others too.") if len(valves) == 1 else None,
         ),
         tables=(_table(valves, wanted, low, high),),
         figures=(assembly(shown, tip_to_retainer), _plot(valves, low, high, wanted)))

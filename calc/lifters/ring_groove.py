@@ -69,6 +69,8 @@ def ring_groove(
         raise impossible("groove", "is {g}, not larger than the bore, {d}; give more", g=groove, d=bore)
     if groove >= body:
         raise impossible("groove", "is {g}, through the body's outside, {o}; give less", g=groove, o=body)
+    if 2 * breadth >= groove:
+        raise impossible("breadth", "is {e}, half of the groove's {g} or more, so that the ring has no hole; give less", e=breadth, g=groove)
     if ring >= width:
         raise impossible("ring", "is {s}, and does not go into a groove of {m}; give less", s=ring, m=width)
     if least_play >= most_play:

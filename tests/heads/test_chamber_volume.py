@@ -115,6 +115,7 @@ def test_remarks():
     def told(**entries):
         return " ".join(r.text.plain() for r in chamber_volume(**entries).remarks)
     assert "The liquid warmed by 3 K" in told(warming="3 K") and "warmed" not in told(warming="1 K")
+    assert "One chamber alone says nothing of likeness" in told(readings="56 cm³") and "alone" not in told(readings="56 cm³ | 56 cm³")
     assert "cut both heads alike" in told(cut="0.02 mm") and "cut both heads alike" not in told()
 
 

@@ -214,3 +214,10 @@ def test_smooth_parts_of_one_heat_keep_the_sum_of_sizes(valve, clearance):
     assert found["clearance_hot"] == pytest.approx(found["clearance_first"], abs=1e-12)
     grown = growth(MATERIALS[USUAL[valve].material], USUAL[valve].stem)
     assert found["clearance"] - found["clearance_hot"] == pytest.approx(7.9 * MM * grown, rel=1e-9)
+
+
+def test_a_bore_far_under_its_stem_is_another_guides():
+    """5 mm as it comes, 9 mm of stem: 4.05 mm is drilled, not reamed."""
+    def told(**entries):
+        return " ".join(r.text.plain() for r in guide_fit(**NEW | entries).remarks if r.level == "warning")
+    assert "is much for a reamer" in told(stem="9 mm", supplied_bore="5 mm") and "reamer" not in told() and "reamer" not in told(supplied_bore="7.6 mm")

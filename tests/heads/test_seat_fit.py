@@ -120,6 +120,7 @@ def test_pocket_that_no_ring_serves_says_so():
 @pytest.mark.parametrize("entries, warned", [
     (dict(ring_outside="37.76 mm"), "Interference of 0.260 mm is more than one part in 150 of the bore"),
     (dict(ring_outside="37.76 mm"), "Past yield the real pressure is less than shown"),
+    (dict(ring_bore="37.4 mm"), "The ring's wall is 0.10 mm, and rings have 1.5 mm at least"),  # (37.605 − 37.4)/2
     (dict(head_temperature="210 °C"), "Al–Si casting alloy, T6 begins to lose its temper above 200 °C"),
 ])
 def test_warning(entries, warned):

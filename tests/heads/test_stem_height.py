@@ -158,6 +158,7 @@ def test_one_valve_far_from_the_others_is_asked_after():
     assert warned(**{"heights.4.1": "45.6 mm"}) == [
         "2 exhaust stands 0.50 mm from the next one. One valve alone out of line is more often the wrong valve, or one not on its seat, than a sunk seat."]
     assert not warned() and not warned(**heights(44.9, 45.5))
+    assert warned(**heights(45.0)) == ["One stem alone says nothing of evenness: measure the others too."]
 
 
 REFUSALS = [

@@ -65,6 +65,7 @@ def test_groove_that_is_advised_is_deep_enough():
 REFUSALS = [
     ("groove", dict(groove="17.5 mm"), "Groove, across its bottom: is 17.50 mm, not larger than the bore, 17.520 mm; give more."),
     ("groove", dict(groove="21 mm"), "Groove, across its bottom: is 21.00 mm, through the body's outside, 20.967 mm; give less."),
+    ("breadth", dict(breadth="9.3 mm"), "Ring, breadth: is 9.30 mm, half of the groove's 18.60 mm or more, so that the ring has no hole; give less."),
     ("ring", dict(ring="1.10 mm"), "Ring, thickness: is 1.10 mm, and does not go into a groove of 1.10 mm; give less."),
     ("most_play", dict(least_play="0.3 mm"), "Play of the ring, most: is 0.20 mm, not more than the least, 0.30 mm; give more."),
 ]
