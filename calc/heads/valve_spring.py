@@ -124,6 +124,7 @@ def valve_spring(
         springs = [line("by its sizes", "d", step("F_1", "Load at the first height", LOAD, rate_by_sizes * (free_length - height_1), sources.SPRING), rate_by_sizes)]
     else:
         springs = [line(name, _short(name), row[0], _rate_read(name, r, row, height_1, height_2)) for r, (name, row) in enumerate(zip(VALVES, loads)) if row]
+    worn = min(springs, key=lambda s: float(s.load))
     weak, soft = (min(springs, key=lambda s: float(getattr(s, what))) for what in ("seat", "open"))
     stiff, strong = (max(springs, key=lambda s: float(getattr(s, what))) for what in ("seat", "open"))
     rate = Out.rate(weak.rate)
@@ -155,9 +156,9 @@ def valve_spring(
     spare = number("", "", SIZE, abs(float(margin)))
     if margin <= 0:
         verdict = ("fail", say("Coil bind: {m} short at full lift", m=spare), "Do not run it: the valve gear breaks. Take out shims, look whether the spring belongs here, measure the lift.")
-    elif past(least_seat, weak.seat) and past(least_seat, weak.load):
-        verdict = ("fail", say("Weak: {F}, spring {name}", F=seat, name=weak.name),
-                   say("It has only {F} at {h}, where {least} are wanted. Replace it: a shim would hide that it has set.", F=weak.load, h=height_1, least=least_seat))
+    elif past(least_seat, worn.load):
+        verdict = ("fail", say("Weak: {F} at {h}, spring {name}", F=worn.load, h=height_1, name=worn.name),
+                   say("There {least} are wanted. Replace it: a shim only hides that it has set.", least=least_seat))
     elif past(least_seat, weak.seat):
         verdict = ("fail", say("Seat load low as fitted: {F}", F=seat), say("The spring is good but stands too tall. Shim it by {t}, and measure the height again.", t=shim_wanted) if shim_wanted <= shim_most else
                    say("The spring is good but stands too tall, and coil bind leaves room for {t} of shims only. The valve lies too deep: look at its seat.", t=shim_most))
@@ -180,12 +181,12 @@ def valve_spring(
     return answer(
         seat, opens, margin, spread, rate, rate_by_sizes, free, solid, stress, stress_solid, endurance, frequency, order, surge_speed, shim_wanted, shim_most,
         verdict=verdict,
-        limits=(Limit("the seat load", seat, low=least_seat), Limit("the load at full lift", opens, low=least_open), Limit("the room to coil bind", margin, low=0.0)),
+        limits=(Limit("the seat load at the first height", worn.load, low=least_seat), Limit("the seat load", seat, low=least_seat), Limit("the load at full lift", opens, low=least_open), Limit("the room to coil bind", margin, low=0.0)),
         remarks=(
             note("All this is at the one height typed. Loads are least at the tallest fitted height of the head; room to coil bind, stress and the highest load are worst at the shortest: work out both."),
             note("{one} of shims adds {F} to the weakest spring's load, shut and open, and takes {one} off the room to coil bind.", one=ONE, F=number("", "", LOAD, float(weak.rate) * float(ONE))),
-            *(warning("Spring {name} has {F} at {h}, under the {least} wanted there: shims hide that it has set.", name=s.name, F=s.load, h=height_1, least=least_seat)
-              for s in springs if past(least_seat, s.load) and not past(least_seat, s.seat)),
+            *(warning("Spring {name} has {F} at {h}, under the {least} wanted there: replace it too.", name=s.name, F=s.load, h=height_1, least=least_seat)
+              for s in springs if past(least_seat, s.load) and s is not worn),
             warning("Wire and turns give {d}, the loads of spring {name} {k}: turns miscounted, outside taken for mean diameter, or a coil that lies closed and does not move.",
                     d=rate_by_sizes, name=weak.name, k=rate) if abs(float(rate / rate_by_sizes) - 1) > UNLIKE else None,
             warning("Coil is {c} times the wire, outside the usual 4 to 12: look at wire and mean diameter again.", c=index) if not 4 <= index <= 12 else None,
@@ -227,7 +228,7 @@ def _table(springs, height_1, weak, least_seat, most_seat, least_open, wanted_se
         shown = [number("", "", shape, float(x)) for shape, x in (
             (LOAD, s.seat), (LOAD, s.open), (SIZE, greatest((wanted_seat - s.seat) / s.rate, 0.0)), (RATE, s.rate), (SIZE, spring.free_length(s.load, height_1, s.rate)))]
         rows.append((s.name, *shown))
-        states.append("fail" if past(least_seat, s.seat) or past(least_open, s.open) else "attention" if past(s.seat, most_seat) or past(stiff.seat - s.seat, most_spread) else "pass")
+        states.append("fail" if past(least_seat, s.load) or past(least_seat, s.seat) or past(least_open, s.open) else "attention" if past(s.seat, most_seat) or past(stiff.seat - s.seat, most_spread) else "pass")
     return Table("Spring by spring, as fitted", ("Spring", "Seat load", "At full lift", "Shim for the load wanted", "Rate", "Free length, by its line"), tuple(rows), tuple(states))
 
 
