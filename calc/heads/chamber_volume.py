@@ -119,6 +119,7 @@ def chamber_volume(
             note("Chambers larger than the volume wanted cannot be ground to it: the step would have to be cut by {t} for the largest.", t=cut_wanted) if aim == WANTED and float(largest - wanted) > NOTHING else None,
         ),
         tables=(_table(chambers, target, wanted, low, high, most_spread, largest),),
+        cautions=(cautions.CUTTING, cautions.MAGNESIUM) if cut > 0 or verdict[0] != "pass" else (),
         figures=(section(small[0], smallest, float(area), cut), _plot(smallest + taken, largest + taken, float(area), cut, most_cut, low, high, smallest, small[0], large[0])))
 
 

@@ -208,7 +208,7 @@ def guide_fit(
             warning("{name} begins to lose its temper above {t}.", name=head.name, t=number("", "", TEMP, head.limit_temperature)) if head.limit_temperature and float(head_temperature) > head.limit_temperature else None,
             note("While the stem alone is hot, {c} are left at most that close: warm the engine up before it is loaded.", c=first) if 0 < first < least_hot else None,
         ),
-        cautions=(cautions.HOT_HEAD, cautions.PRESS_TRAPPED) if new else (),
+        cautions=(cautions.HOT_HEAD, cautions.PRESS_TRAPPED, cautions.CUTTING, cautions.BERYLLIUM) if new else (),
         figures=(section(guide_hole, guide_outside, final, stem, guide_length, head_wall), lean(final, stem, clearance, guide_length, dial_height, by_sizes),
                  warming(stem, final, bearing, guide_hole, shapes, MATERIALS[usual.material], guide, head, *map(float, (stem_temperature, guide_temperature, head_temperature)), running, first)))
 

@@ -103,7 +103,7 @@ class Section:
     purpose="How large is the port, how fast does the gas go through it, and does the manifold leave a step?",
     finds=("port area", "port matching", "gas speed", "port velocity", "hydraulic diameter", "oval port", "D port", "manifold step", "intake port", "exhaust port"),
     sources=(sources.PORT_PLANE, sources.CONTINUITY, sources.PRACTICE, sources.INVENTED),
-    cautions=(cautions.MAKER_FIRST, cautions.AIRCRAFT))
+    cautions=(cautions.CUTTING, cautions.MAGNESIUM, cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def port_section(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
     width: measured("Port, width", "w", SIZE, tool="a calliper, at the joint's face", hard=("10 mm", "90 mm"), usual=("20 mm", "55 mm"), feature="port.width_intake", hint="Of a round one: its diameter."),

@@ -188,6 +188,7 @@ def seat_cut(
             ("Seat", seat_angle, seat_feed, "bright all round"),
             ("Upper", upper_angle, upper_feed, say("outer edge at {d}", d=outer)),
             ("Throat", throat_angle, throat_feed, say("inner edge at {d}", d=inner)))),),
+        cautions=(cautions.SPINNING,) if face_ground > 0 else (),
         figures=(shape.whole(outer, inner), shape.side(band_width, from_edge, room_inside, (upper_angle, seat_angle, throat_angle))))
 
 

@@ -138,6 +138,7 @@ def stem_height(
             warning("One stem alone says nothing of evenness: measure the others too.") if len(valves) == 1 else None,
         ),
         tables=(_table(valves, wanted, low, high),),
+        cautions=(cautions.SPINNING,) if float(tip) > FINE else (),
         figures=(assembly(shown, tip_to_retainer), _plot(valves, low, high, wanted)))
 
 

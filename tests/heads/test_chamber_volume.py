@@ -187,3 +187,8 @@ def test_liquid_that_warms_more_means_a_larger_chamber(liquid, a, b):
     if 0 in (a, b):
         still, other = (cooler, warmer) if max(a, b) else (warmer, cooler)
         assert abs(other["largest"] - still["largest"]) == pytest.approx(still["kelvin"] * abs(a - b), rel=1e-9)
+
+
+def test_work_that_is_told_carries_its_dangers():
+    assert {"cutting", "magnesium"} <= {c.id for c in chamber_volume(cut="0.01 mm").cautions} and {"cutting", "magnesium"} <= {c.id for c in chamber_volume(**volumes(55.6, 56.4)).cautions}
+    assert not {"cutting", "magnesium"} & {c.id for c in chamber_volume().cautions}

@@ -150,8 +150,8 @@ def test_refusal(field, entries, sentence):
 
 
 def test_hazards_of_pressing_are_named_only_for_a_new_guide():
-    assert {"hot-head", "press"} <= {c.id for c in guide_fit(**NEW).cautions}
-    assert not {"hot-head", "press"} & {c.id for c in guide_fit().cautions}
+    assert {"hot-head", "press", "cutting", "beryllium"} <= {c.id for c in guide_fit(**NEW).cautions}
+    assert not {"hot-head", "press", "cutting", "beryllium"} & {c.id for c in guide_fit().cautions}
 
 
 def test_warm_readings_and_inches():

@@ -275,3 +275,7 @@ def test_drawings_show_the_sizes_that_are_told(s):
     heads = [shape.points for shape in whole.shapes if isinstance(shape, Area) and shape.hatch == "a"]
     assert min(abs(x) for head in heads for x, y in head if y > -s["ring_height"] * MM / 2) == pytest.approx(s["ring_outside"] / 2 * MM)  # the head begins where the ring ends
     assert not whole.exaggerated and not side.exaggerated
+
+
+def test_work_that_is_told_carries_its_dangers():
+    assert "spinning" in {c.id for c in seat_cut(face_ground="0.1 mm").cautions} and "spinning" not in {c.id for c in seat_cut().cautions}

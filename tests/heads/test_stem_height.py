@@ -197,3 +197,7 @@ def test_drawing_stands_at_the_heights_of_the_valve_that_needs_most():
     assert max(wires) == pytest.approx(37.1 * MM) and min(wires) == pytest.approx(0.6 * MM)  # on its shim
     points = next(s for s in plot.series if s.style == "points").points
     assert points[3] == (4, pytest.approx(45.6 * MM)) and len(points) == 8
+
+
+def test_work_that_is_told_carries_its_dangers():
+    assert "spinning" in {c.id for c in stem_height(**heights(45.3, 45.0)).cautions} and "spinning" not in {c.id for c in stem_height().cautions}
