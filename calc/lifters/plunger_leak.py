@@ -50,7 +50,7 @@ def plunger_leak(
                       hint="Each plunger with its own bore: they are matched, never mixed."),
     oil: choice("Oil", CHOICES) = "sae-20w-50",
     oil_temperature: given("Oil temperature", "T", TEMP, hard=("-30 °C", "180 °C"), usual=("5 °C", "130 °C")) = "100 °C",
-    load: given("Load on the plunger", "F", LOAD, hard=("5 N", "5000 N"), usual=("50 N", "1000 N"), hint="Of the tester's weight, without the plunger's own spring.") = "220 N",
+    load: given("Load on the plunger", "F", LOAD, hard=("5 N", "5000 N"), usual=("50 N", "1000 N"), hint="The tester's weight, less what the plunger's own spring bears.") = "220 N",
     travel: given("Travel that is timed", "s", form(LENGTH, 2), hard=("0.05 mm", "20 mm"), usual=("0.5 mm", "5 mm")) = "2.00 mm",
     length: measured("Plunger, length that seals", "L", SMALL, tool="a calliper", hard=("1 mm", "100 mm"), usual=("4 mm", "40 mm"), feature="lifter.plunger_land", fold=True),
     eccentricity: given("Plunger off the middle", "ε", form(RATIO, 2), hard=("0", "1"), fold=True, hint="0 in the middle, 1 touching one side. A half; common practice, no source.") = "0.50",

@@ -58,8 +58,8 @@ def shim_for(shorter, ratio):
     cautions=(cautions.SPRING, cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def plunger_travel(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
-    preload: measured("Plunger pressed in, cold", "p", SIZE, tool="a dial gauge, lifter bled down, valve shut", hard=("0 mm", "20 mm"), usual=("0.3 mm", "5 mm"), feature="lifter.preload",
-                      hint="Each valve by itself. 0 where the pushrod just touches the plunger on its upper stop."),
+    preload: measured("Plunger pressed in, cold", "p", SIZE, tool="a dial gauge, lifter bled down, valve shut", hard=("-5 mm", "20 mm"), usual=("0.3 mm", "5 mm"), feature="lifter.preload",
+                      hint="Each valve by itself. 0 where the pushrod just touches the plunger on its upper stop, minus where it has play."),
     travel: measured("Plunger travel, stop to stop", "S", SIZE, tool="a dial gauge", hard=("0.2 mm", "25 mm"), usual=("1 mm", "8 mm"), feature="lifter.travel"),
     pushrod: measured("Pushrod fitted", "L_p", SIZE, tool="a height gauge", hard=("20 mm", "600 mm"), usual=("80 mm", "350 mm"), feature="lifter.pushrod"),
     case_material: choice("Case", {id: MATERIALS[id].name for id in CASES}) = "mg-az91",
@@ -126,9 +126,9 @@ def plunger_travel(
         verdict = ("fail", say("Reaches the upper stop: {x} short", x=short(upper)), say("There it takes up no lash and ticks. {cure}", cure=cure))
     elif lower <= 0:
         verdict = ("fail", say("Reaches the lower stop: {x} short", x=short(lower)), say("There it holds the valve open, and the valve burns. {cure}", cure=cure))
-    elif upper < least_top:
+    elif past(least_top, upper):
         verdict = ("attention", say("Near the upper stop: {x} left", x=upper), say("Measure again. {cure}", cure=cure))
-    elif lower < least_bottom:
+    elif past(least_bottom, lower):
         verdict = ("attention", say("Near the lower stop: {x} left", x=lower), say("Measure again. {cure}", cure=cure))
     else:
         verdict = ("pass", say("Stays off both stops: {a}, {b} left", a=upper, b=lower), "Fit this pushrod. Measure every valve: seats, tips and stands differ.")

@@ -62,6 +62,7 @@ VERDICTS = {
     "upper stop": ("fail", "Reaches the upper stop: 0.41 mm short", dict(preload="0.30 mm")),
     "lower stop": ("fail", "Reaches the lower stop: 0.23 mm short", dict(preload="3.50 mm")),
     "on the lower stop": ("fail", "Stands on its lower stop, cold", dict(preload="4.00 mm")),  # what a dial reads of a rod that is too long, however much
+    "play": ("fail", "Reaches the upper stop: 1.21 mm short", dict(preload="-0.5 mm")),  # 0.71 short where it just touches, and 0.50 more
     "near the upper": ("attention", "Near the upper stop: 0.19 mm left", dict(preload="0.90 mm")),
     "near the lower": ("attention", "Near the lower stop: 0.27 mm left", dict(preload="3.00 mm")),
     "goes down when hot": ("fail", "Reaches the lower stop: 0.35 mm short", dict(preload="3.20 mm", pushrod_expansion="30 µm/(m·K)", case_material="ductile-iron", head_temperature="90 °C", cylinder_temperature="60 °C")),
