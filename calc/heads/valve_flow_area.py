@@ -2,7 +2,7 @@
 import math
 
 from calc import cautions, sources
-from calc.calculator import Limit, Output, Outputs, answer, calculator, given, measured, number
+from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
 from calc.drawing import Area, Axis, Dimension, Drawing, Line, Plot, Series
 from calc.formulas.leak import AIR_CONSTANT
 from calc.quantity import ANGLE, AREA, LENGTH, RATIO, ROTATION, SPECIFIC_HEAT, SPEED, TEMPERATURE
@@ -12,6 +12,7 @@ from calc.working import PI, cos, form, least, sin, sqrt, step, tan
 SIZE, FACE, METRES, TURNS, SHARE, INDEX = form(LENGTH, 2), form(AREA, 0), form(SPEED, 1, "m/s", "ft/s"), form(ROTATION, 0), form(RATIO, 0, "%", "%"), form(RATIO, 2)
 KAPPA = number("κ", "Ratio of the specific heats of air", INDEX, 1.4, sources.SOUND)
 AIR = number("R", "Gas constant of air", form(SPECIFIC_HEAT, 1), AIR_CONSTANT, sources.SOUND)
+INTAKE, EXHAUST = "intake", "exhaust"
 
 
 class Out(Outputs):
@@ -67,6 +68,7 @@ def valve_flow_area(
     seat_inner: measured("Seat, inner edge", "D_i", SIZE, tool="a calliper on the dyed seat", hard=("6 mm", "79 mm"), usual=("20 mm", "52 mm")) = "31.90 mm",
     throat: measured("Throat under the seat", "D_t", SIZE, tool="a telescopic gauge, at the narrowest place", hard=("5 mm", "79 mm"), usual=("18 mm", "50 mm"), feature="port.throat_intake"),
     stem: measured("Stem in the throat", "D_s", SIZE, tool="a micrometer", hard=("2 mm", "20 mm"), usual=("5 mm", "12 mm"), feature="valve.stem_intake"),
+    valve: choice("Valve", {INTAKE: "intake", EXHAUST: "exhaust"}, hint="The Mach index is judged for the intake only.") = INTAKE,
     engine_speed: given("Engine speed", "n", TURNS, hard=("100 1/min", "12000 1/min"), usual=("1500 1/min", "7500 1/min")) = "4500 1/min",
     seat_angle: given("Seat angle", "β", form(ANGLE, 1), hard=("15°", "65°"), usual=("30°", "46°"), feature="head.seat_angle", fold=True, hint="From the plane square to the stem."),
     bore: measured("Cylinder bore", "b", SIZE, tool="a bore gauge", hard=("40 mm", "160 mm"), usual=("70 mm", "110 mm"), feature="cylinder.bore", fold=True),
@@ -80,7 +82,7 @@ def valve_flow_area(
     the smallest frustum for seats of 30° and steeper, up to a lift of a quarter of the seat's inner edge.
 
     A face that reaches in past the seat makes the curtain a few per cent smaller at low lift. The flow is less than the area
-    says: by its coefficient, that a flow bench gives. The Mach index is meant for the intake.
+    says: by its coefficient, that a flow bench gives. The Mach index is judged for the intake only.
     """
     if seat_inner >= valve_head:
         raise impossible("seat_inner", "is {i}, not smaller than the valve head, {v}, so that the valve falls through; give less than {v}", i=seat_inner, v=valve_head)
@@ -100,24 +102,25 @@ def valve_flow_area(
     mach = Out.mach((bore / valve_head) ** 2 * piston_speed / (flow_coefficient * sound), sources.MACH_INDEX)
     speed_limit = Out.speed_limit(engine_speed * most_mach / mach)
 
-    if mach > most_mach:
+    fills = valve == INTAKE
+    if fills and mach > most_mach:
         verdict = ("fail", say("Outruns the valve: Mach index {z}, {m} allowed", z=mach, m=most_mach), say(
             "Above {n} the cylinder no longer fills. A larger valve or a better flow coefficient raises that; lift " + ("up to {x} helps." if lift < crossover else "past {x} does not."), n=speed_limit, x=crossover))
     elif lift < crossover:
         verdict = ("attention", say("Opens to {a} of its throat", a=opened), say(
             "More lift still gives area, up to {x}. Check coil bind, guide seal and piston before you ask for it.", x=crossover))
     else:
-        verdict = ("pass", say("Throat decides from {x}, index {z}", x=crossover, z=mach), say(
+        verdict = ("pass", say("Throat decides from {x}, index {z}", x=crossover, z=mach) if fills else say("Throat decides from {x}", x=crossover), say(
             "More lift than that buys little. If more flow is wanted, look at the throat and at the turn above it, and at the seat's cuts."))
     return answer(
         free, crossover, mach, curtain, throat_area, opened, Out.past(lift - crossover), first, Out.lift_ratio(lift / valve_head), Out.throat_ratio(throat / valve_head), piston_speed, speed_limit,
-        verdict=verdict, limits=(Limit("the Mach index", mach, high=most_mach), Limit("the opening", lift, low=crossover)),
+        verdict=verdict, limits=(*((Limit("the Mach index", mach, high=most_mach),) if fills else ()), Limit("the opening", lift, low=crossover)),
         remarks=(
             warning("The throat is {t} of the valve head. Past 0.92 no wall is left under the seat to turn the gas in; common practice, no source.", t=number("", "", INDEX, float(throat / valve_head)))
             if float(throat) > 0.92 * float(valve_head) else
             note("The throat is {t} of the valve head; 0.85 to 0.90 is usual, common practice, no source.", t=number("", "", INDEX, float(throat / valve_head))) if float(throat) < 0.80 * float(valve_head) else None,
             note("Lift past the crossover still helps a little: the valve gets there sooner and stays longer, and its head stands clear of the flow."),
-            note("For the exhaust only areas and crossover count: what leaves the cylinder is hot and leaves under pressure."),
+            None if fills else note("For the exhaust only areas and crossover count: what leaves the cylinder is hot and leaves under pressure. Leave index and engine speed aside."),
         ),
         figures=(_plot(lift, free, crossover, float(throat_area), *map(float, (valve_head, width, seat_angle))), _drawing(lift, valve_head, seat_inner, throat, stem, float(width), float(seat_angle))))
 
