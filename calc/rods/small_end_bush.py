@@ -2,6 +2,7 @@
 import math
 
 from calc import cautions, sources
+from calc.advice import at_least, at_most
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
 from calc.conformance import past
 from calc.drawing import Area, Dimension, Drawing, Line, arc
@@ -128,7 +129,7 @@ def small_end_bush(
     left, when = min((bearing, "cold"), (warm, "when running"), key=lambda pair: float(pair[0]))
     part, share = ("Rod", rod_used) if rod_used > bush_used else ("Bush", bush_used)
     small, large = math.ceil(float(bush_wanted) * 1e6) / 1e6, math.floor(float(bush_most) * 1e6) / 1e6
-    other = (say("For this rod take a bush of {w} to {m}.", w=number("", "", SIZE, small), m=number("", "", SIZE, large)) if small <= large else
+    other = (say("For this rod take a bush of {w} to {m}.", w=at_least(bush_wanted, SIZE), m=at_most(bush_most, SIZE)) if small <= large else
              say("No bush of this alloy serves this rod: what holds already overloads it. Look for a stronger one, or a thicker wall."))
     tight = min((clearance, "cold"), (running, "when running"), key=lambda pair: float(pair[0]))
     done = honed is not None

@@ -1,4 +1,5 @@
 """Guide and stem against the equation of the thick cylinder and a stem leaned in its bore; verdicts, refusals, and what must always be so."""
+import re
 from math import cos, tan
 
 import pytest
@@ -221,3 +222,14 @@ def test_a_bore_far_under_its_stem_is_another_guides():
     def told(**entries):
         return " ".join(r.text.plain() for r in guide_fit(**NEW | entries).remarks if r.level == "warning")
     assert "is much for a reamer" in told(stem="9 mm", supplied_bore="5 mm") and "reamer" not in told() and "reamer" not in told(supplied_bore="7.6 mm")
+
+
+@pytest.mark.parametrize("system", ["metric", "inch"])
+def test_both_ends_of_the_window_serve_as_they_are_read(system):
+    """Twenty bores, a hundredth apart: a window rounded to the nearest digit let one end in ten or twenty slip, by a tenth of a micrometre."""
+    for i in range(20):
+        size = {"guide_hole": f"{13.0 + i / 100:.3f} mm"}
+        advised = guide_fit(**NEW, **size, guide_outside=f"{13.0 + i / 100 + 0.005:.3f} mm").verdict.do.plain(system)
+        for end in re.search(r"a guide of ([\d.]+ \w+) to ([\d.]+ \w+)", advised).groups():
+            verdict = guide_fit(**NEW, **size, guide_outside=end).verdict
+            assert verdict.state != "fail" and not verdict.headline.plain().startswith("Little grip"), end

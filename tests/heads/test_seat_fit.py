@@ -1,4 +1,6 @@
 """The fit of a seat ring against the equation of the thick cylinder, its verdicts and refusals, and what must always be so."""
+import re
+
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
@@ -192,3 +194,14 @@ def test_what_is_advised_follows_from_what_is_shown(grip, ring_hot, head_hot):
     inside = found["ring_wanted"] <= (37.5 + grip) * MM <= found["ring_most"]
     near = max(found["ring_used"], found["head_used"]) > 0.9
     assert found.verdict.state == ("attention" if inside and near else "pass") if inside else found.verdict.state in ("fail", "attention")
+
+
+@pytest.mark.parametrize("system", ["metric", "inch"])
+def test_both_ends_of_the_window_serve_as_they_are_read(system):
+    """Twenty bores, a hundredth apart: a window rounded to the nearest digit let one end in ten or twenty slip, by a tenth of a micrometre."""
+    for i in range(20):
+        size = {"pocket_bore": f"{37.4 + i / 100:.3f} mm"}
+        advised = seat_fit(**size, ring_outside=f"{37.4 + i / 100 + 0.005:.3f} mm").verdict.do.plain(system)
+        for end in re.search(r"a ring of ([\d.]+ \w+) to ([\d.]+ \w+)", advised).groups():
+            verdict = seat_fit(**size, ring_outside=end).verdict
+            assert verdict.state != "fail" and not verdict.headline.plain().startswith("Little grip"), end

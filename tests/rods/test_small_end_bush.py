@@ -1,4 +1,6 @@
 """Small-end bush against the equation of the thick cylinder; verdicts, refusals, and what must always be so."""
+import re
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -137,3 +139,14 @@ def test_inches_give_the_same():
     inch = evaluate(small_end_bush, dict(pin="0.8660", honed="0.8665"), "inch")
     for output in metric.outputs:
         assert inch[output] == pytest.approx(metric[output], rel=1e-9, abs=1e-12), output
+
+
+@pytest.mark.parametrize("system", ["metric", "inch"])
+def test_both_ends_of_the_window_serve_as_they_are_read(system):
+    """Twenty bores, a hundredth apart: a window rounded to the nearest digit let one end in ten or twenty slip, by a tenth of a micrometre."""
+    for i in range(20):
+        size = {"rod_bore": f"{26.0 + i / 100:.3f} mm"}
+        advised = small_end_bush(**size, bush_outside=f"{26.0 + i / 100 + 0.005:.3f} mm").verdict.do.plain(system)
+        for end in re.search(r"a bush of ([\d.]+ \w+) to ([\d.]+ \w+)", advised).groups():
+            verdict = small_end_bush(**size, bush_outside=end).verdict
+            assert verdict.state != "fail" and not verdict.headline.plain().startswith("Little grip"), end
