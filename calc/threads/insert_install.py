@@ -112,7 +112,8 @@ def insert_install(
     return answer(
         drill, pull, safety, minor, pitch_diameter, major, Out.countersink(major + 0.25 * pitch_o, sources.PRACTICE), setting, tapped, drilled, left, edge_least, area,
         verdict=verdict,
-        limits=(Limit("the metal left under the hole", left, low=0), Limit("the distance to the edge", edge, low=edge_least)),
+        limits=(Limit("the metal left under the hole", left, low=0), Limit("the distance to the edge", edge, low=edge_least), Limit("the depth under the face", setting, low=0),
+                Limit("the pull over the preload", safety, low=1)),
         remarks=(
             note("The insert's own data sheet goes before these sizes: makers' inserts of one thread differ."),
             note("A wire insert's outside follows from the stud's thread: the thread chosen for a solid one was not used.") if kind == "wire" and outside != UNTOLD else None,

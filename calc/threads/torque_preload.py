@@ -121,7 +121,7 @@ def torque_preload(
     return answer(
         F, T, low, high, stress, used, used_high, most, torque_most, Out.nut_factor(lever / d), Out.lost(1 - P / (2 * PI) / lever, sources.ISO_16047),
         verdict=verdict,
-        limits=(Limit("the preload when rough", low, low=needed),) if needed is not None else (),
+        limits=(Limit("the stress when slippery", used_high, high=1), *((Limit("the preload when rough", low, low=needed),) if needed is not None else ())),
         remarks=(
             note("Oil on a thread whose torque was given dry adds about half to the preload: see the table."),
             warning("Nut factors are told for one bolt, one finish and one oil: they move by a quarter and more.") if nut_factor is not None else None,

@@ -71,6 +71,13 @@ def test_turning_tells_rod_from_gauge(rod, gauge, offset):
     """The rod's slope turns round, the gauge's stays, and where the dial is set to zero does not matter."""
     found = rod_align(bend_left=f"{offset} mm", bend_right=f"{offset + rod + gauge:.2f} mm", bend_turned=f"{gauge - rod:.2f} mm", span="100 mm")
     assert (found["bend"] / MM, found["gauge_bend"] / MM) == (pytest.approx(abs(rod), abs=1e-9), pytest.approx(gauge, abs=1e-9))
+    laid_over = rod_align(twist_left=f"{offset} mm", twist_right=f"{offset + rod + gauge:.2f} mm", twist_turned=f"{gauge - rod:.2f} mm", span="100 mm")
+    assert (laid_over["twist"], laid_over["gauge_twist"]) == (pytest.approx(found["bend"], abs=1e-12), pytest.approx(found["gauge_bend"], abs=1e-12))
+
+
+@pytest.mark.parametrize("turned, told", [({}, True), (dict(bend_turned="0"), True), (dict(twist_turned="0"), True), (dict(bend_turned="0", twist_turned="0"), False)])
+def test_a_rod_that_was_not_turned_both_ways_is_told(turned, told):
+    assert any("turned end for end, the gauge" in r.text.plain() for r in rod_align(**turned).remarks) == told
 
 
 @given(hundredths, hundredths)
@@ -85,9 +92,10 @@ def test_level_arbor_has_no_bend_and_no_twist():
     assert not any(found[o] for o in ("bend", "twist", "skew", "lean"))
 
 
-def test_a_doubt_that_reaches_the_limit_leaves_it_open():
-    found = rod_align(**read("0.045 ± 0.01", 0, 100))
-    assert found.verdict.state == "unsure" and "the bend" in found.verdict.headline.plain()
+@pytest.mark.parametrize("entries, what", [(read("0.045 ± 0.01", 0, 100), "the bend"), (read(0, "0.075 ± 0.01", 100), "the twist")])
+def test_a_doubt_that_reaches_the_limit_leaves_it_open(entries, what):
+    found = rod_align(**entries)
+    assert found.verdict.state == "unsure" and what in found.verdict.headline.plain()
 
 
 def test_inches_give_the_same():

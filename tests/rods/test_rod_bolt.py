@@ -1,4 +1,6 @@
 """Rod bolts: the slider-crank differentiated, springs in series, verdicts, refusals, and what speed and weight must do."""
+import math
+
 import pytest
 import sympy
 from hypothesis import given
@@ -94,9 +96,28 @@ def test_a_thinner_shank_is_softer_and_worse_stressed():
     assert rod_bolt(shank="10 mm")["used"] == thick["used"]  # the thread is weaker than either
 
 
-def test_a_doubt_that_reaches_the_limit_leaves_it_open():
-    found = rod_bolt(known="stretch", stretch="0.202 ± 0.012 mm")
-    assert found.verdict.state == "unsure" and "the bolt's stress" in found.verdict.headline.plain()
+def test_stress_that_running_makes_is_that_of_vdi_2230():
+    """σ_B² = σ_z² + 3 (k_τ τ)² with k_τ = ½ and W_P = πd³/12 (VDI 2230, from memory), in N and mm; a soft joint, so that it governs."""
+    found = rod_bolt(torque="20 N·m", speed="14000 1/min", joint_share="0.9", strength="12.9")
+    thread_moment = found["high"] * (1 / (2 * math.pi) + 1.154 / 2 * 8.3505 * 0.12 * 0.75)  # N·mm: M9x1, slippery by a quarter
+    tension = (found["high"] + 0.9 * found["load_bolt"]) / (math.pi / 4 * 8 ** 2)
+    shear = thread_moment / (math.pi * 8 ** 3 / 12)
+    assert found["used"] == pytest.approx(math.sqrt(tension ** 2 + 3 * (shear / 2) ** 2) / 1100, rel=1e-4)
+    tightened = math.sqrt((found["high"] / (math.pi / 4 * 8 ** 2)) ** 2 + 3 * shear ** 2) / 1100
+    assert found["used"] > tightened
+    assert rod_bolt(torque="20 N·m", joint_share="0", strength="12.9")["used"] == pytest.approx(tightened, rel=1e-4)
+
+
+@pytest.mark.parametrize("entries, what", [(dict(known="stretch", stretch="0.202 ± 0.012 mm"), "the bolt's stress"), (dict(torque="9.0 ± 1 N·m"), "the clamp")])
+def test_a_doubt_that_reaches_the_limit_leaves_it_open(entries, what):
+    found = rod_bolt(**entries)
+    assert found.verdict.state == "unsure" and what in found.verdict.headline.plain()
+
+
+@pytest.mark.parametrize("torque, warned", [("49 N·m", False), ("50 N·m", True)])
+def test_past_yield_the_preload_shown_is_more_than_there_is(torque, warned):
+    found = rod_bolt(torque=torque)
+    assert (found["used"] > 1, any(r.text.plain().startswith("Past yield") for r in found.remarks)) == (warned, warned)
 
 
 def test_inches_give_the_same():
@@ -111,3 +132,12 @@ def test_plot_crosses_nothing_where_the_cap_lifts():
     least = next(s for s in plot.series if s.style == "line").points
     opens = rod_bolt(torque="12 N·m")["speed_open"]
     assert all((clamp > 0) == (n < opens) for n, clamp in least if abs(n - opens) > 1e-6)
+
+
+def test_plot_marks_the_clamp_that_is_left():
+    found = rod_bolt()
+    plot, = found.figures
+    (speed, clamp, _), = plot.marks
+    middle = next(s for s in plot.series if s.style == "dashed").points
+    assert (speed, clamp) == (pytest.approx(75), pytest.approx(found["clamp"]))
+    assert middle[0] == (0, pytest.approx(found["preload"] - 2500))
