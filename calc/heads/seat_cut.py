@@ -177,7 +177,7 @@ def seat_cut(
         outer, inner, rise, seat_feed, upper_feed, throat_feed, present_width, room_inside, upper_top, land, below, valve_depth, touch, gap, margin_left, rise_total,
         verdict=verdict,
         limits=(Limit("the ring left outside the upper cut", land, low=0.0), Limit("the valve's edge", margin_left, low=least_margin),
-                Limit("the valve face left inside the band", room_inside, low=0.0), Limit("the height of the stem", rise_total, high=most_rise if judged else None)),
+                Limit("the band's distance from it", from_edge, low=EDGE), Limit("the valve face left inside the band", room_inside, low=0.0), Limit("the height of the stem", rise_total, high=most_rise if judged else None)),
         remarks=(
             note("Angles are counted from the plane square to the stem: 30° is flat, 60° steep. Where a cutter is marked from the stem, 30° and 60° change places."),
             note("A new ring: the rise is counted from the valve lying on it uncut. Measure the stem height so, for it to be judged, or go by the valve's edge, {z} below the ring's face.", z=valve_depth)

@@ -3,6 +3,7 @@ import math
 from typing import NamedTuple
 
 from calc import cautions, sources
+from calc.advice import at_least
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, column, given, grid, number
 from calc.conformance import past
 from calc.drawing import Area, Drawing, Label, Line, arc
@@ -176,7 +177,7 @@ def _remedy(rod, wanted, high):
     if not enough:
         return say("A wider place beside the parting line stays, however much the faces are cut. Measure again; if it is so, scrap it.")
     more = next((more for more in enough if max(a, b) + more <= MUCH_CUT), enough[-1])
-    return say("It is too long along the rod. Cut {m} more off each face, and look what that leaves of the centre distance.", m=number("", "", SIZE, math.ceil(more * 1e6) / 1e6))
+    return say("It is too long along the rod. Cut {m} more off each face, and look what that leaves of the centre distance.", m=at_least(more, SIZE))
 
 
 def _where(angle):
