@@ -7,6 +7,7 @@ import builtins
 import json
 import math
 import re
+from dataclasses import replace
 from xml.etree import ElementTree
 
 import mpmath
@@ -23,7 +24,7 @@ from calc.page.result import SOURCE_KINDS
 from calc.page.svg import figure
 from calc.quantity import from_unit, quantity, read, to_unit
 from calc.report import result_data
-from calc.result import Refused, Text
+from calc.result import Limit, Refused, Text
 from calc.working import figures
 from tests.entries import entries, numbers, written
 from tests.figures import faults
@@ -271,3 +272,12 @@ def test_the_walk_covers_what_is_registered():
         package = stations.station(name)
         assert package.TITLE and package.PURPOSE and package.CALCULATORS
     assert quantity("1 in", next(iter({i.form.kind for i, _ in quantities(stations.find("seat-fit")) if i.form.kind.name == "length"}))) == 0.0254
+
+
+@pytest.mark.parametrize("entries, limits, words", [({"ring_outside": "37.40 mm"}, (), "within all its limits"), ({}, (Limit("the ring", 1.0, low=2.0),), "outside ['the ring']")])
+def test_a_verdict_that_is_at_odds_with_its_limits_is_seen_in_every_test(entries, limits, words):
+    """tests/conftest.py looks at each."""
+    c = stations.find("seat-fit")
+    spoilt = replace(c, function=lambda **values: replace(c.function(**values), limits=limits))
+    with pytest.raises(AssertionError, match=re.escape(words)):
+        evaluate(spoilt, entries)

@@ -110,7 +110,7 @@ def chamber_volume(
         smallest, largest, spread, Out.mean(sum(volume for *_, volume in chambers) / len(chambers)), taken, Out.tenth(area * TENTH, sources.STRAIGHT_CUT),
         grind, cut_wanted, cut_most, Out.kelvin(growth * KELVIN * largest, sources.LIQUIDS), Out.film(area * FILM, sources.STRAIGHT_CUT),
         verdict=verdict,
-        limits=(Limit("the smallest chamber", smallest, low=low), Limit("the largest chamber", largest, high=high), Limit("the likeness", spread, high=most_spread)),
+        limits=(Limit("the depth of the cut", cut, high=most_cut), Limit("the smallest chamber", smallest, low=low), Limit("the largest chamber", largest, high=high), Limit("the likeness", spread, high=most_spread)),
         remarks=(
             note("Read the burette at the bottom of its curve, eye level with it, before and after. Fill without a pause: spirit dries away meanwhile."),
             warning("One chamber alone says nothing of likeness: fill the others too.") if len(chambers) == 1 else None,

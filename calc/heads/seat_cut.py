@@ -176,7 +176,7 @@ def seat_cut(
     return answer(
         outer, inner, rise, seat_feed, upper_feed, throat_feed, present_width, room_inside, upper_top, land, below, valve_depth, touch, gap, margin_left, rise_total,
         verdict=verdict,
-        limits=(Limit("the ring left outside the upper cut", land, low=0.0), Limit("the valve's edge", margin_left, low=least_margin),
+        limits=(Limit("the ring left outside the upper cut", land, low=0.0), Limit("the ring left below the band", ring_height - inner_depth, low=0.0), Limit("the valve's edge", margin_left, low=least_margin),
                 Limit("the band's distance from it", from_edge, low=EDGE), Limit("the valve face left inside the band", room_inside, low=0.0), Limit("the height of the stem", rise_total, high=most_rise if judged else None)),
         remarks=(
             note("Angles are counted from the plane square to the stem: 30° is flat, 60° steep. Where a cutter is marked from the stem, 30° and 60° change places."),

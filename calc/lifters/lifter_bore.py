@@ -130,7 +130,7 @@ def lifter_bore(
         target, stock, wall, now, pressure, Out.hoop(fit.outer_joint_hoop(pressure, joint, outside), sources.LAME), body_used, unit_used, growth, closing, plunger_left, case_left,
         verdict=verdict,
         limits=(Limit("the wall left", wall, low=least_wall), Limit("the bore", bore, high=least(target + tolerance, unit_outside) if pressed else target + tolerance), Limit("the plunger's clearance", plunger_left, low=least_plunger),
-                Limit("the clearance in the case", case_left, low=least_case)),
+                Limit("the clearance in the case", case_left, low=least_case), Limit("the body's stress", body_used, high=1), Limit("the unit's stress", unit_used, high=1)),
         remarks=(
             note("Pressed in, the unit's bore closes: a plunger with {c} of clearance keeps {l}.", c=number("", "", FINE, float(plunger_bore - plunger)), l=plunger_left) if pressed else
             note("Slipped in it bears no stress. What holds it is the snap ring: “Snap ring and its groove” works that out."),

@@ -113,7 +113,7 @@ def big_end_resize(
     off = max((rod.centre for rod in rods), key=lambda c: abs(float(c)))
     uncut = [rod for rod in rods if not any(map(float, rod.cuts))]
     short = min(rods, key=lambda rod: float(rod.length))
-    if len(uncut) == len(rods) and all(low <= d <= high for rod in rods for d in rod.readings) and not past(spread, most_spread) and not past(least_length, short.length):
+    if len(uncut) == len(rods) and all(low <= d <= high for rod in rods for d in rod.readings) and not past(clean, high) and not past(spread, most_spread) and not past(least_length, short.length):
         verdict = ("pass", say("In limits as they are: {e} out of round", e=out_of_round), "Leave these bores alone. Write them down by number, with the torque at which they were read.")
     elif past(clean, high):
         verdict = ("fail", say("Rod {n} does not clean up: {d}", n=worst.name, d=clean), _remedy(worst, wanted, high))

@@ -85,7 +85,7 @@ def sheet_insert(
     return answer(
         hole, borne, turned, edge_least, across, turns, pull_share, turn_share,
         verdict=(state, headline, do),
-        limits=(*((Limit("the sheet in the nut's grip", thickness, low=grip_least, high=grip_most),) if way == RIVET else ()),
+        limits=(*made.limits, *((Limit("the sheet in the nut's grip", thickness, low=grip_least, high=grip_most),) if way == RIVET else ()),
                 Limit("the distance to the edge", edge, low=edge_least), Limit("the pull that it bears", borne, low=pull), Limit("the torque that it bears", turned, low=torque)),
         remarks=(
             note("Pull and torque are estimates from the shear of the sheet. Set one in a scrap of the same sheet, and twist and pull it until it gives."),
@@ -103,11 +103,12 @@ NUTTED = (RIVET, CLINCH)
 
 
 class Made:
-    """What a way makes of the sheet: `bore` is the hole through what sits in it; `fault` a verdict where it cannot be made; `screw` the
-    pull and the torque that a machine screw in it bears."""
+    """What a way makes of the sheet: `bore` is the hole through what sits in it; `fault` a verdict where it cannot be made, outside one
+    of its own `limits`; `screw` the pull and the torque that a machine screw in it bears."""
 
-    def __init__(self, hole, across, bore, turns, pull, turn, fault=None, screw=None):
-        self.hole, self.across, self.bore, self.turns, self.pull, self.turn, self.fault, self.screw = hole, across, bore, turns, pull, turn, fault, screw
+    def __init__(self, hole, across, bore, turns, pull, turn, limits, fault, screw=None):
+        self.hole, self.across, self.bore, self.turns, self.pull, self.turn = hole, across, bore, turns, pull, turn
+        self.limits, self.fault, self.screw = limits, fault, screw
 
 
 def _machine(size, sheet_pull, sheet_turn, source, turn_source):
@@ -123,14 +124,14 @@ def _nut(way, thread, thickness, ultimate, shear, height, alloy):
     hole = Out.hole(number("D_u", "Usual hole for it", SMALL, (rivet if way == RIVET else clinch) * 1e-3, sources.PRACTICE), sources.PRACTICE)
     full = step("F_s", "Pull that would shear the sheet round it", N, PI * hole * thickness * shear, sources.SHEET_SHEAR)
     torque = step("T_s", "Torque that would shear the sheet round it", NM, full * hole / 2, sources.SHEET_SHEAR)
-    fault = None
+    limits, fault = (Limit("the sheet to grip in", thickness, low=thinnest * 1e-3),) if way == CLINCH else (), None
     if way == CLINCH and float(thickness) < thinnest * 1e-3 - 1e-9:
         fault = ("fail", say("Sheet too thin by {x}", x=number("", "", SMALL, thinnest * 1e-3 - float(thickness))), say(
             "A clinch nut of this thread wants {t} at least to grip in. Take a smaller one, or a rivet nut.", t=number("", "", SMALL, thinnest * 1e-3)))
     d = THREADS[thread].d
     pull, turn, screw = _machine(THREADS[thread], full if way == RIVET else PUSHED * full, TURNED[way] * torque, sources.SHEET_SHEAR, sources.SHEET_SHEAR)
     turns = Out.turns(sizes.known("d", "Nominal diameter", d, sources.ISO_965) / sizes.known("P", "Pitch", THREADS[thread].P, sources.ISO_965), sources.PRACTICE)
-    return Made(hole, Out.across(1.35 * hole, sources.PRACTICE), d, turns, pull, turn, fault, screw)
+    return Made(hole, Out.across(1.35 * hole, sources.PRACTICE), d, turns, pull, turn, limits, fault, screw)
 
 
 def _collar(way, thread, thickness, ultimate, shear, height, alloy):
@@ -153,6 +154,7 @@ def _collar(way, thread, thickness, ultimate, shear, height, alloy):
     strips = step("F_t", "Pull that strips the collar's thread", N, hole_shear_area(P, length, outside, wide) * shear, sources.H28)
     pull, turn, screw = _machine(size, strips, NUT_FACTOR * d * strips, sources.H28, sources.PRACTICE)
     grown = float(bore) / float(hole) - 1
+    limits = Limit("the collar's outside", across, low=d), Limit("what the hole grows by", grown, high=STRETCH[alloy]), Limit("the turns that hold", turns, low=TURNS)
     fault = None
     if across <= d:
         fault = ("fail", say("Thread cuts through the collar's wall"), say("The collar is {a} outside, the thread {d}. Take a smaller thread or thicker sheet.", a=across, d=d))
@@ -161,7 +163,7 @@ def _collar(way, thread, thickness, ultimate, shear, height, alloy):
             "{m} is about what such sheet bears. Draw a lower collar.", m=number("", "", form(RATIO, 0, "%", "%"), STRETCH[alloy])))
     elif turns < TURNS:
         fault = ("fail", say("Only {n} turns hold: no thread", n=turns), "One turn and a half is the least that holds. A taller collar, a finer thread, or a nut.")
-    return Made(hole, across, bore, turns, pull, turn, fault, screw)
+    return Made(hole, across, bore, turns, pull, turn, limits, fault, screw)
 
 
 def _screw(way, thread, thickness, ultimate, shear, height, alloy):
@@ -173,7 +175,8 @@ def _screw(way, thread, thickness, ultimate, shear, height, alloy):
     fault = None
     if past(thickness, 1.5 * pitch):
         fault = ("fail", say("Sheet too thick: the screw seizes"), "Its thread is cold-formed, and in so thick a sheet it breaks off. Tap the sheet for a machine screw.")
-    return Made(hole, Out.across(outside, sources.ISO_1478), core, Out.turns(thickness / pitch), pull, Out.turn(NUT_FACTOR * outside * pull, sources.PRACTICE), fault)
+    return Made(hole, Out.across(outside, sources.ISO_1478), core, Out.turns(thickness / pitch), pull, Out.turn(NUT_FACTOR * outside * pull, sources.PRACTICE),
+                (Limit("the sheet that the screw goes through", thickness, high=1.5 * pitch),), fault)
 
 
 def _verdict(way, thickness, grip_least, grip_most, edge, edge_least, borne, pull, pull_share, turned, torque, turn_share, hole, screw):

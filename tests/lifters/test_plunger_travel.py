@@ -76,6 +76,21 @@ def test_verdict(name):
     assert (verdict.state, verdict.headline.plain()) == (state, words)
 
 
+@given(*[st.integers(-30, most) for most in (170, 290, 290, 590, 140)], st.sampled_from(["5", "12", "24", "30"]))
+def test_what_is_left_is_left_by_the_highest_and_the_lowest_place_of_the_three(case, cylinder, head, valve, rod, expansion):
+    """Cold, warming up and running: to the upper stop by the least of them, worn; to the lower by the most, with the valve sunk. And
+    a cold preload at either end of its window leaves just what is wanted there."""
+    heat = dict(zip(("case_temperature", "cylinder_temperature", "head_temperature", "valve_temperature", "rod_temperature"), (f"{t} °C" for t in (case, cylinder, head, valve, rod))),
+                pushrod_expansion=f"{expansion} µm/(m·K)", ratio="1.1")
+    found = plunger_travel(preload="1.8 mm", travel="4 mm", **heat)
+    places = (1.8 * MM, found["warming"], found["running"])
+    assert (found["top"], found["bottom"]) == (pytest.approx(min(places) - 0.1 * MM, abs=1e-12), pytest.approx(4 * MM - max(places) - 0.8 * MM / 1.1, abs=1e-12))
+    assert (found["left_cold"], found["left_running"]) == (pytest.approx(2.2 * MM), pytest.approx(4 * MM - found["running"], abs=1e-12))
+    for end, output, wanted in (("preload_least", "top", 0.3), ("preload_most", "bottom", 0.5)):
+        if -MM < found[end] < 4 * MM:
+            assert plunger_travel(preload=f"{found[end] / MM!r} mm", travel="4 mm", **heat)[output] == pytest.approx(wanted * MM, abs=1e-9)
+
+
 def test_pushrod_that_is_advised_stands_in_the_middle():
     for preload in (0.3, 3.5):
         found = plunger_travel(preload=f"{preload} mm")
