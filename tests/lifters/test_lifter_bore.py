@@ -116,5 +116,10 @@ def test_a_bore_within_its_tolerance_is_judged_by_the_grip_that_it_gives():
     assert planned["closing"] == pytest.approx(found["closing"] / 2, rel=1e-2)
 
 
+def test_clearance_as_it_is_now_is_the_bore_less_the_unit():
+    assert lifter_bore(bore="17.512 mm", unit_outside="17.500 mm")["clearance_now"] == pytest.approx(0.012 * MM)
+    assert lifter_bore(**PRESS, bore="17.46 mm", unit_outside="17.500 mm")["clearance_now"] == pytest.approx(-0.040 * MM)
+
+
 def test_doubt_of_the_bore_can_leave_it_open():
     assert lifter_bore(bore="17.526 ± 0.004 mm").verdict.state == "unsure"

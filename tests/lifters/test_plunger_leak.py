@@ -116,6 +116,8 @@ def test_plot_passes_through_the_plunger_measured():
     x, y, _ = plot.marks[0]
     (a, p), (b, q) = next(pair for pair in zip(plot.series[0].points, plot.series[0].points[1:]) if pair[0][0] <= x <= pair[1][0])
     assert min(p, q) <= y <= max(p, q)
+    for clearance, time in plot.series[0].points[::6]:  # and through others: the cube of the clearance, of which the gap's mean width takes a little
+        assert plunger_leak(bore=f"{15.87 + clearance / MM!r} mm")["time"] == pytest.approx(time, rel=2e-3)
 
 
 def test_doubt_of_plunger_and_bore_can_leave_it_open():
