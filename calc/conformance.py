@@ -19,6 +19,13 @@ def past(size, limit) -> bool:
     return float(size) - float(limit) > DUST * max(1.0, abs(float(limit)))
 
 
+def margins(value: float, low: float | None, high: float | None, dust: float = DUST) -> tuple:
+    """How far a size lies above its lower and below its upper limit, negative outside, None where there is none. What floats may
+    leave of two equal sizes is no distance: a size on its limit lies on it."""
+    found = (None if low is None else value - low, None if high is None else high - value)
+    return tuple(0.0 if x is not None and abs(x) <= dust else x for x in found)
+
+
 def standard(margin: float | None, u: float) -> float:
     """A margin in standard uncertainties: ∞ where there is no limit (None); without doubt ±∞, a limit itself belonging to what it
     allows."""

@@ -107,8 +107,12 @@ class Engine:
     def mark(self, ids: set) -> str:
         """Eight hexadecimal digits (CRC-32) that change with any size, limit or place of these features and of what follows from them
         alone; not with words, nor with what else stands on the sheet."""
+        known, more = set(ids), True
+        while more:  # what follows may itself be followed from
+            more = {f.id for f in self.features.values() if f.id not in known and f.terms and known.issuperset(id for _, id in f.terms)}
+            known |= more
         told = [(f.id, f.form.kind.name, f.nominal, f.low, f.high, f.wear, [step.offset for step in f.steps], f.places, f.terms)
-                for f in self.features.values() if f.id in ids or f.terms and ids.issuperset(id for _, id in f.terms)]
+                for f in self.features.values() if f.id in known]
         return f"{crc32(repr(told).encode()):08x}"
 
     def feature(self, id: str) -> Feature:
@@ -225,6 +229,8 @@ def _feature(id, row, source, lists, other, wrong) -> Feature:
         raise wrong(f"has its limits upside down: low {row.get('low', '')} lies above high {row.get('high', '')}; give the smaller as low")
     if low is not None and sizes["nominal"] < low - 1e-12 or high is not None and sizes["nominal"] > high + 1e-12:
         raise wrong("has a nominal size outside its own limits; give one within " + " and ".join(str(row[what]) for what in ("low", "high") if what in row))
+    if (wear := sizes.get("wear")) is not None and (low, high) != (None, None) and (low is None or wear > low + 1e-12) and wear < (sizes["nominal"] if high is None else high) - 1e-12:
+        raise wrong(f"has its wear limit {row['wear']} within the limits as made, so that a new part could be worn out already; give one outside of them")
     return Feature(id, row["label"], shape, sizes["nominal"], low, high, sizes.get("wear"), row.get("tool", ""), row.get("from", source), row.get("follows", ""),
                    steps, places, terms)
 

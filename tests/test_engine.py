@@ -195,6 +195,7 @@ WRONG = {  # what is wrong with the sheet: its text, the feature and the line th
     "undersize without unit": (changed('wear = "65.030 mm"', 'undersizes = ["0.5"]'), "line 8: case.bore", "has undersizes that cannot be read: .*names no unit"),
     "undersize below nothing": (changed('wear = "65.030 mm"', 'undersizes = ["-0.5 mm"]'), "line 8: case.bore", "has -0.5 mm among its undersizes; give each as more than nothing"),
     "follows and has sizes": (changed('wear = "0.150 mm"', 'sizes = ["0.1 mm"]'), "line 10: case.clearance", "follows from other sizes and says sizes; give them to those sizes"),
+    "worn out when new": (changed('"65.030 mm"', '"65.015 mm"'), "line 8: case.bore", "has its wear limit 65.015 mm within the limits as made, so that a new part could be worn out already"),
     "wider than what follows": (changed('wear = "0.150 mm"', 'high = "0.100 mm"'), "line 10: case.clearance", "those give nominal 0.066 mm, low 0.043 mm, high 0.093 mm"),
 }
 
@@ -277,3 +278,10 @@ def test_the_sheet_is_read_from_a_zip_as_well(tmp_path):
     code = "from calc import engine; print(engine.__file__); print(engine.demo().name)"
     ran = subprocess.run([sys.executable, "-c", code], env={"PYTHONPATH": str(tmp_path / "calc.zip")}, cwd=tmp_path, capture_output=True, text=True, check=True)
     assert ran.stdout.splitlines()[1] == "TS-16" and "calc.zip" in ran.stdout
+
+
+def test_a_mark_changes_with_what_follows_from_what_follows():
+    nested = GOOD + '\n[all]\ntwice = { label = "Twice", wear = "0.400 mm", follows = "2 case.clearance" }\n'
+    read = {"case.bore", "case.wall", "crank.journal"}
+    assert load(nested).mark(read) != load(nested.replace('"0.400 mm"', '"0.300 mm"')).mark(read)  # its limit judges those readings
+    assert load(nested).mark(read - {"case.wall"}) == load(nested.replace('"0.400 mm"', '"0.300 mm"')).mark(read - {"case.wall"})  # here it cannot be worked out

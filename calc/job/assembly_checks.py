@@ -83,10 +83,10 @@ class _View:
         good = states.count("pass")
         return gravest, say("{good} of {all} in order", good=good, all=len(rows))
 
-    def worst(self, id: str):
-        """The row of a feature that lies nearest to, or farthest outside, its limits; None where none is judged."""
-        feature = self.feature(id)
-        rows = [row for (name, _), row in self.rows.items() if name == id and row.value is not None and _told(row)] if feature else []
+    def worst(self, *ids: str, places: tuple | None = None):
+        """The row of these features that lies nearest to, or farthest outside, its limits, of these places where they are named;
+        None where none is judged."""
+        rows = [row for (id, place), row in self.rows.items() if id in ids and self.feature(id) and row.value is not None and _told(row) and (places is None or place in places)]
         def margin(row):
             return min(float(row.value) - float(row.low) if row.low is not None else math.inf, float(row.high) - float(row.value) if row.high is not None else math.inf)
         return min(rows, key=margin, default=None)
@@ -100,7 +100,7 @@ class _View:
         entries = self.limits(main)
         if row is not None:  # its limits are those of the size that it was made to
             entries = _limits(row.low, row.high, feature) | {"reading": _entry(float(row.value), row.U, feature.form)}
-        state, said = self.judged(main)
+        state, said = self.judged(main, *(id for id in features if id not in {part for _, part in feature.terms}))  # what it follows from is in it
         return Check(title, why, as_text(do), feature.tool, "reading-verdict", entries, ("reading",) if row is None else () if row.U else ("doubt",), (main, *features), state, said, row.place if row is not None else "")
 
     def torque(self, title: str, why: str, do: str, id: str, **entries) -> Check | None:
@@ -171,8 +171,9 @@ def _rods_straight(view):
     bend, twist = view.feature("rod.bend"), view.feature("rod.twist")
     if not view.has("rod") or bend is None or twist is None:
         return None
-    read = [(view.text("rod.bend", place), view.text("rod.twist", place), place) for place in bend.places or ("",)]
-    filled = next(((b, t, place) for b, t, place in read if b and t), None)
+    read = tuple(place for place in bend.places or ("",) if view.text("rod.bend", place) and view.text("rod.twist", place))
+    row = view.worst("rod.bend", "rod.twist", places=read)
+    filled = (view.text("rod.bend", row.place), view.text("rod.twist", row.place), row.place) if row else None
     limits = {name: _entry(limit, 0, f.form) for f, short in ((bend, "bend"), (twist, "twist"))
               for name, limit in ((f"{short}_new", f.high), (f"{short}_worn", f.wear)) if limit is not None}
     entries = limits | ({"bend_left": "0 mm", "bend_right": filled[0], "twist_left": "0 mm", "twist_right": filled[1], "span": "100 mm"} if filled else {})
@@ -300,14 +301,14 @@ def _stems(view):
 def _guides(view):
     if not view.has("guide", "valve"):
         return None
-    for kind in ("intake", "exhaust"):
-        row = view.worst(f"guide.clearance_{kind}")
-        if row is not None:
-            state, said = view.judged("guide.clearance_intake", "guide.clearance_exhaust")
-            return Check("Valves free in their guides", "A stem that binds hot holds its valve open.", as_text("Each lifted a little and rocked: all alike."),
-                         "a small bore gauge and a micrometer", "guide-fit", {"valve": kind, "stem": view.text(f"valve.stem_{kind}", row.place), "guide_bore": view.text("guide.bore", row.place)}, (),
-                         ("guide.bore", f"valve.stem_{kind}"), state, said, row.place)
-    return None
+    row = view.worst("guide.clearance_intake", "guide.clearance_exhaust")
+    if row is None:
+        return None
+    kind = row.feature.removeprefix("guide.clearance_")
+    state, said = view.judged("guide.clearance_intake", "guide.clearance_exhaust")
+    return Check("Valves free in their guides", "A stem that binds hot holds its valve open.", as_text("Each lifted a little and rocked: all alike."),
+                 "a small bore gauge and a micrometer", "guide-fit", {"valve": kind, "stem": view.text(f"valve.stem_{kind}", row.place), "guide_bore": view.text("guide.bore", row.place)}, (),
+                 ("guide.bore", f"valve.stem_{kind}"), state, said, row.place)
 
 
 def _chambers(view):

@@ -6,13 +6,13 @@ import math
 import re
 from dataclasses import dataclass
 
-from calc.conformance import COVERAGE, decide, standard
+from calc.conformance import COVERAGE, decide, margins, standard
 from calc.engine import STANDARD, Feature, Step
 from calc.job.record import JobError, current, number, sheet_of
+from calc.job.verdicts import cleaned_up, made_to, usable, wears_upwards
 from calc.result import Text, say
 from calc.working import given
 
-CLEAN_UP = 0.03e-3  # m: what grinding or boring must find to take off, on the diameter; common practice, no source
 _STAGES = ("finished", "assembly", "received")  # which reading counts
 
 
@@ -82,7 +82,7 @@ def parts_needed(job: dict) -> list[Part]:
         for shim in SHIMS:
             if shim[1] in sheet.features and shim[2] in sheet.features:
                 rows += _shims(sizes, *shim)
-        rows += _renewed(sizes)
+        rows += _renewed(sizes, {(row.part, place) for row in rows if row.state == "pass" for place in row.places})
     return rows + _inserts(job)
 
 
@@ -120,7 +120,7 @@ class _Sizes:
 
 
 def _decision(value: float, u: float, low, high) -> str:
-    return decide(standard(None if low is None else value - low, u), standard(None if high is None else high - value, u))
+    return decide(*(standard(margin, u) for margin in margins(value, low, high)))
 
 
 # --- Parts sold to the size of what they go on or into -----------------------------------------
@@ -144,23 +144,20 @@ def _fitted(sizes: _Sizes, fit: _Fit) -> list[Part]:
         past = [place for place in found if found[place][4] == "received"] if fit.together else machined
         rows += _after_machining(by, fit, past, found, shaft)
         found = {place: row for place, row in found.items() if place not in past}
-    for step, state in dict.fromkeys((row[0], row[1]) for row in found.values()):
-        alike = [place for place, row in found.items() if row[:2] == (step, state)]
+    outer = _housings(sizes, fit, found)
+    for step, state, outside in dict.fromkeys((*row[:2], outer[place]) for place, row in found.items()):
+        alike = [place for place, row in found.items() if (*row[:2], outer[place]) == (step, state, outside)]
         if state != "pass" or step.offset or fit.always:
-            rows.append(_row(sizes, fit, by, ordered, step, state, alike, found))
+            rows.append(_row(sizes, fit, by, ordered, step, state, outside, alike, found))
     return rows
 
 
 def _limits(feature: Feature, stage: str) -> tuple:
     """What a size must lie within: as made, or, as received, no worse than worn."""
-    low, high = feature.low, feature.high
-    if stage == "received" and feature.wear is not None:
-        worn_small = low is not None and feature.wear < low
-        low, high = (feature.wear, high) if worn_small else (low, feature.wear)
-    return low, high
+    return usable(feature) if stage == "received" else (feature.low, feature.high)
 
 
-def _row(sizes, fit, by, ordered, step, state, places, found) -> Part:
+def _row(sizes, fit, by, ordered, step, state, outer, places, found) -> Part:
     because = _because(by, [(place, found[place][2], found[place][4]) for place in places])
     if state == "fail":
         return Part(fit.part, say("no size fits"), tuple(places), because, "fail",
@@ -170,7 +167,6 @@ def _row(sizes, fit, by, ordered, step, state, places, found) -> Part:
     if state == "unsure":
         return Part(fit.part, say("{name}, if it is in limits", name=step.name), tuple(places), because, "unsure",
                     say("Cannot tell whether it is within the limits of that size: measure again with less doubt before ordering."))
-    outer = _housing_step(sizes, fit, places)
     name, offset = step.name, step.offset
     if fit.housing:  # a shell's wall is half of what journal and housing leave
         name += f", outside {outer.name}" if outer.offset else ""
@@ -186,13 +182,15 @@ def _row(sizes, fit, by, ordered, step, state, places, found) -> Part:
     return Part(fit.part, say("{name}", name=name), tuple(places), because, worst, say("{do} {words}", do=do, words=words))
 
 
-def _housing_step(sizes, fit, places) -> Step:
-    """The size that the housing was bored to, standard where it was not read or its places differ."""
-    if not fit.housing:
-        return STANDARD
-    steps = {housing.nearest(float(found[0])) for housing in [sizes.sheet.features[fit.housing]] for place in places
-             if (found := sizes.best(fit.housing, place, ("finished", "assembly")))}
-    return steps.pop() if len(steps) == 1 else STANDARD
+def _housings(sizes, fit, places) -> dict:
+    """{place: the size that its housing was bored to}, perhaps in an earlier life. One that was not read is as the others are, standard
+    where those differ."""
+    housing = sizes.sheet.features.get(fit.housing)
+    if housing is None:
+        return dict.fromkeys(places, STANDARD)
+    steps = {place: made_to(housing, float(found[0]), found[2], COVERAGE * found[1]) for place in places if (found := sizes.best(fit.housing, place))}
+    usual = set(steps.values()).pop() if len(set(steps.values())) == 1 else STANDARD
+    return {place: steps.get(place, usual) for place in places}
 
 
 def _leaves(sizes, fit, by, wall: float, places):
@@ -221,9 +219,8 @@ def _after_machining(by, fit, places, found, shaft) -> list[Part]:
     """What fits once worn parts are machined: to the nearest size that the most worn of them still cleans up to."""
     rows = []
     for group in [places] if fit.together else [[place] for place in places]:
-        ends = [float(found[place][2]) + (-1 if shaft else 1) * (COVERAGE * found[place][3] + CLEAN_UP) for place in group]
-        worst = min(ends) if shaft else max(ends)
-        step = next((s for s in by.steps if (by.at(s).high <= worst if shaft else by.at(s).low >= worst)), None)
+        value, U = (min if shaft else max)(((float(found[place][2]), COVERAGE * found[place][3]) for place in group), key=lambda told: told[0] + (-1 if shaft else 1) * told[1])
+        step = cleaned_up(by, value, U, not shaft)
         because = _because(by, [(place, found[place][2], "received") for place in group])
         if step:
             low, high = (given("", by.label, by.form, end) for end in (by.at(step).low, by.at(step).high))
@@ -265,7 +262,8 @@ def _shims(sizes: _Sizes, part: str, set_by: str, shim: str, way: int) -> list[P
             continue
         because = _because(target, [(place, given("", target.label, target.form, value), "finished")])
         short = way * (target.nominal - value)  # how much thicker the shims must be in all
-        fitted = [float(found[0]) for where in made.places or ("",) if (found := sizes.best(shim, where, stages))] if way < 0 else []
+        own = (place,) if place in made.places else () if target.places else made.places or ("",)
+        fitted = [float(found[0]) for where in own if (found := sizes.best(shim, where, stages))] if read and way < 0 else []
         rows.append(_shim(part, target, made, there, fitted, (place,) if place else (), because, value, u, way, short, now))
     return _together(rows)
 
@@ -316,24 +314,26 @@ def _together(rows: list[Part]) -> list[Part]:
 
 # --- What is worn out, and what the words say ---------------------------------------------------
 
-def _renewed(sizes: _Sizes) -> list[Part]:
+def _renewed(sizes: _Sizes, ordered: set) -> list[Part]:
+    """Parts past their wear limit, but for those of `ordered`, {(part, place)}, which are bought new to another part's size already."""
     found = {}
     for id, part in RENEWED.items():
         feature = sizes.sheet.features.get(id)
         if feature is None or feature.wear is None:
             continue
         for place in sizes.places(id, ("received",)):
-            if sizes.best(id, place, ("finished", "assembly")):
+            if (part, place) in ordered or sizes.best(id, place, ("finished", "assembly")):
                 continue
             value, u, _ = sizes.best(id, place, ("received",))
-            small = feature.low is not None and feature.wear < feature.low
-            decision = _decision(float(value), u, *((feature.wear, None) if small else (None, feature.wear)))
+            step = made_to(feature, float(value), "received", COVERAGE * u)
+            wear = feature.at(step).wear
+            decision = _decision(float(value), u, *((None, wear) if wears_upwards(feature) else (wear, None)))
             if decision != "in":
-                found.setdefault((part, id, decision), []).append((place, value))
+                found.setdefault((part, id, decision, step), []).append((place, value))
     rows = []
-    for (part, id, decision), read in found.items():
-        feature = sizes.sheet.features[id]
-        rows.append(Part(part, say("new"), tuple(place for place, _ in read if place), _because(feature, [(place, value, "received") for place, value in read]),
+    for (part, id, decision, step), read in found.items():
+        feature = sizes.sheet.features[id].at(step)
+        rows.append(Part(part, say("new, {name}", name=step.name) if step.offset else say("new"), tuple(place for place, _ in read if place), _because(feature, [(place, value, "received") for place, value in read]),
                          "pass" if decision == "out" else "unsure",
                          say("Past the wear limit of {wear}.", wear=feature.number("wear")) if decision == "out" else
                          say("Cannot tell whether it is past the wear limit of {wear}: measure again with less doubt.", wear=feature.number("wear"))))

@@ -18,7 +18,7 @@ from calc.job.parts_needed import parts_needed
 from calc.job.record import current, sheet_changed, sheet_of
 from calc.job.verdicts import CHANGED, judge
 from calc.page.html import Html, both, children, el
-from calc.quantity import read, to_unit, write
+from calc.quantity import EntryError, read, to_unit, write
 from calc.result import VERDICT_WORDS
 
 STAGES = {"received": "As received", "finished": "As finished", "assembly": "At assembly"}
@@ -106,10 +106,12 @@ def _limits(feature, rows) -> Html | str:
     """What the size is judged by: the limits of the size that it was finished to, and the wear limit that it was received with."""
     if feature is None:
         return "not on a data sheet here"
-    steps = {judged.step for row in rows for judged in (row.assembly or row.finished,) if judged} or {STANDARD}
+    steps = {judged.step for row in rows for judged in (row.assembly or row.finished,) if judged} or {row.step for row in rows}
     said = [_span(feature.at(step), step) for step in sorted(steps, key=lambda step: abs(step.offset))]
     if feature.wear is not None and (any(row.received for row in rows) or (feature.low, feature.high) == (None, None)):
-        said.append(children("worn at ", both(*(feature.form.write(feature.wear, s) for s in SYSTEMS))))
+        worn = {row.received.step for row in rows if row.received} or {STANDARD}
+        said += [children("worn at ", both(*(feature.form.write(feature.at(step).wear, s) for s in SYSTEMS)), f" ({step.name})" if step.offset else "")
+                 for step in sorted(worn, key=lambda step: abs(step.offset))]
     if all(row.derived for row in rows):
         said.append("worked out")
     return _joined([one for one in said if one])
@@ -143,11 +145,11 @@ def _judged(feature, judged, corrected, was_worn) -> Html:
     marks = (CORRECTED if reading and _key(reading) in corrected else "") + (WARM if warm else "") + (WORN if was_worn else "")
     if feature is None or judged.value is None:
         return el("td", reading["text"], marks, class_="n", colspan="2")
-    typed = read(reading["text"], feature.form.kind, feature.form.metric) if reading and not warm else None
+    typed, digits = (read(reading["text"], feature.form.kind, feature.form.metric), _digits(reading["text"])) if reading and not warm else (None, "")
     shown, doubts = [], []
     for system in SYSTEMS:
-        own = typed is not None and typed.unit == feature.form.unit(system)
-        shown.append(_digits(reading["text"]) if own else feature.form.bare(float(judged.value), system))
+        own = typed is not None and typed.unit == feature.form.unit(system) and _says(digits, typed, feature)
+        shown.append(digits if own else feature.form.bare(float(judged.value), system))
         doubts.append(f"±\u2009{_doubt(judged.U, feature, system, own)}" if judged.U else "")
     return children(el("td", both(*shown), class_="n"), el("td", both(*doubts), marks, class_="pm"))
 
@@ -156,6 +158,14 @@ def _digits(text: str) -> str:
     """The number of a typed size, without unit and doubt: "54.987 mm ± 4 µm" → 54.987, "1 31/64 in" → 1 31/64."""
     found = re.match(r"\s*\(?\s*([+\-−]?\s?[\d.,/ \u00a0\u202f]*\d)", text)
     return found[1].replace("-", "−").replace(",", ".") if found else text.strip()
+
+
+def _says(digits: str, typed, feature: Feature) -> bool:
+    """Do the digits alone tell the whole size? Not those of 5.4987e1 mm, 44° 54′ or 4½ in."""
+    try:
+        return read(digits, feature.form.kind, typed.unit).value == typed.value
+    except EntryError:
+        return False
 
 
 def _doubt(U: float, feature: Feature, system: str, own: bool) -> str:

@@ -6,7 +6,7 @@ all of them are measured, its doubt from theirs (GUM, first order), with reading
 """
 from dataclasses import dataclass
 
-from calc.conformance import COVERAGE, decide, deciding_share, percent, probability, standard
+from calc.conformance import COVERAGE, DUST, decide, deciding_share, margins as margins_of, percent, probability, standard
 from calc.engine import STANDARD, Feature, Step
 from calc.job.record import STAGES, JobError, current, number, sheet_of
 from calc.result import Text, Verdict, as_text, say
@@ -14,6 +14,7 @@ from calc.working import Number, given
 
 CHANGED = "The data sheet's limits were changed since the last reading: the verdicts here are by the new ones."  # where record.sheet_changed
 
+CLEAN_UP = 0.03e-3  # m: what grinding or boring must find to take off, on the diameter; common practice, no source
 _DUST = 1e-13  # of the sizes that went in: what floats may leave of two equal sizes
 _BEFORE = {"received": ("received",), "finished": ("finished", "received"), "assembly": ("assembly", "finished", "received")}
 
@@ -151,12 +152,10 @@ def _work_out(job, read, features, feature, place, stage) -> Judged | None:
 
 def _judged(feature: Feature, stage, reading, readings, value, U, untold, scale) -> Judged:
     """A value against the limits that count at its stage; `scale` is how large the sizes are that it was worked out from."""
-    step = _made_to(feature, float(value), stage)
+    step = made_to(feature, float(value), stage, U)
     there = feature.at(step)
     upwards = wears_upwards(there)
-    made, worn = (there.low, there.high), (there.low, there.high)
-    if there.wear is not None:
-        worn = (there.low, there.wear) if upwards else (there.wear, there.high)
+    made, worn = (there.low, there.high), usable(there)
     if stage == "received" or made == (None, None):
         made = worn
 
@@ -187,10 +186,10 @@ def _judged(feature: Feature, stage, reading, readings, value, U, untold, scale)
         return told("unsure", say("Only {sure} sure that it is " + ("fit for use" if stage == "received" else "within its limits"), sure=percent(sure)), again)
     worn_out = stage == "received" and there.wear is not None and side == upwards
     return told("fail", say("Worn past its limit by {m}" if worn_out else "{m} over the upper limit" if side else "{m} under the lower limit", m=size),
-                _remedy(feature, stage, float(value), step, upwards, worn_out, readings if reading is None else ()), worn_out)
+                _remedy(feature, stage, float(value), U, upwards, worn_out, readings if reading is None else ()), worn_out)
 
 
-def _remedy(feature: Feature, stage: str, value: float, step: Step, upwards: bool, worn_out: bool, parts: tuple) -> str:
+def _remedy(feature: Feature, stage: str, value: float, U: float | None, upwards: bool, worn_out: bool, parts: tuple) -> str:
     """What to do about a size past its limit; `parts` are the readings that it was worked out from."""
     if not parts and _far_off(feature, value):
         return "No such part is so far off: look at the decimal point, the unit and the place, and measure again."
@@ -203,7 +202,7 @@ def _remedy(feature: Feature, stage: str, value: float, step: Step, upwards: boo
     if stage == "finished":
         return "Do not fit it. Measure once more to rule out a slip, then rework it, or make it to the next size."
     if worn_out:
-        after = next((s for s in feature.steps if s != step and (s.offset > step.offset) == upwards and (s.offset > 0) == upwards), None)
+        after = cleaned_up(feature, value, U, upwards)
         return f"Re-machine it to {after.name}, or replace it." if after else "Replace it, or re-machine it as its page says."
     if feature.wear is not None:
         return "Wear alone does not do this: measure once more, and find out what was done to it."
@@ -227,22 +226,47 @@ def _decide(value, U, limits, scale) -> tuple:
     for what cannot be told the probability of lying within and the share of the doubt that would tell."""
     low, high = limits
     dust = _DUST * max(scale, *(abs(x) for x in limits if x is not None))
-    margins = [None if x is None else 0.0 if abs(x) <= dust else x for x in (None if low is None else value - low, None if high is None else high - value)]
+    margins = margins_of(value, low, high, dust)
     side = min((i for i in (0, 1) if margins[i] is not None), key=lambda i: margins[i])
     below, above = (standard(margin, (U or 0.0) / COVERAGE) for margin in margins)
     decision = decide(below, above)
     return decision, margins[side], side, (probability(below, above), deciding_share(below, above)) if decision == "cannot tell" else None
 
 
-def _made_to(feature: Feature, value: float, stage: str) -> Step:
-    """Which of its sizes a part was made to: the nearest; of one that may be worn, the nearest that wear can have brought there."""
+def usable(feature: Feature) -> tuple:
+    """Lower and upper limit of a part that has run: on the side of wear, its wear limit."""
+    if feature.wear is None:
+        return feature.low, feature.high
+    return (feature.low, feature.wear) if wears_upwards(feature) else (feature.wear, feature.high)
+
+
+def cleaned_up(feature: Feature, value: float, U: float | None, upwards: bool) -> Step | None:
+    """The nearest size to which a worn part can be machined and still finds something to take off everywhere; None where there is none."""
+    worst = value + ((U or 0.0) + CLEAN_UP) * (1 if upwards else -1)
+    for step in feature.steps:
+        limit = feature.at(step).low if upwards else feature.at(step).high
+        if limit is not None and (step.offset > 0) == upwards and (limit - worst) * (1 if upwards else -1) >= -DUST:
+            return step
+    return None
+
+
+def made_to(feature: Feature, value: float, stage: str, U: float | None = None) -> Step:
+    """Which of its sizes a part was made to: the nearest; of one that may be worn, the nearest that wear can have brought there. One
+    that the reading's doubt leaves open goes before one that the reading has left behind."""
     upwards = wears_upwards(feature)
     limit = feature.low if upwards else feature.high
     if stage != "received" or feature.wear is None or limit is None:
         return feature.nearest(value)
     past = [(limit + step.offset - value) * (1 if upwards else -1) for step in (STANDARD, *feature.steps)]
     worn = [(far, step) for far, step in zip(past, (STANDARD, *feature.steps)) if far <= _DUST * abs(value)]
-    return max(worn, key=lambda pair: pair[0])[1] if worn else feature.nearest(value)
+    chosen = max(worn, key=lambda pair: pair[0])[1] if worn else feature.nearest(value)
+
+    def decision(step):
+        return _decide(value, U, usable(feature.at(step)), abs(value))[0]
+    if not U or decision(chosen) != "out":
+        return chosen
+    open_ = [step for step in (STANDARD, *feature.steps) if decision(step) == "cannot tell"]
+    return min(open_, key=lambda step: abs(value - feature.nominal - step.offset), default=chosen)
 
 
 def wears_upwards(feature: Feature) -> bool:

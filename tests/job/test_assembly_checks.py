@@ -172,3 +172,16 @@ def test_what_was_not_checked_is_counted_place_by_place():
     assert sum(len(places) for _, places in missing) == every - 2
     assert not_checked(job(received="flywheel", engine="XX-9")) == ([], 0)
     assert not_checked(job(received="", readings=[reading(*told) for told in nominal("flywheel")])) == ([], 2)
+
+
+def test_the_worst_rod_and_the_worst_guide_are_filled_in():
+    rods = by_title(checks(*((f"rod.{name}", p, "finished", t) for p, bend, twist in (("1", "0.00 mm", "0.00 mm"), ("2", "0.01 mm", "0.07 mm"), ("3", "0.02 mm", "0.01 mm")) for name, t in (("bend", bend), ("twist", twist)))), "Rods straight")
+    assert (rods.place, rods.entries["twist_right"], rods.state) == ("2", "0.07 mm", "fail")
+    guides = by_title(checks(*((f, p, "finished", t) for f, p, t in (("guide.bore", "1 intake", "8.008 mm"), ("valve.stem_intake", "1 intake", "7.960 mm"), ("guide.bore", "2 exhaust", "8.015 mm"), ("valve.stem_exhaust", "2 exhaust", "7.900 mm")))), "Valves free in their guides")
+    # by hand: 0.048 of 0.030 to 0.065, and 0.115 of at most 0.095
+    assert (guides.place, guides.entries["valve"], guides.entries["stem"], guides.state) == ("2 exhaust", "exhaust", "7.900 mm", "fail")
+
+
+def test_a_check_of_two_sizes_tells_of_both():
+    cam = by_title(checks(("crankcase.cam_bore", "1", "finished", "25.030 mm"), ("cam.journal", "1", "finished", "24.987 mm"), ("cam.end_float", "", "finished", "0.30 mm")), "Cam bearing clearance and end float")
+    assert (cam.entries["reading"], cam.state, cam.said.plain()) == ("0.043 mm", "fail", "1 of 2 in order")

@@ -2,9 +2,10 @@
 import pytest
 from hypothesis import given, strategies as st
 
-from calc.engine import engine
-from calc.job.parts_needed import CLEAN_UP, parts_needed
+from calc.engine import STANDARD, engine
+from calc.job.parts_needed import FITS, parts_needed
 from calc.job.record import load
+from calc.job.verdicts import CLEAN_UP, judge
 from tests.job.jobs import any_job, job, reading
 from tests.job.orchard import orchard
 
@@ -194,3 +195,66 @@ def test_no_job_is_too_odd(strange):
 def load_again(strange):
     from calc.job.record import dump
     return load(dump(strange))
+
+
+@pytest.mark.parametrize("name", ["TS-16", "RC-40"])
+def test_a_size_right_on_any_limit_is_ordered_for_as_it_is_judged(name):
+    """A limit belongs to what it allows (ISO 14253-1 without a doubt), whatever the last bit of a float says of a limit less an undersize."""
+    sheet = engine(name)
+    for fit in (fit for fit in FITS if fit.by in sheet.features and fit.ordered in sheet.features):
+        feature = sheet.feature(fit.by)
+        for step in (STANDARD, *feature.steps):
+            for limit in (feature.at(step).low, feature.at(step).high):
+                text = f"{limit / 0.0254:.4f} in" if name == "RC-40" else f"{limit * 1000:.3f} mm"
+                made = job(engine=name, readings=[reading(fit.by, (feature.places or ("",))[0], "finished", text)])
+                row, = judge(made)
+                assert (row.state, row.step) == ("pass", step), text
+                assert all(part.state == "pass" and part.size.plain() in (step.name, "standard") for part in parts_needed(made)), text
+
+
+def test_on_a_limit_exactly_a_shim_or_a_cleaned_up_size_is_right():
+    # by hand: deck 101.70 + 110.00 − 34.50 − 137.00 − 39.175 = 1.025, the lower limit itself: no shim
+    chain = [("crankcase.seat_height", "1", "finished", "101.70 mm"), ("cylinder.length", "1", "finished", "110.00 mm"), ("crank.throw", "1", "finished", "34.500 mm"),
+             ("rod.centre_distance", "1", "finished", "137.00 mm"), ("piston.compression_height", "1", "finished", "39.175 mm")]
+    assert needed(*chain) == []
+    # by hand: 54.780 less the 0.03 that must come off is 54.750, the first undersize's upper limit itself
+    row = needed(("crank.main_journal", "1", "received", "54.780 mm"))[0]
+    assert row.size.plain() == "0.25 mm undersize, once machined to it"
+
+
+@pytest.mark.parametrize("text, size", [("51.781 mm", "0.25 mm undersize"), ("51.780 mm", "0.25 mm undersize"), ("51.779 mm", "0.50 mm undersize"), ("51.782 mm ± 0.004 mm", "0.50 mm undersize")])
+def test_the_verdict_and_the_order_name_the_same_next_size(text, size):
+    made = job(readings=[reading("crank.rod_journal", "1", "received", text)])  # by hand: 51.750 + 0.03, and the doubt
+    row, = parts_needed(made)
+    assert row.size.plain() == f"{size}, once machined to it" and judge(made)[0].do.plain() == f"Re-machine it to {size}, or replace it."
+
+
+def test_shells_fit_a_housing_that_was_bored_over_before_it_came_here():
+    row, = needed(*finished("crank.main_journal", p1="54.743 mm", p2="54.742 mm"), ("crankcase.main_housing", "1", "received", "65.510 mm"))
+    assert (row.size.plain(), row.places, row.do.plain()) == ("0.25 mm undersize, outside 0.50 mm oversize", ("1", "2"), "Main shell wall 5.347 mm.")  # by hand: 4.972 + 0.125 + 0.25
+
+
+def test_housings_of_two_sizes_take_shells_of_two_sizes():
+    rows = needed(*finished("crank.main_journal", p1="54.743 mm", p2="54.743 mm"), *finished("crankcase.main_housing", p1="65.510 mm", p2="65.010 mm"))
+    assert [(row.size.plain(), row.places, row.state, row.do.plain()) for row in rows] == [  # by hand: 65.510 − 2 · 5.347 − 54.743, 65.010 − 2 · 5.097 − 54.743
+        ("0.25 mm undersize, outside 0.50 mm oversize", ("1",), "pass", "Main shell wall 5.347 mm. Leaves 0.073 mm clearance."),
+        ("0.25 mm undersize", ("2",), "pass", "Main shell wall 5.097 mm. Leaves 0.073 mm clearance.")]
+
+
+def test_wear_of_an_oversize_part_is_counted_from_its_own_size():
+    # by hand: 8.160 lies within 8.150 to 8.210, a guide of 0.15 mm over; 88.395 under 87.900 + 0.50, 87.995 being no such wear of a standard one
+    assert [row.part for row in needed(("guide.bore", "1 intake", "received", "8.160 mm"))] == ["Valves, intake"]
+    row, = needed(("piston.diameter", "1", "received", "88.395 mm"))
+    assert said(row) == ("Pistons with rings", "new, 0.50 mm oversize", ("1",), "pass") and row.do.plain() == "Past the wear limit of 88.400 mm."
+
+
+def test_a_part_that_is_bought_to_size_already_is_not_ordered_once_more():
+    rows = needed(("piston.diameter", "1", "received", "87.890 mm"), ("piston.diameter", "2", "received", "87.890 mm"), *finished("cylinder.bore", p1="88.510 mm"))
+    assert [said(row) for row in rows] == [("Pistons with rings", "0.50 mm oversize", ("1",), "pass"), ("Pistons with rings", "new", ("2",), "pass")]
+
+
+def test_a_shim_under_one_spring_is_not_exchanged_under_another():
+    height = [("head.stem_height", "1 intake", "finished", "45.80 mm"), ("valve.tip_to_retainer", "1 intake", "finished", "8.50 mm")]
+    for other in ("2 intake", "1 intake"):  # what is worked out from stem and tip has no shim in it, even where one is at hand
+        row, = needed(*height, ("spring.shim", other, "finished", "0.50 mm"))
+        assert row.size.plain() == "1.00 mm" and row.do.plain() == "Brings it to 36.3 mm."  # by hand: 45.80 − 8.50 − 1.00, nearest to 36.5

@@ -227,3 +227,16 @@ def test_a_page_needs_nothing_else(system, paper):
 def test_another_paper_or_system_is_refused(wrong):
     with pytest.raises(ValueError, match="metric or inch, A4 or Letter"):
         sheet.page(orchard(), **wrong)
+
+
+@pytest.mark.parametrize("feature, place, text, shown", [  # by hand; 4 21/64 in is 4.328125 · 25.4
+    ("crank.rod_journal", "1", "5.1990e1 mm", ("51.990", "2.04685")), ("head.valve_angle", "1 intake", "44° 54'", ("44.9", "44.9")), ("spring.active_turns", "1 intake", "9:2", ("4.5", "4.5")),
+    ("cylinder.length", "1", "4½ in", ("114.30", "4.5000")), ("cylinder.length", "1", "4-21/64 in", ("109.93", "4.3281")), ("cylinder.length", "1", "4 21/64 in", ("109.93", "4 21/64"))])
+def test_a_size_is_printed_whole_however_it_was_typed(feature, place, text, shown):
+    made = body(job(readings=[reading(feature, place, "finished", text)]))
+    assert tuple(next(row[1 + 2 * (len(row) > 4)] for row in table(made, system) if row[0] == place) for system in ("metric", "inch")) == shown
+
+
+def test_the_wear_limit_is_that_of_the_size_that_came():
+    made = job(readings=[reading("crank.main_journal", "1", "received", "54.735 mm")])
+    assert ["Main journal 54.735–54.750 mm (0.25 mm undersize); worn at 54.710 mm (0.25 mm undersize)"] in table(body(made))  # by hand: 54.960 − 0.25

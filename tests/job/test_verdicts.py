@@ -294,3 +294,11 @@ def test_what_was_worn_as_received_is_told_of_the_size_that_has_taken_its_place(
     for other in ("54.961 mm", "54.960 mm", "54.962 mm ± 0.004 mm", "55.2 mm"):  # not yet; on the limit; cannot tell; not by wear
         assert not rows((*spot, "received", other), made)[spot].was_worn, other
     assert not rows(made)[spot].was_worn
+
+
+def test_a_used_undersize_whose_limit_the_doubt_straddles_is_not_called_a_worn_standard_one():
+    """By hand: 51.7505 ± 0.004 may be 51.750, a journal of 0.25 mm under as made (ISO 14253-1: nothing is proven); a standard one worn by 0.21 mm there is not."""
+    row, = judge(job(readings=[reading("crank.rod_journal", "1", "received", "51.7505 mm ± 0.004 mm")]))
+    assert (row.state, row.step.name) == ("unsure", "0.25 mm undersize")
+    row, = judge(job(readings=[reading("crank.rod_journal", "1", "received", "51.757 mm ± 0.004 mm")]))
+    assert (row.state, row.step.name) == ("fail", "standard")  # 7 µm over is 3.5 standard uncertainties
