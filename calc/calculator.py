@@ -22,7 +22,7 @@ from calc import doubt
 from calc.inputs import Choice, Quantity, choice, column, given, grid, hand_over_doubts, measured
 from calc.open_input import any_of
 from calc.quantity import quoted
-from calc.result import Impossible, InputError, Limit, Refused, Remark, Result, answer, as_text, say
+from calc.result import Impossible, InputError, Limit, Refused, Remark, Result, answer, as_text, say, tell_apart
 from calc.working import Form, Number, given as given_number, step, steps_behind
 
 __all__ = ["Calculator", "Limit", "Output", "Outputs", "answer", "any_of", "calculator", "choice", "column", "evaluate", "given", "grid", "measured", "number"]
@@ -156,6 +156,8 @@ def evaluate(calculator: Calculator, entries: dict[str, str] | None = None, syst
     verdict, doubts = found.verdict, {}
     if any(t.doubts for t in taken):
         doubts, verdict = doubt.weigh(lambda moved: _work(calculator, moved), values, taken, found)
+    if verdict.state != "unsure":  # a number in doubt is told no finer than its doubt
+        tell_apart(found)
     remarks = [Remark("note", as_text(n), t.input.name) for t in taken for n in t.notes]
     remarks += [r for t in taken if t.entered for r in t.input.usual_remarks(t)]
     steps = steps_behind(found.numbers)

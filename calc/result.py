@@ -1,7 +1,9 @@
 """What an evaluated calculator says, as data: no HTML, no unit system chosen yet."""
+import math
 import re
 from dataclasses import dataclass, field
 
+from calc.conformance import DUST
 from calc.working import Number
 
 VERDICT_WORDS = {"pass": "In order", "fail": "Not in order", "attention": "Look again", "unsure": "Cannot tell"}
@@ -136,6 +138,34 @@ def answer(*numbers: Number, verdict: tuple, remarks=(), figures=(), tables=(), 
         raise TypeError("every output is named by its declaration: answer(Out.size(...), ...)")
     return Answer(numbers, Verdict(state, as_text(headline), as_text(do)), tuple(r for r in remarks if r),
                   tuple(f for f in figures if f), tuple(t for t in tables if t), tuple(cautions), tuple(limits))
+
+
+def tell_apart(answer: Answer) -> None:
+    """Write what failed a limit, and how far, so that it does not read as right: wherever these numbers stand in the answer, they get
+    the decimals that it takes to differ from the limit, the distance those that it takes to differ from nothing, and the limit its own
+    where it is finer than it is usually written."""
+    failed = [(limit.number, float(bound)) for limit in answer.limits for bound, margin in zip((limit.low, limit.high), limit.margins()) if margin is not None and margin < -DUST]
+    if not failed:
+        return
+    said = [answer.verdict.headline, answer.verdict.do, *(remark.text for remark in answer.remarks), *(cell for table in answer.tables for row in table.rows for cell in row)]
+    for number in (*answer.numbers, *(limit.number for limit in answer.limits), *(number for part in said for number in _numbers(part))):
+        for what, bound in failed:
+            if number.form is None or number.dims != what.dims:
+                continue
+            if float(number) == float(what):
+                number.form = number.form.apart_from(bound)
+            elif float(number) == bound:
+                number.form = number.form.apart_from(float(what))
+            elif math.isclose(abs(float(number)), abs(float(what) - bound), rel_tol=1e-9):
+                number.form = number.form.apart_from(0.0)
+
+
+def _numbers(said):
+    if isinstance(said, Number):
+        yield said
+    elif isinstance(said, Text):
+        for value in said.values.values():
+            yield from _numbers(value)
 
 
 @dataclass(frozen=True)

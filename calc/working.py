@@ -30,11 +30,13 @@ _decimals_for = lru_cache(maxsize=1024)(decimals_for)
 
 @dataclass(frozen=True)
 class Form:
-    """How a quantity is written: kind, decimals in the metric unit, and the two display units where not the kind's own."""
+    """How a quantity is written: kind, decimals in the metric unit, and the two display units where not the kind's own. What lies
+    `beside` a limit that it failed (SI) gets as many further decimals as it takes to differ from that limit, and no more."""
     kind: Kind
     decimals: int
     metric: Unit
     inch: Unit
+    beside: float | None = None
 
     def unit(self, system: str) -> Unit:
         return self.inch if system == "inch" else self.metric
@@ -47,15 +49,29 @@ class Form:
 
     def write(self, value: float, system: str) -> str:
         """Value with its unit, as a person writes it: 37.90 mm, 45°, 12.5 %."""
-        return _stated(value, self.unit(system), self.places(system))
+        return _stated(value, self.unit(system), self._enough(value, system))
 
     def bare(self, value: float, system: str) -> str:
         """Value in that system's unit, without the unit."""
-        return write(value, self.unit(system), self.places(system))
+        return write(value, self.unit(system), self._enough(value, system))
+
+    def _enough(self, value: float, system: str) -> int:
+        """Decimals that show the value as another one than the limit beside it, as that is written usually and as it would be then."""
+        unit, usual = self.unit(system), self.places(system)
+        if self.beside is None or f"{value:.12g}" == f"{self.beside:.12g}":  # what floats leave of two equal numbers tells nothing
+            return usual
+        limit = _without_zeros(write(self.beside, unit, usual))
+        return next((places for places in range(usual, usual + 12)
+                     if _without_zeros(write(value, unit, places)) not in (limit, _without_zeros(write(self.beside, unit, places)))), usual)
+
+    def apart_from(self, limit: float) -> "Form":
+        return replace(self, beside=float(limit))
 
     @property
     def difference(self) -> "Form":
         """The form of a difference of two such quantities: a temperature's zero point falls out."""
+        if self.beside is not None:
+            return replace(self, beside=None).difference
         if not self.metric.offset and not self.inch.offset:
             return self
         kind = TEMPERATURE_DIFFERENCE
@@ -63,6 +79,10 @@ class Form:
 
     def with_decimals(self, decimals: int) -> "Form":
         return replace(self, decimals=decimals)
+
+
+def _without_zeros(text: str) -> str:
+    return text.rstrip("0").rstrip(".") if "." in text else text
 
 
 def form(kind: Kind, decimals: int, metric: str | None = None, inch: str | None = None) -> Form:
@@ -142,6 +162,11 @@ class Number:
     def shown(self, decimals: int) -> "Number":
         """The same number, written with other decimals."""
         return Number(self.value, self.dims, "given", (), self.symbol, self.label, self.form.with_decimals(decimals))
+
+    def held_to(self, low: float | None, high: float | None) -> "Number":
+        """The same number; outside of these limits it is written so that it does not read as the one that it has passed."""
+        limit = low if low is not None and self.value < low else high if high is not None and self.value > high else None
+        return self if limit is None else Number(self.value, self.dims, "given", (), self.symbol, self.label, self.form.apart_from(limit))
 
 
 class _Pi(float):

@@ -1,6 +1,7 @@
 """Traced numbers: the same values as floats, dimensions checked, and the working that is read back from them."""
 import math
 import operator
+from decimal import ROUND_HALF_EVEN, Decimal
 from fractions import Fraction
 from xml.etree import ElementTree
 
@@ -465,3 +466,30 @@ def test_the_reader_of_formulas_works_as_one_does_by_hand():
     assert read("8 − 3 − 2") == 3 and read("√(16)") == 4 and read("|1 − 3|") == 2 and read("min(1; −2)") == -2
     assert close(read("(37.5 mm)^2"), mpmath.mpf("0.0375") ** 2) and close(read("20 °C − (−10 °C)"), mpmath.mpf(30))
     assert read("2.5×10⁻⁶·4") == mpmath.mpf("1e-5") and close(read("a/mm"), mpmath.mpf(3000))
+
+
+@pytest.mark.parametrize("system", ["metric", "inch"])
+@given(limit=st.integers(1, 200_000_000), off=st.integers(-2_000_000, 2_000_000), fine=st.booleans())
+def test_what_failed_a_limit_is_written_apart_from_it_and_no_longer_than_that_takes(system, limit, off, fine):
+    """Against decimals rounded by the standard library, half to even (ISO 80000-1, rule A). Sizes in nanometres; a limit of whole micrometres, or a finer one."""
+    limit = limit if fine else limit // 1000 * 1000
+    assume(off and limit + off > 0)
+    value, unit, usual = (limit + off) / 1e9, MM.unit(system), MM.places(system)
+    shown = MM.apart_from(limit / 1e9).bare(value, system)
+
+    def rounded(nanometres, places):
+        return (Decimal(nanometres) / Decimal(int(unit.factor * 10**9 * 10) ) * 10).quantize(Decimal(1).scaleb(-places), ROUND_HALF_EVEN)
+    places = len(shown.partition(".")[2])
+    if Decimal(shown) == rounded(limit, usual):  # only where the limit itself is finer than it is written: then it is the one to be written longer
+        assert rounded(limit + off, 12 - 2) == rounded(limit, usual)
+        return
+    assert Decimal(shown) == rounded(limit + off, places) != rounded(limit, places) and places >= usual
+    for fewer in range(usual, places):
+        assert rounded(limit + off, fewer) in (rounded(limit, fewer), rounded(limit, usual)) or not rounded(limit + off, fewer)
+
+
+def test_what_is_no_further_from_its_limit_than_floats_leave_is_written_as_ever():
+    assert MM.apart_from(0.052).write(0.1 + 0.2 - 0.248, "metric") == "52.000 mm" and 0.1 + 0.2 - 0.248 != 0.052
+    told = named("", "Bore", MM, 0.0520004)
+    assert [told.held_to(*limits).text() for limits in ((None, 0.052), (0.05, 0.052), (0.053, None), (None, None), (0.052, 0.053))] == ["52.0004 mm", "52.0004 mm", "52.000 mm", "52.000 mm", "52.000 mm"]
+    assert told.held_to(None, 0.052).form.difference == MM and told.held_to(None, 0.052).text("inch") == "2.04726 in"

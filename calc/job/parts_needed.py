@@ -137,7 +137,7 @@ def _fitted(sizes: _Sizes, fit: _Fit) -> list[Part]:
         sure = next((step for step, decision in fits if decision == "in"), None)
         state = "pass" if sure else "unsure" if fits else "fail"
         step = sure or (fits[0][0] if len(fits) == 1 else tuple(step for step, _ in fits))
-        found[place] = (step, state, value, u, stage)
+        found[place] = (step, state, value if fits else value.held_to(*_limits(by.at(made_to(by, float(value), stage, COVERAGE * u)), stage)), u, stage)
     rows = []
     machined = [place for place, (step, state, *_, stage) in found.items() if state == "fail" and stage == "received"]
     if machined:  # worn: the size that it still cleans up to
@@ -207,6 +207,8 @@ def _leaves(sizes, fit, by, wall: float, places):
     if not values:
         return None
     least, most = (given("", clearance.label, clearance.form, end) for end in (min(values), max(values)))
+    if "out" in decisions:
+        least, most = (end.held_to(clearance.low, clearance.high) for end in (least, most))
     words = say("Leaves {least} clearance", least=least) if least.text() == most.text() else say("Leaves {least} to {most} clearance", least=least, most=most)
     if "out" in decisions:
         return "attention", say("{words}: outside the limits with walls of that size, so measure the walls before closing.", words=words)
@@ -260,7 +262,8 @@ def _shims(sizes: _Sizes, part: str, set_by: str, shim: str, way: int) -> list[P
         now = _decision(value, u, target.low, target.high)
         if now == "in":
             continue
-        because = _because(target, [(place, given("", target.label, target.form, value), "finished")])
+        told = given("", target.label, target.form, value)
+        because = _because(target, [(place, told if now == "cannot tell" else told.held_to(target.low, target.high), "finished")])
         short = way * (target.nominal - value)  # how much thicker the shims must be in all
         own = (place,) if place in made.places else () if target.places else made.places or ("",)
         fitted = [float(found[0]) for where in own if (found := sizes.best(shim, where, stages))] if read and way < 0 else []
@@ -329,7 +332,7 @@ def _renewed(sizes: _Sizes, ordered: set) -> list[Part]:
             wear = feature.at(step).wear
             decision = _decision(float(value), u, *((None, wear) if wears_upwards(feature) else (wear, None)))
             if decision != "in":
-                found.setdefault((part, id, decision, step), []).append((place, value))
+                found.setdefault((part, id, decision, step), []).append((place, value.held_to(*usable(feature.at(step))) if decision == "out" else value))
     rows = []
     for (part, id, decision, step), read in found.items():
         feature = sizes.sheet.features[id].at(step)

@@ -149,7 +149,7 @@ def _judged(feature, judged, corrected, was_worn) -> Html:
     shown, doubts = [], []
     for system in SYSTEMS:
         own = typed is not None and typed.unit == feature.form.unit(system) and _says(digits, typed, feature)
-        shown.append(digits if own else feature.form.bare(float(judged.value), system))
+        shown.append(digits if own else judged.value.form.bare(float(judged.value), system))
         doubts.append(f"±\u2009{_doubt(judged.U, feature, system, own)}" if judged.U else "")
     return children(el("td", both(*shown), class_="n"), el("td", both(*doubts), marks, class_="pm"))
 

@@ -167,12 +167,12 @@ def _judged(feature: Feature, stage, reading, readings, value, U, untold, scale)
     if made == (None, None):
         return told("", "No limits on the data sheet", "")
     decision, margin, side, unsure = _decide(float(value), U, made, scale)
-    size = given("", "", feature.form.difference, abs(margin))
+    value, size = value if decision == "cannot tell" else value.held_to(*made), given("", "", feature.form.difference.apart_from(0.0), abs(margin))
     if decision == "in":
         if stage == "received":
             left = abs(margin if there.wear is None else float(value) - there.wear)
             return told("pass", "Fit for use, on its limit" if left <= _DUST * scale else
-                        say("Fit for use, {m} from its " + ("limit" if there.wear is None else "wear limit"), m=given("", "", feature.form.difference, left)),
+                        say("Fit for use, {m} from its " + ("limit" if there.wear is None else "wear limit"), m=given("", "", feature.form.difference.apart_from(0.0), left)),
                         "Use it again." if alone else "They may run together again.")
         words = "Within limits" + ("" if step == STANDARD else f" for {step.name}")
         return told("pass", say(words + ", by {m}", m=size) if margin else words + ", on the limit itself",
@@ -217,7 +217,7 @@ def _against(shop: Judged, there: Judged) -> Judged:
     if apart <= ((shop.U or 0) ** 2 + (there.U or 0) ** 2) ** 0.5 + _DUST * abs(float(shop.value)):
         return there
     return Judged(there.stage, there.reading, there.readings, there.value, there.U, there.untold, there.step, "attention",
-                  say("{d} from what the shop read, more than both doubts make", d=given("", "", there.value.form.difference, apart)),
+                  say("{d} from what the shop read, more than both doubts make", d=given("", "", there.value.form.difference.apart_from(0.0), apart)),
                   as_text("Within limits by this reading, but one of the two is wrong: measure again, part and gauge at the same temperature."))
 
 

@@ -8,6 +8,7 @@ from calc.result import Table, impossible, note, say, warning
 from calc.working import form, least, step
 
 SIZE, FINE, SHARE, TIMES = form(LENGTH, 3), form(LENGTH, 4), form(RATIO, 2, "%", "%"), form(RATIO, 2)
+APART = SIZE.apart_from(0)  # a distance from a limit is none only where it is none
 ISO = "iso"
 RULES = {ISO: "ISO 14253-1: proven at 95 %", "simple": "The reading alone, doubt not counted", "other": "Proven at another probability"}
 WIDE = 1 / 4  # common practice: the expanded doubt should be no more than a quarter of the tolerance
@@ -52,7 +53,7 @@ def reading_verdict(
     p = Out.probability(phi(a) if b is None else phi(b) if a is None else probability(a, b), sources.JCGM_106)
     below, above = (float("inf") if x is None else float(x) for x in (a, b))
     margins = [m for m in (None if low is None else reading - low, None if high is None else high - reading) if m is not None]
-    margin = Out.margin(least(*margins) if len(margins) == 2 else margins[0])
+    margin = Out.margin(least(*margins) if len(margins) == 2 else margins[0], form=APART)
     wanted = float(proof) if rule == "other" else PROOF
     single = number("z", "Standard uncertainties to the probability wanted, on one side", form(RATIO, 3), quantile(wanted), sources.JCGM_106)
     guard = Out.guard(single * u, sources.ISO_14253)
@@ -75,12 +76,12 @@ def reading_verdict(
             note("Who must prove, bears the doubt: the shop that the size is within, the customer that it is not (ISO 14253-1).") if decision == "cannot tell" else None,
         ),
         tables=(_table(reading, low, high, doubt, float(guard), zone),),
-        figures=(scale(reading, doubt, low, high, *((0.0, (low, high)) if rule == "simple" else (float(guard), zone)), decision),))
+        figures=(scale(reading.held_to(*(None if limit is None else float(limit) for limit in (low, high))), doubt, low, high, *((0.0, (low, high)) if rule == "simple" else (float(guard), zone)), decision),))
 
 
 def _verdict(decision, rule, p, margin, deciding, reading, low, high):
     past = "under the lower limit" if low is not None and reading < low else "over the upper limit"
-    size = number("", "", SIZE, abs(float(margin)))
+    size = number("", "", APART, abs(float(margin)))
     if decision == "in":
         if rule == "simple" and p < 0.95:
             return "attention", say("Within on the reading alone, by {m}", m=size), "Accepted as agreed. Where it matters, measure again with less doubt."
@@ -103,7 +104,7 @@ def _table(reading, low, high, doubt, guard, zone) -> Table:
         way = "from" if inward > 0 else "to"
         proven = "no reading" if zone is None else say(way + " {x}", x=number("", "", FINE, zone[i]))
         out = say(("to" if inward > 0 else "from") + " {x}", x=number("", "", FINE, float(limit) - inward * guard))
-        inside = say("{d}, {n} U", d=number("", "", SIZE, distance), n=number("", "", TIMES, distance / float(doubt)))
+        inside = say("{d}, {n} U", d=number("", "", APART, distance), n=number("", "", TIMES, distance / float(doubt)))
         rows.append((say(words + " {x}", x=limit), inside, proven, out))
         states.append("fail" if distance <= -guard else "unsure" if zone is None or inward * (float(reading) - zone[i]) < 0 else "pass")
     return Table("Reading and limits", ("Limit", "Reading inside by", "Proven in", "Proven out"), tuple(rows), tuple(states))

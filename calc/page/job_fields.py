@@ -225,7 +225,7 @@ def keep(asked: dict) -> dict:
 
 
 def _kept_result(job: dict, calculator, spot: Spot, asked: dict, why: str) -> dict:
-    """A result as it is shown, with the doubt that follows from those of the readings."""
+    """A result as it is shown, with the doubt that follows from those of the readings; never rounded onto a limit that it does not lie on."""
     declared, entries, system = spot.declared, asked["entries"], asked["system"]
     if spot.place is None:
         raise at_field(spot.entry, "place", f"{declared.label}: say first which one it is: {', '.join(spot.feature.places)}.")
@@ -233,7 +233,11 @@ def _kept_result(job: dict, calculator, spot: Spot, asked: dict, why: str) -> di
     behind = _behind(calculator, found.outputs[declared.key])
     if left := [calculator.input[name].label for name in behind if not entries.get(name, "").strip()]:
         raise at_field(spot.entry, "empty", f"{declared.label}: {' and '.join(left)} {'is' if len(left) == 1 else 'are'} still the example's; enter what you read before you keep it.")
-    text = declared.form.write(found[declared.key], system)
+    value, shape, sized = found[declared.key], found.outputs[declared.key].form, spot.feature.at(spot.feature.nearest(found[declared.key]))
+    for limit in (sized.low, sized.high, sized.wear):
+        if limit is not None and limit != value and shape.write(limit, system) == shape.write(value, system):
+            shape = shape.apart_from(limit)
+    text = shape.write(value, system)
     if U := found.doubts.get(declared.key, 0.0):
         unit = declared.form.difference.unit(system)
         text += f" ± {write(U, unit, max(0, 1 - floor(log10(to_unit(U, unit)))))}"

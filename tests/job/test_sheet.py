@@ -240,3 +240,10 @@ def test_a_size_is_printed_whole_however_it_was_typed(feature, place, text, show
 def test_the_wear_limit_is_that_of_the_size_that_came():
     made = job(readings=[reading("crank.main_journal", "1", "received", "54.735 mm")])
     assert ["Main journal 54.735–54.750 mm (0.25 mm undersize); worn at 54.710 mm (0.25 mm undersize)"] in table(body(made))  # by hand: 54.960 − 0.25
+
+
+def test_a_size_past_its_limit_is_printed_past_it_in_both_systems():
+    made = job(readings=[reading("crank.rod_journal", "1", "finished", "52.00004 mm"), reading("crank.rod_journal", "2", "finished", "2.04725 in")])
+    # by hand: 52 mm are 2.047244 in and 52.00004 mm 2.0472457; 2.04725 in are 52.00015 mm
+    assert [row[1] for row in table(body(made)) if row[0] in "12"] == ["52.00004", "52.0002"] and [row[1] for row in table(body(made), "inch") if row[0] in "12"] == ["2.04725", "2.04725"]  # the limit is written 2.04724
+    assert "Rod journal 52.00004 mm to 52.0002 mm" in told(body(made))

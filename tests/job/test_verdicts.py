@@ -302,3 +302,17 @@ def test_a_used_undersize_whose_limit_the_doubt_straddles_is_not_called_a_worn_s
     assert (row.state, row.step.name) == ("unsure", "0.25 mm undersize")
     row, = judge(job(readings=[reading("crank.rod_journal", "1", "received", "51.757 mm ± 0.004 mm")]))
     assert (row.state, row.step.name) == ("fail", "standard")  # 7 µm over is 3.5 standard uncertainties
+
+
+@pytest.mark.parametrize("text, shown, words", [  # by hand: 51.985 to 52.000; 2.04725 in is 52.00015
+    ("52.00004 mm", "52.00004 mm", "0.00004 mm over the upper limit"), ("52.0004 mm", "52.0004 mm", "0.0004 mm over the upper limit"), ("2.04725 in", "52.0002 mm", "0.0002 mm over the upper limit"),
+    ("51.98496 mm", "51.98496 mm", "0.00004 mm under the lower limit"), ("52.001 mm", "52.001 mm", "0.001 mm over the upper limit"), ("51.99996 mm", "52.000 mm", "Within limits, by 0.00004 mm")])
+def test_a_size_past_its_limit_never_reads_as_the_limit(text, shown, words):
+    row, = judge(job(readings=[reading("crank.rod_journal", "1", "finished", text)]))
+    assert (row.value.text(), row.words.plain()) == (shown, words)
+
+
+def test_a_clearance_past_its_limit_never_reads_as_the_limit():
+    made = job(readings=[reading("cylinder.bore", "1", "finished", "88.018 mm"), reading("piston.diameter", "1", "finished", "87.9548 mm")])
+    row = next(row for row in judge(made) if row.feature == "piston.clearance")
+    assert (row.value.text(), row.words.plain()) == ("0.0632 mm", "0.0002 mm over the upper limit")  # by hand: of at most 0.063

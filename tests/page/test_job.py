@@ -222,3 +222,10 @@ def test_a_sentence_tells_which_place_is_not_in_order_and_what_follows_from_size
     assert ask("sizes", job=spoilt)["said"] == {}
     warm = record.add_reading(job, "piston.pin", "1", "finished", "22.010 mm", NOW, "MK", part="35 °C", gauge="20 °C", of="forged-steel")
     assert said(warm, "piston.pin").startswith("[Orchard frost fan: 22.006 mm, finished, 1")  # 22.010 (1 − 11.5e-6·15) = 22.0062: 11.5e-6/K from memory
+
+
+def test_a_result_is_not_rounded_onto_a_limit_when_it_is_kept():
+    entries = {**ALIGN, "bend_left": "0", "bend_right": "0.0304", "span": "100 mm"}
+    reply = ask("keep", job=fresh(), calculator="rod-align", typed=["=bend"], entries=entries, place="3", stage="finished", why="")
+    kept = record.load(reply["job"])["readings"][-1]["text"]
+    assert kept.split(" mm")[0] == "0.0304", "the sheet allows 0.03"
