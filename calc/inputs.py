@@ -8,7 +8,7 @@ from functools import cached_property
 from calc import engine
 from calc.advice import Told, rounded
 from calc.conformance import COVERAGE
-from calc.formulas.warm_reading import GAUGE_ALPHA, at_reference
+from calc.formulas.warm_reading import ALPHA_DOUBT, GAUGE_ALPHA, at_reference, expansion_doubt, temperature_doubt
 from calc.materials import MATERIALS, REFERENCE, OutsideTable
 from calc.quantity import EXPANSION, TEMPERATURE, EntryError, from_unit, quantity, quoted, read, stated, to_unit
 from calc.result import InputError, Refused, Remark, say
@@ -113,7 +113,8 @@ class Quantity:
             raise Refused([self.refusal(error.code, say("{problem}; {accepted}", problem=error.problem, accepted=error.accepted))]) from None
 
     def _at_reference(self, reading, u, told, system, chosen):
-        """The reading brought to 20 °C, and its standard doubt with that of the temperatures."""
+        """The reading brought to 20 °C, and its standard doubt with that of the temperatures and of the part's expansion. Where no doubt
+        is told at all, the reading is taken as it is."""
         material = MATERIALS[chosen.get(self.of, self.of)]
         temperatures, doubts = {}, {}
         for part, words in WARM.items():
@@ -137,7 +138,10 @@ class Quantity:
         read_as = given_number(f"{self.symbol}{',' if '_' in self.symbol else '_'}read", f"{self.label}, as read", self.form, float(reading))
         value = step(self.symbol, f"{self.label} at 20 °C", self.form, at_reference(read_as, *numbers, *degrees, zero), THERMAL, self.name)
         size = abs(float(reading))
-        return value, (u ** 2 + (size * alpha * doubts["part"]) ** 2 + (size * GAUGE_ALPHA * doubts["gauge"]) ** 2) ** 0.5
+        if not u and not any(doubts.values()):
+            return value, 0.0
+        return value, math.hypot(u, temperature_doubt(size, alpha, GAUGE_ALPHA, doubts["part"], doubts["gauge"]),
+                                 expansion_doubt(size, alpha, ALPHA_DOUBT / COVERAGE, temperatures["part"], REFERENCE))
 
     def check(self, value: float):
         """Raises `Refused` where the value lies outside the hard range."""

@@ -263,10 +263,13 @@ def test_a_limit_that_is_measured_too_counts_its_own_doubt():
 
 
 def test_the_doubt_of_a_temperature_is_worth_what_expansion_makes_of_it():
-    """37.5 mm of Al–Si at 31 ± 2 °C with a steel gauge at 22 ± 1 °C: U = D·√((21·10⁻⁶·2)² + (11.5·10⁻⁶·1)²)."""
+    """37.5 mm of Al–Si at 31 ± 2 °C with a steel gauge at 22 ± 1 °C: U = D·√((α·2)² + (11.5·10⁻⁶·1)² + (α·11·5 %)²): the
+    GUM's end gauge (H.1, from memory) counts the coefficient's doubt beside the temperatures'. So does the calculator that is asked for nothing else."""
     found = seat_fit(**{"pocket_bore": "37.5 mm", "pocket_bore.part": "31 ± 2", "pocket_bore.gauge": "22 ± 1"})
     alpha = 21.5e-6 / 1.04 * (1 + 5e-4 * 11)
-    assert found.doubts["interference"] == pytest.approx(0.0375 * numpy.hypot(alpha * 2, 11.5e-6), rel=1e-3)
+    assert found.doubts["interference"] == pytest.approx(0.0375 * numpy.sqrt((alpha * 2) ** 2 + 11.5e-6 ** 2 + (alpha * 11 * 0.05) ** 2), rel=1e-3)
+    alone = evaluate(find("size-at-20"), {"reading": "37.5 mm", "part_temperature": "31 ± 2", "gauge_temperature": "22 ± 1", "alpha_doubt": "5 %"})
+    assert found.doubts["interference"] == pytest.approx(alone["doubt"], rel=1e-6)
     alone = seat_fit(**{"pocket_bore": "37.5 ± 0.003 mm", "pocket_bore.part": "31 ± 2", "pocket_bore.gauge": "22 ± 1"})
     assert alone.doubts["interference"] == pytest.approx(numpy.hypot(0.003e-3, found.doubts["interference"]), rel=1e-3)
 

@@ -3,6 +3,8 @@ from calc.working import sqrt
 
 GAUGE_ALPHA = 11.5e-6  # 1/K, steel gauges and gauge blocks: ISO 3650 has (11.5 ± 1.0)·10⁻⁶, from memory
 
+ALPHA_DOUBT = 0.05  # of the part's coefficient, expanded: a few per cent between castings of one alloy; common practice, no source
+
 
 def at_reference(reading, part_alpha, gauge_alpha, part_temperature, gauge_temperature, reference):
     """Size of the part at the reference temperature, m: reading·(1 + α_g(t_g − t_0))/(1 + α_p(t_p − t_0)).

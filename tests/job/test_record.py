@@ -1,6 +1,7 @@
 """The record of a job: nothing is lost, nothing is changed silently, and what is no job is refused in one sentence."""
 import copy
 import json
+import math
 from dataclasses import replace
 from pathlib import Path
 
@@ -126,9 +127,11 @@ def test_a_warm_reading_is_worked_out_at_20_degrees():
     from calc.materials import MATERIALS
     alpha = MATERIALS["forged-steel"].mean_alpha(303.15)
     assert float(value) == pytest.approx(0.054987 / (1 + alpha * 10), abs=1e-9)
-    assert u == pytest.approx(2e-6)
+    assert u == pytest.approx(math.hypot(2e-6, 0.054987 * alpha * 10 * 0.025))  # GUM, H.1 (from memory), counts the coefficient's doubt too: 5 % of it, k = 2
+    bare = add_reading(job(), *MAIN, "finished", "54.987 mm", AT, "MK", part="30 °C", of="forged-steel")
+    assert number(bare, bare["readings"][0]) == (value, 0.0)  # where none is told, it is taken as it is
     doubtful = add_reading(job(), *MAIN, "finished", "54.987 mm", AT, "MK", part="30 ± 2 °C", of="forged-steel")
-    assert number(doubtful, doubtful["readings"][0])[1] == pytest.approx(0.054987 * alpha * 1, rel=1e-3)  # GUM: |∂L/∂t|·u(t)
+    assert number(doubtful, doubtful["readings"][0])[1] == pytest.approx(0.054987 * alpha * math.hypot(1, 10 * 0.025), rel=1e-3)  # GUM: |∂L/∂t|·u(t), and the coefficient as above
     assert "is no material of this handbook" in refused(add_reading, job(), *MAIN, "finished", "54.987 mm", AT, "MK", part="30 °C")
     assert "no temperature to measure at" in refused(add_reading, job(), *MAIN, "finished", "54.987 mm", AT, "MK", part="300 °C", of="forged-steel")
     assert "only a length" in refused(add_reading, job(), "torque.head_nut", "", "finished", "32 N·m", AT, "MK", part="30 °C", of="forged-steel")
