@@ -150,7 +150,7 @@ def tell_apart(answer: Answer) -> None:
     said = [answer.verdict.headline, answer.verdict.do, *(remark.text for remark in answer.remarks), *(cell for table in answer.tables for row in table.rows for cell in row)]
     for number in (*answer.numbers, *(limit.number for limit in answer.limits), *(number for part in said for number in _numbers(part))):
         for what, bound in failed:
-            if number.form is None or number.dims != what.dims:
+            if getattr(number, "form", None) is None or number.dims != getattr(what, "dims", number.dims):  # a limit's number may be a plain one
                 continue
             if float(number) == float(what):
                 number.form = number.form.apart_from(bound)

@@ -167,7 +167,7 @@ def _verdict(way, setting, under, left, floor_least, edge, edge_least, edge_wish
         return "fail", say("Too near the edge by {x}", x=size(edge_least - edge)), say(
             "The wall would bulge or crack. {least} is needed: move the hole, take an insert with a smaller outside, or have metal built up.", least=edge_least)
     if safety < 1:
-        return "fail", say("Pulls out: bears {p} of {f}", p=pull, f=preload), "Take a longer insert, one with a larger outside, or less preload if the maker allows it."
+        return "fail", say("Pulls out: bears {p} of {f}", p=pull.held_to(float(preload), None), f=preload.held_to(None, float(pull))), "Take a longer insert, one with a larger outside, or less preload if the maker allows it."
     if safety < safety_least:
         return "attention", say("Bears {s} times the preload only", s=safety), say("{w} times is wanted. A longer insert, or a larger outside, gives more.", w=safety_least)
     if way == "blind" and past(floor_least, left):
