@@ -10,6 +10,7 @@ import contextlib
 import hashlib
 import json
 import os
+import re
 import shutil
 import subprocess
 import sys
@@ -23,6 +24,8 @@ PYTHON = VENV / ("Scripts/python.exe" if os.name == "nt" else "bin/python")
 
 OLDEST_PYTHON = (3, 11)
 OLDEST_NODE = 20
+FONTS = ("/usr/share/fonts", "/usr/local/share/fonts", "~/.fonts", "~/.local/share/fonts")
+SAME_WIDTH = re.compile(r"(LiberationSans-Regular|Arial|Arimo|Helvetica)\b", re.IGNORECASE)
 BROWSERS = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome")
 
 
@@ -115,6 +118,15 @@ def browser() -> str:
         "The browser tests need Chromium: install it (Debian: apt install chromium), "
         "or set SIZEBOOK_CHROMIUM to the path of a Chromium or Chrome."
     )
+
+
+def typeface() -> None:
+    """The size sheet is set in Arial or one of its width (sheet.css). Where there is none its lines break elsewhere, so as root on a
+    Debian machine one is installed; other systems bring theirs."""
+    if sys.platform != "linux" or any(path for folder in FONTS for path in Path(folder).expanduser().rglob("*.[to]t[fc]") if SAME_WIDTH.match(path.name)):
+        return
+    if not _apt_install("fonts-liberation"):
+        raise Missing("The tests of the printed size sheet need Liberation Sans or Arial: install one (Debian: apt install fonts-liberation).")
 
 
 def _digest(name: str) -> str:

@@ -21,6 +21,7 @@ def main() -> None:
     try:
         environment.enter("scripts.test", "site", "test")
         os.environ["SIZEBOOK_CHROMIUM"] = environment.browser()
+        environment.typeface()
     except environment.Missing as missing:
         sys.exit(str(missing))
 

@@ -165,3 +165,19 @@ def test_run_as_a_file_nothing_hides_the_standard_library(script):
     done = subprocess.run([sys.executable, "-c", code, str(path)], capture_output=True, text=True, cwd=os.path.sep)
     assert done.returncode == 0, done.stderr
     assert not done.stdout.startswith(str(environment.ROOT)), done.stdout
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="other systems bring their typefaces")
+@pytest.mark.parametrize("there, asks", [("LiberationSans-Regular.ttf", 0), ("Arial.ttf", 0), ("LiberationSansNarrow-Regular.ttf", 1), ("DejaVuSans.ttf", 1)])
+def test_a_typeface_for_the_sheet_is_installed_where_there_is_none(there, asks, tmp_path, monkeypatch):
+    (tmp_path / "truetype").mkdir()
+    (tmp_path / "truetype" / there).touch()
+    asked = []
+    monkeypatch.setattr(environment, "FONTS", (str(tmp_path), str(tmp_path / "none")))
+    monkeypatch.setattr(environment, "_apt_install", lambda package: asked.append(package) or True)
+    environment.typeface()
+    assert asked == ["fonts-liberation"] * asks
+    monkeypatch.setattr(environment, "_apt_install", lambda package: False)
+    if asks:
+        with pytest.raises(environment.Missing, match="Liberation Sans or Arial"):
+            environment.typeface()
