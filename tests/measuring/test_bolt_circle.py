@@ -72,3 +72,8 @@ def test_refusals(entries, field, words):
 @given(st.integers(2, 119))
 def test_more_holes_stand_closer(holes):
     assert run(holes=str(holes + 1), hole="0")["chord"] < run(holes=str(holes), hole="0")["chord"]
+
+
+def test_metal_left_between_neighbours_is_the_chord_less_one_hole():
+    found = bolt_circle(holes="6", pitch_circle="120 mm", hole="8.5 mm")
+    assert found["web"] == pytest.approx(0.060 - 0.0085)  # six on a circle are a radius apart

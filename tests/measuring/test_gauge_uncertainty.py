@@ -118,3 +118,9 @@ def test_any_further_doubt_makes_more_of_it(readings, more):
         assert low < high, name
     assert plain["expanded"] >= 1.959 * plain["standard"] and 1.959 < plain["factor"] <= 12.71
     assert plain["mean"] == pytest.approx(numpy.mean([50 + r / 1000 for r in readings]) / 1000, abs=1e-12)
+
+
+def test_share_of_the_tolerance_is_the_expanded_doubt_over_it():
+    """U/T, as the rule of ten to one counts it."""
+    found = gauge_uncertainty(tolerance="0.020 mm")
+    assert found["of_tolerance"] == pytest.approx(found["expanded"] / 20e-6)

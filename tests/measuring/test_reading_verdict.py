@@ -146,3 +146,9 @@ def test_inches_give_the_same(y, U):
     metric = at(y, U)
     inch = reading_verdict(reading=f"{(50 + y / 1000) / 25.4!r} in", low=f"{49.99 / 25.4!r} in", high=f"{50.01 / 25.4!r} in", doubt=f"{U / 25400!r} in")
     assert inch["probability"] == pytest.approx(metric["probability"], abs=1e-7)
+
+
+@pytest.mark.parametrize("reading, inside", [("54.987", 2e-6), ("54.998", 2e-6), ("54.9925", 7.5e-6), ("55.001", -1e-6)])
+def test_margin_is_the_distance_to_the_nearer_limit_and_counted_in_doubts(reading, inside):
+    found = reading_verdict(reading=f"{reading} mm", low="54.985 mm", high="55.000 mm", doubt="0.004 mm")
+    assert (found["margin"], found["in_doubts"]) == (pytest.approx(inside), pytest.approx(inside / 4e-6))

@@ -103,3 +103,9 @@ def test_picked_blocks_set_what_the_table_says(angle):
         mm = total * (25.4 if height.endswith("in") else 1)
         assert float(off) == pytest.approx(asin(mm / 100) - radians(float(f"{angle:.4f}")), abs=1e-9)
         assert abs(mm - 100 * sin(radians(angle))) < 0.0015
+
+
+@pytest.mark.parametrize("angle", [0, 5.5, 30, 59.9])
+def test_a_second_of_arc_is_worth_the_length_times_the_cosine(angle):
+    found, more = sine_bar(angle=f"{angle}°"), sine_bar(angle=f"{angle + 1 / 3600!r}°")
+    assert found["per_second"] == pytest.approx(more["height"] - found["height"], rel=1e-4)

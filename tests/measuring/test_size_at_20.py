@@ -79,3 +79,13 @@ def test_warmer_parts_are_smaller_at_20_and_warmer_gauges_make_them_larger(part,
     assert size(min(part + 1, 150), gauge) <= size(part, gauge) <= size(part, min(gauge + 1, 150))
     alone = size(part, 20)
     assert (alone < 0.0375) == (part > 20) and (alone > 0.0375) == (part < 20)
+
+
+def test_each_part_of_the_doubt_is_a_length_times_expansion_times_what_is_not_known():
+    """GUM 5.1, first order: steel by steel gauges, expansion differing by what is not known of it."""
+    found = size_at_20(reading="100 mm", part_temperature="30 °C", gauge_temperature="20 °C", material="forged-steel", part_doubt="2 K", gauge_doubt="0 K", alpha_doubt="10 %")
+    alpha = found["per_kelvin"] / 0.1
+    assert alpha == pytest.approx(11.5e-6, rel=0.05)  # of steel, from memory
+    assert (found["from_temperature"], found["from_expansion"]) == (pytest.approx(0.1 * alpha * 2, rel=1e-3), pytest.approx(0.1 * alpha * 0.1 * 10, rel=1e-3))
+    gauge = size_at_20(reading="100 mm", part_temperature="30 °C", gauge_temperature="20 °C", material="forged-steel", part_doubt="0 K", gauge_doubt="2 K", alpha_doubt="0 %")
+    assert gauge["from_temperature"] == pytest.approx(0.1 * 11.5e-6 * 2, rel=1e-3) and gauge["from_expansion"] == 0

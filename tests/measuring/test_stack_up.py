@@ -141,3 +141,11 @@ def test_share_and_simulation_agree_and_worst_case_bounds_them(chain, shape, sta
     assert abs(found["simulated"] - found["within"]) < 5.5 * found["error"]
     if quantity(low, LENGTH) <= found["least_gap"] and found["greatest_gap"] <= quantity(high, LENGTH):
         assert found.verdict.state == "pass" and found["within"] > 0.997
+
+
+def test_standard_error_is_that_of_a_counted_share():
+    """Binomial, √(p(1 − p)/n), with two hits and two misses added (Agresti and Coull, from memory): not 0 where all fit."""
+    for low, high in (("1.10 mm", "1.30 mm"), ("0.90 mm", "1.50 mm")):
+        found = stack_up(low=low, high=high)
+        p = (found["simulated"] * RUNS + 2) / (RUNS + 4)
+        assert found["error"] == pytest.approx((p * (1 - p) / RUNS) ** 0.5) and found["error"] > 0
