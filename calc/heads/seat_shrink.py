@@ -150,7 +150,7 @@ def _over_the_limit(pocket_bore, grip, clearance, ring: Material, pocket_at_limi
     ring_growth = pocket_at_limit - (float(grip) + float(clearance)) / float(pocket_bore)
     if ring_growth >= ring.strain_at(coldest):
         words, bath = next(((w, b) for spare in (float(READING), 0.0) for w, b in BATHS if head_for(b) <= float(head_limit) - spare), BATHS[-1])
-        return ("fail", say("Over the limit: the head would need {t}", t=needed),
+        return ("fail", say("Over the limit: the head would need {t}", t=needed.held_to(None, float(head_limit))),
                 say("Chill the ring. Out of {words} at {bath} the head needs {t}; with the head at its limit of {limit}, {ring} or colder is enough.",
                     words=words, bath=bath, t=_at(head_for(bath)), limit=head_limit, ring=at_most(ring.temperature_for(ring_growth), TEMP)))
     largest = float(pocket_bore) * (1 + pocket_at_limit - ring.strain_at(coldest)) - float(clearance)

@@ -88,7 +88,7 @@ def oil_hole(
     best, which = (max, "largest") if hole >= groove else (min, "smallest")
     other = say("Of the usual drills {d} is the " + which + " that serves.", d=number("", "", SIZE, best(fitting))) if fitting else "No usual drill serves: more oil pressure, or less leak at the plunger."
     if share > 1:
-        verdict = ("fail", say("Starves: needs {t}, has {w}", t=fill, w=window), say("It goes down a little more each turn, and collapses. {other}", other=other))
+        verdict = ("fail", say("Starves: needs {t}, has {w}", t=fill.held_to(None, float(window)), w=window.held_to(float(fill), None)), say("It goes down a little more each turn, and collapses. {other}", other=other))
     elif share > most_share:
         verdict = ("attention", say("Barely fills: {s} of the time used", s=share), say("A worn plunger would starve it. {other}", other=other))
     elif running > most_running:

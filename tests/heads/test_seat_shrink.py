@@ -184,3 +184,10 @@ def test_heated_as_told_the_ring_drops_in(grip, bath, wanted, ring_id):
     assert found["clearance_in"] >= wanted * MM * (1 - 1e-9)
     there = clearance(37.5, 37.5 + grip, ring_id, "al-si-t6", bath, found["head_temperature"] - ZERO)
     assert there == pytest.approx(found["clearance_in"] / MM, abs=0.0005)
+
+
+def test_heat_a_hair_past_the_limit_does_not_read_as_the_limit():
+    limit = seat_shrink()["head_temperature"] - 273.15 - 0.004
+    headline = seat_shrink(head_limit=f"{limit:.3f} °C").verdict.headline.plain()
+    told = float(headline.removeprefix("Over the limit: the head would need ").removesuffix(" °C"))
+    assert told > limit, headline

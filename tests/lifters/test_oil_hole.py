@@ -95,3 +95,11 @@ def test_larger_hole_warmer_oil_and_more_pressure_let_more_in(hole, k, celsius, 
     pressed = oil_hole(**common | dict(pressure=f"{pressure * k!r} kPa"))["flow"]
     assert flow * sqrt(k) * (1 - 1e-9) <= pressed <= flow * k * (1 + 1e-9)
     assert oil_hole(**common | dict(oil_temperature=f"{celsius + 5!r} °C"))["flow"] > flow
+
+
+def test_time_a_hair_past_what_there_is_does_not_read_the_same():
+    found = oil_hole(hole="0.3 mm")
+    speed = 850 * found["window"] / found["fill_time"] * 1.000002  # at which it just no longer fills
+    headline = oil_hole(hole="0.3 mm", speed=f"{speed:.6f} 1/min").verdict.headline.plain()
+    needs, has = (float(part.split()[-2]) for part in headline.split(","))
+    assert headline.startswith("Starves") and needs > has, headline
