@@ -1,8 +1,10 @@
-"""A job's sheet that comes back from whoever bolted the engine together: which of its readings the job itself has not, and the job with them.
+"""A job's sheet that comes back from whoever bolted the engine together: which of its readings and lines of what was done the job itself
+has not, and the job with them.
 
 Both are states of one job, and readings are only ever added, so what is new at a feature, place and stage are the sheet's readings
 behind the last one that the job knows. They are taken over as they are, to the last character; one that stands for another size in the
-job says in its `why` which sheet it came with, and what the job had stays in the history.
+job says in its `why` which sheet it came with, and what the job had stays in the history. So it is with the lines of what was done, which are added
+at the end and bear no time: new are those behind the last one that both have. A line before it that the job has not was struck there.
 """
 from dataclasses import dataclass
 from datetime import datetime, timezone
@@ -50,10 +52,21 @@ def compare(job: dict, sheet: dict, named: str) -> tuple[list[New], list[New]]:
     return [new[number] for number in sorted(new)], [late[number] for number in sorted(late)]
 
 
+def done(job: dict, sheet: dict) -> tuple[list[str], list[str]]:
+    """(the lines of what was done that the sheet has and the job has not, those of them for which the job has no room), in the sheet's order."""
+    if not belongs(job, sheet):
+        return [], []
+    begin = max((n for n, line in enumerate(sheet["done"], 1) if line in job["done"]), default=0)
+    new, room = sheet["done"][begin:], record.MOST_DONE - len(job["done"])
+    return new[:room], new[room:]
+
+
 def take_over(job: dict, sheet: dict, named: str) -> dict:
     """The job with what the sheet has and it has not; the same job where that is nothing."""
-    new, _ = compare(job, sheet, named)
-    return record.add_readings(job, [one.reading for one in new]) if new else job
+    (new, _), (lines, _) = compare(job, sheet, named), done(job, sheet)
+    if new:
+        job = record.add_readings(job, [one.reading for one in new])
+    return record.change(job, done=[*job["done"], *lines]) if lines else job
 
 
 def _by_spot(job: dict) -> dict:

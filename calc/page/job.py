@@ -139,8 +139,12 @@ def readings(job: dict, rows: list, now: str, stages=tuple(STAGES), correct: boo
     """Every reading with its verdict, by groups of the sheet; unfolded, its history and the ways to correct it."""
     groups: dict = {}
     for row in rows:
-        groups.setdefault(row.feature.partition(".")[0], []).append(row)
-    return el("div", *(children(el("h3", what_group(group)), el("ul", *(_row(job, row, now, stages, correct) for row in found), class_="job-readings")) for group, found in groups.items()))
+        groups.setdefault(row.feature.partition(".")[0], []).append(_row(job, row, now, stages, correct))
+    shown = {(row.feature, row.place) for row in rows}
+    for feature, place in dict.fromkeys((r["feature"], r["place"]) for r in job["readings"]):
+        if (feature, place) not in shown:
+            groups.setdefault(feature.partition(".")[0], []).append(_gone(job, feature, place, now, stages, correct))
+    return el("div", *(children(el("h3", what_group(group)), el("ul", *found, class_="job-readings")) for group, found in groups.items()))
 
 
 def _row(job: dict, row, now: str, stages, correct: bool) -> Html:
@@ -152,13 +156,26 @@ def _row(job: dict, row, now: str, stages, correct: bool) -> Html:
     body = [el("p", row.words, ". ", row.do), el("p", *limits(job, row.feature, row.step), class_="job-limits")]
     if row.was_worn:
         body.append(el("p", "As received: ", row.received.words, ".", class_="job-limits"))
-    for stage in STAGES:
-        told = record.history(job, row.feature, row.place, stage)
-        if told:
-            body.append(_history(job, stage, told, now))
-            if correct and stage in stages:
-                body.append(_correct(job, row, stage, told[-1]))
+    body += _histories(job, row.feature, row.place, row.label, now, stages, correct)
     return el("li", el("details", head, *body, data_keep=f"{row.feature} {row.place}"), class_=f"job-reading job-is-{row.state or 'none'}")
+
+
+def _gone(job: dict, id: str, place: str, now: str, stages, correct: bool) -> Html:
+    """A place of which all that was read was taken back: it has no size, but it has its history."""
+    feature = feature_of(job, id)
+    label, last = feature.label if feature else id, [r for r in job["readings"] if (r["feature"], r["place"]) == (id, place)][-1]
+    head = el("summary", el("span", label, " ", el("span", place, class_="job-place") if place else None, class_="job-label"), el("span", "taken back", class_="job-size"),
+              el("span", ", ".join(filter(None, (SHORT[last["stage"]], day(last["at"], now), last["by"]))), class_="job-stage"), el("span", "no size", class_="chip chip-none"))
+    return el("li", el("details", head, el("p", *limits(job, id), class_="job-limits"), *_histories(job, id, place, label, now, stages, correct), data_keep=f"{id} {place}"), class_="job-reading job-is-none")
+
+
+def _histories(job: dict, id: str, place: str, label: str, now: str, stages, correct: bool):
+    for stage in STAGES:
+        told = record.history(job, id, place, stage)
+        if told:
+            yield _history(job, stage, told, now)
+            if correct and stage in stages:
+                yield _correct(job, id, place, label, stage, told[-1])
 
 
 def _history(job: dict, stage: str, told: list, now: str) -> Html:
@@ -171,13 +188,13 @@ def _history(job: dict, stage: str, told: list, now: str) -> Html:
     return el("div", el("h4", STAGES[stage].capitalize()), el("ol", *lines, class_="job-history", reversed=True), class_="job-stages")
 
 
-def _correct(job: dict, row, stage: str, last: dict) -> Html:
-    key = "-".join(("correct", row.feature.replace(".", "-"), row.place.replace(" ", "-"), stage))
-    hidden = [el("input", type="hidden", name=name, value=value) for name, value in (("feature", row.feature), ("place", row.place), ("stage", stage))]
+def _correct(job: dict, id: str, place: str, label: str, stage: str, last: dict) -> Html:
+    key = "-".join(("correct", id.replace(".", "-"), place.replace(" ", "-"), stage))
+    hidden = [el("input", type="hidden", name=name, value=value) for name, value in (("feature", id), ("place", place), ("stage", stage))]
     reasons = el("div", el("span", "Why?", class_="job-which-words"), *(el("label", el("input", type="radio", name="why", value=reason), reason, class_="job-pick") for reason in REASONS),
                  class_="job-which", role="group", aria_label="Why is it another size now")
     return el("details", el("summary", "Correct it" if last["text"] else "Put a size in its place"),
-              el("form", *hidden, field(key, "It is", "text", label=f"{row.label} {row.place}, {STAGES[stage]}", inputmode="decimal", maxlength=100), reasons,
+              el("form", *hidden, field(key, "It is", "text", label=f"{label} {place}, {STAGES[stage]}", inputmode="decimal", maxlength=100), reasons,
                  field(key, "Or in your own words", "reason", maxlength=200),
                  el("div", el("button", "Correct", type="submit", class_="go"), el("button", "Take it back", type="submit", value="take-back") if last["text"] else None, class_="job-buttons"),
                  message(key, ""), data_job_call="add", novalidate=True, class_="job-form"), data_keep=key, class_="job-correct")

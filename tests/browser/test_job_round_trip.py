@@ -137,8 +137,31 @@ def test_a_sheet_that_comes_back_is_taken_over_at_one_tap_and_taken_back_as_any_
         row.locator("summary", has_text="Correct it").tap()
         row.get_by_text("Misread before").tap()
         row.get_by_role("button", name="Take it back").tap()
-        expect(row).to_have_count(0)
+        expect(row.locator("summary").first).to_contain_text("taken back", use_inner_text=True)  # it has no size, but a reader sees that it was read
+        expect(row.locator(".job-history li")).to_have_count(3)
+        expect(row.locator(".job-history")).to_contain_text("Misread before")
         assert page.locator(".job-returned").count() == 0, "what was taken back is not offered again"
+        row.locator("summary", has_text="Put a size in its place").tap()
+        row.get_by_label("Height of the stem tip above the spring's bed 1 intake, at assembly").fill("45.08")
+        row.get_by_role("button", name="Correct", exact=True).tap()
+        expect(row.locator("summary").first).to_contain_text("45.08 mm", use_inner_text=True)
+
+
+def test_the_lines_of_what_was_done_come_over_with_the_readings(page, server):
+    shop = record.add_done(fresh(), "Mains ground 0.25 mm under")
+    sheet = record.add_done(record.add_done(shop, "Oil pump gear renewed"), "Case bolted up")
+    with_job(page, shop)
+    page.goto(codes.links(sheet, server)[0])
+    expect(page.locator("#job-now")).to_have_text(NAME)
+    page.goto("job/")
+    offered = page.locator(".job-returned")
+    expect(offered).to_contain_text("has 2 lines of what was done that the job has not")
+    expect(offered.locator("li")).to_have_text(["Done: Oil pump gear renewed", "Done: Case bolted up"])
+    offered.get_by_role("button", name="Take all 2 over into the job").click()
+    expect(offered).to_have_count(0)
+    page.locator("summary", has_text="What was done (3)").click()
+    expect(page.locator(".job-done li")).to_have_count(3)
+    expect(page.locator(".job-done li").last).to_contain_text("Case bolted up")
 
 
 @pytest.mark.parametrize("paper", ["A4", "Letter"])

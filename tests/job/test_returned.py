@@ -69,6 +69,29 @@ def test_a_reading_that_was_taken_back_at_home_is_taken_back_in_the_job():
     assert lines(made) == [("45.05 mm", ""), ("", f"{NAMED}: Another part")] and TIP not in current(made)
 
 
+@pytest.mark.parametrize("shops, sheets, new", [
+    ("a", "ab", "b"), ("a", "abc", "bc"), ("", "ab", "ab"), ("ab", "ab", ""), ("ab", "a", ""),
+    ("ax", "ab", "b"),  # the shop went on meanwhile
+    ("bx", "ab", ""),  # and struck a line that the sheet still has
+    ("ab", "abb", ""),  # said twice is no news
+])
+def test_lines_of_what_was_done_are_new_behind_the_last_one_that_both_have(shops, sheets, new):
+    shop, sheet = job(done=list(shops)), job(done=list(sheets))
+    assert returned.done(shop, sheet) == (list(new), [])
+    made = returned.take_over(shop, sheet, NAMED)
+    assert made["done"] == [*shops, *new] and made["readings"] == shop["readings"]
+    assert returned.done(made, sheet) == ([], []) and returned.take_over(made, sheet, NAMED) is made
+    assert returned.done(job(id="other", done=list(shops)), sheet) == ([], [])
+
+
+def test_lines_for_which_the_job_has_no_room_keep_nothing_else_out():
+    shop = job(done=[f"shop's {n}" for n in range(record.MOST_DONE - 1)])
+    sheet = add(job(done=["bolted up", "turned through"]), "45.05 mm")
+    assert returned.done(shop, sheet) == (["bolted up"], ["turned through"])
+    made = load(dump(returned.take_over(shop, sheet, NAMED)))
+    assert made["done"] == [*shop["done"], "bolted up"] and lines(made) == [("45.05 mm", "")]
+
+
 @pytest.mark.parametrize("fields", [{"id": "other"}, {"engine": "RC-40"}], ids=str)
 def test_the_sheet_of_another_job_has_nothing_for_it(fields):
     sheet = job(**fields, readings=[reading()])

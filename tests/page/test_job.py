@@ -134,6 +134,35 @@ def test_a_sheet_is_offered_to_its_own_job_only_and_one_that_cannot_be_opened_is
     assert ask("take-over", job=other, sheet=sheet, kept=NOW)["job"] == other
 
 
+def test_a_sheet_with_nothing_but_a_line_of_what_was_done_is_offered_too():
+    job = record.load(fresh())
+    sheet = record.dump(record.add_done(job, "Case bolted up <b>dry</b>"))
+    held = [{"key": key, "kind": kind, "text": text, "kept": NOW, "exported": "", "changed": True} for key, kind, text in (("j", "job", fresh()), ("s", "sheet", sheet))]
+    html = ask("view", jobs=held, key="j", engines=["TS-16"], safety="persistent")["html"]["view"]
+    assert "<strong>1 line</strong> of what was done that the job has not" in html and "Done: Case bolted up &lt;b&gt;dry&lt;/b&gt;" in html and "Take it over into the job" in html
+    taken = ask("take-over", job=fresh(), sheet=sheet, kept=NOW)["job"]
+    assert record.load(taken) == record.load(sheet)
+    held[0]["text"] = taken
+    assert "take-over" not in ask("view", jobs=held, key="j", engines=["TS-16"], safety="persistent")["html"]["view"]
+    full = record.dump(record.change(job, done=[f"line {n}" for n in range(record.MOST_DONE)]))
+    mine = [{"key": "j", "text": full}]
+    told = ask("received", job=sheet, key="s", kept=NOW, sheets=[], mine=mine)["html"]["view"]
+    assert "room for 100 lines" in told and "Case bolted up" in told and "take-over" not in told
+
+
+def test_a_place_of_which_all_was_taken_back_is_still_seen_with_its_history():
+    spot = ("crank.main_journal", "2", "finished")
+    job = record.add_reading(record.load(fresh()), *spot, "54.98 mm", NOW, "MK")
+    job = record.add_reading(job, *spot, "", NOW, "MK", "Another part")
+    job = record.add_reading(job, "head.stem_height", "1 intake", "finished", "45.05 mm", NOW, "MK")
+    held = [{"key": "j", "kind": "job", "text": record.dump(job), "kept": NOW, "exported": "", "changed": True}]
+    html = ask("view", jobs=held, key="j", engines=["TS-16"], safety="persistent")["html"]["view"]
+    (gone,) = [part for part in html.split("<li ") if 'data-keep="crank.main_journal 2"' in part]
+    assert "Main journal" in gone and "taken back" in gone and "no size" in gone
+    assert ": Another part" in html and html.count("<s>") == 1 and "54.98 mm" in html.partition("<s>")[2].partition("</s>")[0] and "Put a size in its place" in html
+    assert html.count('class="chip chip-pass"') == 2, "the other size, in the tally and in its row: what is gone is not judged"
+
+
 ALIGN = {"bend_left": "0.00", "bend_right": "0.03 ± 0.005", "span": "150"}
 
 
