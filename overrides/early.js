@@ -4,7 +4,7 @@
   let kept = null;
   try {
     kept = localStorage.getItem("sizebook:units");
-    if (localStorage.getItem("sizebook:job")) dataset.job = "";
+    if (location.hash.startsWith("#v1.") || localStorage.getItem("sizebook:job")) dataset.job = ""; // it comes with the link (calc/job/codes.py), or is here
   } catch {
     // Storage may be forbidden; then every page starts in metric, without a job.
   }

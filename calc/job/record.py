@@ -50,6 +50,10 @@ class JobError(ValueError):
     """What is wrong, and what would be accepted, in one sentence."""
 
 
+class NoReason(JobError):
+    """A correction that does not say why."""
+
+
 # --- Making and adding ----------------------------------------------------------------------
 
 def new(id: str, name: str, engine: str, received: str, at: str, by: str = "") -> dict:
@@ -275,7 +279,7 @@ def _check_correction(before: dict | None, made: dict, where: str) -> None:
     if before is None and not made["text"]:
         raise JobError(f"{where} has no reading {STAGES[made['stage']]} to take back; give a size with its unit.")
     if before and not made["why"]:
-        raise JobError(f"{where} was read as {quoted(before['text'])} {STAGES[made['stage']]} before; say why it is {quoted(made['text'])} now, such as measured again.")
+        raise NoReason(f"{where} was read as {quoted(before['text'])} {STAGES[made['stage']]} before; say why it is {quoted(made['text'])} now, such as measured again.")
 
 
 def _tidy(text):
@@ -384,7 +388,7 @@ def _reading(job: dict, data, where: str) -> dict:
         if kind is None or feature and not kind.metric.symbol:
             raise JobError(f"{where}: {quoted(data['text'])} is no size with its unit; give one such as {feature.form.kind.example if feature else '37.48 mm or 32 N·m'}.")
     if not data["text"] and not data["why"].strip():
-        raise JobError(f"{where} is taken back without a reason; say why.")
+        raise NoReason(f"{where} is taken back without a reason; say why.")
     for key in WARM:
         if data.get(key):
             try:

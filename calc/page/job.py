@@ -5,7 +5,7 @@
 """
 from calc.inputs import WARM
 from calc.job import record
-from calc.job.record import STAGES, JobError, feature_of, sheet_of
+from calc.job.record import STAGES, JobError, NoReason, feature_of, sheet_of
 from calc.job.verdicts import judge
 from calc.page import job_fields, job_returned
 from calc.page.html import Html, both, children, el, value
@@ -45,17 +45,26 @@ def _add(asked: dict) -> dict:
         text = with_unit(text, feature.form, asked["system"], feature.label, "text")
         if feature.places and not asked.get("place"):
             raise at_field("place", "place", f"{feature.label}: say which one it is.")
-    try:
-        return made(record.add_reading(job, asked["feature"], asked.get("place", ""), asked["stage"], text, asked["now"], asked["by"], asked.get("why", "")))
-    except JobError as error:
-        raise at_field("text", "kept", str(error)) from None
+    added = _added(job, asked, text)
+    return made(added) | {"html": {"kept": _kept(added, asked["feature"], asked.get("place", ""), asked["stage"])}}
 
 
 def _take_back(asked: dict) -> dict:
+    return made(_added(job_of(asked["job"]), asked, ""))
+
+
+def _added(job: dict, asked: dict, text: str) -> dict:
     try:
-        return made(record.add_reading(job_of(asked["job"]), asked["feature"], asked["place"], asked["stage"], "", asked["now"], asked["by"], asked.get("why", "")))
+        return record.add_reading(job, asked["feature"], asked.get("place", ""), asked["stage"], text, asked["now"], asked["by"], asked.get("why", ""))
     except JobError as error:
-        raise at_field("text", "kept", str(error)) from None
+        raise at_field("why" if isinstance(error, NoReason) else "text", "kept", str(error)) from None
+
+
+def _kept(job: dict, id: str, place: str, stage: str) -> Html:
+    """On the spot: what was kept, whether it is right, and what to do."""
+    row = next(row for row in judge(job) if (row.feature, row.place) == (id, place))
+    size = getattr(row, stage)
+    return el("p", "Kept: ", " ".join(filter(None, (row.label, place))), ", ", reading(job, size.reading), " ", STAGES[stage], ". ", chip(size.state) if size.state else None, " ", size.words, ". ", size.do, class_=f"job-kept job-is-{size.state or 'none'}")
 
 
 def _done(asked: dict) -> dict:
@@ -115,7 +124,7 @@ def _current(held: dict, job: dict, others: list, asked: dict) -> Html:
               *(job_returned.offer(job, held["key"], other, its["key"], its["kept"], asked["now"], on_sheet=False) for its, other in others),
               _reminder(held, asked),
               readings(job, rows, asked["now"]) if job["readings"] else el("p", "No reading yet. Open the calculator for what is in your hand, type what you read, and keep it with one tap.", class_="job-note"),
-              el("details", el("summary", "Write down a size here"), _write_down(job, {}, ("received", "finished")), data_keep="write", class_="job-fold") if sheet else None,
+              el("details", el("summary", "Write down a size here"), _write_down(job, asked.get("writing", {}), ("received", "finished")), data_keep="write", class_="job-fold") if sheet else None,
               _what_was_done(job),
               _change_form(job, held),
               class_="job-now", aria_labelledby="job-now")
@@ -191,19 +200,24 @@ def _history(job: dict, stage: str, told: list, now: str) -> Html:
 def _correct(job: dict, id: str, place: str, label: str, stage: str, last: dict) -> Html:
     key = "-".join(("correct", id.replace(".", "-"), place.replace(" ", "-"), stage))
     hidden = [el("input", type="hidden", name=name, value=value) for name, value in (("feature", id), ("place", place), ("stage", stage))]
-    reasons = el("div", el("span", "Why?", class_="job-which-words"), *(el("label", el("input", type="radio", name="why", value=reason), reason, class_="job-pick") for reason in REASONS),
-                 class_="job-which", role="group", aria_label="Why is it another size now")
     return el("details", el("summary", "Correct it" if last["text"] else "Put a size in its place"),
-              el("form", *hidden, field(key, "It is", "text", label=f"{label} {place}, {STAGES[stage]}", inputmode="decimal", maxlength=100), reasons,
-                 field(key, "Or in your own words", "reason", maxlength=200),
+              el("form", *hidden, field(key, "It is", "text", label=f"{label} {place}, {STAGES[stage]}", inputmode="decimal", maxlength=100), *_reasons(key),
                  el("div", el("button", "Correct", type="submit", class_="go"), el("button", "Take it back", type="submit", value="take-back") if last["text"] else None, class_="job-buttons"),
                  message(key, ""), data_job_call="add", novalidate=True, class_="job-form"), data_keep=key, class_="job-correct")
+
+
+def _reasons(key: str) -> tuple:
+    """Why a reading replaces another one."""
+    return (el("div", el("span", "Why?", class_="job-which-words"), *(el("label", el("input", type="radio", name="why", value=reason), reason, class_="job-pick") for reason in REASONS),
+               message(key, "why"), class_="job-which", role="group", aria_label="Why is it another size now", aria_describedby=f"{key}-why-message"),
+            field(key, "Or in your own words", "reason", maxlength=200))
 
 
 def _write_down(job: dict, asked: dict, stages: tuple, only: tuple = (), key: str = "write") -> Html:
     """A form for a reading that no calculator asks for. Once the feature is chosen it shows places and limits.
 
-    `only` are the features to choose from, all that can be measured where it is empty; `asked` holds what is chosen already.
+    `only` are the features to choose from, all that can be measured where it is empty; `asked` holds what is chosen already. For a
+    place that was read before it asks why, once that was refused.
     """
     features, by_group = sheet_of(job).features, {}
     offered = [features[id] for id in only if id in features] or [f for f in features.values() if not f.terms]
@@ -220,11 +234,12 @@ def _write_down(job: dict, asked: dict, stages: tuple, only: tuple = (), key: st
         rest = children(
             el("p", None if len(offered) > 1 else children(el("strong", feature.label), ". "), *limits(job, feature.id), class_="job-limits"),
             _picks(key, "place", "Which one?", [(p, p) for p in feature.places], asked.get("place", "")) if feature.places else None,
-            _picks(key, "stage", "When?", [(s, STAGES[s]) for s in stages], asked.get("stage", "finished")) if len(stages) > 1 else el("input", type="hidden", name="stage", value=stages[0]),
+            _picks(key, "stage", "When?", [(s, STAGES[s]) for s in stages], asked.get("stage") or "finished") if len(stages) > 1 else el("input", type="hidden", name="stage", value=stages[0]),
             field(key, "What you read", "text", hint=f"Measure with {feature.tool}." if feature.tool else "", inputmode="decimal", maxlength=100),
+            el("div", *_reasons(key), data_job_reasons=True, hidden=True),
             el("div", el("button", "Keep", type="submit", class_="go"), class_="job-buttons"))
     hidden = [el("input", type="hidden", name=name, value=value) for name, value in (("stages", " ".join(stages)), ("only", " ".join(only)), ("form", key))]
-    return el("form", *hidden, pick, rest, message(key, ""), data_job_call="add", novalidate=True, class_="job-form")
+    return el("form", *hidden, el("div", data_job_kept=key, role="status"), pick, rest, message(key, ""), data_job_call="add", novalidate=True, class_="job-form")
 
 
 def _picks(key: str, name: str, words: str, options: list, chosen: str) -> Html:

@@ -119,7 +119,7 @@ def check(asked: dict) -> dict:
     features = {"reading": one.features[0]} if one.calculator == GENERAL else {}
     asked_for = job_fields.measured(find(one.calculator), sheet_of(job), features) if one.calculator else set()
     rest = tuple(id for id in one.features if id not in asked_for and feature_of(job, id))
-    form = asked["write_down"](job, {}, ("assembly",), rest, f"own-{n}") if rest else None
+    form = asked["write_down"](job, asked.get("writing", {}), ("assembly",), rest, f"own-{n}") if rest else None
     return {"html": {"check": children(
         el("div", calculator_html(one.calculator, one.entries, f"{ANCHOR}-{n}", unread=one.open), data_job_features=json.dumps(features)) if one.calculator else None,
         el("details", el("summary", "Write down another size" if one.calculator else "Write down what you read"), form, data_keep=f"own-{n}", class_="job-correct") if form else None)}}

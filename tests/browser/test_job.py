@@ -176,14 +176,15 @@ def test_a_correction_on_the_jobs_page_and_taking_back(page):
     row.locator("summary", has_text="Correct it").click()
     row.get_by_label("Main journal 2, as finished").fill("54.991")
     row.get_by_role("button", name="Correct", exact=True).click()
-    expect(row.locator("[data-message-for=text]")).to_contain_text("say why")
+    expect(row.locator("[data-message-for=why]")).to_contain_text("say why")
     expect(row.get_by_label("Main journal 2, as finished")).to_have_value("54.991")
     row.get_by_text("Measured again", exact=True).click()
     row.get_by_role("button", name="Correct", exact=True).click()
     expect(row.locator(".job-size")).to_contain_text("54.991 mm", use_inner_text=True)
     row.get_by_label("Or in your own words").fill("wrong crank on the bench")
     row.get_by_role("button", name="Take it back").click()
-    expect(page.locator(".job-reading")).to_have_count(0)
+    expect(row.locator(".job-size")).to_have_text("taken back")
+    expect(row.locator(".job-history li")).to_have_count(3)
     assert [(r[3], r[5]) for r in readings(page)] == [("54.99 mm", ""), ("54.991 mm", "Measured again"), ("", "wrong crank on the bench")]
 
 
@@ -441,3 +442,88 @@ def test_a_result_that_is_a_size_of_the_part_is_kept_once_all_of_it_was_read(pag
     page.reload()
     expect(beside(calculator(page, "rod-align"), "'=bend'")).to_be_visible()
     assert readings(page)[-1][3:] == ("0.040 mm", "MK", "Misread before")
+
+
+def test_sizes_written_down_one_after_the_other_are_judged_on_the_spot_and_the_choice_stays(page):
+    with_job(page, fresh())
+    page.locator("summary", has_text="Write down a size here").click()
+    page.locator("#write-feature").select_option(label="Main journal")
+    form = page.locator("[data-keep=write]")
+    for place, text, state in (("1", "54.99", "In order"), ("2", "54.98", "Not in order")):
+        form.get_by_text(place, exact=True).click()
+        page.locator("#write-text").fill(text)
+        form.get_by_role("button", name="Keep").click()
+        expect(form.locator(".job-kept")).to_contain_text(re.compile(rf"Kept: Main journal {place}, {text} mm as finished\. {state}"), use_inner_text=True)
+        expect(page.locator("#write-text")).to_have_value("")
+        expect(page.locator("#write-feature")).to_have_value("crank.main_journal")
+    expect(form.locator(".job-kept")).to_contain_text("Do not fit it")
+    # read once more: it is asked why, there where it can be said
+    form.get_by_text("2", exact=True).click()
+    page.locator("#write-text").fill("54.986")
+    expect(form.get_by_text("Misread before")).to_be_hidden()
+    form.get_by_role("button", name="Keep").click()
+    expect(form.locator("[data-message-for=why]")).to_contain_text("say why")
+    form.get_by_text("Misread before").click()
+    form.get_by_role("button", name="Keep").click()
+    expect(form.locator(".job-kept")).to_contain_text("In order")
+    assert [r[1:4:2] + r[5:] for r in readings(page)] == [("1", "54.99 mm", ""), ("2", "54.98 mm", ""), ("2", "54.986 mm", "Misread before")]
+
+
+def test_what_is_typed_into_the_form_for_writing_down_survives_another_choice_and_a_reload(page):
+    with_job(page, fresh())
+    page.locator("summary", has_text="Write down a size here").click()
+    page.locator("#write-feature").select_option(label="Rod journal")
+    page.locator("[data-keep=write]").get_by_text("4", exact=True).click()
+    page.locator("#write-text").fill("51.99")
+    page.locator("#write-feature").select_option(label="Main journal")
+    expect(page.locator("[data-keep=write] [name=place]")).to_have_count(3)
+    expect(page.locator("#write-text")).to_have_value("51.99")
+    page.locator("[data-keep=write]").get_by_text("2", exact=True).click()
+    page.reload()
+    expect(page.locator("#write-text")).to_be_visible()  # unfolded, though the reader had not done so on this page
+    expect(page.locator("#write-text")).to_have_value("51.99")
+    expect(page.locator("#write-feature")).to_have_value("crank.main_journal")
+    expect(page.locator("[data-keep=write] [name=place]:checked")).to_have_value("2")
+
+
+def test_whoever_started_a_job_is_at_its_beginning(browser, server):
+    with fresh_page(browser, base_url=server, viewport=PHONE, has_touch=True, service_workers="block") as page:
+        start(page)
+        expect(page.locator("#job-now")).to_be_focused()
+        expect(page.locator("#job-now")).to_be_in_viewport(ratio=1)
+
+
+def test_taking_back_without_a_reason_asks_for_it_where_it_is_given(page):
+    with_job(page, record.add_reading(fresh(), "crank.main_journal", "2", "finished", "54.98 mm", "2026-11-25T10:00+01:00", "MK"))
+    row = page.locator(".job-reading")
+    row.locator("summary").first.click()
+    row.locator("summary", has_text="Correct it").click()
+    row.get_by_role("button", name="Take it back").click()
+    expect(row.locator("[data-message-for=why]")).to_contain_text("without a reason")
+    expect(row.locator("[name=why]").first).to_be_focused()
+    expect(row.locator("[data-message-for=text]")).to_be_hidden()
+
+
+def test_no_word_of_a_pick_stands_over_its_edge(browser, server):
+    with fresh_page(browser, base_url=server, viewport=PHONE, service_workers="block") as page:
+        with_job(page, ordinary())
+        expect(page.locator("#job-now")).to_be_visible()
+        page.evaluate("for (const d of document.querySelectorAll('job-view details')) d.open = true")
+        assert page.locator(".job-pick:visible").count() > 20
+        assert page.evaluate("""[...document.querySelectorAll('.job-pick')].filter((pick) => pick.checkVisibility()).filter((pick) => {
+            const words = document.createRange();
+            words.selectNodeContents(pick);
+            const [inner, outer] = [words.getBoundingClientRect(), pick.getBoundingClientRect()];
+            return [...words.getClientRects()].some(({ left, right }) => left < outer.left - 2.5 || right > outer.right + 2.5);
+        }).map((pick) => pick.textContent)""") == []
+
+
+def test_what_stands_on_a_filled_ground_can_be_read_in_the_readers_own_colours(browser, server):
+    with fresh_page(browser, base_url=server, forced_colors="active", service_workers="block") as page:
+        with_job(page, fresh())
+        expect(page.locator("#job-now")).to_be_visible()
+        page.locator("summary", has_text="Write down a size here").click()
+        page.locator("#write-feature").select_option(label="Main journal")
+        for filled in (page.locator(".go", has_text="Size sheet"), page.locator("[data-keep=write] .job-pick:has(:checked)")):
+            ground, words, adjust = filled.evaluate("e => { const s = getComputedStyle(e); return [s.backgroundColor, s.color, s.forcedColorAdjust] }")
+            assert ground != words and adjust == "none", "else the browser lays the page's own ground behind the words, in their colour"

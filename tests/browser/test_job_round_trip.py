@@ -141,7 +141,7 @@ def test_a_sheet_that_comes_back_is_taken_over_at_one_tap_and_taken_back_as_any_
         expect(row.locator(".job-history li")).to_have_count(3)
         expect(row.locator(".job-history")).to_contain_text("Misread before")
         assert page.locator(".job-returned").count() == 0, "what was taken back is not offered again"
-        row.locator("summary", has_text="Put a size in its place").tap()
+        expect(row.locator("summary", has_text="Put a size in its place")).to_be_visible()  # unfolded, as it was
         row.get_by_label("Height of the stem tip above the spring's bed 1 intake, at assembly").fill("45.08")
         row.get_by_role("button", name="Correct", exact=True).tap()
         expect(row.locator("summary").first).to_contain_text("45.08 mm", use_inner_text=True)
@@ -265,3 +265,27 @@ def test_without_what_draws_codes_the_sheet_stands_and_the_link_carries_the_job(
     assert page.locator(".sheet-foot svg[class], .sheet-foot figure svg").count() == 0
     assert share.decode(page.locator("#job-link").input_value().partition(f"#{codes.FORM}")[2]) == fresh()
     page.provoked = True
+
+
+def test_what_is_kept_on_a_check_is_judged_there_and_nothing_moves_away(browser, server):
+    with fresh_page(browser, base_url=server, viewport=PHONE, has_touch=True, service_workers="block") as page:
+        page.goto(codes.links(ordinary(), server)[0])
+        expect(page.locator("[data-job-view]")).to_be_hidden()  # what stands there is for whoever has no sheet
+        expect(page.locator("#job-now")).to_be_visible()
+        page.locator(".job-check summary", has_text="Stem heights").tap()
+        heights = calculator(page, "stem-height")
+        entry(heights, "heights.1.1").fill("45.30")
+        button = beside(heights, "heights").get_by_role("button", name="Keep at assembly")
+        button.scroll_into_view_if_needed()
+        stood = button.bounding_box()["y"]
+        button.tap()
+        kept = beside(heights, "heights")
+        expect(kept).to_have_attribute("data-state", "filled")
+        expect(kept).to_contain_text("1 intake: 0.10 mm over the upper limit", use_inner_text=True)
+        expect(entry(heights, "heights.1.1")).to_be_focused()
+        assert abs(kept.bounding_box()["y"] - stood) < PHONE["height"] / 2, "the answer is where the thumb was"
+        verdict = heights.locator(".verdict")
+        edge = verdict.bounding_box()
+        for size in verdict.locator("dd").all():
+            box = size.bounding_box()
+            assert box["x"] >= edge["x"] and box["x"] + box["width"] <= edge["x"] + edge["width"]

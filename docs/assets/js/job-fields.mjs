@@ -52,7 +52,10 @@ class JobFields {
     this.#fill = reply.fill;
     this.#results = reply.results;
     const { strip, ...beside } = reply.html;
+    const inHand = !sheet && this.#live.contains(document.activeElement) ? document.activeElement : null;
+    const stood = inHand?.getBoundingClientRect().top;
     this.#show(strip, beside);
+    if (inHand) scrollBy({ top: inHand.getBoundingClientRect().top - stood, behavior: "instant" }); // what the job says comes above the entry, which stays where it is
     let filled = false;
     for (const name of Object.keys(beside)) filled = this.#bring(name, before[name], kept.includes(name)) || filled;
     if (filled) this.#entered();
@@ -143,7 +146,7 @@ class JobFields {
 
   #stateOf(name) {
     const fill = this.#fill[name];
-    const filled = fill && Object.entries(fill.texts).every(([entry, text]) => this.#entries.find((one) => one.name === entry)?.value === text);
+    const filled = fill && Object.entries(fill.texts).every(([entry, text]) => holds(this.#entries.find((one) => one.name === entry), text));
     return this.#typedIn(name).length ? "typed" : filled ? "filled" : "example";
   }
 
@@ -267,6 +270,7 @@ function replace(place, html) {
 }
 
 const stagesOf = (held) => (held.kind === "sheet" ? ["assembly"] : ["received", "finished"]);
+const holds = (entry, text) => entry?.value === text || (entry?.dataset.preset === text && entry.value === example(entry)); // a preset is shown in the reader's unit, without its doubt
 const isWarmth = (entry) => /\.(part|gauge)$/.test(entry.name);
 const example = (entry) => entry.dataset[document.documentElement.dataset.units === "inch" ? "inch" : "metric"] ?? "";
 

@@ -16,6 +16,9 @@ class JobView extends HTMLElement {
   #left;
   #bare; // what the page shows while there is nothing on the device
   #shown = "";
+  #next = ""; // what gets the focus once it is there
+  #missed = ""; // what had the focus and is not there yet
+  #kept = null; // what was said of the reading that was kept last: {form, html}
   #open = new Map(); // folds that the reader opened or closed
 
   connectedCallback() {
@@ -37,7 +40,7 @@ class JobView extends HTMLElement {
     on(runtime, "state", () => this.#tellState());
     on(globalThis, "hashchange", () => this.show());
     for (const field of this.querySelectorAll("[name=initials]")) field.value ||= initials();
-    for (const [id, text] of this.#drafts) this.#putBack(id, text);
+    this.#putBackIn(this.#view);
     this.show();
     this.#tellState(); // it may be starting already
   }
@@ -74,7 +77,7 @@ class JobView extends HTMLElement {
     }
     this.key = current();
     const jobs = held.map(({ key, kind, text, kept, exported, rev }) => ({ key, kind, text, kept, exported: exported?.at ?? "", changed: exported?.rev !== rev }));
-    return this.#asked("view", { jobs, key: this.key, engines: this.#engines, safety: kept });
+    return this.#asked("view", { jobs, key: this.key, engines: this.#engines, safety: kept, writing: this.#writing("write") });
   }
 
   async sheet() {
@@ -144,7 +147,8 @@ class JobView extends HTMLElement {
     const call = event.submitter?.value || form.dataset.jobCall;
     if (fields.initials !== undefined) setInitials(fields.initials);
     if (fields.reason) fields.why = fields.reason;
-    const ids = [...form.querySelectorAll("[id]")].map(({ id }) => id);
+    // Of a size written down the next place is likely to be next: what is chosen stays chosen.
+    const ids = [...form.querySelectorAll("[id]")].filter(({ name }) => call !== "add" || !["feature", "stage"].includes(name)).map(({ id }) => id);
     await this.#busy(form, async () => {
       const done = call === "new" ? await this.#start(fields, form) : await this.#change(call, fields, form);
       if (!done) return;
@@ -157,19 +161,26 @@ class JobView extends HTMLElement {
   async #start(fields, form) {
     const reply = await ask("job-new", { ...fields, id: randomId() });
     if (!reply.ok) return this.#refuse(form, reply.errors);
-    makeCurrent(await keep("job", reply.job));
+    this.openJob(await keep("job", reply.job));
     askToPersist();
     return true;
   }
 
+  /** Work on a job: the page begins with it, and so does who hears it. */
+  openJob(key) {
+    this.#next = "#job-now";
+    makeCurrent(key);
+  }
+
   async #change(call, fields, form) {
-    let errors = null;
+    let reply = null;
+    this.#kept = null;
     await change(this.key, async (job) => {
-      const reply = await ask(`job-${call}`, { job, ...fields });
-      errors = reply.ok ? null : reply.errors;
+      reply = await ask(`job-${call}`, { job, ...fields });
       return reply.ok ? reply.job : null;
     });
-    if (errors) return this.#refuse(form, errors);
+    if (!reply.ok) return this.#refuse(form, reply.errors);
+    if (fields.form && reply.html?.kept) this.#kept = { form: fields.form, html: reply.html.kept };
     this.#clearMessages(form);
     return true;
   }
@@ -180,10 +191,12 @@ class JobView extends HTMLElement {
       const place = form?.querySelector(`[data-message-for="${CSS.escape(field ?? "")}"]`) ?? form?.querySelector('[data-message-for=""]');
       if (!place) this.#say(message);
       else {
+        place.closest("[data-job-reasons]")?.removeAttribute("hidden");
         place.textContent = message;
         place.hidden = false;
-        form.elements[field]?.setAttribute?.("aria-invalid", "true");
-        form.elements[field]?.focus?.();
+        const entry = form.elements[field];
+        if (entry instanceof RadioNodeList) entry[0].focus();
+        else entry?.setAttribute?.("aria-invalid", "true"), entry?.focus?.();
       }
     }
     return false;
@@ -220,7 +233,11 @@ class JobView extends HTMLElement {
     if (!reply?.ok) return;
     const template = document.createElement("template");
     template.innerHTML = reply.html[part];
-    form.replaceWith(template.content);
+    const made = template.content.firstElementChild;
+    for (const [id] of this.#drafts) if (id.startsWith(`${form.elements.form.value}-place-`)) this.#drafts.delete(id); // the places of another size are others
+    this.#keepDrafts();
+    form.replaceWith(made);
+    this.#putBackIn(made);
     this.querySelector(`#${target.id}`)?.focus();
   }
 
@@ -269,19 +286,46 @@ class JobView extends HTMLElement {
     if (html === this.#shown) return;
     this.#shown = html;
     const focused = this.contains(document.activeElement) ? document.activeElement : null;
-    const back = focused?.id ? `#${CSS.escape(focused.id)}` : focused?.closest("[data-keep]") ? `[data-keep="${CSS.escape(focused.closest("[data-keep]").dataset.keep)}"] > summary` : null;
+    const back = wayTo(focused).map((way) => [way, this.#view.querySelector(way)?.getBoundingClientRect().top]);
+    const heights = [...this.#view.querySelectorAll("[data-job-check][open]")].map((fold) => [fold.dataset.keep, heightOf(fold.querySelector("[data-job-calculator]"))]);
     this.#view.innerHTML = html;
+    // A check's calculator is made anew in a moment: until then its room is kept, so that nothing moves away.
+    for (const [key, height] of heights) this.#view.querySelector(`[data-keep="${CSS.escape(key)}"] > [data-job-calculator]`)?.style.setProperty("min-height", `${height}px`);
     for (const button of this.#view.querySelectorAll('[data-job-do="send"]')) button.hidden = !navigator.share;
     for (const fold of this.#view.querySelectorAll("details[data-keep]")) if (this.#open.has(fold.dataset.keep)) fold.open = this.#open.get(fold.dataset.keep);
-    for (const [id, text] of this.#drafts) this.#putBack(id, text);
-    if (back) this.#view.querySelector(back)?.focus({ preventScroll: true });
+    this.#putBackIn(this.#view);
+    const next = this.#next && this.#view.querySelector(this.#next);
+    if (next) this.#next = "";
+    if (next) scrollTo({ top: 0 });
+    const [way, stood] = back.find(([way]) => this.#view.querySelector(way)) ?? [];
+    const found = next || (way && this.#view.querySelector(way));
+    found?.focus({ preventScroll: true });
+    if (found && !next) scrollBy({ top: found.getBoundingClientRect().top - stood, behavior: "instant" }); // whatever grew above it
+    this.#missed = found && focused?.id && found.id !== focused.id ? focused.id : ""; // it may be in a check that is made in a moment
   }
 
-  #putBack(id, text) {
-    const field = this.#view.querySelector(`#${CSS.escape(id)}`);
-    if (field?.type === "radio") field.checked = true;
-    else if (field && "value" in field) field.value = text;
-    if (["received", "engine"].includes(field?.name)) tick(field.form);
+  /** Drafts, and what was said of a reading kept, into markup that is new. */
+  #putBackIn(place) {
+    for (const [id, text] of this.#drafts) this.#putBack(place, id, text);
+    const said = this.#kept && place.querySelector(`[data-job-kept="${CSS.escape(this.#kept.form)}"]`);
+    if (said) said.innerHTML = this.#kept.html;
+  }
+
+  #putBack(place, id, text) {
+    const field = place.querySelector(`#${CSS.escape(id)}`);
+    if (!field) return;
+    if (field.type === "radio") field.checked = true;
+    else if ("value" in field) field.value = text;
+    if (["received", "engine"].includes(field.name)) tick(field.form);
+    if (field.type !== "text" || !text) return;
+    field.closest("[data-job-reasons]")?.removeAttribute("hidden");
+    for (let fold = field.closest("details[data-keep]"); fold; fold = fold.parentElement.closest("details[data-keep]")) if (!this.#open.has(fold.dataset.keep)) fold.open = true; // what was typed is in sight
+  }
+
+  /** What is chosen in the form for writing down a size. */
+  #writing(form) {
+    const chosen = (name) => [...this.#drafts].find(([id]) => id.startsWith(`${form}-${name}`))?.[1] ?? "";
+    return { feature: chosen("feature"), place: chosen("place-"), stage: chosen("stage-") };
   }
 
   #toggled(fold) {
@@ -294,8 +338,13 @@ class JobView extends HTMLElement {
     const place = fold.querySelector("[data-job-calculator]");
     if (!place || place.children.length) return;
     const held = await get(this.key);
-    const reply = await ask("job-check", { job: held.text, check: fold.dataset.jobCheck, root: SITE });
-    if (reply?.ok && !place.children.length) place.innerHTML = reply.html.check;
+    const n = fold.dataset.jobCheck;
+    const reply = await ask("job-check", { job: held.text, check: n, root: SITE, writing: this.#writing(`own-${n}`) });
+    if (!reply?.ok || place.children.length) return;
+    place.innerHTML = reply.html.check;
+    this.#putBackIn(place);
+    const missed = this.#missed && place.querySelector(`#${CSS.escape(this.#missed)}`);
+    if (missed && document.activeElement === fold.firstElementChild) missed.focus({ preventScroll: true });
   }
 
   #say(words, unkept = "") {
@@ -312,15 +361,16 @@ class JobView extends HTMLElement {
   #tellState() {
     const place = this.querySelector("[data-job-status]");
     const first = !("ready" in this.dataset); // a later wait is a blink
+    const what = this.dataset.view === "received" ? "sheet" : "job";
     if (runtime.state === "failed") {
       const again = document.createElement("button");
       Object.assign(again, { type: "button", textContent: "Try again" });
       again.dataset.retry = "";
       place.replaceChildren(`${runtime.why} What is kept on this device is untouched, and what you typed stands where it was. `, again);
     } else if (runtime.state === "starting" && (first || this.querySelector('[aria-busy="true"]'))) {
-      place.textContent = "Starting: your job is shown as soon as it is ready.";
+      place.textContent = `Starting: your ${what} is shown as soon as it is ready.`;
     } else {
-      place.textContent = runtime.state === "ready" && first ? "Your job is being looked through…" : "";
+      place.textContent = runtime.state === "ready" && first ? `Your ${what} is being looked through…` : "";
     }
   }
 
@@ -358,8 +408,7 @@ const VIEWS = { jobs: JobView.prototype.jobs, sheet: JobView.prototype.sheet, re
 /** What the buttons with data-job-do do, called on the view. */
 const DEEDS = {
   async current(key) {
-    makeCurrent(key);
-    scrollTo({ top: 0 });
+    this.openJob(key);
   },
   async export(key) {
     const held = await get(key);
@@ -420,6 +469,15 @@ function ticked(box) {
   const words = received.value.split(",").filter((part) => part.trim() && (box.checked || !own.test(part)));
   received.value = [...words.map((part) => part.trim()), ...(box.checked ? [box.dataset.jobPart] : [])].join(", ");
   received.dispatchEvent(new Event("input", { bubbles: true })); // kept as a draft, and the ticks as the words now are
+}
+
+const heightOf = (place) => (place?.lastElementChild ? place.lastElementChild.getBoundingClientRect().bottom - place.getBoundingClientRect().top : 0);
+
+/** Selectors of what has the focus in markup to come: the thing itself, or else the fold around it, from within outwards. */
+function wayTo(focused) {
+  const ways = focused?.id ? [`#${CSS.escape(focused.id)}`] : [];
+  for (let fold = focused?.closest("[data-keep]"); fold; fold = fold.parentElement.closest("[data-keep]")) ways.push(`[data-keep="${CSS.escape(fold.dataset.keep)}"] > summary`);
+  return ways;
 }
 
 const fileName = (name) => `sizebook ${name}`.normalize("NFKD").replace(/[^\w]+/g, "-").replace(/^-+|-+$/g, "").toLowerCase().slice(0, 60);
