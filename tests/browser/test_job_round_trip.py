@@ -13,6 +13,7 @@ from calc.job.verdicts import judge
 from tests.browser.conftest import PHONE, fresh_page
 from tests.browser.jobs import NAME, as_file, beside, calculator, entry, fresh, keep, raw_file, start, stored, with_job
 from tests.job.jobs import ordinary
+from tests.job.orchard import orchard
 
 pytestmark = pytest.mark.browser
 
@@ -269,7 +270,7 @@ def test_without_what_draws_codes_the_sheet_stands_and_the_link_carries_the_job(
 
 def test_what_is_kept_on_a_check_is_judged_there_and_nothing_moves_away(browser, server):
     with fresh_page(browser, base_url=server, viewport=PHONE, has_touch=True, service_workers="block") as page:
-        page.goto(codes.links(ordinary(), server)[0])
+        page.goto(codes.links(orchard(), server)[0])
         expect(page.locator("[data-job-view]")).to_be_hidden()  # what stands there is for whoever has no sheet
         expect(page.locator("#job-now")).to_be_visible()
         page.locator(".job-check summary", has_text="Stem heights").tap()

@@ -41,6 +41,8 @@ def test_refusal_stands_under_its_field_and_the_last_good_result_stays(live):
     shows(live, good)
     expect(part(live, "stale")).to_be_visible()
     expect(part(live, "result")).to_have_attribute("data-stale", "")
+    for struck in (".verdict-state", ".verdict-do"):  # neither the word nor what to do is for this entry
+        expect(live.locator(struck).first).to_have_css("text-decoration-line", "line-through")
     entry(live, "ring_outside").fill("37.61")
     expect(message(live, "ring_outside")).to_be_hidden()
     expect(entry(live, "ring_outside")).not_to_have_attribute("aria-invalid", "true")
