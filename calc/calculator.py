@@ -19,13 +19,13 @@ from functools import cached_property
 from math import isfinite
 
 from calc import doubt
-from calc.inputs import Choice, Quantity, choice, column, given, grid, hand_over_doubts, measured
+from calc.inputs import Choice, Quantity, choice, column, given, grid, hand_over_doubts, limit, measured, which_valve
 from calc.open_input import any_of
 from calc.quantity import quoted
 from calc.result import Impossible, InputError, Limit, Refused, Remark, Result, answer, as_text, say, tell_apart
 from calc.working import Form, Number, given as given_number, step, steps_behind
 
-__all__ = ["Calculator", "Limit", "Output", "Outputs", "answer", "any_of", "calculator", "choice", "column", "evaluate", "given", "grid", "measured", "number"]
+__all__ = ["Calculator", "Limit", "Output", "Outputs", "answer", "any_of", "calculator", "choice", "column", "evaluate", "given", "grid", "limit", "measured", "number", "which_valve"]
 
 
 class DeclarationError(TypeError):

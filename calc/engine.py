@@ -25,14 +25,19 @@ Sizes beside the standard one, to which a part is re-machined or in which it is 
     main_journal = { ..., undersizes = ["0.25 mm", "0.50 mm"] }     smaller by so much: journals
     main_housing = { ..., oversizes = ["0.50 mm"] }                 larger by so much: bores, rings, shell walls
     end_float_shim = { ..., sizes = ["0.24 mm", "0.32 mm"] }        shims and the like, each by its own size
+
+What a part is made of is no size, and stands beside them by its id in calc/materials.py:
+
+    alloy = { label = "Head, alloy", material = "al-si-t6" }
 """
 import os
 import re
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from difflib import get_close_matches
 from functools import cache
 from zlib import crc32
 
+from calc.materials import MATERIALS
 from calc.quantity import KINDS, EntryError, quantity, to_unit
 from calc.working import Form, Number, form, given
 
@@ -100,9 +105,17 @@ class Feature:
 
 @dataclass(frozen=True)
 class Engine:
+    """An engine family's sheet: its sizes, and of what its parts are made (`materials`: an id of calc/materials.py, by the part's own).
+    `source` says whose numbers these are."""
     name: str
     about: str
     features: dict[str, Feature]
+    materials: dict[str, str] = field(default_factory=dict)
+    source: str = ""
+
+    @property
+    def invented(self) -> bool:
+        return self.source == "invented"
 
     def mark(self, ids: set) -> str:
         """Eight hexadecimal digits (CRC-32) that change with any size, limit or place of these features and of what follows from them
@@ -157,7 +170,7 @@ def load(text: str, file: str = "sheet") -> Engine:
         raise wrong("places", "", "places is not a group of lists; write [places] above lines such as mains = [\"1\", \"2\", \"3\"]")
     for name, listed in places.items():
         _check_places(listed, lambda reason: wrong("places", name, reason))
-    rows = {}
+    rows, materials = {}, {}
     for group, entries in sheet.items():
         if not isinstance(entries, dict):
             raise wrong(group, "", f"{group} is not a group of features; write [{group}] above its features")
@@ -166,7 +179,10 @@ def load(text: str, file: str = "sheet") -> Engine:
                 raise wrong(group, name, "is not a feature; write name = { label = \"...\", nominal = \"...\" }")
             if not FEATURE.fullmatch(f"{group}.{name}") or len(f"{group}.{name}") > LONGEST_NAME:
                 raise wrong(group, name, f"has a name that cannot be used; give small letters, digits and _, up to {LONGEST_NAME} with its group's")
-            rows[f"{group}.{name}"] = row
+            if "material" in row:
+                materials[f"{group}.{name}"] = _material(row, lambda reason: wrong(group, name, reason))
+            else:
+                rows[f"{group}.{name}"] = row
     features, open_ids = {}, []
 
     def made(id, group, name):
@@ -181,7 +197,19 @@ def load(text: str, file: str = "sheet") -> Engine:
         return features[id]
     for id in rows:
         made(id, *id.split(".", 1))
-    return Engine(head["name"], head["about"], {id: features[id] for id in rows})
+    return Engine(head["name"], head["about"], {id: features[id] for id in rows}, materials, head["from"])
+
+
+def _material(row, wrong) -> str:
+    """What a part is made of, checked."""
+    if strange := [key for key in row if key not in ("label", "material", "from")]:
+        raise wrong(f"says {strange[0]!r} beside its material; a material has a label, and from where it is known (from)")
+    if not _is_words(row.get("label")):
+        raise wrong("has no label; give the words that a reader knows it by")
+    if row["material"] not in MATERIALS:
+        near = get_close_matches(str(row["material"]), MATERIALS, 1)
+        raise wrong(f"has the material {row['material']!r}, which there is not; " + (f"{near[0]} is the nearest" if near else f"there are {', '.join(MATERIALS)}"))
+    return row["material"]
 
 
 def _feature(id, row, source, lists, other, wrong) -> Feature:

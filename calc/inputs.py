@@ -1,5 +1,6 @@
 """What a calculator asks for: quantities, choices and grids, each able to read an entry or refuse it in one sentence."""
 import math
+import re
 from dataclasses import dataclass, replace
 from difflib import get_close_matches
 from fractions import Fraction
@@ -43,6 +44,11 @@ class Quantity:
     material of the part, or the choice input that does, so that a warm reading can be brought to 20 °C. An `optional` one may be
     left empty: its value is then None. `doubt_of` names the reading whose expanded doubt this is: one written behind its ± is
     taken here, and carried no further.
+
+    What an input is worth that nobody entered (see `calc.standing`): one that `must` be read is missed; a `limit` (low, high, wear or
+    nominal of its feature) and a value of the engine come from the engine's sheet; a size that `stands_in` is counted with all that the
+    sheet allows it, as folded ones with a feature are; what is `assumed`, for the reason that it says, keeps its default; any other is missed.
+    A reading of a feature is held against that feature's own limits: at the `stage` "received" against wear, "finished" against those as made.
     """
     label: str
     symbol: str
@@ -56,12 +62,21 @@ class Quantity:
     fold: bool = False
     optional: bool = False
     doubt_of: str = ""
+    must: bool = False
+    stands_in: bool = False
+    assumed: str = ""
+    limit: str = ""
+    stage: str = "received"
     name: str = ""
     default: str = ""
 
     @property
     def measured(self) -> bool:
         return bool(self.tool)
+
+    def feature_for(self, chosen: dict) -> str:
+        """The feature's id for what was chosen: valve.stem_{valve} is that of an intake or of an exhaust valve."""
+        return for_chosen(self.feature, chosen)
 
     @cached_property
     def hard_range(self) -> tuple[float, float]:
@@ -73,11 +88,21 @@ class Quantity:
 
     @cached_property
     def default_value(self) -> float | None:
-        """SI value of the worked example: the default, or the nominal size of the feature on the demo engine's sheet; None where
-        the example leaves it empty."""
-        if self.optional and not self.default and not self.feature:
-            return None
-        return quantity(self.default, self.form.kind) if self.default else engine.demo().feature(self.feature).nominal
+        """SI value of the worked example: the default, or what the demo engine's sheet says of the feature; None where the example
+        leaves it empty."""
+        return self.example({})
+
+    def example(self, chosen: dict) -> float | None:
+        """The same for what was chosen: an exhaust valve's sizes where the example is worked for one."""
+        if self.default and not ("{" in self.feature and chosen):
+            return quantity(self.default, self.form.kind)
+        found = engine.demo().features.get(self.feature_for(chosen)) if self.feature else None
+        size = getattr(found, self.limit or "nominal") if found else None
+        if size is None and self.default:
+            return quantity(self.default, self.form.kind)
+        if size is None and not self.optional:
+            raise KeyError(f"{self.name} has no default, and {engine.DEMO} no {self.limit or 'nominal'} of {self.feature_for(chosen)}")
+        return size
 
     def default_text(self, system: str) -> str:
         """The default as it stands in the form's field in that system, without unit."""
@@ -93,13 +118,13 @@ class Quantity:
 
     def take(self, texts: dict[str, str], system: str, chosen: dict[str, str]) -> Taken:
         """Read the entry and what is told beside it; raises `Refused`."""
-        if self.optional and (not texts[""].strip() if "" in texts else self.default_value is None):
+        if self.optional and (not texts[""].strip() if "" in texts else self.example(chosen) is None):
             return Taken(self, texts, None, bool(texts))
         if "" in texts:
             entry = self._read(texts[""], system)
             value, notes, u = self.number(entry.value), (entry.note,) if entry.note else (), _standard(entry)
         else:
-            value, notes, u = self.number(self.default_value), (), 0.0
+            value, notes, u = self.number(self.example(chosen)), (), 0.0
         told = {part: text for part, text in texts.items() if part and text.strip()}
         if told:
             value, u = self._at_reference(value, u, told, system, chosen)
@@ -181,18 +206,29 @@ class Quantity:
 @dataclass(frozen=True)
 class Choice:
     """An input that is one of several named options. `options` maps id to words; `exact` where capitals tell options apart (a
-    hole H7, a shaft h7)."""
+    hole H7, a shaft h7).
+
+    What nobody chose: what `must` be chosen is missed; a material of the engine (`feature`) comes from the engine's sheet; what is
+    `assumed` keeps its default, and is told with the verdict. Any other is a question put to the calculator, whose first answer
+    stands where all see it. `which` tells which of several parts is meant (intake or exhaust): it is chosen once for a page.
+    """
     label: str
     options: dict
     hint: str = ""
     fold: bool = False
     exact: bool = False
+    must: bool = False
+    assumed: str = ""
+    feature: str = ""
+    which: bool = False
     name: str = ""
     default: str = ""
     symbol: str = ""
-    feature: str = ""
     measured = False
     parts = ()
+
+    def feature_for(self, chosen: dict) -> str:
+        return for_chosen(self.feature, chosen)
 
     def default_text(self, system: str) -> str:
         return self.default
@@ -400,19 +436,40 @@ def hand_over_doubts(taken: dict) -> None:
         taken[reading.input.name] = replace(reading, doubts=())
 
 
-def measured(label, symbol, shape, *, tool, hard, usual=(), feature="", of="", hint="", fold=False, optional=False) -> Quantity:
+def for_chosen(feature: str, chosen: dict) -> str:
+    """A feature's id with what was chosen put in: {valve} is intake where nothing was."""
+    return re.sub(r"\{(\w+)\}", lambda found: chosen.get(found[1]) or WHICH[found[1]][0], feature) if "{" in feature else feature
+
+
+def measured(label, symbol, shape, *, tool, hard, usual=(), feature="", of="", hint="", fold=False, optional=False, must=False, stands_in=None, assumed="",
+             stage="received") -> Quantity:
     """An input that is read off a part with a tool."""
-    return Quantity(label, symbol, shape, hard, usual, tool, feature, of, hint, fold, optional)
+    stands_in = bool(feature and fold and not must and not optional) if stands_in is None else stands_in
+    return Quantity(label, symbol, shape, hard, usual, tool, feature, of, hint, fold, optional, must=must, stands_in=stands_in, assumed=assumed, stage=stage)
 
 
-def given(label, symbol, shape, *, hard, usual=(), feature="", hint="", fold=False, optional=False, doubt_of="") -> Quantity:
-    """An input that is chosen, known or read from a drawing."""
-    return Quantity(label, symbol, shape, hard, usual, "", feature, "", hint, fold, optional, doubt_of)
+def given(label, symbol, shape, *, hard, usual=(), feature="", hint="", fold=False, optional=False, doubt_of="", must=False, assumed="") -> Quantity:
+    """An input that is chosen, known or read from a drawing; with a `feature`, a value that the engine's sheet knows."""
+    return Quantity(label, symbol, shape, hard, usual, "", feature, "", hint, fold, optional, doubt_of, must=must, assumed=assumed)
 
 
-def choice(label, options, *, hint="", fold=False, exact=False) -> Choice:
+def limit(label, symbol, shape, *, feature, which, hard, usual=(), hint="", fold=True, optional=False) -> Quantity:
+    """An input that a number is held to: `which` (low, high, wear or nominal) of a feature. It comes from the engine's sheet or from the
+    reader, never from a default: where neither says it, nothing is judged by it."""
+    return Quantity(label, symbol, shape, hard, usual, "", feature, "", hint, fold, optional, limit=which)
+
+
+def choice(label, options, *, hint="", fold=False, exact=False, must=False, assumed="", feature="") -> Choice:
     """An input chosen from named options, {id: words}."""
-    return Choice(label, dict(options), hint, fold, exact)
+    return Choice(label, dict(options), hint, fold, exact, must, assumed, feature)
+
+
+WHICH = {"valve": ("intake", "exhaust")}  # what an engine has two kinds of, by the input's name: {valve} in a feature's id
+
+
+def which_valve(hint="") -> Choice:
+    """Intake or exhaust: declared as the input `valve`, it fills {valve} in the features of the other inputs."""
+    return Choice("Valve", {"intake": "intake", "exhaust": "exhaust"}, hint, must=True, which=True)
 
 
 def column(label, symbol, shape, *, hard, usual=(), optional=False, feature="") -> Column:
