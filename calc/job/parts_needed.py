@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from calc.conformance import COVERAGE, decide, margins, standard
 from calc.engine import STANDARD, Feature, Step
 from calc.job.record import JobError, current, number, sheet_of
-from calc.job.verdicts import cleaned_up, made_to, usable, wears_upwards
+from calc.size import cleaned_up, made_to, usable, wears_upwards
 from calc.result import Text, say
 from calc.working import given
 

@@ -9,7 +9,8 @@ from scipy.stats import norm
 from calc import engine
 from calc.conformance import DUST
 from calc.job.record import STAGES, add_reading
-from calc.job.verdicts import judge, wears_upwards
+from calc.job.verdicts import judge
+from calc.size import wears_upwards
 from tests.job.jobs import AT, any_job, job, reading
 
 MM = 1000
