@@ -74,16 +74,20 @@ def _shift(value, path, by):
 def _verdict(found, doubts) -> Verdict:
     """The calculator's own verdict where the doubt cannot turn it, 'cannot tell' where it can (ISO 14253-1)."""
     margins = {place: margin for place, margin in _told(found).items() if isinstance(place, tuple)}
-    undecided = []
-    if found.verdict.state == "fail" and all(margin >= 0 for margin in margins.values()):
-        return found.verdict  # fails by something that no doubt of these readings touches
+    levels = {"fail": [], "attention": []}  # of each limit's level: what the doubt decides, whether the number lies outside, and how near in doubts
     for i, limit in enumerate(found.limits):
         below, above = (standard(margins.get((i, side)), doubts.get((i, side), 0.0)) for side in (0, 1))
-        decision = decide(below, above)
-        if decision == "out":
-            return found.verdict
-        if decision == "cannot tell":
-            undecided.append((probability(below, above), deciding_share(below, above), limit.words))
+        levels[limit.level].append((decide(below, above), any(margins.get((i, side), 0.0) < 0 for side in (0, 1)), below, above, limit.words))
+    out, outside = ({level: any(each[k] in ("out", True) for each in of) for level, of in levels.items()} for k in (0, 1))
+    if out["fail"]:
+        return found.verdict
+    if found.verdict.state == "fail":
+        counted = levels["fail"] if outside["fail"] else []  # else it fails by something that no doubt of these readings touches
+    elif out["attention"] or found.verdict.state == "attention" and not outside["attention"]:
+        counted = levels["fail"]  # another look is called for in any case
+    else:
+        counted = levels["fail"] + levels["attention"]
+    undecided = [(probability(below, above), deciding_share(below, above), words) for decision, _, below, above, words in counted if decision == "cannot tell"]
     if not undecided:
         return found.verdict
     sure, _, words = min(undecided)

@@ -103,11 +103,16 @@ class Table:
 @dataclass(frozen=True)
 class Limit:
     """What decides a verdict: a number that must not lie below `low` nor above `high`. `words` say what lies within:
-    "the grip left hot"."""
+    "the grip left hot". `level` is what comes of it outside: "fail", or "attention"."""
     words: str
     number: Number
     low: "Number | float | None" = None
     high: "Number | float | None" = None
+    level: str = "fail"
+
+    def __post_init__(self):
+        if self.level not in ("fail", "attention"):
+            raise ValueError(f"a limit decides between pass and fail or attention, not {self.level!r}")
 
     def margins(self) -> tuple:
         """How far above its lower and below its upper bound the number lies, negative outside, None where there is no bound. SI floats."""
@@ -130,8 +135,8 @@ class Answer:
 def answer(*numbers: Number, verdict: tuple, remarks=(), figures=(), tables=(), cautions=(), limits=()) -> Answer:
     """Bundle outputs with `verdict=(state, headline, do)`, words as str or `say(...)`.
 
-    `limits` are the `Limit`s that decide between passing and failing: where readings carry a doubt, they tell whether the
-    verdict can be given at all.
+    `limits` are the `Limit`s that decide between passing and failing, or passing and looking again: where readings carry a doubt,
+    they tell whether the verdict can be given at all.
     """
     state, headline, do = verdict
     if not all(isinstance(n, Number) for n in numbers):

@@ -17,8 +17,8 @@ settings.register_profile("mutants", settings.get_profile("quick"), phases=[Phas
 settings.load_profile(os.environ.get("SIZEBOOK_HYPOTHESIS", "quick"))
 
 
-# Verdicts and the limits behind them, whatever a test asks a calculator: what is called a fail lies outside one of the limits that it
-# returns, and what passes within them all. A doubt turns a verdict by its limits only (calc/doubt.py): a fail that none of them knows
+# Verdicts and the limits behind them, whatever a test asks a calculator: what is called a fail lies outside one of the limits to fail that
+# it returns, and what passes within them all. A doubt turns a verdict by its limits only (calc/doubt.py): a fail that none of them knows
 # would stay a firm one, however near. Of two calculators the verdict is about the doubt itself.
 ABOUT_DOUBT = ("reading-verdict", "gauge-uncertainty")
 work = calculator._work
@@ -26,8 +26,8 @@ work = calculator._work
 
 def work_and_look(declared, values):
     found = work(declared, values)
-    margins = [(margin, limit.words) for limit in found.limits for margin in limit.margins() if margin is not None]
-    outside, on = [words for margin, words in margins if margin < -DUST], any(margin <= DUST for margin, _ in margins)
+    margins = [(margin, limit) for limit in found.limits for margin in limit.margins() if margin is not None]
+    outside, on = [limit.words for margin, limit in margins if margin < -DUST], any(margin <= DUST for margin, limit in margins if limit.level == "fail")
     measured = any(getattr(number, "measured", False) for i in declared.inputs if values[i.name] is not None for number, _ in numbers(i))
     state, headline = found.verdict.state, found.verdict.headline.plain()
     if declared.id in stations.ids() and declared.id not in ABOUT_DOUBT:

@@ -150,6 +150,42 @@ def test_attention_gives_way_to_cannot_tell():
     assert judged(low=0.010, state="attention")(x="10.1 ± 0.05 mm").verdict.state == "attention"
 
 
+def looked_at(low, wanted, high=None, state=None):
+    """A calculator that fails under `low` and asks for another look under `wanted` or over `high`."""
+    @calculator("probe", "Probe", Size, **NO_SOURCE)
+    def probe(x: measured("Reading", "x", MM, tool="a gauge", hard=("-1 m", "1 m")) = "10 mm"):
+        size = Size.size(x + 0)
+        found = "fail" if float(size) < low else "attention" if float(size) < wanted or high is not None and float(size) > high else "pass"
+        return answer(size, verdict=(state or found, {"fail": "Wrong", "attention": "Little", "pass": "Right"}[state or found], "Go on."), limits=(
+            Limit("the size", size, low=low), Limit("the size wanted", size, low=wanted, level="attention"), *(() if high is None else (Limit("the size that serves", size, high=high, level="attention"),))))
+    return probe
+
+
+# U 0.05 mm, so u 0.025 mm; proof at 95 % is 1.645 u = 0.041 mm (scipy)
+@pytest.mark.parametrize("y, state, about", [
+    (10.200, "pass", ""), (10.142, "pass", ""), (10.140, "unsure", "the size wanted"), (10.101, "unsure", "the size wanted"), (10.060, "unsure", "the size wanted"),
+    (10.058, "attention", ""), (10.042, "attention", ""), (10.040, "unsure", "the size"), (10.000, "unsure", "the size"), (9.960, "unsure", "the size"), (9.958, "fail", ""),
+])
+def test_a_doubt_that_can_turn_attention_leaves_it_open_too(y, state, about):
+    assert norm.ppf(0.95) * 0.025 == pytest.approx(0.0411, abs=1e-4)
+    found = looked_at(0.010, 0.0101)(x=f"{y} ± 0.05 mm").verdict
+    assert found.state == state
+    assert not about or found.headline.plain().endswith(f"that {about} is right")
+
+
+def test_what_calls_for_a_look_in_any_case_is_no_matter_of_doubt():
+    """Another limit for a look is passed for sure, or the look is for a reason of its own; but a fail that is possible is told."""
+    assert looked_at(0.010, 0.0101, 0.01005)(x="10.1 ± 0.01 mm").verdict.headline.plain() == "Little"
+    assert looked_at(0.010, 0.0101, state="attention")(x="10.11 ± 0.05 mm").verdict.headline.plain() == "Little"
+    assert looked_at(0.010, 0.0101, 0.0099)(x="10.01 ± 0.05 mm").verdict.state == "unsure"
+    assert looked_at(0.010, 0.0101, state="fail")(x="10.05 ± 0.2 mm").verdict.state == "fail"
+
+
+def test_a_limit_has_a_level_that_there_is():
+    with pytest.raises(ValueError, match="perhaps"):
+        Limit("the size", 1.0, low=2.0, level="perhaps")
+
+
 def test_of_two_limits_the_worse_speaks_and_both_must_decide():
     @calculator("probe", "Probe", Size, **NO_SOURCE)
     def probe(x: measured("Reading", "x", MM, tool="a gauge", hard=("-1 m", "1 m")) = "10 mm"):
