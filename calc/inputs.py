@@ -7,7 +7,7 @@ from fractions import Fraction
 from functools import cached_property
 
 from calc import engine
-from calc.advice import Told, rounded
+from calc.advice import Told, at_least, rounded
 from calc.conformance import COVERAGE
 from calc.formulas.warm_reading import ALPHA_DOUBT, GAUGE_ALPHA, at_reference, expansion_doubt, temperature_doubt
 from calc.materials import MATERIALS, REFERENCE, OutsideTable
@@ -29,6 +29,7 @@ class Taken:
     entered: bool
     notes: tuple = ()
     doubts: tuple = ()  # (index path into value, standard uncertainty in SI)
+    doubt_told: bool = False  # a doubt stood behind its ±, be it none
 
     @property
     def text(self) -> str:
@@ -120,16 +121,18 @@ class Quantity:
         """Read the entry and what is told beside it; raises `Refused`."""
         if self.optional and (not texts[""].strip() if "" in texts else self.example(chosen) is None):
             return Taken(self, texts, None, bool(texts))
+        doubt_told = False
         if "" in texts:
             entry = self._read(texts[""], system)
             value, notes, u = self.number(entry.value), (entry.note,) if entry.note else (), _standard(entry)
+            doubt_told = entry.doubt is not None
         else:
             value, notes, u = self.number(self.example(chosen)), (), 0.0
         told = {part: text for part, text in texts.items() if part and text.strip()}
         if told:
             value, u = self._at_reference(value, u, told, system, chosen)
         self.check(float(value))
-        return Taken(self, texts, value, bool(texts), notes, (((), u),) if u else ())
+        return Taken(self, texts, value, bool(texts), notes, (((), u),) if u else (), doubt_told)
 
     def _read(self, text, system):
         try:
@@ -242,7 +245,7 @@ class Choice:
             return Taken(self, texts, self.default, False)
         text = texts[""].strip()
         ids = [text] if text in self.options else [] if self.exact else [
-            id for id, words in self.options.items() if text.casefold() in (words.casefold(), id.casefold())]
+            id for id, words in self.options.items() if _plain(text) in (_plain(words), _plain(id))]
         if len(ids) != 1:
             what = f"{quoted(text)} is not a choice" if text else "is empty"
             raise Refused([InputError(self.name, "unknown-choice", say("{label}: {what}; choose one of {accepted}.", label=self.label, what=what, accepted=self._near(text)))])
@@ -252,8 +255,10 @@ class Choice:
         """The options; the nearest three where there are too many for a sentence."""
         if len(self.options) <= 12:
             return ", ".join(self.options)
-        folded = {id.casefold(): id for id in self.options}
-        near = [folded[key] for key in get_close_matches(text.casefold(), folded, 3, 0.3)] or list(self.options)[:3]
+        folded = {_plain(id): id for id in self.options}
+        begun = [id for key, id in folded.items() if text and re.match(re.escape(_plain(text)) + r"(?![\d.])", key)]  # "M8" is the beginning of M8x1.25
+        close = [folded[key] for key in get_close_matches(_plain(text), folded, 3, 0.3)]
+        near = list(dict.fromkeys([*begun, *close]))[:3] or list(self.options)[:3]
         return f"{len(self.options)}, such as {', '.join(near)}"
 
     def usual_remarks(self, taken: Taken):
@@ -402,6 +407,11 @@ def with_unit(text: str, shape: Form) -> str:
     return text if (metric.value, metric.doubt) == (inch.value, inch.doubt) else f"{text} {shape.metric.symbol}"
 
 
+def _plain(text: str) -> str:
+    """An option as it is compared: capitals and × or x alike, as a thread is written one way on paper and another on a keyboard."""
+    return re.sub(r"(?<=\d)\s*[x×]\s*(?=\d)", "x", text.casefold())
+
+
 def _filled(cells):
     """Cells of a line without the empty ones at its end, which a pasted block brings along."""
     while len(cells) > 1 and not cells[-1].strip():
@@ -426,11 +436,14 @@ def hand_over_doubts(taken: dict) -> None:
     both carry one."""
     for name, own in taken.items():
         reading = taken.get(getattr(own.input, "doubt_of", ""))
-        if reading is None or not reading.doubts:
+        if reading is None or not (reading.doubts or reading.doubt_told):
             continue
         if own.text.strip():
             raise Refused([own.input.refusal("twice", say("is given here and behind the ± of {reading}; give it in one place", reading=reading.input.label))])
-        (_, u), = reading.doubts
+        u = sum(u for _, u in reading.doubts)  # one, or none where it was told as nothing
+        if not u and own.input.hard_range[0] > 0:
+            raise Refused([own.input.refusal("out-of-range", say("is told as none behind the ± of {reading}, and no reading is without one; give {least} or more",
+                reading=reading.input.label, least=at_least(own.input.hard_range[0], own.input.form)))])
         own.input.check(COVERAGE * u)
         taken[name] = replace(own, value=own.input.number(COVERAGE * u), notes=(f"Taken from behind the ± of {reading.input.label}.",))
         taken[reading.input.name] = replace(reading, doubts=())

@@ -9,6 +9,7 @@ from calc.materials import MATERIALS
 from calc.quantity import LENGTH, RATIO, TEMPERATURE, TEMPERATURE_DIFFERENCE
 from calc.report import declaration_data, declaration_text, result_data
 from calc.result import Refused
+from calc.threads.engagement import engagement
 from calc.working import form
 
 SIZE, TEMP = form(LENGTH, 3), form(TEMPERATURE, 0)
@@ -219,3 +220,16 @@ def test_presets_of_a_grid_speak_of_every_cell_or_of_one():
     assert whole[0, 1] == "8" and whole[1, 0] == "" and len(whole) == 9  # the example's second row is not to come back
     assert declared.preset({"sizes.2.1": "5", "sizes_b.1.1": "3"}) == {(1, 0): "5"}
     assert declared.preset({"sizes": "7;8;9", "sizes.1.2": "1"})[0, 1] == "1"
+
+
+@pytest.mark.parametrize("text", ["M8×1.25", "m8 × 1.25", "M8 x 1.25", "M8X1.25", "M8×1.25 coarse"])
+def test_a_thread_is_the_same_with_either_cross(text):
+    assert engagement(size=text).taken[0].value == "M8x1.25"
+
+
+@pytest.mark.parametrize("text, first", [("M8", "M8x1.25, M8x1"), ("m10", "M10x1.5"), ("1/4", "1/4-20, 1/4-28")])
+def test_a_thread_begun_is_told_on(text, first):
+    """The coarse pitch first, and no M18 for an M8."""
+    with pytest.raises(Refused) as refused:
+        engagement(size=text)
+    assert f"such as {first}" in str(refused.value.errors[0])

@@ -88,6 +88,7 @@ REFUSALS = {
     "upside down": (dict(low="55.1 mm"), "low", "Lower limit: is 55.100 mm, not below the upper limit 55.000 mm; give less than 55.000 mm."),
     "equal": (dict(low="55 mm"), "low", "not below the upper limit"),
     "no doubt": (dict(doubt="0 mm"), "doubt", "no reading is without doubt"),
+    "doubt told as none": (dict(reading="54.986 ± 0"), "doubt", "Doubt of the reading, ±: is told as none behind the ± of Reading, and no reading is without one; give 0.0001 mm or more."),
     "doubt given twice": (dict(reading="54.99 ± 0.01", doubt="0.004"), "doubt", "is given here and behind the ± of Reading; give it in one place"),
     "doubt empty": (dict(doubt=""), "doubt", "nothing was given"),
     "nonsense limit": (dict(high="tight"), "high", '"tight" is not a number'),

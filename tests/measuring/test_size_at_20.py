@@ -89,3 +89,9 @@ def test_each_part_of_the_doubt_is_a_length_times_expansion_times_what_is_not_kn
     assert (found["from_temperature"], found["from_expansion"]) == (pytest.approx(0.1 * alpha * 2, rel=1e-3), pytest.approx(0.1 * alpha * 0.1 * 10, rel=1e-3))
     gauge = size_at_20(reading="100 mm", part_temperature="30 °C", gauge_temperature="20 °C", material="forged-steel", part_doubt="0 K", gauge_doubt="2 K", alpha_doubt="0 %")
     assert gauge["from_temperature"] == pytest.approx(0.1 * 11.5e-6 * 2, rel=1e-3) and gauge["from_expansion"] == 0
+
+
+def test_a_doubt_told_as_none_is_none():
+    """It never gives way to the example's: 27 ± 0 leaves what the gauge's temperature leaves, by hand 37.5 mm × 11.5e-6 × 1 K."""
+    found = size_at_20(part_temperature="27 ± 0", gauge_doubt="1 K")
+    assert found["from_temperature"] == pytest.approx(0.0375 * 11.5e-6 * 1, rel=0.02) and found["from_temperature"] < size_at_20(part_temperature="27")["from_temperature"]
