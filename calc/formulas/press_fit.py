@@ -8,10 +8,12 @@ Holds for round parts, elastic, as long as the shorter of the two. What it leave
   pressure comes out low and the stress in that wall about right.
 - A joint that reaches past one part's end is stiffer there, and the pressure peaks at the edge.
 - Past first yield the true pressure is below the elastic one, which is then an upper bound, and part of the interference is
-  gone for good.
+  gone for good: how much, the functions under "past first yield" tell.
 
 Lengths in m, stresses and moduli in Pa, temperatures in K, strains and friction pure.
 """
+import math
+
 from calc.working import PI, greatest, sqrt
 
 
@@ -148,6 +150,106 @@ def outer_yield_pressure(outer_yield, joint, outer_outside):
     """
     k = joint / outer_outside
     return outer_yield * (1 - k ** 2) / sqrt(3 + k ** 4)
+
+
+# past first yield
+
+# Each part elastic up to its yield stress and no stronger past it, von Mises, plane stress. In what yields, the stresses of a disc are
+# known in closed form (Nadai): hoop and radial stress are 2σ/√3·cos(φ ∓ 30°), and from place to place r² goes with e^(−√3φ)/sin φ.
+# φ is 60° at a free edge; pressure from inside drives it up, to 150° at most, pressure from outside down. Strains go with the stresses
+# there are (Hencky), which differs from stepping the load by less than a hundredth here.
+
+_FREE, _MOST = math.pi / 3, math.pi * 5 / 6
+
+
+def _place(phi):
+    """ln of 1/r² at φ, but for a constant."""
+    return math.sqrt(3) * phi + math.log(math.sin(phi))
+
+
+def _where(rising, low, high):
+    """Where a rising function passes 0, by halving."""
+    for _ in range(60):
+        middle = (low + high) / 2
+        low, high = (middle, high) if rising(middle) < 0 else (low, middle)
+    return (low + high) / 2
+
+
+def outer_plastic_pressure(outer_yield, joint, outer_outside) -> float:
+    """Pressure at which the outer part yields right through and gives way, Pa, as a plain float.
+
+    Plane stress: up to 7 % under 2/√3·σ·ln(outside/joint), which is that of a long tube in plane strain; at most 2/√3·σ.
+    """
+    far = _place(_FREE) + 2 * math.log(float(outer_outside) / float(joint))
+    phi = _MOST if far >= _place(_MOST) else _where(lambda x: _place(x) - far, _FREE, _MOST)
+    return -2 / math.sqrt(3) * float(outer_yield) * math.cos(phi + math.pi / 6)
+
+
+def inner_plastic_pressure(inner_yield, inner_bore, joint) -> float:
+    """Pressure at which the inner ring yields right through, Pa, as a plain float. Needs a bore; the yield stress in compression."""
+    near = _place(_FREE) - 2 * math.log(float(joint) / float(inner_bore))
+    phi = _where(lambda x: _place(x) - near, 1e-12, _FREE)
+    return 2 / math.sqrt(3) * float(inner_yield) * math.cos(phi + math.pi / 6)
+
+
+def outer_set(pressure, joint, outer_outside, outer_yield, outer_modulus) -> float:
+    """What the outer part's bore has grown for good under a pressure, m on the diameter, as a plain float; 0 below first yield.
+
+    It stays when the pressure goes, since what unloads is elastic. Up to `outer_plastic_pressure`; past it as at it.
+    """
+    pressure, joint, outside, stress = map(float, (pressure, joint, outer_outside, outer_yield))
+    if pressure <= outer_yield_pressure(stress, joint, outside):
+        return 0.0
+    pressure, k2 = min(pressure, outer_plastic_pressure(stress, joint, outside)), (joint / outside) ** 2
+    phi = math.acos(max(-1.0, -math.sqrt(3) / 2 * pressure / stress)) - math.pi / 6
+    # how far out it yields: φ on that edge follows from the elastic ring beyond, q = (edge/outside)²
+    q = _where(lambda q: math.log(q / k2) + _place(math.atan2(math.sqrt(3), q)) - _place(phi), k2, 1.0)
+    edge = math.atan2(math.sqrt(3), q)
+    hoop = 2 / math.sqrt(3) * stress * math.cos(phi - math.pi / 6)
+    plastic = stress * (math.sin(edge + math.pi / 6) * math.exp(math.sqrt(3) * (phi - edge)) - math.sin(phi + math.pi / 6))
+    return joint * (hoop + plastic - pressure * outer_shape(joint, outside)) / float(outer_modulus)
+
+
+def inner_set(pressure, inner_bore, joint, inner_yield, inner_modulus) -> float:
+    """What the inner ring's outside has shrunk for good under a pressure, m on the diameter, positive, as a plain float.
+
+    As `outer_set`; the ring yields from its bore outwards. Needs a bore; the yield stress in compression.
+    """
+    pressure, bore, joint, stress = map(float, (pressure, inner_bore, joint, inner_yield))
+    if pressure <= inner_yield_pressure(stress, bore, joint):
+        return 0.0
+
+    def ring_outside_edge(phi):
+        """Both constants of Lamé's stresses, level and change at the joint, in the elastic ring outside the edge where φ is phi."""
+        edge2 = bore ** 2 * math.exp(_place(_FREE) - _place(phi))
+        return stress * math.cos(phi), stress / math.sqrt(3) * math.sin(phi) * edge2 / joint ** 2
+    pressure = min(pressure, inner_plastic_pressure(stress, bore, joint))
+    through = _where(lambda x: _place(x) - _place(_FREE) + 2 * math.log(joint / bore), 1e-12, _FREE)
+    phi = _where(lambda x: pressure - (lambda level, change: level - change)(*ring_outside_edge(x)), through, _FREE)
+    level, change = ring_outside_edge(phi)
+    return joint * (level + change - pressure * inner_shape(bore, joint)) / float(inner_modulus)
+
+
+def pressure_past_yield(interference, inner_bore, joint, outer_outside, compliance, inner_yield, outer_yield, inner_modulus, outer_modulus) -> float:
+    """Pressure between two parts of which either may yield, Pa, as a plain float: `contact_pressure` where neither does.
+
+    At most that at which the weaker one yields right through. What the interference is more than pressure × joint × compliance is
+    gone for good (`grip_lost`). `compliance` comes from `joint_compliance`; `inner_yield` in compression. Needs a bore.
+    """
+    elastic = float(contact_pressure(*map(float, (interference, joint, compliance))))
+    if elastic <= min(inner_yield_pressure(*map(float, (inner_yield, inner_bore, joint))), outer_yield_pressure(*map(float, (outer_yield, joint, outer_outside)))):
+        return elastic
+    most = min(inner_plastic_pressure(inner_yield, inner_bore, joint), outer_plastic_pressure(outer_yield, joint, outer_outside))
+
+    def taken_up(pressure):
+        return (pressure * float(joint) * float(compliance) + inner_set(pressure, inner_bore, joint, inner_yield, inner_modulus)
+                + outer_set(pressure, joint, outer_outside, outer_yield, outer_modulus))
+    return most if taken_up(most) <= float(interference) else _where(lambda x: taken_up(x) - float(interference), 0.0, min(most, elastic))
+
+
+def grip_lost(interference, pressure, joint, compliance):
+    """Interference that is gone for good, m: what of it the pressure (`pressure_past_yield`) does not take up elastically; never below 0."""
+    return greatest(interference - pressure * joint * compliance, 0.0)
 
 
 # how far the parts move
