@@ -302,6 +302,11 @@ class Grid:
         return bool(self.tool)
 
     @property
+    def optional(self) -> bool:
+        """One that may be left quite empty."""
+        return self.least == 0
+
+    @property
     def parts(self) -> tuple[str, ...]:
         return tuple(f"{r + 1}.{c + 1}" for r in range(len(self.rows)) for c in range(len(self.columns)))
 
