@@ -19,11 +19,12 @@ from functools import cached_property
 from math import isfinite
 
 from calc import doubt
-from calc.inputs import Choice, Quantity, choice, column, given, grid, hand_over_doubts, limit, measured, which_valve
+from calc.inputs import MISSED, NONE, READ, Choice, Grid, Quantity, Taken, choice, column, given, grid, hand_over_doubts, limit, measured, which_valve
 from calc.open_input import any_of
 from calc.quantity import quoted
-from calc.result import Impossible, InputError, Limit, Refused, Remark, Result, answer, as_text, say, tell_apart
-from calc.working import Form, Number, given as given_number, step, steps_behind
+from calc.result import Answer, Impossible, InputError, Limit, Refused, Remark, Result, Verdict, answer, as_text, say, tell_apart
+from calc.standing import Standing, awaited, fails_anyway, listed, never_better, own_limits, told_without, walk
+from calc.working import Form, Number, given as given_number, origins, step, steps_behind
 
 __all__ = ["Calculator", "Limit", "Output", "Outputs", "answer", "any_of", "calculator", "choice", "column", "evaluate", "given", "grid", "limit", "measured", "number", "which_valve"]
 
@@ -117,7 +118,11 @@ def calculator(id, title, outputs, *, purpose, finds=(), sources=(), cautions=()
                 raise DeclarationError(f"{id}: {parameter.name} has neither a default nor a feature to take it from")
             if isinstance(declared, Choice) and default not in declared.options:
                 raise DeclarationError(f"{id}: {parameter.name} has the default {default!r}, which is not one of {', '.join(declared.options)}")
+            if getattr(declared, "limit", "") and default:
+                raise DeclarationError(f"{id}: {parameter.name} is a limit, which comes from an engine's sheet or the reader and has no default")
             inputs.append(replace(declared, name=parameter.name, default=default))
+        for i in inputs:
+            _check_when(id, i, {i.name: i for i in inputs})
         if not outputs.all():
             raise DeclarationError(f"{id}: no outputs")
         for output in outputs.all():
@@ -125,6 +130,13 @@ def calculator(id, title, outputs, *, purpose, finds=(), sources=(), cautions=()
         return Calculator(id, title, function.__module__.split(".")[1], purpose, tuple(finds), tuple(sources), tuple(cautions),
                           function, tuple(inputs), outputs.all())
     return declare
+
+
+def _check_when(id, declared, inputs) -> None:
+    """Raises where an input counts only for what its choice does not offer."""
+    choice_name, *options = getattr(declared, "when", ()) or ("",)
+    if choice_name and (not isinstance(inputs.get(choice_name), Choice) or not options or not set(options) <= set(inputs[choice_name].options)):
+        raise DeclarationError(f"{id}: {declared.name} counts when {choice_name} is {', '.join(options) or 'nothing'}, which is no choice of this calculator")
 
 
 def _check_trends(id, output, inputs) -> None:
@@ -140,36 +152,96 @@ def _check_trends(id, output, inputs) -> None:
         raise DeclarationError(f"{id}: {output.key} is said to rise or fall with one input twice")
 
 
-def evaluate(calculator: Calculator, entries: dict[str, str] | None = None, system: str = "metric") -> Result:
-    """Evaluate with the reader's entries (texts, by input name); what is not entered takes its default.
+def evaluate(calculator: Calculator, entries: dict[str, str] | None = None, system: str = "metric", standing: Standing | None = None) -> Result:
+    """Evaluate with the reader's entries (texts, by input name).
+
+    What is not entered takes the value of the worked example; with a `standing` it is worth what its declaration says of an unread
+    input instead, and the verdict may be that something is still to be read, or not judged (see `calc.standing`).
 
     A text without a unit is read in `system`'s unit. Beside an input's own entry there may be others, named with a point behind
     its name: the cells of a grid, the temperatures of a warm reading. Raises `Refused` with one sentence for each entry that
     cannot be used.
     """
-    taken = _take(calculator, entries or {}, system)
+    taken = _take(calculator, entries or {}, system, standing)
     values = {t.input.name: t.value for t in taken}
+    if standing is None:
+        return _told(calculator, taken, *_judged(calculator, values, taken))
+    own = own_limits(taken, standing, _chosen(taken))
+    if missed := [t for t in taken if t.origin is MISSED]:
+        return _partly(calculator, taken, values, missed, standing, own)
+    try:
+        found, verdict, doubts = _judged(calculator, values, taken)
+    except Refused as refused:  # what was read does not go together with what stands in for something unread: that is to be read
+        unread = {t.input.name: t for t in taken if not t.entered and t.origin.kind in ("sheet", "assumed") and isinstance(t.input, Quantity)}
+        if not all(e.code == "impossible" and e.field in unread for e in refused.errors):
+            raise
+        return _partly(calculator, taken, values, [unread[e.field] for e in refused.errors], standing, own)
+    turning = ()
+    if spans := [t for t in taken if t.span]:
+        walked = walk(lambda moved: _work(calculator, moved), lambda moved, answer: _weighed(calculator, moved, taken, answer)[0], values, spans, found, verdict)
+        doubts = {key: doubts.get(key, 0.0) + spread for key, spread in walked.spread.items() if doubts.get(key, 0.0) + spread}
+        if turning := walked.turning:
+            verdict = _turned(calculator, turning, standing)
+    return _told(calculator, taken, found, never_better(verdict, own, standing), doubts, standing, own, turning)
+
+
+def _turned(calculator, names, standing) -> Verdict:
+    """What is said where a size that nobody read can turn the verdict."""
+    labels = [calculator.input[name].label for name in names]
+    return Verdict("awaited", listed([label[:1].lower() + label[1:] for label in labels]), say(
+        "Within what {sheet}’s sheet allows {it}, the verdict can be one or the other.", sheet=standing.sheet.name, it="it" if len(labels) == 1 else "them"))
+
+
+def _judged(calculator, values, taken) -> tuple:
+    """The calculator's answer, the verdict that the readings' doubts leave standing, and what they are worth in each output."""
     found = _work(calculator, values)
-    outputs = {n.key: n for n in found.numbers}
-    if list(outputs) != list(calculator.output):
-        raise DeclarationError(f"{calculator.id}: returned {list(outputs)}, declared {list(calculator.output)}")
-    verdict, doubts = found.verdict, {}
-    if any(t.doubts for t in taken):
-        doubts, verdict = doubt.weigh(lambda moved: _work(calculator, moved), values, taken, found)
-    if verdict.state != "unsure":  # a number in doubt is told no finer than its doubt
+    outputs = [n.key for n in found.numbers]
+    if outputs != list(calculator.output):
+        raise DeclarationError(f"{calculator.id}: returned {outputs}, declared {list(calculator.output)}")
+    return found, *_weighed(calculator, values, taken, found)
+
+
+def _weighed(calculator, values, taken, found) -> tuple:
+    if not any(t.doubts for t in taken):
+        return found.verdict, {}
+    doubts, verdict = doubt.weigh(lambda moved: _work(calculator, moved), values, taken, found)
+    return verdict, doubts
+
+
+def _told(calculator, taken, found, verdict, doubts, standing=None, own=(), next=()) -> Result:
+    if verdict.state not in ("unsure", "awaited"):  # a number in doubt is told no finer than its doubt
         tell_apart(found)
     remarks = [Remark("note", as_text(n), t.input.name) for t in taken for n in t.notes]
     remarks += [r for t in taken if t.entered for r in t.input.usual_remarks(t)]
     steps = steps_behind(found.numbers)
     if not all(isfinite(n.value) for n in steps):
         raise _no_answer(calculator, "endless")
+    idle = {t.input.name for t in taken if t.origin is NONE}  # what does not count keeps its place in the sums only: nothing that comes of it is told
+    outputs = {n.key: n for n in found.numbers if not idle or idle.isdisjoint(origin.key for origin in origins([n]))}
+    steps = [n for n in steps if not idle or idle.isdisjoint(origin.key for origin in origins([n]))]
     used = [s.source for s in steps if s.source]
     return Result(calculator, taken, outputs, verdict, tuple(steps), (*remarks, *found.remarks),
                   tuple(dict.fromkeys((*found.cautions, *calculator.cautions))), tuple(dict.fromkeys((*calculator.sources, *used))),
-                  found.figures, found.tables, doubts)
+                  found.figures, found.tables, doubts, standing, own, next)
 
 
-def _take(calculator, entries, system) -> tuple:
+def _partly(calculator, taken, values, missed, standing, own) -> Result:
+    """What can be told while something is missed: the outputs that do not need it, each size by its own limits, and what is to be read."""
+    def work(moved):
+        return _work(calculator, moved)
+
+    def judge(moved, answer):
+        return _weighed(calculator, moved, taken, answer)[0]
+    verdict = fails_anyway(missed, work, judge, values) or awaited(missed, standing)
+    numbers = told_without(missed, work, values)
+    return _told(calculator, taken, Answer(numbers, verdict), never_better(verdict, own, standing), {}, standing, own, tuple(t.input.name for t in missed))
+
+
+def _chosen(taken) -> dict:
+    return {t.input.name: t.value for t in taken if isinstance(t.input, Choice)}
+
+
+def _take(calculator, entries, system, standing=None) -> tuple:
     """Every input as it was taken, or `Refused` with all that is wrong, in the order of the form."""
     errors, own = [], {i.name: {} for i in calculator.inputs}
     for name, text in entries.items():
@@ -181,7 +253,7 @@ def _take(calculator, entries, system) -> tuple:
     taken, chosen = {}, {}
     for declared in sorted(calculator.inputs, key=lambda i: not isinstance(i, Choice)):  # a choice may name another input's material
         try:
-            taken[declared.name] = declared.take(own[declared.name], system, chosen)
+            taken[declared.name] = _taken(declared, own[declared.name], system, chosen, standing)
             if isinstance(declared, Choice):
                 chosen[declared.name] = taken[declared.name].value
         except Refused as refused:
@@ -193,6 +265,25 @@ def _take(calculator, entries, system) -> tuple:
         raise Refused(sorted(errors, key=lambda e: place.get(e.field.partition(".")[0], -1)))
     hand_over_doubts(taken)
     return tuple(taken[i.name] for i in calculator.inputs)
+
+
+def _taken(declared, texts, system, chosen, standing) -> Taken:
+    if standing is None:
+        taken = declared.take(texts, system, chosen)
+        return replace(taken, origin=READ) if taken.entered else taken
+    own = texts.values() if isinstance(declared, Grid) else [texts.get("", "")]
+    if not any(text.strip() for text in own):
+        unread = standing.unread(declared, chosen)
+        told = {part: text for part, text in texts.items() if text.strip()}
+        return replace(unread, texts=told, origin=MISSED if told else unread.origin)  # its temperatures alone are no reading
+    try:
+        taken = declared.take({"": "", **texts} if isinstance(declared, Grid) else texts, system, chosen)
+    except Refused as refused:
+        if not isinstance(declared, Grid) or any(e.code not in ("empty", "too-few") for e in refused.errors):
+            raise
+        return replace(declared.partly(texts, system, chosen), origin=MISSED)
+    origins = {standing.origin(name) for name in taken.read}
+    return replace(taken, origin=origins.pop() if len(origins) == 1 else READ)
 
 
 def _work(calculator, values):

@@ -21,8 +21,22 @@ _WARM_RANGE = (quantity("-60 °C", TEMPERATURE), quantity("150 °C", TEMPERATURE
 
 
 @dataclass(frozen=True)
+class Origin:
+    """Where a value comes from. `kind`: read (typed now), job (when, by whom), sheet (the engine's), assumed (common practice, for a reason),
+    example (nothing but the demonstration), missed (still to be read), none (does not count). `words` say which, by whom or why; `stage`
+    is that of a job's reading."""
+    kind: str
+    words: str = ""
+    stage: str = ""
+
+
+READ, EXAMPLE, MISSED, ASSUMED, NONE = (Origin(kind) for kind in ("read", "example", "missed", "assumed", "none"))
+
+
+@dataclass(frozen=True)
 class Taken:
-    """An input as it was taken: its entry texts by part name, the value, whether the reader entered it, and its standard doubt."""
+    """An input as it was taken: its entry texts by part name, the value, whether the reader entered it, its standard doubt, where it
+    comes from, and of one that stands in all that the engine's sheet allows it (least and greatest, SI)."""
     input: object
     texts: dict
     value: object
@@ -30,6 +44,13 @@ class Taken:
     notes: tuple = ()
     doubts: tuple = ()  # (index path into value, standard uncertainty in SI)
     doubt_told: bool = False  # a doubt stood behind its ±, be it none
+    origin: Origin = EXAMPLE
+    span: tuple = ()
+
+    @property
+    def read(self) -> tuple:
+        """Names of the entries that were filled: its own, or cells of a grid."""
+        return tuple(f"{self.input.name}.{part}" if part else self.input.name for part, text in self.texts.items() if text.strip())
 
     @property
     def text(self) -> str:
@@ -49,6 +70,7 @@ class Quantity:
     What an input is worth that nobody entered (see `calc.standing`): one that `must` be read is missed; a `limit` (low, high, wear or
     nominal of its feature) and a value of the engine come from the engine's sheet; a size that `stands_in` is counted with all that the
     sheet allows it, as folded ones with a feature are; what is `assumed`, for the reason that it says, keeps its default; any other is missed.
+    One that counts only `when` a choice is of some kind, ("stage", "new"), is none otherwise.
     A reading of a feature is held against that feature's own limits: at the `stage` "received" against wear, "finished" against those as made.
     """
     label: str
@@ -68,6 +90,7 @@ class Quantity:
     assumed: str = ""
     limit: str = ""
     stage: str = "received"
+    when: tuple = ()
     name: str = ""
     default: str = ""
 
@@ -224,6 +247,7 @@ class Choice:
     assumed: str = ""
     feature: str = ""
     which: bool = False
+    when: tuple = ()
     name: str = ""
     default: str = ""
     symbol: str = ""
@@ -293,6 +317,7 @@ class Grid:
     feature: str = ""
     hint: str = ""
     fold: bool = False
+    when: tuple = ()
     name: str = ""
     default: str = ""
     symbol: str = ""
@@ -331,6 +356,40 @@ class Grid:
                           for r, row in enumerate(self.default_value))
 
     def take(self, texts: dict[str, str], system: str, chosen: dict[str, str]) -> Taken:
+        values, notes, doubts = self._cells_read(texts, system, chosen)
+        for r in range(len(self.rows)):
+            missing = [self.cells[r, c] for c, column in enumerate(self.columns) if (r, c) not in values and not column.optional]
+            if missing and (self._started(values, r) or self.least == len(self.rows)):
+                leave = ", or leave the whole row empty" if self.least < len(self.rows) else ""
+                raise Refused([InputError(missing[0].name, "empty", say(
+                    "{label}: is empty; give {what}.", label=missing[0].label, what=f"a {missing[0].form.kind.name}{leave}"))])
+        rows = self._rows(values)
+        filled = sum(row is not None for row in rows)
+        if filled < self.least:
+            got = "no row is" if not filled else "only one row is" if filled == 1 else f"only {filled} rows are"
+            raise Refused([InputError(self.name, "too-few", say("{label}: {got} filled; give at least {least}.", label=self.label, got=got, least=self.least))])
+        return Taken(self, texts, rows, bool(texts), notes, doubts)
+
+    def partly(self, texts: dict[str, str], system: str, chosen: dict[str, str]) -> Taken:
+        """As it was taken while cells of it are still to be read: what was read among what the example has there, and in the note what comes next."""
+        values, _, doubts = self._cells_read({"": "", **texts}, system, chosen)
+        short = [self.cells[r, c].label for r in range(len(self.rows)) for c, column in enumerate(self.columns)
+                 if (r, c) not in values and not column.optional and (self._started(values, r) or self.least == len(self.rows))]
+        filled = sum(self._started(values, r) for r in range(len(self.rows)))
+        words = short[0] if short else f"{self.label}, {self.least - filled} more"
+        return Taken(self, texts, self._rows(self.example_cells | values), True, (words,), doubts)
+
+    @property
+    def example_cells(self) -> dict:
+        """The example's cells as numbers, by their place."""
+        return {(r, c): self.cells[r, c].number(x) for r, row in enumerate(self.default_value) if row for c, x in enumerate(row) if x is not None}
+
+    def example(self, chosen: dict) -> tuple:
+        """The example's rows, as a calculator takes them."""
+        return self._rows(self.example_cells)
+
+    def _cells_read(self, texts: dict[str, str], system: str, chosen: dict[str, str]) -> tuple:
+        """Values of the cells that are filled by their place, what is to be said of them, and their doubts."""
         entered = dict(self.default_texts) if "" not in texts else self._split(texts[""])
         by_default = set(entered) if "" not in texts else set()
         for part, text in texts.items():
@@ -353,18 +412,7 @@ class Grid:
                 errors += refused.errors
         if errors:
             raise Refused(errors)
-        for r in range(len(self.rows)):
-            missing = [self.cells[r, c] for c, column in enumerate(self.columns) if (r, c) not in values and not column.optional]
-            if missing and (self._started(values, r) or self.least == len(self.rows)):
-                leave = ", or leave the whole row empty" if self.least < len(self.rows) else ""
-                raise Refused([InputError(missing[0].name, "empty", say(
-                    "{label}: is empty; give {what}.", label=missing[0].label, what=f"a {missing[0].form.kind.name}{leave}"))])
-        rows = self._rows(values)
-        filled = sum(row is not None for row in rows)
-        if filled < self.least:
-            got = "no row is" if not filled else "only one row is" if filled == 1 else f"only {filled} rows are"
-            raise Refused([InputError(self.name, "too-few", say("{label}: {got} filled; give at least {least}.", label=self.label, got=got, least=self.least))])
-        return Taken(self, texts, rows, bool(texts), tuple(notes), tuple(doubts))
+        return values, tuple(notes), tuple(doubts)
 
     def preset(self, presets: dict[str, str]) -> dict:
         """What a page enters by itself, {name or name.row.column: text}, as the text of each cell that it speaks of."""
@@ -450,7 +498,7 @@ def hand_over_doubts(taken: dict) -> None:
             raise Refused([own.input.refusal("out-of-range", say("is told as none behind the ± of {reading}, and no reading is without one; give {least} or more",
                 reading=reading.input.label, least=at_least(own.input.hard_range[0], own.input.form)))])
         own.input.check(COVERAGE * u)
-        taken[name] = replace(own, value=own.input.number(COVERAGE * u), notes=(f"Taken from behind the ± of {reading.input.label}.",))
+        taken[name] = replace(own, value=own.input.number(COVERAGE * u), origin=reading.origin, notes=(f"Taken from behind the ± of {reading.input.label}.",))
         taken[reading.input.name] = replace(reading, doubts=())
 
 
@@ -460,26 +508,26 @@ def for_chosen(feature: str, chosen: dict) -> str:
 
 
 def measured(label, symbol, shape, *, tool, hard, usual=(), feature="", of="", hint="", fold=False, optional=False, must=False, stands_in=None, assumed="",
-             stage="received") -> Quantity:
+             stage="received", when=()) -> Quantity:
     """An input that is read off a part with a tool."""
     stands_in = bool(feature and fold and not must and not optional) if stands_in is None else stands_in
-    return Quantity(label, symbol, shape, hard, usual, tool, feature, of, hint, fold, optional, must=must, stands_in=stands_in, assumed=assumed, stage=stage)
+    return Quantity(label, symbol, shape, hard, usual, tool, feature, of, hint, fold, optional, must=must, stands_in=stands_in, assumed=assumed, stage=stage, when=when)
 
 
-def given(label, symbol, shape, *, hard, usual=(), feature="", hint="", fold=False, optional=False, doubt_of="", must=False, assumed="") -> Quantity:
+def given(label, symbol, shape, *, hard, usual=(), feature="", hint="", fold=False, optional=False, doubt_of="", must=False, assumed="", when=()) -> Quantity:
     """An input that is chosen, known or read from a drawing; with a `feature`, a value that the engine's sheet knows."""
-    return Quantity(label, symbol, shape, hard, usual, "", feature, "", hint, fold, optional, doubt_of, must=must, assumed=assumed)
+    return Quantity(label, symbol, shape, hard, usual, "", feature, "", hint, fold, optional, doubt_of, must=must, assumed=assumed, when=when)
 
 
-def limit(label, symbol, shape, *, feature, which, hard, usual=(), hint="", fold=True, optional=False) -> Quantity:
+def limit(label, symbol, shape, *, feature, which, hard, usual=(), hint="", fold=True, optional=False, when=()) -> Quantity:
     """An input that a number is held to: `which` (low, high, wear or nominal) of a feature. It comes from the engine's sheet or from the
     reader, never from a default: where neither says it, nothing is judged by it."""
-    return Quantity(label, symbol, shape, hard, usual, "", feature, "", hint, fold, optional, limit=which)
+    return Quantity(label, symbol, shape, hard, usual, "", feature, "", hint, fold, optional, limit=which, when=when)
 
 
-def choice(label, options, *, hint="", fold=False, exact=False, must=False, assumed="", feature="") -> Choice:
+def choice(label, options, *, hint="", fold=False, exact=False, must=False, assumed="", feature="", when=()) -> Choice:
     """An input chosen from named options, {id: words}."""
-    return Choice(label, dict(options), hint, fold, exact, must, assumed, feature)
+    return Choice(label, dict(options), hint, fold, exact, must, assumed, feature, when=when)
 
 
 WHICH = {"valve": ("intake", "exhaust")}  # what an engine has two kinds of, by the input's name: {valve} in a feature's id
@@ -495,7 +543,7 @@ def column(label, symbol, shape, *, hard, usual=(), optional=False, feature="") 
     return Column(label, symbol, shape, hard, usual, optional, feature)
 
 
-def grid(label, rows, columns, *, least=None, tool="", feature="", hint="", fold=False) -> Grid:
+def grid(label, rows, columns, *, least=None, tool="", feature="", hint="", fold=False, when=()) -> Grid:
     """Rows of readings: `rows` are their names, `columns` what is read in each; all rows must be filled unless `least` says fewer."""
     rows, columns = tuple(rows), tuple(columns)
-    return Grid(label, rows, columns, len(rows) if least is None else least, tool, feature, hint, fold)
+    return Grid(label, rows, columns, len(rows) if least is None else least, tool, feature, hint, fold, when)

@@ -28,6 +28,7 @@ class Open:
     feature: str = ""
     measured = False
     parts = ()
+    when = ()
 
     @cached_property
     def default_value(self) -> Number:

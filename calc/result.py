@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from calc.conformance import DUST
 from calc.working import Number
 
-VERDICT_WORDS = {"pass": "In order", "fail": "Not in order", "attention": "Look again", "unsure": "Cannot tell"}
+VERDICT_WORDS = {"pass": "In order", "fail": "Not in order", "attention": "Look again", "unsure": "Cannot tell", "awaited": "Still to be read", "unjudged": "Not judged"}
 
 
 @dataclass(frozen=True)
@@ -63,7 +63,8 @@ class Caution:
 
 @dataclass(frozen=True)
 class Verdict:
-    """`state`: pass, fail, attention or unsure; what the number means in words, and what to do next."""
+    """`state`: pass, fail, attention or unsure, awaited where something must be read first, unjudged where a limit is not known; what the
+    number means in words, and what to do next."""
     state: str
     headline: Text
     do: Text
@@ -222,6 +223,14 @@ class Result:
     figures: tuple = field(default=())
     tables: tuple[Table, ...] = field(default=())
     doubts: dict[str, float] = field(default_factory=dict)  # expanded uncertainty (k = 2) of outputs, SI, where readings have one
+    standing: object = None  # calc.standing.Standing of a reader's entries; None: what was not entered is the example's
+    own: tuple = ()  # of calc.standing.OwnLimits
+    next: tuple = ()  # names of the inputs that are to be read next
+
+    @property
+    def example(self) -> bool:
+        """Is anything in it nothing but the example's?"""
+        return self.standing is None and any(t.origin.kind == "example" for t in self.taken)
 
     def __getitem__(self, output: str) -> float:
         """SI value of an output."""
