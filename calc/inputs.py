@@ -159,7 +159,7 @@ class Quantity:
 
     def _read(self, text, system):
         try:
-            return read(text, self.form.kind, self.form.unit(system))
+            return read(text, self.form.kind, self.form.unit(system), self.hard_range)
         except EntryError as error:
             raise Refused([self.refusal(error.code, say("{problem}; {accepted}", problem=error.problem, accepted=error.accepted))]) from None
 
@@ -170,7 +170,7 @@ class Quantity:
         temperatures, doubts = {}, {}
         for part, words in WARM.items():
             try:
-                entry = read(told[part], TEMPERATURE, TEMPERATURE.unit(system)) if part in told else None
+                entry = read(told[part], TEMPERATURE, TEMPERATURE.unit(system), _WARM_RANGE) if part in told else None
             except EntryError as error:
                 raise Refused([self.refusal(error.code, say(f"{words}: " + "{problem}; {accepted}", problem=error.problem, accepted=error.accepted), part)]) from None
             temperatures[part], doubts[part] = (entry.value, _standard(entry)) if entry else (REFERENCE, 0.0)

@@ -650,7 +650,7 @@ class Entry:
 class EntryError(ValueError):
     """An entry that cannot be read.
 
-    code: empty, not-a-number, several-numbers, unknown-unit, wrong-kind, not-finite,
+    code: empty, not-a-number, several-numbers, two-ways, unknown-unit, wrong-kind, not-finite,
     too-long, bad-fraction, bad-angle or bad-doubt.  `problem` says what is wrong and
     `accepted` what to give instead, each a clause of plain text without a full stop.
     """
@@ -666,7 +666,7 @@ LONGEST = 100
 """An entry longer than this many characters is refused unread."""
 
 
-def read(text: str, kind: Kind, unit: Unit | None = None) -> Entry:
+def read(text: str, kind: Kind, unit: Unit | None = None, possible: tuple[float, float] | None = None) -> Entry:
     """Read what a person typed for a quantity of this kind.
 
     `unit` is taken where the text names none (default: the metric unit of the kind).
@@ -676,10 +676,16 @@ def read(text: str, kind: Kind, unit: Unit | None = None) -> Entry:
     its own; the doubt of a temperature is a difference.
 
     A choice made for the reader is told in `note`: a fraction without a unit in a
-    metric length field is inches, the comma in "1,234" is a decimal comma.  What cannot
-    be decided raises EntryError, and so does everything that is not one number.
+    metric length field is inches.  What cannot be decided raises EntryError, and so does
+    everything that is not one number.
+
+    A point is always the decimal mark.  One comma is it too ("37,48"), but before exactly
+    three digits it may as well part thousands, and the two differ by a thousand: "1,250" is
+    refused unless what it would be in thousands lies outside of what is `possible` (least
+    and most, SI).  Two unlike marks ("1,250.5"), or one mark twice ("12,345,678"), can be
+    meant in one way only, and are read so; that is told in the note.
     """
-    return _read(text, kind, unit or kind.metric)[0]
+    return _read(text, kind, unit or kind.metric, possible)[0]
 
 
 def quantity(text: str, kind: Kind) -> float:
@@ -718,13 +724,13 @@ def readings(text: str, kinds) -> list[tuple[Kind, Entry]]:
 
 
 # What says most about a text that no kind can read, first.
-_TELLING = {"empty": 0, "too-long": 0, "not-finite": 1, "bad-fraction": 1, "bad-angle": 1, "bad-doubt": 1, "several-numbers": 2, "not-a-number": 2}
+_TELLING = {"empty": 0, "too-long": 0, "two-ways": 0, "not-finite": 1, "bad-fraction": 1, "bad-angle": 1, "bad-doubt": 1, "several-numbers": 2, "not-a-number": 2}
 
 
 _DOUBT = re.compile(r"±|\+ ?/ ?-|\+-")
 
 
-def _read(text, kind, default):
+def _read(text, kind, default, possible=None):
     if not isinstance(text, str):
         raise EntryError("not-a-number", f"{quoted(repr(text))} is not text", _accepted(kind))
     if len(text) > LONGEST:
@@ -739,9 +745,9 @@ def _read(text, kind, default):
         first, last = parts
         if first.startswith("(") and last.count(")") == 1 and ")" not in first:  # (54.987 ± 0.004) mm
             first, last = first[1:], last.replace(")", " ")
-        value, doubt, notes = _with_doubt(text, first.strip(), last.strip(), kind, default)
+        value, doubt, notes = _with_doubt(text, first.strip(), last.strip(), kind, default, possible)
     else:
-        value, doubt = _number(plain, kind, default), None
+        value, doubt = _number(plain, kind, default, possible), None
         notes = value.notes
     number = _to_float(value.number * value.unit.factor + value.unit.offset, text, kind)
     if kind is COUNT and value.number.denominator != 1:
@@ -749,11 +755,11 @@ def _read(text, kind, default):
     return Entry(number, value.unit, " ".join(notes), doubt, text), value.named
 
 
-def _with_doubt(text, first, last, kind, default):
+def _with_doubt(text, first, last, kind, default, possible):
     """Value, SI doubt and notes of an entry with a ± in it."""
     if not first or not last:
         raise EntryError("bad-doubt", f"{quoted(text)} needs a number on both sides of the ±", _accepted_doubt(kind))
-    value = _number(first, kind, default)
+    value = _number(first, kind, default, possible)
     try:
         doubt = _number(last, kind, value.unit)
     except EntryError as error:
@@ -768,7 +774,7 @@ def _with_doubt(text, first, last, kind, default):
             raise EntryError(
                 "bad-doubt", f"{quoted(text)} does not say which unit {first} is in",
                 f"name both, such as {first}{_gap(default)}{default.symbol} ± {last}")
-        value = _number(first, kind, doubt.unit)
+        value = _number(first, kind, doubt.unit, possible)
         notes = value.notes + doubt.notes + [f"Took {doubt.unit.symbol} for both {first} and its doubt."]
     if doubt.number < 0:
         raise EntryError("bad-doubt", f"{quoted(text)} has a doubt below zero", _accepted_doubt(kind))
@@ -803,14 +809,14 @@ _PROPORTION = re.compile(r"([0-9]+(?:[.,][0-9]+)?) ?: ?([0-9]+(?:[.,][0-9]+)?)")
 _INCH_MADE = {"in", "ft", "thou", "tenth", "µin"}
 
 
-def _number(plain, kind, default):
+def _number(plain, kind, default, possible=None):
     """One number with or without a unit, from text that `_plain` has evened out."""
     if kind is ANGLE:
         parts = _degrees_minutes_seconds(plain)
         if parts is not None:
             return _Number(parts, kind.metric, True, [])
     if kind is RATIO and (parts := _PROPORTION.fullmatch(plain)):
-        over, under = (Fraction(part.replace(",", ".")) for part in parts.groups())
+        over, under = (_decimal(part, plain, kind)[0] for part in parts.groups())
         if under == 0:
             raise EntryError("bad-fraction", f"{quoted(plain)} divides by zero", _accepted(kind))
         return _Number(over / under, kind.metric, True, [])
@@ -831,7 +837,12 @@ def _number(plain, kind, default):
             notes = [f'Took {bare} as inches ({metric} {default.symbol}); '
                      f'write "{bare} {default.symbol}" if {meant} meant.']
     else:
-        number, said = _decimal(match, plain, kind)
+        power = match["power"] or match["raised"] or match["signed"] or "0"
+        if len(power.lstrip("+-").lstrip("0")) > 3:
+            raise EntryError("not-finite", f"{quoted(plain)} is beyond all sizes", _accepted(kind))
+        size = Fraction(10) ** int(power) * (-1 if match["sign"] == "-" else 1)
+        number, said = _decimal(match["digits"], plain, kind, possible and (lambda whole: possible[0] <= whole * size * unit.factor + unit.offset <= possible[1]))
+        number *= abs(size)
         notes = said + notes
     return _Number(-number if match["sign"] == "-" else number, unit, bool(rest), notes)
 
@@ -846,9 +857,8 @@ def _fraction(match, plain, kind):
     return whole + Fraction(top, under)
 
 
-def _decimal(match, plain, kind):
-    """The number and what was taken, from digits with marks and perhaps an exponent."""
-    digits = match["digits"]
+def _decimal(digits, plain, kind, may_be=None):
+    """The number and what was taken, from digits with marks; `may_be` tells of a number whether it can be meant (None: any can)."""
     body = digits.replace(" ", "")
     marks = [mark for mark in body if mark in ".,"]
     notes = []
@@ -863,16 +873,12 @@ def _decimal(match, plain, kind):
             raise EntryError("not-a-number", f"{quoted(plain)} is not a number", _accepted(kind))
         body = re.sub("[.,]", "", head) + ("." + tail if mixed else "")
         notes.append(f"Took {digits} as {body}.")
-    elif marks == [","] and " " not in digits:
-        before, after = body.split(",")
-        body = f"{before}.{after}"
-        if len(after) == 3 and 1 <= len(before) <= 3 and not before.startswith("0"):
-            notes.append(f'Took {digits} as {body}, with a decimal comma; write {before}{after} if that was meant.')
-    body = body.replace(",", ".")
-    power = match["power"] or match["raised"] or match["signed"] or "0"
-    if len(power.lstrip("+-").lstrip("0")) > 3:
-        raise EntryError("not-finite", f"{quoted(plain)} is beyond all sizes", _accepted(kind))
-    return Fraction(body.removesuffix(".")) * Fraction(10) ** int(power), notes
+    elif marks == [","] and " " not in digits and _GROUPED.fullmatch(body) and not body.startswith("0"):
+        whole, body = body.replace(",", ""), body.replace(",", ".")
+        if may_be is None or may_be(Fraction(whole)):
+            raise EntryError("two-ways", f"{quoted(digits)} can be read in two ways", f"write {whole} or {body}")
+        notes.append(f"Took {digits} as {body}, with a decimal comma.")
+    return Fraction(body.replace(",", ".").removesuffix(".")), notes
 
 
 def _named_unit(plain, rest, kind):

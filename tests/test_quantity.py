@@ -252,9 +252,6 @@ def test_degrees_minutes_seconds(text, degrees):  # D + M/60 + S/3600
      'Took 1 31/64 as inches (37.703 mm); write "1 31/64 mm" if millimetres were meant.'),
     ("½", LENGTH, 0.0127, 'Took 1/2 as inches (12.700 mm); write "1/2 mm" if millimetres were meant.'),
     ("-1/4", LENGTH, -0.00635, 'Took -1/4 as inches (−6.350 mm); write "-1/4 mm" if millimetres were meant.'),
-    ("1,234", LENGTH, 0.001234, "Took 1,234 as 1.234, with a decimal comma; write 1234 if that was meant."),
-    ("54,987 mm", LENGTH, 0.054987, "Took 54,987 as 54.987, with a decimal comma; write 54987 if that was meant."),
-    ("123,456", LENGTH, 0.123456, "Took 123,456 as 123.456, with a decimal comma; write 123456 if that was meant."),
     ("1,234.5", LENGTH, 1.2345, "Took 1,234.5 as 1234.5."),
     ("1.234,5", LENGTH, 1.2345, "Took 1.234,5 as 1234.5."),
     ("1.234.567,5 mm", LENGTH, 1234.5675, "Took 1.234.567,5 as 1234567.5."),
@@ -272,6 +269,41 @@ def test_what_is_read_with_a_remark(text, kind, expected, note):
     entry = read(text, kind)
     assert entry.value == pytest.approx(expected, rel=4e-16)
     assert entry.note == note
+
+
+TWO_WAYS = [("1,250", LENGTH, "1250 or 1.250"), ("54,987 mm", LENGTH, "54987 or 54.987"), ("-123,456", LENGTH, "123456 or 123.456"), ("1,250 cm³", VOLUME, "1250 or 1.250"),
+            ("4,500 rpm", ROTATION, "4500 or 4.500"), ("1,250e3", FORCE, "1250 or 1.250"), ("1,250 %", RATIO, "1250 or 1.250"), ("1:1,250", RATIO, "1250 or 1.250"),
+            ("1,250 °C", TEMPERATURE, "1250 or 1.250"), ("1,250 ± 0.5", LENGTH, "1250 or 1.250"), ("54.987 mm ± 1,250 µm", LENGTH, "1250 or 1.250")]
+
+
+@pytest.mark.parametrize("text,kind,words", TWO_WAYS)
+def test_a_comma_that_may_part_thousands_or_decimals_is_refused(text, kind, words):
+    """In English the comma parts thousands, in most of Europe it is the decimal mark; ISO 80000-1 (7.3.1, from memory) allows the comma as
+    decimal mark and parts thousands by spaces alone. Both readings differ a thousandfold."""
+    for unit in (kind.metric, kind.inch):
+        error = refusal(text, kind, unit)
+        assert error.code == "two-ways" and str(error).endswith(f"can be read in two ways; write {words}.")
+        plain, decimal = words.split(" or ")
+        for said in (plain, decimal):  # what is offered can be read in one way
+            assert read(text.replace(decimal.replace(".", ","), said), kind, unit).note == ""
+
+
+@pytest.mark.parametrize("text,kind,possible,expected", [
+    # one of both readings cannot be: 54 987 mm is no size of a part of 5 to 120 mm
+    ("54,987", LENGTH, (0.005, 0.12), 0.054987), ("54,987 ± 0,004 mm", LENGTH, (0.005, 0.12), 0.054987), ("-1,250 mm", LENGTH, (-1.0, 1.0), -0.00125), ("1,250 °C", TEMPERATURE, (213.15, 423.15), 274.4),
+])
+def test_it_is_a_decimal_comma_where_thousands_cannot_be_meant(text, kind, possible, expected):
+    entry = read(text, kind, None, possible)
+    assert entry.value == pytest.approx(expected, rel=4e-16) and "with a decimal comma" in entry.note
+    with pytest.raises(EntryError, match="two ways"):
+        read(text, kind, None, (-1e9, 1e9))
+
+
+@pytest.mark.parametrize("text,expected", [("1,25", 1.25), ("37,48", 37.48), ("12,5", 12.5), ("0,123", 0.123), ("0,250", 0.25), ("1,2345", 1.2345), ("1234,500", 1234.5), ("1.250", 1.25), (",250", 0.25)])
+def test_no_other_comma_and_no_point_can_part_thousands(text, expected):
+    for unit in (LENGTH.metric, LENGTH.inch):
+        entry = read(text, LENGTH, unit)
+        assert entry.note == "" and to_unit(entry.value, unit) == expected
 
 
 def test_the_unit_where_the_text_names_none():

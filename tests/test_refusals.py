@@ -15,7 +15,7 @@ from calc.page.live import answer
 from calc.quantity import KINDS
 from tests.sentences import check_sentence
 
-CODES = {"unknown-choice", "empty", "not-a-number", "several-numbers", "unknown-unit", "wrong-kind", "not-finite", "too-long", "bad-fraction", "bad-angle", "bad-doubt",
+CODES = {"unknown-choice", "empty", "not-a-number", "several-numbers", "two-ways", "unknown-unit", "wrong-kind", "not-finite", "too-long", "bad-fraction", "bad-angle", "bad-doubt",
          "out-of-range", "too-few", "too-many", "twice", "impossible"}  # those of DEVELOPERS.md but `no-answer`, which is a fault of ours
 LARGE = 10_000  # characters
 MARKUP = ["<b>5</b>", "<script>alert(1)</script>", "\"><img src=x onerror=alert(1)>", "' onfocus='alert(1)", "5 mm<!--", "]]>", "&lt;i&gt;", "<svg/onload=alert(1)>"]
@@ -85,6 +85,16 @@ def test_a_quantity_of_another_kind_is_refused_by_its_name(id):
                 assert errors and errors[0]["code"] in ("wrong-kind", "unknown-unit"), f"{declared.name} took 5 {unit}: {errors}"
             errors = ask(c, declared.name, "5 furlong", "metric")
             assert errors and errors[0]["code"] == "unknown-unit" and "furlong" in errors[0]["message"], errors
+
+
+@pytest.mark.parametrize("id, name, text, either", [
+    ("leak-test", "volume", "1,250 cm³", True), ("leak-test", "volume", "1,250", True), ("units", "value", "1,250 mm", True), ("units", "value", "1,250", True),
+    ("seat-fit", "pocket_bore", "37,480", False), ("seat-fit", "pocket_bore", "1,476 in", False), ("leak-test", "volume", "1,25 L", False), ("leak-test", "volume", "1,250.5 cm³", False),
+])
+def test_a_comma_is_refused_where_the_field_could_take_both_its_readings(id, name, text, either):
+    for system in ("metric", "inch"):
+        errors = ask(stations.find(id), name, text, system) or []
+        assert [e["code"] for e in errors] == (["two-ways"] if either else ["out-of-range"] if (text, system) == ("37,480", "inch") else []), errors
 
 
 def test_every_input_of_every_type_was_asked():

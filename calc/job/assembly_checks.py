@@ -5,9 +5,9 @@ from dataclasses import dataclass, field
 
 from calc.engine import Feature
 from calc.job.parts import groups
-from calc.job.record import JobError, current, number, sheet_of
+from calc.job.record import JobError, current, number, read_size, sheet_of
 from calc.job.verdicts import judge
-from calc.quantity import read, to_unit
+from calc.quantity import to_unit
 from calc.result import Text, as_text, say
 from calc.conformance import COVERAGE
 from calc.standards.threads import THREADS
@@ -273,7 +273,7 @@ def _deck(view):
         return view.verdict(title, why, do, deck.id, *features)
     rows = []
     for text, feature, way in chain:
-        entry = read(text, feature.form.kind)
+        entry = read_size(text, feature.form.kind)
         doubt = _entry(entry.doubt or 0, 0, feature.form)
         rows.append([_entry(entry.value, 0, feature.form), doubt, doubt, way])
     state, said = view.judged(deck.id)

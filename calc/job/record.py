@@ -23,7 +23,7 @@ from calc import engine as engines
 from calc.conformance import COVERAGE
 from calc.inputs import WARM, Quantity
 from calc.materials import MATERIALS
-from calc.quantity import KINDS, TEMPERATURE, Entry, EntryError, Kind, decimals_for, quoted, read, with_article
+from calc.quantity import KINDS, LENGTH, TEMPERATURE, Entry, EntryError, Kind, decimals_for, quoted, read, with_article
 from calc.result import Refused
 from calc.working import Number, form, given
 
@@ -185,7 +185,7 @@ def number(job: dict, reading: dict) -> tuple[Number, float]:
     if kind.dims != (1, 0, 0, 0):
         raise JobError(f"{where} tells a temperature, which only a length is brought to 20 °C from; leave it out.")
     try:
-        taken = Quantity(where, "", shape, ("-1000 m", "1000 m"), of=of).take({"": reading["text"], **beside}, "metric", {})
+        taken = Quantity(where, "", shape, ("-1 m", "1 m"), of=of).take({"": reading["text"], **beside}, "metric", {})
     except Refused as refused:
         raise JobError(str(refused.errors[0])) from None
     return taken.value, dict(taken.doubts).get((), 0.0)
@@ -229,10 +229,15 @@ def _reads(text: str, kind: Kind) -> bool:
         return False
 
 
+def read_size(text: str, kind: Kind, unit=None) -> Entry:
+    """What a reading says, as `calc.quantity.read` does. No length on these engines is a metre: the comma in "54,987 mm" is a decimal one."""
+    return read(text, kind, unit, (-1.0, 1.0) if kind is LENGTH else None)
+
+
 @lru_cache(maxsize=8192)
 def _entry(text: str, kind: Kind) -> Entry:
     """What the text says in either system of units; EntryError where it says nothing, or something else in each."""
-    metric, inch = (read(text, kind, kind.unit(system)) for system in ("metric", "inch"))
+    metric, inch = (read_size(text, kind, kind.unit(system)) for system in ("metric", "inch"))
     if (metric.value, metric.doubt) != (inch.value, inch.doubt):
         raise EntryError("unknown-unit", f"{quoted(text)} names no unit", f"give {with_article(kind.name)} such as {kind.example}")
     return metric

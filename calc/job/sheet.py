@@ -15,10 +15,10 @@ from calc.engine import STANDARD, Feature
 from calc.job.assembly_checks import assembly_checks
 from calc.job.parts import groups, not_checked
 from calc.job.parts_needed import parts_needed
-from calc.job.record import current, sheet_changed, sheet_of
+from calc.job.record import current, read_size, sheet_changed, sheet_of
 from calc.job.verdicts import CHANGED, judge
 from calc.page.html import Html, both, children, el
-from calc.quantity import EntryError, read, to_unit, write
+from calc.quantity import EntryError, to_unit, write
 from calc.result import VERDICT_WORDS
 
 STAGES = {"received": "As received", "finished": "As finished", "assembly": "At assembly"}
@@ -145,7 +145,7 @@ def _judged(feature, judged, corrected, was_worn) -> Html:
     marks = (CORRECTED if reading and _key(reading) in corrected else "") + (WARM if warm else "") + (WORN if was_worn else "")
     if feature is None or judged.value is None:
         return el("td", reading["text"], marks, class_="n", colspan="2")
-    typed, digits = (read(reading["text"], feature.form.kind, feature.form.metric), _digits(reading["text"])) if reading and not warm else (None, "")
+    typed, digits = (read_size(reading["text"], feature.form.kind, feature.form.metric), _digits(reading["text"])) if reading and not warm else (None, "")
     shown, doubts = [], []
     for system in SYSTEMS:
         own = typed is not None and typed.unit == feature.form.unit(system) and _says(digits, typed, feature)
@@ -163,7 +163,7 @@ def _digits(text: str) -> str:
 def _says(digits: str, typed, feature: Feature) -> bool:
     """Do the digits alone tell the whole size? Not those of 5.4987e1 mm, 44° 54′ or 4½ in."""
     try:
-        return read(digits, feature.form.kind, typed.unit).value == typed.value
+        return read_size(digits, feature.form.kind, typed.unit).value == typed.value
     except EntryError:
         return False
 

@@ -10,7 +10,7 @@ from calc.job.parts import PARTS, parts_of
 from calc.job.record import JobError, feature_of, sheet_of
 from calc.job.verdicts import CHANGED
 from calc.page.html import Html, both, children, el, value
-from calc.quantity import EntryError, read
+from calc.quantity import EntryError
 from calc.result import VERDICT_WORDS
 
 MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split()
@@ -43,13 +43,13 @@ def with_unit(text: str, shape, system: str, label: str, at: str) -> str:
     """An entry with its unit named: a bare number is in the unit that the field shows."""
     unit = shape.unit(system)
     try:
-        meant = read(text, shape.kind, unit)
+        meant = record.read_size(text, shape.kind, unit)
     except EntryError as error:
         raise at_field(at, error.code, f"{label}: {error.problem}; {error.accepted}.") from None
     for said in (text, f"{text.rstrip()}{'' if unit.symbol in '°′″' else ' '}{unit.symbol}"):
         try:
             whole = record.self_contained(said, shape.kind, label)
-            again = read(whole, shape.kind, shape.kind.metric)
+            again = record.read_size(whole, shape.kind, shape.kind.metric)
         except (JobError, EntryError):
             continue
         if (again.value, again.doubt) == (meant.value, meant.doubt):
@@ -109,7 +109,7 @@ def reading(job: dict, told: dict) -> Html:
         return children(el("span", text, class_="num"), el("span", " read warm: ", ", ".join(beside), class_="job-warm"))
     try:
         number, u = record.number(job, told)
-        shape, unit = number.form, read(text, number.form.kind, number.form.metric).unit
+        shape, unit = number.form, record.read_size(text, number.form.kind, number.form.metric).unit
     except (JobError, EntryError):
         return el("span", text, class_="num")
     if unit not in (shape.metric, shape.inch) or shape.metric == shape.inch:

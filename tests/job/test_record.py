@@ -10,7 +10,7 @@ from hypothesis import given, settings, strategies as st
 
 from calc import engine
 from calc.job import record
-from calc.job.record import JobError, add_done, add_reading, change, checked, current, dump, history, load, new, number
+from calc.job.record import JobError, add_done, add_reading, change, checked, current, dump, history, load, new, number, read_size
 from calc.quantity import LENGTH, read
 from tests.job.jobs import AT, any_job, job, reading
 
@@ -83,7 +83,7 @@ def test_a_reading_is_kept_as_typed_with_its_unit_and_a_decimal_point(typed, kep
     found = add_reading(job(), *MAIN, "finished", typed, AT, "MK")["readings"][0]["text"]
     assert found == kept
     for unit in (LENGTH.metric, LENGTH.inch):  # it means the same on a metric page and on an inch page
-        before, after = read(typed, LENGTH, LENGTH.metric), read(found, LENGTH, unit)
+        before, after = read_size(typed, LENGTH, LENGTH.metric), read(found, LENGTH, unit)
         assert (before.value, before.doubt) == (after.value, after.doubt)
 
 
