@@ -43,7 +43,8 @@ class Standing:
         if isinstance(declared, Choice):
             return self._unread_choice(declared, chosen)
         if not isinstance(declared, Quantity):
-            return Taken(declared, {}, declared.example(chosen) if isinstance(declared, Grid) else declared.default_value, False, origin=MISSED)
+            return Taken(declared, {}, declared.example(chosen) if isinstance(declared, Grid) else declared.default_value, False,
+                         origin=NONE if getattr(declared, "optional", False) else MISSED)
         feature = self.feature(declared, chosen)
         value, origin, span = None, None, ()
         if declared.limit:

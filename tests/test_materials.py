@@ -34,7 +34,7 @@ def test_row_is_complete_and_plausible(m):
     assert m.yields[0][0] == pytest.approx(REFERENCE)
     assert all(t0 < t1 and y0 > y1 > 0 for (t0, y0), (t1, y1) in zip(m.yields, m.yields[1:]))
     assert m.yield_20 < m.ultimate and m.compression >= 1
-    assert m.limit_temperature is None or REFERENCE + 100 < m.limit_temperature
+    assert m.limit_temperature is None or REFERENCE + 79 < m.limit_temperature
     assert m.modulus_at(m.hottest) > 0.8 * m.E
 
 
@@ -118,6 +118,7 @@ def test_handbook_coefficient_overstates_what_chilling_gives(m):
 def test_heat_treated_alloys_name_the_temperature_that_undoes_them():
     """A356-type T6 is aged at about 155 °C and loses its temper above about 200 °C (common practice, no source)."""
     assert material("al-si-t6").limit_temperature == pytest.approx(200 + KELVIN)
+    assert material("mg-az91").limit_temperature == pytest.approx(100 + KELVIN)  # excessive creep above 100 to 130 °C: doi 10.1007/s11661-015-2946-9
     assert {id for id, m in MATERIALS.items() if m.limit_temperature} == {
         "al-si-t6", "al-si-cu-t6", "mg-az91", "copper-nickel-silicon", "forged-steel", "spring-steel", "bearing-steel"}
 

@@ -1,11 +1,13 @@
 """A maker's own values in place of a generic grade's."""
 import pytest
 
-from calc.calculator import Output, Outputs, answer, calculator
+from calc.calculator import Output, Outputs, answer, calculator, evaluate, number
+from calc.engine import demo
 from calc.materials import MATERIALS
 from calc.own_material import own_grade, own_values
 from calc.quantity import MODULUS
 from calc.result import Refused
+from calc.standing import Standing
 from calc.working import form
 
 GRADE = MATERIALS["sintered-iron"]
@@ -15,21 +17,25 @@ class Out(Outputs):
     E = Output("Stiffness", "E", form(MODULUS, 0), main=True)
 
 
-def told(**entries):
+def told(standing=None, **entries):
     """The materials that a calculator's function is given for the entries."""
     found = []
 
     @calculator("trial", "Trial", Out, purpose="?")
     def trial(own: own_values("ring", "head")):
         found.extend(own_grade(MATERIALS[id], row) for id, row in zip(("sintered-iron", "al-si-t6"), own))
-        from calc.calculator import number
         return answer(Out.E(number("E", "E", form(MODULUS, 0), found[0].E) * 1), verdict=("pass", "Ok", "Ok."))
-    trial(**entries)
+    assert evaluate(trial, entries, standing=standing).verdict.state == "pass"
     return found
 
 
 def test_nothing_typed_leaves_the_grades_as_they_are():
     assert told() == [GRADE, MATERIALS["al-si-t6"]]
+
+
+def test_a_reader_who_types_none_misses_nothing():
+    assert told(Standing(demo())) == [GRADE, MATERIALS["al-si-t6"]]
+    assert told(Standing(demo()), **{"own.1.1": "140 GPa"})[0].E == 140e9
 
 
 def test_what_is_typed_goes_before_and_the_rest_stays():

@@ -168,11 +168,21 @@ def _place(phi):
 
 
 def _where(rising, low, high):
-    """Where a rising function passes 0, by halving."""
-    for _ in range(60):
-        middle = (low + high) / 2
-        low, high = (middle, high) if rising(middle) < 0 else (low, middle)
-    return (low + high) / 2
+    """Where a rising function passes 0 between two places: chords, the end that stays halved (Illinois)."""
+    at_low, at_high, last = rising(low), rising(high), None
+    if at_low >= 0 or at_high <= 0:
+        return low if at_low >= 0 else high
+    for _ in range(100):
+        x = (low * at_high - high * at_low) / (at_high - at_low)
+        at = rising(x)
+        if at == 0 or last is not None and abs(x - last) <= 1e-14 * abs(x):
+            break
+        if at < 0:
+            low, at_low, at_high = x, at, at_high / 2 if last == low else at_high
+        else:
+            high, at_high, at_low = x, at, at_low / 2 if last == high else at_low
+        last = x
+    return x
 
 
 def outer_plastic_pressure(outer_yield, joint, outer_outside) -> float:

@@ -118,7 +118,7 @@ def insert_install(
             note("The insert's own data sheet goes before these sizes: makers' inserts of one thread differ."),
             note("A wire insert's outside follows from the stud's thread: the thread chosen for a solid one was not used.") if kind == "wire" and outside != UNTOLD else None,
             warning("A stressed thread in {name} creeps above {t}: expect to tighten it again, and keep the preload low.", name=metals.name, t=number("", "", form(TEMPERATURE, 0), limit))
-            if limit and float(temperature) > limit - 30 and parent == "mg-az91" else None,
+            if limit and float(temperature) > limit and parent == "mg-az91" else None,
             warning("A solid insert is stiffer than a wire one and needs its holes square: set it under a drill press or a bush.") if kind != "wire" else None),
         cautions=(cautions.MAGNESIUM,) if parent == "mg-az91" else (),
         figures=(section(*map(float, (drill, major, d, setting, body, tapped, drilled, metal, edge)), way == "blind", dict(

@@ -67,7 +67,7 @@ def test_iron_bears_an_edge_that_magnesium_does_not():
 
 def test_cautions_and_remarks_speak_of_what_is_there():
     assert "magnesium" in {c.id for c in insert_install().cautions} and "magnesium" not in {c.id for c in insert_install(parent="al-si-t6").cautions}
-    assert any("creeps above 150 °C" in r.text.plain() for r in insert_install(temperature="140 °C").remarks)
+    assert any("creeps above 100 °C" in r.text.plain() for r in insert_install(temperature="140 °C").remarks)
     assert not any("creeps" in r.text.plain() for r in insert_install().remarks)
     assert any("was not used" in r.text.plain() for r in insert_install(outside="M14x1.5").remarks)
     assert any("square" in r.text.plain() for r in insert_install(**KEY).remarks)
