@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from calc.conformance import COVERAGE, decide, margins, standard
 from calc.engine import STANDARD, Feature, Step
-from calc.job.record import JobError, current, number, sheet_of
+from calc.job.record import JobError, current, done, number, sheet_of
 from calc.size import cleaned_up, made_to, usable, wears_upwards
 from calc.result import Text, say
 from calc.working import given
@@ -345,5 +345,6 @@ def _renewed(sizes: _Sizes, ordered: set) -> list[Part]:
 
 def _inserts(job: dict) -> list[Part]:
     """Thread inserts, where the words of what was done name a thread with them."""
+    standing = [line.text for line in done(job) if not line.struck]
     return [Part("Thread insert", say("{thread}", thread=thread), (), say("As done: {line}", line=line), "attention", say("Order it unless it is in already."))
-            for line in job["done"] if re.search(r"\binserts?\b", line, re.IGNORECASE) for thread in dict.fromkeys(_THREAD.findall(line))]
+            for line in standing if re.search(r"\binserts?\b", line, re.IGNORECASE) for thread in dict.fromkeys(_THREAD.findall(line))]

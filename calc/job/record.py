@@ -1,19 +1,22 @@
 """The record of a job: which sizes were read off which part, when, by whom. Plain data, written as JSON.
 
-    {"format": "sizebook-job", "version": 1, "id": "k3J9", "name": "Orchard frost fan", "engine": "TS-16", "sheet": "5f0c21aa",
-     "received": "two heads, crank", "started": "2026-11-25T09:12+01:00", "by": "Tern Street Engine Works", "done": ["Mains ground"],
+    {"format": "sizebook-job", "version": 2, "id": "k3J9", "name": "Orchard frost fan", "engine": "TS-16", "sheet": "5f0c21aa",
+     "received": "two heads, crank", "started": "2026-11-25T09:12+01:00", "by": "Tern Street Engine Works",
+     "done": [{"line": "1b6a8cec", "text": "Mains ground", "at": "2026-11-25T14:02+01:00", "by": "MK"}],
      "readings": [{"feature": "crank.main_journal", "place": "2", "stage": "finished", "text": "54.987 mm ± 0.004 mm",
                    "at": "2026-11-25T14:15+01:00", "by": "MK", "why": ""}]}
 
 A reading is a text that names its unit, as it was typed: values are read from it, so whatever carries the text carries the size to the
 last bit. A warm one tells the temperatures of part and gauge and the material beside it (part, gauge, of). Readings are only ever
 added: of those with the same feature, place and stage the last one counts, the others are its history. One with an empty text takes
-back what was read. `sheet` marks the limits of these features as they were at the last reading, so that other ones since then are noticed.
+back what was read. So it is with the lines of what was done: each has a name of its own (`line`), which whoever strikes it gives, and
+an entry of that line with an empty text strikes it. `sheet` marks the limits of these features as they were at the last reading, so that other ones since then are noticed.
 
 No function changes the job that it is given. What cannot be used raises `JobError`, one sentence.
 """
 import json
 import re
+from dataclasses import dataclass
 from datetime import datetime
 from difflib import get_close_matches
 from functools import lru_cache
@@ -27,19 +30,20 @@ from calc.quantity import KINDS, LENGTH, TEMPERATURE, Entry, EntryError, Kind, d
 from calc.result import Refused
 from calc.working import Number, form, given
 
-FORMAT, VERSION = "sizebook-job", 1
+FORMAT, VERSION = "sizebook-job", 2
 STAGES = {"received": "as received", "finished": "as finished", "assembly": "at assembly"}
 
-MOST_READINGS, MOST_DONE = 5000, 100
+MOST_READINGS, MOST_DONE, MOST_STRUCK = 5000, 100, 300  # readings; lines of what was done; how often one is struck or put back
 MOST_TEXT, LONGEST_FILE, DEEPEST = 2_000_000, 6_000_000, 30  # characters of all texts together, of a file; how deep its parts stand in each other
 _LONGEST = {"id": 64, "name": 120, "engine": 40, "sheet": 8, "received": 600, "by": 60, "done": 400, "feature": engines.LONGEST_NAME, "place": engines.LONGEST_PLACE, "stage": 20, "text": 100, "why": 200,
-            "part": 40, "gauge": 40, "of": 40}
+            "part": 40, "gauge": 40, "of": 40, "line": 40}
 LONGEST_WHY = _LONGEST["why"]
 _JOB = ("format", "version", "id", "name", "engine", "received", "started", "by", "done", "readings")
 _KEYS = (*_JOB[:5], "sheet", *_JOB[5:8])  # their order in a file, but for the lists
 _MARK = ("sheet",)  # only where the handbook had the sheet
 _READING = ("feature", "place", "stage", "text", "at", "by", "why")
 _BESIDE = (*WARM, "of")  # only where something is told
+_DONE = ("line", "text", "at", "by")
 _UNSEEN = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\ud800-\udfff]")  # no page and no file can hold these
 _TIME = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}(T([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9](\.[0-9]{1,6})?)?(Z|[+-]([01][0-9]|2[0-3]):[0-5][0-9])?)?")
 _BARE = re.compile(r"[-−+±0-9.,/()eE\s]*")  # names no unit
@@ -99,18 +103,63 @@ def add_readings(job: dict, readings: list) -> dict:
     return checked(_marked({**job, "readings": [*job["readings"], *readings]}))
 
 
-def add_done(job: dict, text: str) -> dict:
-    """The job with one more line of what was done."""
-    return change(job, done=[*job["done"], text])
+def add_done(job: dict, text: str, at: str = "", by: str = "") -> dict:
+    """The job with one more line of what was done, `at` a time or "" where nobody told it. The same words of the same minute and hand are a second tap."""
+    at, by, text = _minute("A line of what was done", at) if at else "", _tidy(by), _tidy(text)
+    _check_text("A line of what was done", text, "done")
+    known = done(job)
+    if at and any((line.text, line.at, line.by) == (text, at, by) and not line.struck for line in known):
+        return job
+    if len(known) >= MOST_DONE:
+        raise JobError(f"This job has {MOST_DONE} lines of what was done, and no more are kept; start a second job.")
+    return checked({**job, "done": [*job["done"], {"line": name_of_line(text, at, by, {line.line for line in known}), "text": text, "at": at, "by": by}]})
+
+
+def strike(job: dict, line: str, at: str, by: str) -> dict:
+    """The job with a line of what was done struck, by its name; the line stays in the history. One that is struck already stays so."""
+    return _said_of_line(job, line, at, by, strikes=True)
+
+
+def unstrike(job: dict, line: str, at: str, by: str) -> dict:
+    """The job with a line that was struck put back."""
+    return _said_of_line(job, line, at, by, strikes=False)
+
+
+def _said_of_line(job: dict, name: str, at: str, by: str, strikes: bool) -> dict:
+    line = next((line for line in done(job) if line.line == name), None)
+    if line is None:
+        raise JobError("This line of what was done is not in the job; look at the job once more.")
+    if bool(line.struck) == strikes:
+        return job  # a second tap, or another tab was faster
+    if len(job["done"]) >= MOST_DONE + MOST_STRUCK:
+        raise JobError(f"Lines of this job were struck and put back {MOST_STRUCK} times, and no more is kept; start a second job.")
+    return checked({**job, "done": [*job["done"], {"line": name, "text": "" if strikes else line.text, "at": _minute("What is struck", at), "by": _tidy(by)}]})
+
+
+def add_entries(job: dict, entries: list) -> dict:
+    """The job with entries of what was done of another state of it, taken over as they are."""
+    return checked({**job, "done": [*job["done"], *entries]})
+
+
+def name_of_line(text: str, at: str, by: str, known) -> str:
+    """What a new line is called: the same wherever the same is written down, and unlike those that are `known`."""
+    n, name = 0, _mark_of(text, at, by)
+    while name in known:
+        n += 1
+        name = _mark_of(text, at, by, n)
+    return name
+
+
+def _mark_of(*told) -> str:
+    return f"{crc32(json.dumps(told).encode()):08x}"
 
 
 def change(job: dict, **fields) -> dict:
-    """The job with another name, engine, received, by, or list of what was done. A reading is corrected by adding one."""
+    """The job with another name, engine, received or by. A reading is corrected by adding one, a line of what was done is struck."""
     for key in fields:
-        if key not in ("name", "engine", "received", "by", "done"):
-            raise JobError(f"A job's {key} cannot be changed; what can is its name, engine, received, by and done.")
-    tidied = {key: [_tidy(line) for line in value] if isinstance(value, list) else _tidy(value) for key, value in fields.items()}
-    changed = checked({**job, **tidied})
+        if key not in ("name", "engine", "received", "by"):
+            raise JobError(f"A job's {key} cannot be changed; what can is its name, engine, received and by.")
+    changed = checked({**job, **{key: _tidy(value) for key, value in fields.items()}})
     return changed if changed["engine"] == job["engine"] else checked(_marked(changed))
 
 
@@ -135,6 +184,26 @@ def current(job: dict) -> dict:
 def history(job: dict, feature: str, place: str, stage: str) -> list:
     """Every reading of one feature, place and stage, the first one first; those taken back too."""
     return [r for r in job["readings"] if (r["feature"], r["place"], r["stage"]) == (feature, place, stage)]
+
+
+@dataclass(frozen=True)
+class Line:
+    """A line of what was done: its words as they were last, when and by whom it was written down, the entry that struck it (None
+    while it stands), and all its entries, the first one first."""
+    line: str
+    text: str
+    at: str
+    by: str
+    struck: dict | None
+    entries: tuple
+
+
+def done(job: dict) -> list[Line]:
+    """Every line of what was done, in the order in which they were written down; those that were struck too."""
+    by_line: dict = {}
+    for entry in job["done"]:
+        by_line.setdefault(entry["line"], []).append(entry)
+    return [Line(name, [e["text"] for e in told if e["text"]][-1], told[0]["at"], told[0]["by"], None if told[-1]["text"] else told[-1], tuple(told)) for name, told in by_line.items()]
 
 
 def sheet_of(job: dict) -> "engines.Engine | None":
@@ -358,20 +427,38 @@ def checked(data) -> dict:
         if not data[key].strip():
             raise JobError(f"The job's {key} is empty; give {'what you know it by' if key == 'name' else 'the name of a data sheet, such as ' + engines.DEMO}.")
     _check_time("The job's start", data["started"])
-    for key, most in (("done", MOST_DONE), ("readings", MOST_READINGS)):
+    for key, most in (("done", MOST_DONE + MOST_STRUCK), ("readings", MOST_READINGS)):
         if not isinstance(data[key], list):
             raise JobError(f"The job's {key} is not a list.")
         if len(data[key]) > most:
             raise JobError(f"The job's {key} has {len(data[key])} lines; give at most {most}.")
-    for line in data["done"]:
-        _check_text("A line of what was done", line, "done")
-        if not line.strip():
-            raise JobError("A line of what was done is empty; say it in words, or leave it out.")
+    entries = _entries(data["done"])
     readings = [_reading(data, r, f"Reading {i}") for i, r in enumerate(data["readings"], 1)]
-    long = sum(map(len, data["done"])) + sum(len(value) for r in readings for value in r.values())
+    long = sum(len(value) for one in (*entries, *readings) for value in one.values())
     if long > MOST_TEXT:
         raise JobError(f"This job holds {long} characters; no more than {MOST_TEXT} are kept.")
-    return {key: data[key] for key in _KEYS if key in data} | {"done": list(data["done"]), "readings": readings}
+    return {key: data[key] for key in _KEYS if key in data} | {"done": entries, "readings": readings}
+
+
+def _entries(data: list) -> list:
+    """The entries of what was done, looked at, their keys in order."""
+    lines = set()
+    for entry in data:
+        if not isinstance(entry, dict):
+            raise JobError("A line of what was done is none.")
+        _check_keys("A line of what was done", entry, _DONE)
+        for key in ("line", "text", "by"):
+            _check_text("A line of what was done", entry[key], "done" if key == "text" else key)
+        if entry["at"] != "":
+            _check_time("A line of what was done", entry["at"])
+        if not _ID.fullmatch(entry["line"]):
+            raise JobError(f"A line of what was done is called {quoted(entry['line'])}; give letters, digits, _ and -.")
+        if not entry["text"].strip() and (entry["text"] or entry["line"] not in lines):
+            raise JobError("A line of what was done is empty; say it in words, or leave it out.")
+        lines.add(entry["line"])
+    if len(lines) > MOST_DONE:
+        raise JobError(f"The job's done has {len(lines)} lines; give at most {MOST_DONE}.")
+    return [{key: entry[key] for key in _DONE} for entry in data]
 
 
 def _reading(job: dict, data, where: str) -> dict:
@@ -477,4 +564,15 @@ def _from_0(old: dict) -> dict:
             "by": "", "done": [], "readings": readings}
 
 
-_OLDER = {0: _from_0}
+def _from_1(old: dict) -> dict:
+    """Form 1: what was done as bare texts, without a name to strike them by."""
+    if not isinstance(old["done"], list):
+        return {**old, "version": 2}  # told by whoever looks at it next
+    entries: dict = {}
+    for text in old["done"][:MOST_DONE + 1]:
+        name = name_of_line(text, "", "", entries)
+        entries[name] = {"line": name, "text": text, "at": "", "by": ""}
+    return {**old, "version": 2, "done": [*entries.values()]}
+
+
+_OLDER = {0: _from_0, 1: _from_1}

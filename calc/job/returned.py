@@ -3,10 +3,10 @@ has not, and the job with them.
 
 Both are states of one job, and readings are only ever added, so what is new at a feature, place and stage are the sheet's readings
 behind the last one that the job knows. They are taken over as they are, to the last character; one that stands for another size in the
-job says in its `why` which sheet it came with, and what the job had stays in the history. So it is with the lines of what was done, which are added
-at the end and bear no time: new are those behind the last one that both have. A line before it that the job has not was struck there.
+job says in its `why` which sheet it came with, and what the job had stays in the history. So it is with the entries of what was done: new are
+those of a line that the job has not, and those that strike a line or put it back, behind the last one that both have.
 """
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timezone
 
 from calc.inputs import WARM
@@ -52,13 +52,24 @@ def compare(job: dict, sheet: dict, named: str) -> tuple[list[New], list[New]]:
     return [new[number] for number in sorted(new)], [late[number] for number in sorted(late)]
 
 
-def done(job: dict, sheet: dict) -> tuple[list[str], list[str]]:
-    """(the lines of what was done that the sheet has and the job has not, those of them for which the job has no room), in the sheet's order."""
+def done(job: dict, sheet: dict) -> tuple[list[record.Line], list[record.Line]]:
+    """(the lines of what was done that stand otherwise on the sheet than in the job, as they are there and with the entries that the job
+    has not; those of them for which the job has no room), in the sheet's order. Of a line that both have changed the job's word stays."""
     if not belongs(job, sheet):
         return [], []
-    begin = max((n for n, line in enumerate(sheet["done"], 1) if line in job["done"]), default=0)
-    new, room = sheet["done"][begin:], record.MOST_DONE - len(job["done"])
-    return new[:room], new[room:]
+    ours, new, beyond = {line.line: line for line in record.done(job)}, [], []
+    room, left = record.MOST_DONE - len(ours), record.MOST_DONE + record.MOST_STRUCK - len(job["done"])
+    for line in record.done(sheet):
+        mine = ours.get(line.line)
+        if mine is None and line.struck or mine and (bool(mine.struck), mine.text) == (bool(line.struck), line.text):
+            continue
+        if mine and any(entry not in line.entries for entry in mine.entries):
+            continue
+        entries = tuple(entry for entry in line.entries if not mine or entry not in mine.entries)
+        fits = (mine or room > 0) and len(entries) <= left
+        (new if fits else beyond).append(replace(line, entries=entries))
+        room, left = room - (fits and not mine), left - fits * len(entries)
+    return new, beyond
 
 
 def take_over(job: dict, sheet: dict, named: str) -> dict:
@@ -66,7 +77,7 @@ def take_over(job: dict, sheet: dict, named: str) -> dict:
     (new, _), (lines, _) = compare(job, sheet, named), done(job, sheet)
     if new:
         job = record.add_readings(job, [one.reading for one in new])
-    return record.change(job, done=[*job["done"], *lines]) if lines else job
+    return record.add_entries(job, [entry for line in lines for entry in line.entries]) if lines else job
 
 
 def _by_spot(job: dict) -> dict:

@@ -1,6 +1,6 @@
 """A job as a code for a link or a printed code, and back: short, and any damage to it is noticed.
 
-    code = "1" + base32 of (CRC-32 of what follows, big end first; raw deflate with the preset dictionary of form 1)
+    code = "2" + base32 of (CRC-32 of what follows, big end first; raw deflate with the preset dictionary)
     part = "P" + number and count (two digits each) + CRC-32 of the whole code (eight hexadecimal digits) + a piece of the code
                + CRC-32 of all that (base32, seven characters)
 
@@ -9,9 +9,10 @@ less black and white for the same job. One damaged character changes at most eig
 
 What is deflated stands by columns, in UTF-8: fields are parted by U+001F and columns by U+001E, which no text of a job can hold.
 A field like the one above it is left empty, and an empty one that is not is U+001D. The columns, after the job's own line (id, name,
-engine, sheet, received, started, by, what was done): feature, place, stage (one letter each, nothing between), number (a letter for how many
+engine, sheet, received, started, by): feature, place, stage (one letter each, nothing between), number (a letter for how many
 characters it shares with the number before it of that feature, then the others), the rest of the text, at (minutes since the line
-above where it is written alike), by, why, part, gauge, of.
+above where it is written alike), by, why, part, gauge, of; then the entries of what was done: line (left empty where it is the name that
+a new line with these words gets, else the name), text, at, by. Form 1 had what was done, as bare texts, at the end of the job's own line.
 """
 import re
 import zlib
@@ -19,14 +20,14 @@ from base64 import b32decode, b32encode
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from calc.job.record import FORMAT, MOST_TEXT, STAGES, JobError, checked
+from calc.job.record import FORMAT, MOST_TEXT, STAGES, JobError, checked, name_of_line
 
 DAMAGED = "This code is damaged or cut short: scan it or open its link once more, or take the file instead."
 _FIELD, _COLUMN, _EMPTY = "\x1f", "\x1e", "\x1d"
 _LETTERS = {stage[0]: stage for stage in STAGES}
 _HEAD = ("id", "name", "engine", "sheet", "received", "started", "by")
 _TOLD = ("by", "why", "part", "gauge", "of")
-_FORM, _PART = "1", "P"
+_FORM, _FORMS, _PART = "2", "12", "P"
 _PART_LOOKS = re.compile(r"P([0-9]{2})([0-9]{2})([0-9A-F]{8})([0-9A-Z]+)([A-Z2-7]{7})")
 _AROUND = 20  # characters of a part that are not a piece of the code
 _MOST_BYTES = 4 * MOST_TEXT + 200_000  # what any job comes to; more is a bomb
@@ -47,8 +48,8 @@ def decode(code: str) -> dict:
         raise JobError("There is no code here; open the link that is printed on the sheet, or take the file.")
     if one := part(code):
         raise JobError(f"This is part {one.number} of {one.count} of a job; scan the others as well.")
-    if code[0] != _FORM:
-        raise JobError("This code was made by a newer handbook; open it with that one." if re.fullmatch("[2-9][A-Z2-7]+", code) else
+    if code[0] not in _FORMS:
+        raise JobError("This code was made by a newer handbook; open it with that one." if re.fullmatch("[3-9][A-Z2-7]+", code) else
                        "This is no code of a job; open the link that is printed on the sheet, or take the file.")
     try:
         data = b32decode(code[1:] + "=" * (-len(code[1:]) % 8))
@@ -61,7 +62,7 @@ def decode(code: str) -> dict:
         text = inflate.decompress(data[4:], _MOST_BYTES)
         if not inflate.eof or inflate.unused_data:
             raise JobError(DAMAGED)
-        return checked(_job(text.decode()))
+        return checked(_job(text.decode(), int(code[0])))
     except (zlib.error, ValueError, LookupError, OverflowError):  # a check sum can be made to fit anything
         raise JobError(DAMAGED) from None
 
@@ -104,7 +105,7 @@ def part(code: str) -> Part | None:
 def join(parts: list[str]) -> str:
     """The code whose parts these are, in any order; a part may stand there twice. JobError names what is missing or does not belong."""
     parts = ["".join(code.split()) for code in parts]
-    if len(set(parts)) == 1 and parts[0][:1] == _FORM:
+    if len(set(parts)) == 1 and parts[0][:1] in tuple(_FORMS):
         return parts[0]
     found = [part(code) for code in parts]
     if not found:
@@ -136,15 +137,40 @@ def _columns(job: dict) -> str:
     rows = job["readings"]
     cut = [len(re.match(r"[0-9.]{0,25}", row["text"])[0]) for row in rows]
     return _COLUMN.join((
-        _FIELD.join([job.get(key, "") for key in _HEAD] + job["done"]),
+        _FIELD.join(job.get(key, "") for key in _HEAD),
         _sparse(row["feature"] for row in rows), _sparse(row["place"] for row in rows), "".join(row["stage"][0] for row in rows),
         _shared(rows, [row["text"][:n] for row, n in zip(rows, cut)]), _sparse(row["text"][n:] for row, n in zip(rows, cut)),
-        _sparse(_since([job["started"], *(row["at"] for row in rows)])), *(_sparse(row.get(key, "") for row in rows) for key in _TOLD)))
+        _sparse(_since([job["started"], *(row["at"] for row in rows)])), *(_sparse(row.get(key, "") for row in rows) for key in _TOLD),
+        *_done(job["done"], job["started"])))
 
 
-def _job(text: str) -> dict:
+def _done(entries: list, started: str):
+    """The columns of what was done."""
+    lines, known = [], set()
+    for entry in entries:
+        lines.append("" if entry["line"] not in known and entry["line"] == name_of_line(entry["text"], entry["at"], entry["by"], known) else entry["line"])
+        known.add(entry["line"])
+    return (_FIELD.join(lines), _FIELD.join(entry["text"] for entry in entries), _sparse(_since([started, *(entry["at"] for entry in entries)])), _sparse(entry["by"] for entry in entries))
+
+
+def _entries(started: str, lines: str, texts: str, at: str, by: str) -> list:
+    """The entries of what was done, from their columns; a first entry has a text, so no text is no entry."""
+    told = texts.split(_FIELD) if texts else []
+    names, known = lines.split(_FIELD) if told else [], set()
+    entries = []
+    for name, text, at, by in zip(names, told, _times(started, _full(at, len(told))), _full(by, len(told)), strict=True):
+        name = name or name_of_line(text, at, by, known)
+        known.add(name)
+        entries.append({"line": name, "text": text, "at": at, "by": by})
+    return entries
+
+
+def _job(text: str, form: int) -> dict:
     head, feature, place, stages, numbers, rest, at, *told = text.split(_COLUMN)
+    told, done = (told, None) if form == 1 else (told[:len(_TOLD)], told[len(_TOLD):])
     told_once = head.split(_FIELD)
+    if form > 1 and len(told_once) > len(_HEAD):
+        raise ValueError("more of the job than there is")
     own = {key: text for key, text in zip(_HEAD, told_once[:len(_HEAD)], strict=True) if text or key != "sheet"}
     many = len(stages)
     features = _full(feature, many)
@@ -152,7 +178,7 @@ def _job(text: str) -> dict:
                "text": [a + b for a, b in zip(_unshared(features, numbers), _full(rest, many), strict=True)], "at": _times(own["started"], _full(at, many)),
                **{key: _full(column, many) for key, column in zip(_TOLD, told, strict=True)}}
     rows = [dict(zip(columns, row)) for row in zip(*columns.values(), strict=True)]
-    return {"format": FORMAT, "version": 1, **own, "done": told_once[len(_HEAD):], "readings": rows}
+    return {"format": FORMAT, "version": form, **own, "done": told_once[len(_HEAD):] if form == 1 else _entries(own["started"], *done), "readings": rows}
 
 
 def _sparse(values) -> str:
@@ -212,7 +238,7 @@ def _naive(at: str) -> datetime:
     return datetime.fromisoformat(at[:_MINUTE])
 
 
-# --- The dictionary of form 1: what a job is likely to say, the likeliest last. It never changes: codes on paper need it. ----------
+# --- The dictionary of forms 1 and 2: what a job is likely to say, the likeliest last. It never changes: codes on paper need it. ----
 
 _FEATURES = """torque: head_nut case_nut rod_nut
 chamber: mouth volume

@@ -15,7 +15,7 @@ from calc.engine import STANDARD, Feature
 from calc.job.assembly_checks import assembly_checks
 from calc.job.parts import groups, not_checked
 from calc.job.parts_needed import parts_needed
-from calc.job.record import current, read_size, sheet_changed, sheet_of
+from calc.job.record import current, done, read_size, sheet_changed, sheet_of
 from calc.job.verdicts import CHANGED, judge
 from calc.page.html import Html, both, children, el
 from calc.quantity import EntryError, to_unit, write
@@ -226,7 +226,8 @@ def _correction(engine, key, told) -> str:
 
 
 def _done(job) -> Html | None:
-    return el("section", el("h2", "Done"), el("ul", *(el("li", line) for line in job["done"]))) if job["done"] else None
+    standing = [line.text for line in done(job) if not line.struck]
+    return el("section", el("h2", "Done"), el("ul", *(el("li", line) for line in standing))) if standing else None
 
 
 def _order(job) -> Html | None:

@@ -70,13 +70,16 @@ def _kept(job: dict, id: str, place: str, stage: str) -> Html:
 def _done(asked: dict) -> dict:
     if not asked["text"].strip():
         raise at_field("text", "empty", "Say in a few words what was done.")
-    return made(record.add_done(job_of(asked["job"]), asked["text"]))
+    return made(record.add_done(job_of(asked["job"]), asked["text"], asked["now"], asked["by"]))
 
 
-def _undone(asked: dict) -> dict:
-    """A line of what was done, struck."""
-    job = job_of(asked["job"])
-    return made(record.change(job, done=[line for n, line in enumerate(job["done"]) if n != int(asked["line"])]))
+def _strike(asked: dict) -> dict:
+    """The line of what was done that bears this name, struck, wherever it stands by now."""
+    return made(record.strike(job_of(asked["job"]), asked["line"], asked["now"], asked["by"]))
+
+
+def _unstrike(asked: dict) -> dict:
+    return made(record.unstrike(job_of(asked["job"]), asked["line"], asked["now"], asked["by"]))
 
 
 def _change(asked: dict) -> dict:
@@ -125,7 +128,7 @@ def _current(held: dict, job: dict, others: list, asked: dict) -> Html:
               _reminder(held, asked),
               readings(job, rows, asked["now"]) if job["readings"] else el("p", "No reading yet. Open the calculator for what is in your hand, type what you read, and keep it with one tap.", class_="job-note"),
               el("details", el("summary", "Write down a size here"), _write_down(job, asked.get("writing", {}), ("received", "finished")), data_keep="write", class_="job-fold") if sheet else None,
-              _what_was_done(job),
+              _what_was_done(job, asked["now"]),
               _change_form(job, held),
               class_="job-now", aria_labelledby="job-now")
 
@@ -187,10 +190,14 @@ def _histories(job: dict, id: str, place: str, label: str, now: str, stages, cor
                 yield _correct(job, id, place, label, stage, told[-1])
 
 
+def _who(at: str, by: str, now: str) -> str:
+    return ", ".join(filter(None, (hour(at, now), by)))
+
+
 def _history(job: dict, stage: str, told: list, now: str) -> Html:
     lines = []
     for n, one in enumerate(reversed(told)):
-        who = ", ".join(filter(None, (hour(one["at"], now), one["by"])))
+        who = _who(one["at"], one["by"], now)
         what = reading(job, one) if one["text"] else "taken back"
         why = children(": ", one["why"]) if one["why"] else None
         lines.append(el("li", what if n == 0 else el("s", what), " ", el("span", who, why, class_="job-who")))
@@ -290,9 +297,17 @@ def _write(asked: dict) -> dict:
     return {"html": {"write": _write_down(job_of(asked["job"]), asked, tuple(asked["stages"].split()), tuple(asked["only"].split()), asked["form"])}}
 
 
-def _what_was_done(job: dict) -> Html:
-    lines = [el("li", line, " ", el("button", "Strike", type="button", data_job_call="undone", data_line=n, aria_label=f"Strike: {line}"), class_="job-line") for n, line in enumerate(job["done"])]
-    return el("details", el("summary", "What was done", f" ({len(lines)})" if lines else None), el("ul", *lines, class_="job-done") if lines else None,
+def _what_was_done(job: dict, now: str) -> Html:
+    """Each line bears its own name, so that no tap strikes another one. A struck line keeps its place, and the way back lies in a
+    fold: a second tap on the same spot takes nothing more."""
+    found = record.done(job)
+    lines = [el("li", el("s", line.text) if line.struck else line.text, " ", el("span", _who(line.at, line.by, now), class_="job-who"), " ",
+                el("details", el("summary", "Struck ", _who(line.struck["at"], line.struck["by"], now)),
+                   el("button", "Put it back", type="button", data_job_call="unstrike", data_line=line.line, aria_label=f"Put back: {line.text}"), data_keep=f"line {line.line}", class_="job-correct")
+                if line.struck else el("button", "Strike", type="button", data_job_call="strike", data_line=line.line, aria_label=f"Strike: {line.text}"),
+                class_="job-line", data_line=line.line) for line in found]
+    standing = sum(not line.struck for line in found)
+    return el("details", el("summary", "What was done", f" ({standing})" if standing else None), el("ul", *lines, class_="job-done") if lines else None,
               el("form", field("done", "One line", "text", hint="Such as: mains ground to the first undersize.", maxlength=400), el("div", el("button", "Add", type="submit", class_="go"), class_="job-buttons"),
                  message("done", ""), data_job_call="done", novalidate=True, class_="job-form"), data_keep="done", class_="job-fold")
 
@@ -335,7 +350,7 @@ def _unread(pairs: list) -> Html | None:
                          for held, reason in pairs), class_="job-list"))
 
 
-CALLS = {"job-new": _new, "job-add": _add, "job-take-back": _take_back, "job-done": _done, "job-undone": _undone, "job-change": _change, "job-read": _read,
+CALLS = {"job-new": _new, "job-add": _add, "job-take-back": _take_back, "job-done": _done, "job-strike": _strike, "job-unstrike": _unstrike, "job-change": _change, "job-read": _read,
          "job-keep": job_fields.keep, "job-fields": job_fields.fields, "job-view": _jobs, "job-write": _write, "job-sizes": _sizes, "job-take-over": job_returned.take_over,
          "job-sheet": lambda asked: _out().shown(asked), "job-open": lambda asked: _out().opened(asked),
          "job-received": lambda asked: _out().received({**asked, "readings": readings}), "job-check": lambda asked: _out().check({**asked, "write_down": _write_down})}

@@ -23,17 +23,21 @@ def offer(job: dict, key: str, sheet: dict, of: str, kept: str, now: str, *, on_
     if all_of_it := len(new) + len(lines):
         has = [el("strong", count(len(found), what)) for found, what in ((new, "reading"), (lines, "line")) if found]
         told = children(el("p", it, " belongs to ", whose, " and has ", *has[:1], *(children(" and ", more) for more in has[1:]), " of what was done" if lines else None, " that the job has not:"),
-                        _listed([_line(job, one, now, True) for one in new] + [children("Done: ", line) for line in lines]),
+                        _listed([_line(job, one, now, True) for one in new] + [_done(line) for line in lines]),
                         el("div", el("button", "Take it over into the job" if all_of_it == 1 else f"Take all {all_of_it} over into the job", type="button", data_job_do="take-over", data_key=key, data_of=of, class_="go"), class_="job-buttons"),
                         el("p", "Nothing is overwritten: a size that the job has already stays in its history, and what was taken over can be taken back there" + (", a line struck." if lines else "."), class_="job-facts"))
     else:
         told = el("p", it, " belongs to ", whose, ", which has ", "none of its later readings to take." if late else "all of its readings.", tabindex="-1", data_job_taken=True)
     return el("section", told, children(el("p", "Left out, because the job has a later reading of the same size:"), _listed([_line(job, one, now, False) for one in late])) if late else None,
-              children(el("p", f"Left out, because a job has room for {MOST_DONE} lines of what was done:"), _listed(beyond)) if beyond else None, class_="job-returned")
+              children(el("p", f"Left out, because a job has room for {MOST_DONE} lines of what was done:"), _listed([line.text for line in beyond])) if beyond else None, class_="job-returned")
 
 
 def _listed(found: list) -> Html:
     return el("ul", *(el("li", line) for line in found[:MOST_SHOWN]), el("li", f"and {len(found) - MOST_SHOWN} more") if len(found) > MOST_SHOWN else None)
+
+
+def _done(line) -> Html:
+    return children("Struck: " if line.struck else "Done: ", line.text)
 
 
 def _line(job: dict, one: returned.New, now: str, replaced: bool) -> Html:

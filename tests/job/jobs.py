@@ -5,13 +5,22 @@ from datetime import datetime, timedelta
 from hypothesis import strategies as st
 
 from calc.engine import demo
+from calc.job import record
 from calc.job.record import STAGES, add_done, add_reading, new
 
 AT = "2026-11-25T09:12+01:00"
 
 
 def job(**fields) -> dict:
+    """`done` may be given as bare texts."""
+    if isinstance(fields.get("done"), list):
+        fields["done"] = [one if isinstance(one, dict) else {"line": f"line-{n}", "text": one, "at": "", "by": ""} for n, one in enumerate(fields["done"])]
     return {**new("k3J9", "Orchard frost fan", "TS-16", "two heads, crank, four rods", AT, "Tern Street Engine Works"), **fields}
+
+
+def done(job: dict) -> list[str]:
+    """The lines of what was done that stand."""
+    return [line.text for line in record.done(job) if not line.struck]
 
 
 def reading(feature="crank.main_journal", place="2", stage="finished", text="54.987 mm ± 0.004 mm", at="2026-11-25T14:15+01:00", by="MK", why="", **beside) -> dict:
@@ -45,7 +54,7 @@ def ordinary() -> dict:
     read("rod.shell_wall", "finished", "0.002", 0.125, 2)
     read("crank.end_float", "finished", "0.01", spread=2)
     for line in ("Mains and rod journals ground 0.25 mm under, fillets polished", "Big ends honed round", "Small-end bushes pressed in and honed", "Flywheel faced 0.2 mm"):
-        made = add_done(made, line)
+        made = add_done(made, line, at.isoformat(timespec="minutes") + "+01:00", "MK")
     return made
 
 
@@ -75,8 +84,20 @@ def any_reading(draw):
 
 
 @st.composite
+def any_done(draw):
+    """Lines with names of their own or those that they get, some of them struck and put back."""
+    entries, known = [], set()
+    for text in draw(st.lists(texts(400, 1), max_size=4)):
+        at, by = draw(st.one_of(st.just(""), moments)), draw(texts(60))
+        name = draw(st.one_of(st.just(""), st.from_regex("[A-Za-z0-9_-]{1,40}", fullmatch=True).filter(lambda name: name not in known))) or record.name_of_line(text, at, by, known)
+        known.add(name)
+        entries += [{"line": name, "text": said, "at": at, "by": by} for said in (text, "", text)[:draw(st.integers(1, 3))]]
+    return entries
+
+
+@st.composite
 def any_job(draw):
     made = job(id=draw(st.from_regex("[A-Za-z0-9_-]{1,64}", fullmatch=True)), name=draw(texts(120, 1)), engine=draw(st.one_of(st.sampled_from(["TS-16", "RC-40"]), texts(40, 1))),
-               received=draw(texts(600)), started=draw(moments), by=draw(texts(60)), done=draw(st.lists(texts(400, 1), max_size=4)),
+               received=draw(texts(600)), started=draw(moments), by=draw(texts(60)), done=draw(any_done()),
                readings=draw(st.lists(any_reading(), max_size=8)))
     return {key: value for key, value in made.items() if key != "sheet"} | draw(st.sampled_from([{}, {"sheet": "0123abcd"}]))

@@ -10,7 +10,7 @@ from hypothesis import given, settings, strategies as st
 
 from calc import engine
 from calc.job import record
-from calc.job.record import JobError, add_done, add_reading, change, checked, current, dump, history, load, new, number, read_size
+from calc.job.record import JobError, add_done, add_reading, change, checked, current, done, dump, history, load, new, number, read_size, strike, unstrike
 from calc.quantity import LENGTH, read
 from tests.job.jobs import AT, any_job, job, reading
 
@@ -34,13 +34,13 @@ def refused(call, *arguments, **named) -> str:
 
 def test_a_job_starts_empty_and_readings_are_added_to_a_copy():
     started = new("k3J9", " Orchard frost fan ", "TS-16", "crank", "2026-11-25T09:12:41.123+01:00", "Tern Street Engine Works")
-    assert started == {"format": "sizebook-job", "version": 1, "id": "k3J9", "name": "Orchard frost fan", "engine": "TS-16", "received": "crank",
+    assert started == {"format": "sizebook-job", "version": 2, "id": "k3J9", "name": "Orchard frost fan", "engine": "TS-16", "received": "crank",
                        "started": "2026-11-25T09:12+01:00", "by": "Tern Street Engine Works", "done": [], "readings": []}
     kept = copy.deepcopy(started)
     one = add_reading(started, *MAIN, "received", "54.961 mm ± 0.004 mm", "2026-11-25T09:30:59Z", "MK")
     assert started == kept
     assert one["readings"] == [reading(stage="received", text="54.961 mm ± 0.004 mm", at="2026-11-25T09:30Z")]
-    assert add_done(one, "Mains ground")["done"] == ["Mains ground"] and one["done"] == []
+    assert [line.text for line in done(add_done(one, " Mains ground ", AT, "MK"))] == ["Mains ground"] and one["done"] == []
     assert change(one, name="Hop dryer", received="crank, rods")["name"] == "Hop dryer" and one["name"] == "Orchard frost fan"
 
 
@@ -138,7 +138,7 @@ def test_a_warm_reading_is_worked_out_at_20_degrees():
 
 
 def test_what_is_changed_is_what_may_be():
-    for key in ("readings", "id", "version", "colour"):
+    for key in ("readings", "done", "id", "version", "colour"):
         assert "cannot be changed" in refused(change, job(), **{key: "x"})
     assert "name is empty" in refused(change, job(), name="  ")
     assert "line of what was done is empty" in refused(add_done, job(), " ")
@@ -160,6 +160,42 @@ def test_thousands_of_readings_are_kept_and_then_no_more():
     assert load(dump(full)) == full
     assert "no more are kept; start a second job" in refused(add_reading, full, "crank.end_float", "", "finished", "0.1 mm", AT, "MK")
     assert "give at most 5000" in refused(checked, {**full, "readings": full["readings"] * 2})
+
+
+# --- what was done
+
+def test_a_line_is_struck_by_its_name_whatever_stands_before_it_and_can_be_put_back():
+    """By place or by text, a double tap took the line behind it, and of two tabs the second took another one."""
+    made = add_done(add_done(add_done(job(), "Guides replaced", AT, "MK"), "Seats cut", AT, "MK"), "Seats cut", "2026-11-26T09:00Z", "JT")
+    first, second, third = (line.line for line in done(made))
+    one = strike(made, first, "2026-11-26T10:00:31Z", "JT")
+    assert [bool(line.struck) for line in done(one)] == [True, False, False]
+    assert strike(one, first, "2026-11-26T10:00Z", "JT") is one  # a second tap on the same line
+    two = strike(one, second, "2026-11-26T10:05Z", "JT")  # from a tab that still shows all three
+    assert [(line.text, line.line) for line in done(two) if not line.struck] == [("Seats cut", third)]
+    back = unstrike(two, first, "2026-11-26T10:06Z", "MK")
+    assert unstrike(back, first, "2026-11-26T10:06Z", "MK") is back
+    line = done(back)[0]
+    assert (line.text, line.at, line.by, line.struck) == ("Guides replaced", AT, "MK", None)
+    assert [(e["text"], e["at"], e["by"]) for e in line.entries] == [("Guides replaced", AT, "MK"), ("", "2026-11-26T10:00Z", "JT"), ("Guides replaced", "2026-11-26T10:06Z", "MK")]
+    assert load(dump(back)) == back and made["done"] == back["done"][:3]
+    assert "is not in the job" in refused(strike, made, "0", AT, "MK")
+
+
+def test_a_second_tap_adds_no_second_line():
+    one = add_done(job(), "Mains ground", AT, "MK")
+    assert add_done(one, "Mains ground", AT, "MK") is one
+    assert len(done(add_done(one, "Mains ground", "2026-11-26T09:00Z", "MK"))) == 2  # done again
+    again = add_done(strike(one, done(one)[0].line, AT, "MK"), "Mains ground", AT, "MK")
+    assert [bool(line.struck) for line in done(again)] == [True, False] and load(dump(again)) == again
+
+
+def test_lines_are_bounded_and_a_line_can_be_struck_while_there_are_as_many_as_there_may_be():
+    full = job(done=[f"line {n}" for n in range(record.MOST_DONE)])
+    assert "no more are kept; start a second job" in refused(add_done, full, "one more", AT, "MK")
+    for n in range(record.MOST_STRUCK):
+        full = (unstrike if n % 2 else strike)(full, "line-7", AT, "MK")
+    assert "no more is kept" in refused(strike, full, "line-7", AT, "MK") and load(dump(full)) == full
 
 
 # --- looking
@@ -243,7 +279,7 @@ def test_any_damage_to_a_file_is_refused_or_harmless(any_job, data):
 
 
 def nested(depth):
-    return '{"format": "sizebook-job", "version": 1, "readings": ' + "[" * depth + "]" * depth + "}"
+    return '{"format": "sizebook-job", "version": 2, "readings": ' + "[" * depth + "]" * depth + "}"
 
 
 GOOD = job(readings=[reading()], done=["Ground"])
@@ -255,6 +291,10 @@ def without(key):
 
 def with_(**fields):
     return json.dumps({**GOOD, **fields})
+
+
+def with_done(**fields):
+    return json.dumps({**GOOD, "done": [{**GOOD["done"][0], **fields}]})
 
 
 def with_reading(**fields):
@@ -272,7 +312,8 @@ HOSTILE = {
     **{without(key): f"its {key} is missing" for key in ("id", "name", "engine", "received", "started", "by", "done", "readings")},
     with_(colour="red"): '"colour", which this form', with_(name=""): "name is empty", with_(name=3): "name is not a text", with_(name="x" * 121): "121 characters; give at most 120", with_(name="a\x00b"): "U+0000",
     with_(name="\ud800"): "U+D800", with_(id="../x"): "id", with_(id=""): "id", with_(engine="\n"): "engine is empty", with_(sheet="xyz"): "eight hexadecimal digits", with_(sheet=7): "is not a text", with_(sheet=""): "eight", with_(started="soon"): "has the time", with_(started=None): "has the time",
-    with_(done="Ground"): "done is not a list", with_(done=[3]): "is not a text", with_(done=[""]): "is empty", with_(done=["x"] * 101): "101 lines", with_(done={}): "not a list",
+    with_(done="Ground"): "done is not a list", with_(version=1, done=[3]): "is not a text", with_(version=1, done=[""]): "is empty", with_(version=1, done=3): "done is not a list", with_(done=["Ground"]): "is none", with_(done=[{}]): "its line is missing",
+    with_done(text=""): "is empty", with_done(text=" "): "is empty", with_done(line="a b"): "is called", with_done(at="now"): "has the time", with_done(at=None): "has the time", with_done(by=3): "is not a text", with_done(why=""): '"why"', with_(version=1, done=["x"] * 101): "101 lines", with_(done=job(done=["x"] * 101)["done"]): "101 lines", with_(done=[GOOD["done"][0]] * 401): "401 lines", with_(done={}): "not a list",
     with_(readings={}): "not a list", with_(readings=[[]]): "Reading 1 is not a reading", with_(readings=[None]): "Reading 1 is not", with_(readings=[{}]): "Reading 1 is not whole: its feature is missing",
     with_reading(text=54.987): "Reading 1, text is not a text", with_reading(text="54.987"): "no size with its unit", with_reading(text="54.9x87 mm"): "no size", with_reading(text=""): "taken back without a reason",
     with_reading(text="x" * 101): "101 characters", with_reading(stage="made"): "no stage", with_reading(stage=None): "is not a text", with_reading(feature="main"): "no feature", with_reading(feature="<b>.x"): "no feature",
@@ -312,16 +353,26 @@ def test_a_job_of_form_0_is_brought_to_the_present_one():
         reading(stage="received", text="54.958 mm", at="2026-03-02T08:05+01:00", by=""), reading("crank.end_float", "", text="0.10 mm", at="2026-03-02T08:05+01:00", by="JT")])
 
 
-def test_a_job_of_form_1_loads_as_it_was_written():
-    """The file is not written anew by this edition: it is what a shop has on its disk."""
+def test_a_job_of_form_1_is_brought_to_the_present_one():
+    """Its lines of what was done bore no name: each gets one, the same on every device, also where the same was said twice."""
+    old = json.loads((FORMS / "form-1.json").read_text())
     found = load((FORMS / "form-1.json").read_text())
-    assert {**json.loads((FORMS / "form-1.json").read_text())} == {**found, "check": record._check(found)}
+    assert {key: found[key] for key in found if key not in ("version", "done")} == {key: old[key] for key in old if key not in ("version", "done", "check")}
+    assert [(line.text, line.at, line.by, line.struck) for line in done(found)] == [(text, "", "", None) for text in old["done"]]
+    said_twice = {key: value for key, value in {**old, "done": ["Ground", "Ground"]}.items() if key != "check"}
+    assert len({line.line for line in done(checked(said_twice))}) == 2 and checked(said_twice) == checked(said_twice)
+
+
+def test_a_job_of_form_2_loads_as_it_was_written():
+    """The file is not written anew by this edition: it is what a shop has on its disk."""
+    found = load((FORMS / "form-2.json").read_text())
+    assert {**json.loads((FORMS / "form-2.json").read_text())} == {**found, "check": record._check(found)}
     assert [r["by"] for r in history(found, "crank.main_journal", "1", "finished")] == ["MK", "JT"]
 
 
 def test_a_job_of_a_newer_form_is_refused_and_says_so():
     assert refused(load, (FORMS / "form-99.json").read_text()) == (
-        "This job is of form 99, written by a newer handbook, and this one reads forms up to 1; open it with the newer one.")
+        "This job is of form 99, written by a newer handbook, and this one reads forms up to 2; open it with the newer one.")
 
 
 @pytest.mark.parametrize("damage", [{"sizes": 3}, {"sizes": [3]}, {"sizes": [{}]}, {"customer": None}, {"sizes": [{"feature": "a.b", "as_received": 5}]}, {"started": 4}])

@@ -5,7 +5,7 @@ from hypothesis import strategies as st
 
 from calc.job import record, returned
 from calc.job.record import add_reading, current, dump, load
-from tests.job.jobs import any_job, any_reading, job, ordinary, reading
+from tests.job.jobs import any_job, any_reading, done, job, ordinary, reading
 
 NAMED = "From the sheet “Orchard frost fan” that came back 27 Nov 2026 08:30"
 TIP = ("head.stem_height", "1 intake", "assembly")
@@ -69,27 +69,49 @@ def test_a_reading_that_was_taken_back_at_home_is_taken_back_in_the_job():
     assert lines(made) == [("45.05 mm", ""), ("", f"{NAMED}: Another part")] and TIP not in current(made)
 
 
+def said(made, *texts, by="MK"):
+    for text in texts:
+        made = record.add_done(made, text, "2026-11-26T10:00Z", by)
+    return made
+
+
+def texts(lines):
+    return [line.text for line in lines]
+
+
 @pytest.mark.parametrize("shops, sheets, new", [
     ("a", "ab", "b"), ("a", "abc", "bc"), ("", "ab", "ab"), ("ab", "ab", ""), ("ab", "a", ""),
     ("ax", "ab", "b"),  # the shop went on meanwhile
-    ("bx", "ab", ""),  # and struck a line that the sheet still has
-    ("ab", "abb", ""),  # said twice is no news
 ])
-def test_lines_of_what_was_done_are_new_behind_the_last_one_that_both_have(shops, sheets, new):
-    shop, sheet = job(done=list(shops)), job(done=list(sheets))
-    assert returned.done(shop, sheet) == (list(new), [])
+def test_lines_of_what_was_done_are_new_where_the_job_has_not_got_them(shops, sheets, new):
+    shop, sheet = said(job(), *shops), said(job(), *sheets)
+    assert (texts(returned.done(shop, sheet)[0]), returned.done(shop, sheet)[1]) == (list(new), [])
     made = returned.take_over(shop, sheet, NAMED)
-    assert made["done"] == [*shops, *new] and made["readings"] == shop["readings"]
+    assert done(made) == [*shops, *new] and made["readings"] == shop["readings"]
     assert returned.done(made, sheet) == ([], []) and returned.take_over(made, sheet, NAMED) is made
-    assert returned.done(job(id="other", done=list(shops)), sheet) == ([], [])
+    assert returned.done({**shop, "id": "other"}, sheet) == ([], [])
+
+
+def test_what_was_struck_on_either_side_stays_struck_and_the_jobs_word_is_the_last():
+    both = said(job(), "a", "b")
+    a, b = (line.line for line in record.done(both))
+    struck = record.strike(both, a, "2026-11-27T09:00Z", "AB")
+    assert returned.done(struck, both) == ([], []), "the shop struck a line that the sheet still has"
+    made = returned.take_over(both, struck, NAMED)
+    assert done(made) == ["b"] and made["done"] == struck["done"], "the assembler struck one"
+    back = record.unstrike(made, a, "2026-11-28T09:00Z", "MK")
+    assert returned.done(back, struck) == ([], []), "put back in the shop, it stays"
+    assert done(returned.take_over(made, record.unstrike(struck, a, "2026-11-28T09:00Z", "AB"), NAMED)) == ["a", "b"]
+    gone = record.strike(said(both, "c"), record.done(said(both, "c"))[2].line, "2026-11-27T09:00Z", "AB")
+    assert returned.done(both, gone) == ([], []), "written down and struck again is no news"
 
 
 def test_lines_for_which_the_job_has_no_room_keep_nothing_else_out():
     shop = job(done=[f"shop's {n}" for n in range(record.MOST_DONE - 1)])
-    sheet = add(job(done=["bolted up", "turned through"]), "45.05 mm")
-    assert returned.done(shop, sheet) == (["bolted up"], ["turned through"])
+    sheet = add(said(job(), "bolted up", "turned through"), "45.05 mm")
+    assert tuple(map(texts, returned.done(shop, sheet))) == (["bolted up"], ["turned through"])
     made = load(dump(returned.take_over(shop, sheet, NAMED)))
-    assert made["done"] == [*shop["done"], "bolted up"] and lines(made) == [("45.05 mm", "")]
+    assert done(made) == [*done(shop), "bolted up"] and lines(made) == [("45.05 mm", "")]
 
 
 @pytest.mark.parametrize("fields", [{"id": "other"}, {"engine": "RC-40"}], ids=str)

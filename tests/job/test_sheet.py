@@ -11,7 +11,7 @@ from calc.job.record import JobError, add_reading, current
 from calc.job.share import decode, join
 from calc.job.verdicts import CHANGED, judge
 from tests import markup
-from tests.job.jobs import any_job, job, reading
+from tests.job.jobs import any_job, done, job, reading
 from tests.job.orchard import orchard
 
 BASE = "https://tern-street.example/sizebook"
@@ -107,7 +107,7 @@ def test_a_clearance_is_worked_out_where_all_its_parts_are_read():
 def test_what_was_done_is_to_be_ordered_checked_and_was_not_checked():
     root = body(orchard())
     words = told(part(root, "sheet-words"))
-    for line in orchard()["done"]:
+    for line in done(orchard()):
         assert line in words
     assert "Main bearing shells 1, 2, 3: 0.25 mm undersize. Main journal 54.741 mm to 54.744 mm. Main shell wall 5.097 mm." in words
     missing, every = not_checked(orchard())

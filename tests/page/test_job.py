@@ -144,10 +144,27 @@ def test_a_sheet_with_nothing_but_a_line_of_what_was_done_is_offered_too():
     assert record.load(taken) == record.load(sheet)
     held[0]["text"] = taken
     assert "take-over" not in ask("view", jobs=held, key="j", engines=["TS-16"], safety="persistent")["html"]["view"]
-    full = record.dump(record.change(job, done=[f"line {n}" for n in range(record.MOST_DONE)]))
+    full = record.dump({**job, "done": [{"line": f"l{n}", "text": f"line {n}", "at": "", "by": ""} for n in range(record.MOST_DONE)]})
     mine = [{"key": "j", "text": full}]
     told = ask("received", job=sheet, key="s", kept=NOW, sheets=[], mine=mine)["html"]["view"]
     assert "room for 100 lines" in told and "Case bolted up" in told and "take-over" not in told
+
+
+def test_a_line_of_what_was_done_is_struck_by_its_name_and_put_back_from_its_fold():
+    job = ask("done", job=ask("done", job=fresh(), text="Guides <b>replaced</b>")["job"], text="Seats cut")["job"]
+
+    def shown(job):
+        held = [{"key": "j", "kind": "job", "text": job, "kept": NOW, "exported": "", "changed": True}]
+        return re.findall(r'<li class="job-line".*?</li>', ask("view", jobs=held, key="j", engines=["TS-16"], safety="persistent")["html"]["view"])
+    first, second = (re.search(r'data-job-call="strike" data-line="(\w+)"', line)[1] for line in shown(job))
+    once = ask("strike", job=job, line=first)["job"]
+    assert ask("strike", job=once, line=first)["job"] == once, "a second tap takes nothing more"
+    struck, standing = shown(once)
+    assert "<s>Guides &lt;b&gt;replaced&lt;/b&gt;</s>" in struck and f'data-line="{second}"' in standing and "<s>" not in standing
+    # under the finger that struck it is no button that puts it back, but the fold around that one
+    assert re.search(rf'<details [^>]*><summary>Struck [^<]*14:15, MK</summary><button type="button" data-job-call="unstrike" data-line="{first}"', struck)
+    assert [line.struck for line in record.done(record.load(ask("unstrike", job=once, line=first)["job"]))] == [None, None]
+    assert not ask("strike", job=job, line="0")["ok"]
 
 
 def test_a_place_of_which_all_was_taken_back_is_still_seen_with_its_history():
