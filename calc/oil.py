@@ -8,6 +8,7 @@ from calc.sources import OIL_GRADES, OIL_GROWTH, WALTHER
 from calc.working import Number, form, given, step
 
 POINTS = "points"
+POINT_INPUTS = ("cool_temperature", "cool_viscosity", "warm_temperature", "warm_viscosity")  # as a calculator calls what oil_at takes for them
 CHOICES = {id: name for id, (name, *_) in oil.GRADES.items()} | {POINTS: "two points of a data sheet"}
 TEMP, NU = form(TEMPERATURE, 0), form(KINEMATIC_VISCOSITY, 2)
 THINNEST, THICKEST = 2e-6, 0.1  # m²/s: between these the straight line is trusted
@@ -20,29 +21,34 @@ class Oil(NamedTuple):
     density: Number
 
 
-def oil_at(grade, temperature, cool, thick, warm, thin, density, dynamic) -> Oil:
+def oil_at(grade, temperature, cool, thick, warm, thin, density, dynamic, mark="", field="oil_temperature") -> Oil:
     """Oil of a grade, or through the points (cool, thick) and (warm, thin), at a temperature; `density` is that at 15 °C,
-    `dynamic` the output that names the dynamic viscosity.
+    `dynamic` names the dynamic viscosity. Where a calculator has two oils, `mark` tells the symbols of the second apart.
 
-    The calculator's inputs are called oil_temperature, cool_temperature, cool_viscosity, warm_temperature, warm_viscosity.
+    The points may be None for a grade. `field` is the input that gives the temperature.
     """
     if grade != POINTS:
         _, at_40, at_100 = oil.GRADES[grade]
         cool, warm = (given(f"T_{n}", f"Temperature of point {n}", TEMP, celsius + 273.15, OIL_GRADES) for n, celsius in ((1, 40), (2, 100)))
-        thick, thin = (given(f"ν_{n}", f"Viscosity of the grade at {words}", NU, value * 1e-6, OIL_GRADES) for n, words, value in ((1, "40 °C", at_40), (2, "100 °C", at_100)))
+        thick, thin = (given(f"ν_{n}{mark}", f"Viscosity of the grade at {words}", NU, value * 1e-6, OIL_GRADES) for n, words, value in ((1, "40 °C", at_40), (2, "100 °C", at_100)))
+    elif (empty := next((name for name, value in zip(POINT_INPUTS, (cool, thick, warm, thin)) if value is None), "")):
+        raise impossible(empty, "is empty, and the oil is told by two points of its data sheet; give both temperatures and both viscosities")
     elif float(warm) - float(cool) < APART:
         raise impossible("warm_temperature", "is {b}, less than 10 K above the cooler point, {a}; give more", a=cool, b=warm)
     elif thin >= thick:
         raise impossible("warm_viscosity", "is {b}, not less than at the cooler point, {a}, but an oil gets thinner as it gets warmer; give less", a=thick, b=thin)
-    slope = step("B_w", "Fall of Walther's line", form(RATIO, 5), oil.slope(thick, cool, thin, warm), WALTHER)
-    height = step("A_w", "Height of Walther's line", form(RATIO, 5), oil.height(thick, cool, slope), WALTHER)
+    slope = step(f"B_w{mark}", "Fall of Walther's line", form(RATIO, 5), oil.slope(thick, cool, thin, warm), WALTHER)
+    height = step(f"A_w{mark}", "Height of Walther's line", form(RATIO, 5), oil.height(thick, cool, slope), WALTHER)
     place = float(height) - float(slope) * float(oil.log_temperature(float(temperature)))
     for ends, words in ((place < oil.walther(THINNEST), "thinner than {v}, past what ASTM D341 holds for in this form; give less"), (place > oil.walther(THICKEST), "thicker than {v}; give more")):
         if ends:
-            raise impossible("oil_temperature", "is {t}, where this oil is " + words, t=temperature, v=given("", "", form(KINEMATIC_VISCOSITY, 0), THINNEST if "thinner" in words else THICKEST))
-    kinematic = step("ν", "Viscosity of the oil, kinematic", NU, oil.viscosity(temperature, height, slope), WALTHER)
+            raise impossible(field, "is {t}, where this oil is " + words, t=temperature, v=given("", "", form(KINEMATIC_VISCOSITY, 0), THINNEST if "thinner" in words else THICKEST))
+    kinematic = step(f"ν{_under(mark)}", "Viscosity of the oil, kinematic", NU, oil.viscosity(temperature, height, slope), WALTHER)
     reference = given("T_15", "Temperature of the density given", TEMP, 288.15, OIL_GROWTH)
     growth = given("β", "Growth of oil by volume", form(EXPANSION, 4, "1/K", "1/°F"), oil.GROWTH, OIL_GROWTH)
-    rho = step("ρ", "Density of the oil, warm", form(DENSITY, 0), oil.density_at(density, temperature, reference, growth), OIL_GROWTH)
+    rho = step(f"ρ{_under(mark)}", "Density of the oil, warm", form(DENSITY, 0), oil.density_at(density, temperature, reference, growth), OIL_GROWTH)
     return Oil(kinematic, dynamic(kinematic * rho, WALTHER), rho)
 
+
+def _under(mark):
+    return f"_{mark}" if mark else ""

@@ -40,23 +40,23 @@ def oil_hole(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
     hole: measured("Hole", "d", SIZE, tool="pin gauges", hard=("0.2 mm", "8 mm"), usual=("0.6 mm", "3 mm"), feature="lifter.oil_hole"),
     pressure: given("Oil pressure at the lifter, idling", "p", form(PRESSURE, 0), hard=("1 kPa", "2000 kPa"), usual=("30 kPa", "600 kPa"), hint="Above what stands in the lifter: the gauge's reading, or less at the far end of the gallery.") = "100 kPa",
-    oil: choice("Oil", CHOICES) = "sae-20w-50",
+    oil: choice("Oil", CHOICES, must=True) = "sae-20w-50",
     oil_temperature: given("Oil temperature", "T", TEMP, hard=("-30 °C", "180 °C"), usual=("-20 °C", "130 °C"), hint="Try the coldest start as well as the hottest idle.") = "100 °C",
     sink: given("Plunger sinks in one opening", "z", form(LENGTH, 3), hard=("0.0005 mm", "5 mm"), usual=("0.001 mm", "0.3 mm"), hint="From “Leak-down of a plunger”, with a margin for a worn one.") = "0.020 mm",
-    wall: measured("Length of the hole", "L", SIZE, tool="a calliper: the wall where it goes through", hard=("0.2 mm", "40 mm"), usual=("0.8 mm", "10 mm"), fold=True) = "1.70 mm",
+    wall: measured("Length of the hole", "L", SIZE, tool="a calliper: the wall where it goes through", hard=("0.2 mm", "40 mm"), usual=("0.8 mm", "10 mm"), feature="lifter.oil_hole_length", fold=True),
     plunger: measured("Plunger", "D_p", form(LENGTH, 4), tool="a micrometer", hard=("3 mm", "60 mm"), usual=("8 mm", "30 mm"), feature="lifter.plunger", fold=True),
-    groove: measured("Oil groove of the body, width", "b", SIZE, tool="a calliper", hard=("0.5 mm", "20 mm"), usual=("1.5 mm", "8 mm"), fold=True) = "3.00 mm",
-    speed: given("Engine speed", "n", form(ROTATION, 0), hard=("50 1/min", "12000 1/min"), usual=("100 1/min", "6000 1/min"), fold=True) = "850 1/min",
-    meeting: given("Hole and gallery meet for, at the crank", "α_m", DEGREES, hard=("5°", "720°"), usual=("120°", "500°"), fold=True, hint="While the valve is shut, out of 720°.") = "240°",
-    most_share: given("Share of the time that may be used", "U_max", form(RATIO, 0, "%", "%"), hard=("1 %", "100 %"), usual=("20 %", "80 %"), fold=True, hint="A half; common practice, no source.") = "50 %",
-    empty: given("Oil that an empty lifter takes", "V_e", form(VOLUME, 2), hard=("0.01 cm³", "50 cm³"), usual=("0.2 cm³", "5 cm³"), fold=True) = "1.50 cm³",
-    most_running: given("Noise accepted until it is full", "t_r,max", SECONDS, hard=("0.1 s", "600 s"), usual=("2 s", "60 s"), fold=True, hint="Common practice, no source.") = "10 s",
-    discharge: given("Discharge coefficient of the edge", "C", form(RATIO, 2), hard=("0.3", "1"), usual=("0.6", "0.85"), fold=True, hint="0.62 sharp and thin, 0.8 in a hole of two diameters' length.") = "0.65",
-    cool_temperature: given("Data sheet, cooler point", "T_1", TEMP, hard=("-30 °C", "150 °C"), usual=("20 °C", "60 °C"), fold=True, hint="This and the next three count only for two points of a data sheet.") = "40 °C",
-    cool_viscosity: given("Viscosity at the cooler point", "ν_1", NU, hard=("1 mm²/s", "20000 mm²/s"), usual=("5 mm²/s", "1000 mm²/s"), fold=True) = "100 mm²/s",
-    warm_temperature: given("Data sheet, warmer point", "T_2", TEMP, hard=("-20 °C", "180 °C"), usual=("70 °C", "150 °C"), fold=True) = "100 °C",
-    warm_viscosity: given("Viscosity at the warmer point", "ν_2", NU, hard=("1 mm²/s", "2000 mm²/s"), usual=("2 mm²/s", "50 mm²/s"), fold=True) = "11.5 mm²/s",
-    density: given("Density of the oil at 15 °C", "ρ_15", form(DENSITY, 0), hard=("700 kg/m³", "1100 kg/m³"), usual=("820 kg/m³", "920 kg/m³"), fold=True) = "880 kg/m³",
+    groove: measured("Oil groove of the body, width", "b", SIZE, tool="a calliper", hard=("0.5 mm", "20 mm"), usual=("1.5 mm", "8 mm"), feature="lifter.oil_groove", fold=True),
+    speed: given("Engine speed", "n", form(ROTATION, 0), hard=("50 1/min", "12000 1/min"), usual=("100 1/min", "6000 1/min"), feature="crank.idle_speed", fold=True),
+    meeting: given("Hole and gallery meet for, at the crank", "α_m", DEGREES, hard=("5°", "720°"), usual=("120°", "500°"), feature="lifter.feed_angle", fold=True, hint="While the valve is shut, out of 720°."),
+    most_share: given("Share of the time that may be used", "U_max", form(RATIO, 0, "%", "%"), hard=("1 %", "100 %"), usual=("20 %", "80 %"), fold=True, assumed="a half; common practice, no source") = "50 %",
+    empty: given("Oil that an empty lifter takes", "V_e", form(VOLUME, 2), hard=("0.01 cm³", "50 cm³"), usual=("0.2 cm³", "5 cm³"), feature="lifter.oil_volume", fold=True),
+    most_running: given("Noise accepted until it is full", "t_r,max", SECONDS, hard=("0.1 s", "600 s"), usual=("2 s", "60 s"), fold=True, assumed="common practice, no source") = "10 s",
+    discharge: given("Discharge coefficient of the edge", "C", form(RATIO, 2), hard=("0.3", "1"), usual=("0.6", "0.85"), fold=True, assumed="a sharp edge; handbooks, from memory", hint="0.62 sharp and thin, 0.8 in a hole of two diameters' length.") = "0.65",
+    cool_temperature: given("Data sheet, cooler point", "T_1", TEMP, hard=("-30 °C", "150 °C"), usual=("20 °C", "60 °C"), fold=True, optional=True, hint="This and the next three are asked for only where two points of a data sheet are chosen."),
+    cool_viscosity: given("Viscosity at the cooler point", "ν_1", NU, hard=("1 mm²/s", "20000 mm²/s"), usual=("5 mm²/s", "1000 mm²/s"), fold=True, optional=True),
+    warm_temperature: given("Data sheet, warmer point", "T_2", TEMP, hard=("-20 °C", "180 °C"), usual=("70 °C", "150 °C"), fold=True, optional=True),
+    warm_viscosity: given("Viscosity at the warmer point", "ν_2", NU, hard=("1 mm²/s", "2000 mm²/s"), usual=("2 mm²/s", "50 mm²/s"), fold=True, optional=True),
+    density: given("Density of the oil at 15 °C", "ρ_15", form(DENSITY, 0), hard=("700 kg/m³", "1100 kg/m³"), usual=("820 kg/m³", "920 kg/m³"), fold=True, assumed="typical of mineral oil") = "880 kg/m³",
 ):
     """Steady flow through a short hole, wall friction and edge loss in series; the check valve and the way to the hole take nothing.
 
@@ -99,7 +99,9 @@ def oil_hole(
         verdict = ("pass", say("Fills in {t} of {w}", t=fill, w=window), "Drill it, take off the burr inside as well, and see that it stays in the case at full lift.")
     return answer(
         fill, window, share, running, flow, reynolds, wall_share, µ,
-        verdict=verdict, limits=(Limit("the time to fill", share, high=1),),
+        verdict=verdict,
+        limits=(Limit("the time to fill", share, high=1), Limit("the share of the time used", share, high=most_share, level="attention"), Limit("the time until it is full", running, high=most_running, level="attention"),
+                Limit("the hole's width beside its groove", hole, high=groove, level="attention")),
         remarks=(
             note(("Thick oil: the wall takes {s} of the pressure, so twice the diameter lets in up to sixteen times as much." if wall_share > 0.5 else
                   "Thin oil: the edge takes most of the pressure and the wall only {s}, so twice the diameter lets in about four times as much.") + " Flow in the hole is " +

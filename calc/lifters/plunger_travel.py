@@ -1,6 +1,6 @@
 """Where the plunger of a hydraulic lifter stands, cold, while it warms up and running, and the pushrod that keeps it off both stops."""
 from calc import cautions, sources
-from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, limit, measured, number, which_valve
 from calc.conformance import past
 from calc.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, box
 from calc.formulas.press_fit import free_strain
@@ -19,7 +19,7 @@ class Out(Outputs):
                  rises="preload valve_temperature rod_temperature", falls="case_temperature cylinder_temperature head_temperature wear")
     bottom = Output("Left to the lower stop, at worst", "l_min", SIZE, main=True,
                     rises="travel case_temperature cylinder_temperature head_temperature", falls="preload valve_temperature rod_temperature sinking")
-    pushrod_wanted = Output("Pushrod wanted", "L_w", SIZE, main=True,
+    pushrod_wanted = Output("Pushrod to fit", "L_w", SIZE, main=True,
                             rises="travel pushrod case_temperature cylinder_temperature head_temperature wear least_top", falls="preload valve_temperature rod_temperature sinking least_bottom")
     longer = Output("Longer than the one fitted by", "ΔL", SIZE,
                     rises="travel case_temperature cylinder_temperature head_temperature wear least_top", falls="preload valve_temperature rod_temperature sinking least_bottom")
@@ -62,26 +62,27 @@ def plunger_travel(
                       hint="Each valve by itself. 0 where the pushrod just touches the plunger on its upper stop, minus where it has play."),
     travel: measured("Plunger travel, stop to stop", "S", SIZE, tool="a dial gauge", hard=("0.2 mm", "25 mm"), usual=("1 mm", "8 mm"), feature="lifter.travel"),
     pushrod: measured("Pushrod fitted", "L_p", SIZE, tool="a height gauge", hard=("20 mm", "600 mm"), usual=("80 mm", "350 mm"), feature="lifter.pushrod"),
-    case_material: choice("Case", {id: MATERIALS[id].name for id in CASES}) = "mg-az91",
+    valve: which_valve() = "intake",
+    case_material: choice("Case", {id: MATERIALS[id].name for id in CASES}, feature="crankcase.alloy") = "mg-az91",
     case_length: measured("Case, cam to cylinder seat", "L_c", LONG, tool="a height gauge", hard=("0 mm", "400 mm"), usual=("40 mm", "200 mm"), feature="crankcase.seat_height", fold=True, hint="Along the cylinder."),
     cylinder: measured("Cylinder, seat to head", "L_z", LONG, tool="a height gauge", hard=("0 mm", "400 mm"), usual=("50 mm", "200 mm"), feature="cylinder.length", fold=True),
     head: measured("Head, sealing face to rocker shaft", "L_h", LONG, tool="a height gauge", hard=("0 mm", "300 mm"), usual=("60 mm", "200 mm"), feature="head.rocker_height", fold=True),
-    lifter: given("Cam centre to the pushrod's seat in the lifter", "L_l", LONG, hard=("1 mm", "200 mm"), usual=("20 mm", "120 mm"), fold=True, hint="Base circle's radius and body.") = "67.0 mm",
-    valve: measured("Valve, seat to tip", "L_v", LONG, tool="a calliper", hard=("10 mm", "300 mm"), usual=("60 mm", "160 mm"), feature="valve.length", fold=True),
-    ratio: given("Rocker's ratio", "i", TIMES, hard=("0.5", "3"), usual=("0.9", "1.8"), fold=True, hint="Valve side over pushrod side.") = "1.10",
-    cylinder_material: choice("Cylinder", {id: MATERIALS[id].name for id in CYLINDERS}, fold=True) = "grey-iron",
-    head_material: choice("Head", {id: MATERIALS[id].name for id in HEADS}, fold=True) = "al-si-t6",
-    valve_material: choice("Valve", {id: MATERIALS[id].name for id in VALVES}, fold=True) = "valve-steel",
-    pushrod_expansion: given("Expansion of the pushrod", "α_p", form(EXPANSION, 1), hard=("5 µm/(m·K)", "30 µm/(m·K)"), usual=("10 µm/(m·K)", "25 µm/(m·K)"), fold=True, hint="Steel about 12, aluminium tube about 24.") = "12.0 µm/(m·K)",
-    case_temperature: given("Case, running", "T_c", TEMP, hard=("-40 °C", "180 °C"), usual=("50 °C", "130 °C"), fold=True) = "90 °C",
-    cylinder_temperature: given("Cylinder, running, mean", "T_z", TEMP, hard=("-40 °C", "300 °C"), usual=("90 °C", "220 °C"), fold=True) = "160 °C",
-    head_temperature: given("Head, running, mean", "T_h", TEMP, hard=("-40 °C", "300 °C"), usual=("90 °C", "220 °C"), fold=True) = "150 °C",
-    valve_temperature: given("Valve, running, mean", "T_v", TEMP, hard=("-40 °C", "600 °C"), usual=("100 °C", "500 °C"), fold=True) = "220 °C",
-    rod_temperature: given("Pushrod and lifter, running", "T_p", TEMP, hard=("-40 °C", "150 °C"), usual=("50 °C", "130 °C"), fold=True) = "95 °C",
-    sinking: given("Stem's tip may still rise by", "z_v", SIZE, hard=("0 mm", "5 mm"), usual=("0.2 mm", "1.5 mm"), fold=True, hint="As the valve sinks into its seat, until its wear limit. Invented for the example.") = "0.80 mm",
-    wear: given("Cam and lifter may still wear by", "z_c", SIZE, hard=("0 mm", "3 mm"), usual=("0 mm", "0.4 mm"), fold=True, hint="On the base circle and the foot. Invented for the example.") = "0.10 mm",
-    least_top: given("To the upper stop, least", "u_w", SIZE, hard=("0 mm", "5 mm"), usual=("0.1 mm", "1 mm"), fold=True, hint="Common practice, no source.") = "0.30 mm",
-    least_bottom: given("To the lower stop, least", "l_w", SIZE, hard=("0 mm", "5 mm"), usual=("0.1 mm", "1.5 mm"), fold=True, hint="Common practice, no source.") = "0.50 mm",
+    lifter: given("Cam centre to the pushrod's seat in the lifter", "L_l", LONG, hard=("1 mm", "200 mm"), usual=("20 mm", "120 mm"), feature="lifter.reach", fold=True, hint="Base circle's radius and body."),
+    valve_length: measured("Valve, seat to tip", "L_v", LONG, tool="a calliper", hard=("10 mm", "300 mm"), usual=("60 mm", "160 mm"), feature="valve.length", fold=True),
+    ratio: given("Rocker's ratio", "i", TIMES, hard=("0.5", "3"), usual=("0.9", "1.8"), feature="rocker.ratio", fold=True, hint="Valve side over pushrod side."),
+    cylinder_material: choice("Cylinder", {id: MATERIALS[id].name for id in CYLINDERS}, fold=True, feature="cylinder.alloy") = "grey-iron",
+    head_material: choice("Head", {id: MATERIALS[id].name for id in HEADS}, fold=True, feature="head.alloy") = "al-si-t6",
+    valve_material: choice("Valve, material", {id: MATERIALS[id].name for id in VALVES}, fold=True, feature="valve.alloy_{valve}") = "valve-steel",
+    pushrod_expansion: given("Expansion of the pushrod", "α_p", form(EXPANSION, 1), hard=("5 µm/(m·K)", "30 µm/(m·K)"), usual=("10 µm/(m·K)", "25 µm/(m·K)"), feature="lifter.pushrod_expansion", fold=True, hint="Steel about 12, aluminium tube about 24."),
+    case_temperature: given("Case, running", "T_c", TEMP, hard=("-40 °C", "180 °C"), usual=("50 °C", "130 °C"), feature="crankcase.running_temperature", fold=True),
+    cylinder_temperature: given("Cylinder, running, mean", "T_z", TEMP, hard=("-40 °C", "300 °C"), usual=("90 °C", "220 °C"), feature="cylinder.running_temperature", fold=True),
+    head_temperature: given("Head, running, mean", "T_h", TEMP, hard=("-40 °C", "300 °C"), usual=("90 °C", "220 °C"), feature="head.running_temperature", fold=True),
+    valve_temperature: given("Valve, running, mean", "T_v", TEMP, hard=("-40 °C", "600 °C"), usual=("100 °C", "500 °C"), feature="valve.running_temperature_{valve}", fold=True),
+    rod_temperature: given("Pushrod and lifter, running", "T_p", TEMP, hard=("-40 °C", "150 °C"), usual=("50 °C", "130 °C"), feature="lifter.running_temperature", fold=True),
+    sinking: limit("Stem's tip may still rise by", "z_v", SIZE, feature="head.stem_rise", which="wear", hard=("0 mm", "5 mm"), usual=("0.2 mm", "1.5 mm"), hint="As the valve sinks into its seat, until its wear limit."),
+    wear: limit("Cam and lifter may still wear by", "z_c", SIZE, feature="cam.base_wear", which="wear", hard=("0 mm", "3 mm"), usual=("0 mm", "0.4 mm"), hint="On the base circle and the foot."),
+    least_top: given("To the upper stop, least", "u_w", SIZE, hard=("0 mm", "5 mm"), usual=("0.1 mm", "1 mm"), fold=True, assumed="common practice, no source") = "0.30 mm",
+    least_bottom: given("To the lower stop, least", "l_w", SIZE, hard=("0 mm", "5 mm"), usual=("0.1 mm", "1.5 mm"), fold=True, assumed="common practice, no source") = "0.50 mm",
 ):
     """A chain along the cylinder: case, cylinder and head carry the rocker shaft away from the cam, lifter and pushrod follow it.
 
@@ -98,7 +99,7 @@ def plunger_travel(
     body = growth(MATERIALS["forged-steel"], rod_temperature, reference, "l", "cam and lifter", "rod_temperature")
     rod = step("ε_p", "Growth of the pushrod", STRAIN, free_strain(pushrod_expansion, rod_temperature, reference), sources.THERMAL)
     rods = step("g_p", "Pushrod, lifter and cam grow by", SIZE, pushrod * rod + lifter * body)
-    tip = step("g_v", "Stem's tip rises over the rocker shaft by", SIZE, valve * (stem - top))
+    tip = step("g_v", "Stem's tip rises over the rocker shaft by", SIZE, valve_length * (stem - top))
     above = step("g_h", "Cylinder and head grow by", SIZE, cylinder * barrel + head * top)
     stand = step("g_c", "All that carries the rocker shaft grows by", SIZE, case_length * case + above)
     change = Out.change(pressed_in(rods, tip, ratio, stand), sources.VALVE_TRAIN_GROWTH)
@@ -109,7 +110,9 @@ def plunger_travel(
     up, down = step("d_u", "Goes up from cold, at most", SIZE, greatest(-change, -early, 0.0)), step("d_l", "Goes down from cold, at most", SIZE, greatest(change, early, 0.0))
     upper, lower = Out.top(preload - up - wear), Out.bottom(left_cold - down - sunk)
     low, high = Out.preload_least(up + wear + least_top), Out.preload_most(travel - down - sunk - least_bottom)
-    longer = Out.longer((low + high) / 2 - preload)
+    serves = not past(low, preload) and not past(preload, high)  # the pushrod at hand: then no other is named
+    aim = step("p_w", "Pressed in cold, wanted", SIZE, preload if serves else (low + high) / 2)
+    longer = Out.longer(aim - preload)
     wanted, shim = Out.pushrod_wanted(pushrod + longer), Out.shim(shim_for(greatest(-longer, 0.0), ratio))
 
     def short(x):
@@ -131,11 +134,12 @@ def plunger_travel(
     elif past(least_bottom, lower):
         verdict = ("attention", say("Near the lower stop: {x} left", x=lower), say("Measure again. {cure}", cure=cure))
     else:
-        verdict = ("pass", say("Stays off both stops: {a}, {b} left", a=upper, b=lower), "Fit this pushrod. Measure every valve: seats, tips and stands differ.")
+        verdict = ("pass", say("Stays off both stops: {a}, {b} left", a=upper, b=lower), "The pushrod at hand serves: fit it, and order no other. Measure every valve: seats, tips and stands differ.")
     return answer(
         upper, lower, wanted, longer, shim, change, running, warming, left_cold, left_running, low, high,
         verdict=verdict,
-        limits=(Limit("what is left to the upper stop", upper, low=0.0), Limit("what is left to the lower stop", lower, low=0.0)),
+        limits=(Limit("what is left to the upper stop", upper, low=0.0), Limit("what is left to the lower stop", lower, low=0.0),
+                Limit("what is left to the upper stop", upper, low=least_top, level="attention"), Limit("what is left to the lower stop", lower, low=least_bottom, level="attention")),
         remarks=(
             note("Cold it may be pressed in by {a} to {b}.", a=low, b=high) if low <= high else None,
             note("Running, the plunger comes up by {d}: the case and cylinder grow more than the pushrod.", d=short(change)) if change < 0 else

@@ -1,7 +1,7 @@
 """Snap ring that keeps a plunger unit in its body: what ring, groove and lip bear, and whether the ring sits."""
 from calc import cautions, sources
 from calc.advice import at_least
-from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, limit, measured, number
 from calc.conformance import past
 from calc.drawing import Area, Dimension, Drawing, box
 from calc.lifters import BODIES
@@ -46,19 +46,19 @@ def ring_groove(
     width: measured("Groove, width", "m", SIZE, tool="gauge blocks", hard=("0.2 mm", "6 mm"), usual=("0.7 mm", "2.5 mm"), feature="lifter.groove_width"),
     ring: measured("Ring, thickness", "s", SIZE, tool="a micrometer", hard=("0.2 mm", "6 mm"), usual=("0.6 mm", "2.5 mm"), feature="lifter.ring"),
     lip: measured("Lip outside the groove", "n", SIZE, tool="a depth gauge", hard=("0.1 mm", "20 mm"), usual=("1 mm", "8 mm"), feature="lifter.lip"),
-    load: given("Load on the ring", "F", LOAD, hard=("1 N", "20000 N"), usual=("50 N", "3000 N"), hint="Seat load of the valve spring times the rocker's ratio is on the safe side.") = "285 N",
-    impact: given("Blows count as", "k", TIMES, hard=("1", "20"), usual=("2", "6"), fold=True, hint="Times the load, for a valve train that floats. Common practice, no source.") = "3.0",
-    breadth: measured("Ring, breadth", "e", SIZE, tool="a calliper, from its outside to its inside", hard=("0.2 mm", "10 mm"), usual=("0.8 mm", "4 mm"), fold=True) = "1.50 mm",
+    load: given("Load on the ring", "F", LOAD, hard=("1 N", "20000 N"), usual=("50 N", "3000 N"), feature="lifter.ring_load", hint="Seat load of the valve spring times the rocker's ratio is on the safe side."),
+    impact: given("Blows count as", "k", TIMES, hard=("1", "20"), usual=("2", "6"), fold=True, assumed="common practice, no source", hint="Times the load, for a valve train that floats.") = "3.0",
+    breadth: measured("Ring, breadth", "e", SIZE, tool="a calliper, from its outside to its inside", hard=("0.2 mm", "10 mm"), usual=("0.8 mm", "4 mm"), feature="lifter.ring_breadth", fold=True),
     body: measured("Body, outside", "D_o", BORE, tool="a micrometer", hard=("5 mm", "100 mm"), usual=("12 mm", "40 mm"), feature="lifter.body", fold=True),
-    body_material: choice("Body", {id: MATERIALS[id].name for id in BODIES}, fold=True) = "forged-steel",
-    ring_shear: given("Shear strength of the ring", "τ_r", MPA, hard=("100 MPa", "2000 MPa"), usual=("600 MPa", "1100 MPa"), fold=True, hint="Hard spring steel, from memory.") = "900 MPa",
-    ring_safety: given("Safety of the ring", "S_r", TIMES, hard=("1", "10"), usual=("2", "4"), fold=True) = "3.0",
-    groove_safety: given("Safety of groove and lip", "S_g", TIMES, hard=("1", "10"), usual=("1.5", "4"), fold=True) = "2.0",
-    least_depth: given("Groove depth, least", "t_min", SIZE, hard=("0.05 mm", "5 mm"), usual=("0.3 mm", "1.5 mm"), fold=True, hint="A third of the ring's breadth; common practice, no source.") = "0.50 mm",
-    least_wall: given("Wall behind the groove, least", "w_min", SIZE, hard=("0.1 mm", "10 mm"), usual=("0.6 mm", "3 mm"), fold=True, hint="Invented for the example.") = "1.00 mm",
-    least_overhang: given("Ring must stand out by, at least", "o_min", SIZE, hard=("0.05 mm", "5 mm"), usual=("0.3 mm", "2 mm"), fold=True, hint="More than the chamfer of the part that it holds. Common practice, no source.") = "0.60 mm",
-    least_play: given("Play of the ring, least", "c_min", SIZE, hard=("0 mm", "0.5 mm"), usual=("0.02 mm", "0.1 mm"), fold=True, hint="Common practice, no source.") = "0.04 mm",
-    most_play: given("Play of the ring, most", "c_max", SIZE, hard=("0.01 mm", "2 mm"), usual=("0.1 mm", "0.4 mm"), fold=True, hint="Common practice, no source.") = "0.20 mm",
+    body_material: choice("Body", {id: MATERIALS[id].name for id in BODIES}, feature="lifter.alloy", fold=True) = "forged-steel",
+    ring_shear: given("Shear strength of the ring", "τ_r", MPA, hard=("100 MPa", "2000 MPa"), usual=("600 MPa", "1100 MPa"), fold=True, assumed="hard spring steel, from memory") = "900 MPa",
+    ring_safety: given("Safety of the ring", "S_r", TIMES, hard=("1", "10"), usual=("2", "4"), fold=True, assumed="common practice, no source") = "3.0",
+    groove_safety: given("Safety of groove and lip", "S_g", TIMES, hard=("1", "10"), usual=("1.5", "4"), fold=True, assumed="common practice, no source") = "2.0",
+    least_depth: given("Groove depth, least", "t_min", SIZE, hard=("0.05 mm", "5 mm"), usual=("0.3 mm", "1.5 mm"), fold=True, assumed="a third of the ring's breadth; common practice, no source") = "0.50 mm",
+    least_wall: limit("Wall behind the groove, least", "w_min", SIZE, feature="lifter.groove_wall", which="wear", hard=("0.1 mm", "10 mm"), usual=("0.6 mm", "3 mm")),
+    least_overhang: given("Ring must stand out by, at least", "o_min", SIZE, hard=("0.05 mm", "5 mm"), usual=("0.3 mm", "2 mm"), fold=True, assumed="common practice, no source", hint="More than the chamfer of the part that it holds.") = "0.60 mm",
+    least_play: given("Play of the ring, least", "c_min", SIZE, hard=("0 mm", "0.5 mm"), usual=("0.02 mm", "0.1 mm"), fold=True, assumed="common practice, no source") = "0.04 mm",
+    most_play: given("Play of the ring, most", "c_max", SIZE, hard=("0.01 mm", "2 mm"), usual=("0.1 mm", "0.4 mm"), fold=True, assumed="common practice, no source") = "0.20 mm",
 ):
     """Square ring, square groove, load even all round. A sprung ring with a gap, or a corner that is rounded, bears less.
 
@@ -109,7 +109,8 @@ def ring_groove(
         capacity, used, depth, by_ring, by_groove, by_lip, ratio, wall, overhang, play,
         verdict=verdict,
         limits=(Limit("the load borne", used, high=1), Limit("the depth of the groove", depth, low=least_depth), Limit("the wall behind the groove", wall, low=least_wall),
-                Limit("the ring's reach", overhang, low=least_overhang)),
+                Limit("the ring's reach", overhang, low=least_overhang), Limit("the ring's play", play, low=least_play, high=most_play, level="attention"),
+                Limit("the lip", ratio, low=SHORT_LIP, level="attention"), Limit("what is left of the load borne", used, high=NEAR, level="attention")),
         remarks=(
             note("The weakest of the three: " + {"Ring shears": "the ring.", "Groove gives way": "the groove's wall.", "Lip shears": "the lip."}[weakest]),
             warning("{name} breaks without warning: a groove with sharp corners halves what its lip bears.", name=material.name) if material.brittle else None,

@@ -3,7 +3,7 @@ from tests.checks import Check
 from tests.heads import asked
 
 SWUNG = "every point of the chain placed cold and hot, the rocker swung by scipy brentq until it lies on the stem's tip again"
-NAMES = ("case_length", "cylinder", "head", "lifter", "pushrod", "valve", "ratio", "case_material", "cylinder_material", "head_material", "valve_material", "pushrod_expansion",
+NAMES = ("case_length", "cylinder", "head", "lifter", "pushrod", "valve_length", "ratio", "case_material", "cylinder_material", "head_material", "valve_material", "pushrod_expansion",
          "case_temperature", "cylinder_temperature", "head_temperature", "valve_temperature", "rod_temperature")
 UNITS = dict(zip(NAMES, (*["{} mm"] * 6, *["{}"] * 5, "{} µm/(m·K)", *["{} °C"] * 5)))
 CASES = {  # in the order of NAMES

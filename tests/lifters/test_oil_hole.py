@@ -9,6 +9,7 @@ from scipy.optimize import brentq
 
 from calc.lifters.oil_hole import HOLES, oil_hole
 from calc.result import Refused
+from tests.corners import corners
 from tests.lifters.oil_hole_checks import CASES, COLUMNS, FOUND
 from tests.lifters.test_plunger_leak import viscosity
 
@@ -69,7 +70,7 @@ def test_table_agrees_with_the_calculator():
 
 
 @pytest.mark.parametrize("entries, sentence", [
-    (dict(oil="points", warm_viscosity="200 mm²/s"), "Viscosity at the warmer point: is 200.00 mm²/s, not less than at the cooler point, 100.00 mm²/s, but an oil gets thinner as it gets warmer; give less."),
+    (dict(oil="points", cool_temperature="40 °C", cool_viscosity="100 mm²/s", warm_temperature="100 °C", warm_viscosity="200 mm²/s"), "Viscosity at the warmer point: is 200.00 mm²/s, not less than at the cooler point, 100.00 mm²/s, but an oil gets thinner as it gets warmer; give less."),
     (dict(oil="iso-vg-10", oil_temperature="150 °C"), "Oil temperature: is 150 °C, where this oil is thinner than 2 mm²/s, past what ASTM D341 holds for in this form; give less."),
     (dict(hole="9 mm"), "Hole: 9.00 mm is above 8.00 mm, past what this calculator can answer for; give 0.20 mm to 8.00 mm.")])
 def test_refusal(entries, sentence):
@@ -103,3 +104,21 @@ def test_time_a_hair_past_what_there_is_does_not_read_the_same():
     headline = oil_hole(hole="0.3 mm", speed=f"{speed:.6f} 1/min").verdict.headline.plain()
     needs, has = (float(part.split()[-2]) for part in headline.split(","))
     assert headline.startswith("Starves") and needs > has, headline
+
+
+def test_every_pair_that_the_sheet_allows_is_in_order():
+    for sizes in corners("lifter.oil_hole", "lifter.oil_hole_length", "lifter.plunger", "lifter.oil_groove"):
+        found = oil_hole(**dict(zip(("hole", "wall", "plunger", "groove"), sizes)))
+        assert found.verdict.state == "pass", (sizes, found.verdict.headline.plain())
+
+
+def test_which_oil_is_asked_and_its_data_sheet_is_asked_for_whole():
+    assert oil_hole().calculator.input["oil"].must
+    with pytest.raises(Refused, match="Viscosity at the warmer point: is empty"):
+        oil_hole(oil="points", cool_temperature="40 °C", cool_viscosity="100 mm²/s", warm_temperature="100 °C")
+
+
+def test_a_doubt_that_may_make_it_slow_to_fill_leaves_it_open():
+    cold = dict(oil_temperature="0 °C", sink="0.003 mm")
+    found = oil_hole(**cold, hole="0.94 ± 0.08 mm")
+    assert oil_hole(**cold, hole="0.94 mm").verdict.state == "pass" and found.verdict.state == "unsure"

@@ -2,6 +2,7 @@
 import re
 from math import cos, log, log10, pi
 
+import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -10,6 +11,7 @@ from scipy.optimize import brentq
 
 from calc.lifters.plunger_leak import plunger_leak
 from calc.result import Refused
+from tests.corners import corners
 from tests.lifters.plunger_leak_checks import CASES, COLUMNS, FOUND
 
 MM = 1e-3
@@ -38,12 +40,13 @@ def test_checks_are_what_scipy_finds(case):
         assert got == pytest.approx(stated, abs=max(tolerance, 2e-5 * stated)), output
 
 
+HOT = dict(oil="sae-20w-50", oil_temperature="100 °C")  # the engine's own oil at running heat: never in a tester, but a case to work with
 VERDICTS = {
-    "good": ("pass", "Leaks down in 60.3 s, as it should", {}),
-    "worn": ("fail", "Leaks too fast: 17.9 s, 25.0 s wanted", dict(bore="15.888 mm")),
-    "thin oil": ("fail", "Leaks too fast: 19.6 s, 25.0 s wanted", dict(oil="sae-10w-30", oil_temperature="130 °C")),
-    "tight": ("attention", "Leaks too slowly: 203.6 s, 110.0 s accepted", dict(bore="15.878 mm")),
-    "cold": ("attention", "Leaks too slowly: 558.2 s, 110.0 s accepted", dict(oil_temperature="40 °C")),
+    "good": ("pass", "Leaks down in 73.6 s, as it should", {}),
+    "worn": ("fail", "Leaks too fast: 21.8 s, 25.0 s wanted", dict(bore="15.888 mm")),
+    "warm fluid": ("fail", "Leaks too fast: 17.4 s, 25.0 s wanted", dict(oil_temperature="60 °C", bore="15.8825 mm")),
+    "tight": ("attention", "Leaks too slowly: 248.5 s, 110.0 s accepted", dict(bore="15.878 mm")),
+    "engine oil in the cup": ("attention", "Leaks too slowly: 1829.9 s, 110.0 s accepted", dict(oil="sae-20w-50")),
 }
 
 
@@ -66,15 +69,18 @@ def test_plunger_that_is_advised_is_accepted():
             assert plunger_leak(plunger=told).verdict.state == "pass", told
 
 
+POINTS = dict(oil="points", cool_temperature="40 °C", cool_viscosity="100 mm²/s", warm_temperature="100 °C", warm_viscosity="11.5 mm²/s")
 REFUSALS = [
+    ("warm_viscosity", dict(oil="points", cool_temperature="40 °C", cool_viscosity="10 mm²/s", warm_temperature="100 °C"),
+     "Viscosity at the warmer point: is empty, and the oil is told by two points of its data sheet; give both temperatures and both viscosities."),
     ("plunger", dict(plunger="15.882 mm"), "Plunger: is 15.8820 mm, not smaller than its bore, 15.8820 mm, so that it does not go in; give less."),
     ("plunger", dict(plunger="15.7 mm"), "Plunger: is 15.7000 mm, and 0.1820 mm of clearance is no longer a narrow gap in 15.8820 mm; give more, or measure both again."),
     ("most_time", dict(most_time="20 s"), "Leak-down time, longest accepted: is 20.0 s, not more than the shortest accepted, 25.0 s; give more."),
-    ("warm_temperature", dict(oil="points", warm_temperature="45 °C"), "Data sheet, warmer point: is 45 °C, less than 10 K above the cooler point, 40 °C; give more."),
-    ("warm_viscosity", dict(oil="points", warm_viscosity="100 mm²/s"),
+    ("warm_temperature", POINTS | dict(warm_temperature="45 °C"), "Data sheet, warmer point: is 45 °C, less than 10 K above the cooler point, 40 °C; give more."),
+    ("warm_viscosity", POINTS | dict(warm_viscosity="100 mm²/s"),
      "Viscosity at the warmer point: is 100.00 mm²/s, not less than at the cooler point, 100.00 mm²/s, but an oil gets thinner as it gets warmer; give less."),
-    ("oil_temperature", dict(oil="iso-vg-10", oil_temperature="140 °C"), "Oil temperature: is 140 °C, where this oil is thinner than 2 mm²/s, past what ASTM D341 holds for in this form; give less."),
-    ("oil_temperature", dict(oil="points", cool_viscosity="2000 mm²/s", oil_temperature="-30 °C"), "Oil temperature: is −30 °C, where this oil is thicker than 100000 mm²/s; give more."),
+    ("oil_temperature", dict(oil="iso-vg-10", oil_temperature="140 °C"), "Fluid's temperature: is 140 °C, where this oil is thinner than 2 mm²/s, past what ASTM D341 holds for in this form; give less."),
+    ("oil_temperature", POINTS | dict(cool_viscosity="2000 mm²/s", oil_temperature="-30 °C"), "Fluid's temperature: is −30 °C, where this oil is thicker than 100000 mm²/s; give more."),
 ]
 
 
@@ -85,10 +91,21 @@ def test_refusal(field, entries, sentence):
     assert [(e.field, e.sentence()) for e in refused.value.errors] == [(field, sentence)]
 
 
-def test_sink_in_one_opening_is_speed_times_time():
-    """By hand: at 220 N it goes 2 mm in 60.3 s; at 430 N, 430/220 as fast, for 260° at 850 1/min."""
+def test_sink_in_one_opening_is_speed_times_time_and_only_the_running_oil_counts_for_it():
+    """By hand: in the engine's own hot oil it would go 2 mm under 220 N in so long; at 460 N, 460/220 as fast, for 260° at 850 1/min."""
     found = plunger_leak()
-    assert found["sink"] == pytest.approx(2e-3 / found["time"] * 430 / 220 * 260 / 360 / (850 / 60))
+    assert found["sink"] == pytest.approx(2e-3 / plunger_leak(**HOT)["time"] * 460 / 220 * 260 / 360 / (850 / 60))
+    assert plunger_leak(oil_temperature="10 °C")["sink"] == found["sink"] < plunger_leak(running_temperature="120 °C")["sink"]
+    assert plunger_leak(running_oil="sae-30")["time"] == found["time"]
+
+
+def test_what_stands_in_the_cup_is_the_testers_thin_fluid():
+    """Published workshop procedures take thin test fluid only, never engine oil, under 50 lbf, and time 20 to 90 or 20 to 110 s (found in public
+    material): so does the example, and engine oil in the cup is warned of."""
+    found = plunger_leak()
+    assert found.calculator.input["oil"].must and 20 < found["time"] < 90
+    assert plunger_leak(load="50 lbf")["time"] == pytest.approx(found["time"] * 220 / 222.41, rel=1e-4)
+    assert any("compares with nothing" in r.text.plain() for r in plunger_leak(**HOT).remarks) and not any("compares" in r.text.plain() for r in found.remarks)
 
 
 def test_flow_that_may_not_be_laminar_is_said():
@@ -101,7 +118,7 @@ def test_flow_that_may_not_be_laminar_is_said():
 def test_laws(clearance, k, off, celsius):
     """Time: one over the cube of the clearance, over the load, with the travel; touching to middle 1 to 2.5; warmer is faster."""
     bore = 15.87 + clearance
-    common = dict(bore=f"{bore!r} mm", oil_temperature=f"{celsius!r} °C", eccentricity=f"{off} %")
+    common = dict(bore=f"{bore!r} mm", oil="sae-20w-50", oil_temperature=f"{celsius!r} °C", eccentricity=f"{off} %")
     found = plunger_leak(**common)
     assert found["time_touching"] <= found["time"] * (1 + 1e-9) and found["time"] <= found["time_centred"] * (1 + 1e-9)
     assert found["time_centred"] == pytest.approx(2.5 * found["time_touching"])
@@ -120,5 +137,31 @@ def test_plot_passes_through_the_plunger_measured():
         assert plunger_leak(bore=f"{15.87 + clearance / MM!r} mm")["time"] == pytest.approx(time, rel=2e-3)
 
 
+def share_past(longest, bore, plunger, u, nominal_time):
+    """Of 200 000 pairs read with that standard doubt, the share whose time lies past `longest`: time as one over the cube of the clearance."""
+    rng = np.random.default_rng(1)
+    clearance = rng.normal(bore, u, 200_000) - rng.normal(plunger, u, 200_000)
+    return np.mean(nominal_time * ((bore - plunger) / clearance) ** 3 > longest)
+
+
+def test_a_doubt_that_may_make_it_too_slow_leaves_it_open():
+    """Bore and plunger ± 2 µm (k = 2): 88.2 s, and more than a fifth of all such pairs take longer than the 110 s accepted."""
+    sizes = dict(bore="15.8812 ± 0.002 mm", plunger="15.8699 ± 0.002 mm")
+    found = plunger_leak(**sizes)
+    past = share_past(110.0, 15.8812, 15.8699, 0.001, found["time"])
+    assert found["time"] == pytest.approx(88.2, abs=0.5) and 0.2 < past < 0.35
+    assert (found.verdict.state, "the leak-down time" in found.verdict.headline.plain()) == ("unsure", True)
+    told = int(re.search(r"Only (\d+) % sure", found.verdict.headline.plain())[1]) / 100
+    assert told == pytest.approx(1 - past, abs=0.08)  # sure by a straight line, where the cube bends: some per cent apart
+    finer = dict(bore="15.8812 ± 0.0005 mm", plunger="15.8699 ± 0.0005 mm")
+    assert plunger_leak(**finer).verdict.state == "pass" and share_past(110.0, 15.8812, 15.8699, 0.00025, found["time"]) < 0.05
+
+
 def test_doubt_of_plunger_and_bore_can_leave_it_open():
-    assert plunger_leak(bore="15.8857 ± 0.001 mm").verdict.state == "unsure"
+    assert plunger_leak(bore="15.8865 ± 0.001 mm").verdict.state == "unsure"
+
+
+def test_every_pair_that_the_sheet_allows_is_in_order():
+    for sizes in corners("lifter.plunger_bore", "lifter.plunger", "lifter.plunger_land"):
+        found = plunger_leak(**dict(zip(("bore", "plunger", "length"), sizes)))
+        assert found.verdict.state == "pass", (sizes, found.verdict.headline.plain())

@@ -9,6 +9,7 @@ from scipy.optimize import brentq
 from calc.lifters.plunger_travel import plunger_travel, shim_for
 from calc.materials import MATERIALS
 from calc.result import Refused
+from tests.corners import corners
 from tests.lifters.plunger_travel_checks import CASES, FOUND, entries
 
 MM, ARM = 1e-3, 25.0  # mm: pushrod side of the rocker
@@ -95,11 +96,42 @@ def test_pushrod_that_is_advised_stands_in_the_middle():
     for preload in (0.3, 3.5):
         found = plunger_travel(preload=f"{preload} mm")
         fitted = plunger_travel(preload=f"{preload + found['longer'] / MM!r} mm")
-        assert fitted.verdict.state == "pass" and fitted["longer"] == pytest.approx(0, abs=1e-9)
+        assert fitted.verdict.state == "pass" and fitted["longer"] == 0
         assert fitted["top"] - 0.3 * MM == pytest.approx(fitted["bottom"] - 0.5 * MM)
         assert found["pushrod_wanted"] == pytest.approx(270 * MM + found["longer"])
     assert "or shims of 0.84 mm under the rocker stand" in plunger_travel(preload="3.50 mm").verdict.do.plain()
     assert "shims" not in plunger_travel(preload="0.30 mm").verdict.do.plain()
+
+
+def test_a_pushrod_that_serves_is_the_one_to_fit():
+    """Nobody is told to order eight of another length while those at hand stay off both stops; a hair outside its window, it is."""
+    for preload in (1.02, 1.8, 2.7):
+        found = plunger_travel(preload=f"{preload} mm")
+        assert found.verdict.state == "pass" and found["pushrod_wanted"] == pytest.approx(270 * MM, abs=1e-12) and found["longer"] == found["shim"] == 0
+        assert "order no other" in found.verdict.do.plain()
+    for end, way in (("preload_least", -1), ("preload_most", 1)):
+        outside = plunger_travel(preload=f"{plunger_travel()[end] / MM + way * 0.01!r} mm")
+        assert outside.verdict.state == "attention" and abs(outside["longer"]) > 0.5 * MM
+
+
+def test_an_exhaust_valve_is_of_another_steel_and_hotter():
+    """By hand: it grows 112 mm long, and what it grows more presses the plunger in by that over the rocker's ratio."""
+    intake, exhaust = (plunger_travel(valve=kind, valve_material=steel) for kind, steel in (("intake", "valve-steel"), ("exhaust", "austenitic-valve-steel")))
+    more = 112 * MM * (MATERIALS["austenitic-valve-steel"].strain_at(593.15) - MATERIALS["valve-steel"].strain_at(493.15)) / 1.1
+    assert exhaust["running"] - intake["running"] == pytest.approx(more) and more > 0.2 * MM
+
+
+def test_a_doubt_that_may_bring_it_near_a_stop_leaves_it_open():
+    assert plunger_travel(preload="1.05 ± 0.02 mm").verdict.state == "pass"
+    found = plunger_travel(preload="1.05 ± 0.2 mm")
+    assert found.verdict.state == "unsure" and "the upper stop" in found.verdict.headline.plain()
+
+
+def test_every_pair_that_the_sheet_allows_is_in_order():
+    for kind, steel in (("intake", "valve-steel"), ("exhaust", "austenitic-valve-steel")):
+        for sizes in corners("lifter.preload", "lifter.travel", "lifter.pushrod", "valve.length", "head.rocker_height"):
+            found = plunger_travel(**dict(zip(("preload", "travel", "pushrod", "valve_length", "head"), sizes)), valve=kind, valve_material=steel)
+            assert found.verdict.state == "pass", (kind, sizes, found.verdict.headline.plain())
 
 
 def test_travel_that_is_too_short_for_any_pushrod_says_so():
@@ -131,7 +163,7 @@ def test_cold_all_over_nothing_moves():
 def test_longer_pushrod_is_pressed_in_as_much_more(preload, more):
     a, b = (plunger_travel(preload=f"{p!r} mm") for p in (preload, preload + more))
     assert b["top"] - a["top"] == pytest.approx(more * MM) == pytest.approx(a["bottom"] - b["bottom"])
-    assert a["longer"] - b["longer"] == pytest.approx(more * MM) and a["preload_most"] == b["preload_most"]
+    assert a["longer"] >= b["longer"] and a["preload_most"] == b["preload_most"]
 
 
 @given(st.floats(25, 140), st.floats(1, 40))

@@ -10,6 +10,7 @@ from scipy.integrate import quad
 
 from calc.lifters.ring_groove import ring_groove
 from calc.result import Refused
+from tests.corners import corners
 from tests.lifters.ring_groove_checks import CASES, COLUMNS, FOUND
 
 u = pint.UnitRegistry()
@@ -28,15 +29,15 @@ def test_checks_are_what_integration_finds(case):
 
 
 VERDICTS = {
-    "holds": ("pass", "Holds 9957 N, 855 N come", {}),
+    "holds": ("pass", "Holds 9957 N, 885 N come", {}),
     "groove gives way": ("fail", "Groove gives way: 121 % of what it bears", dict(load="4 kN")),
     "ring shears": ("fail", "Ring shears: 121 % of what it bears", dict(load="4 kN", ring="0.60 mm", width="0.70 mm", groove="19.00 mm", body="22 mm")),
     "lip shears": ("fail", "Lip shears: 219 % of what it bears", dict(load="4 kN", lip="0.50 mm")),
     "holds too little": ("fail", "Ring holds too little: 0.56 mm stands out", dict(breadth="1.10 mm")),
     "hides": ("fail", "Ring holds too little: −0.04 mm stands out", dict(breadth="0.50 mm")),
     "shallow": ("fail", "Groove shallow: 0.44 mm, 0.50 mm wanted", dict(groove="18.40 mm")),
-    "depth on its limit": ("pass", "Holds 9199 N, 855 N come", dict(groove="18.52 mm")),  # (18.52 − 17.52)/2 = 0.50, as decimals
-    "lip on its limit": ("pass", "Holds 9199 N, 855 N come", dict(groove="18.52 mm", lip="1.50 mm")),  # three depths of 0.50
+    "depth on its limit": ("pass", "Holds 9199 N, 885 N come", dict(groove="18.52 mm")),  # (18.52 − 17.52)/2 = 0.50, as decimals
+    "lip on its limit": ("pass", "Holds 9199 N, 885 N come", dict(groove="18.52 mm", lip="1.50 mm")),  # three depths of 0.50
     "wall on its limit": ("attention", "Lip short: 2.8 times the depth", dict(groove="18.967 mm")),  # (20.967 − 18.967)/2 = 1.00: not the wall
     "thin": ("fail", "Wall behind it thin: 0.78 mm, 1.00 mm wanted", dict(groove="19.40 mm", breadth="1.80 mm")),
     "tight": ("attention", "Ring tight in its groove: 0.03 mm", dict(ring="1.07 mm")),
@@ -97,3 +98,15 @@ def test_laws(groove, ring, lip, k):
 
 def test_doubt_of_the_groove_can_leave_it_open():
     assert ring_groove(groove="18.55 ± 0.06 mm").verdict.state == "unsure"
+
+
+def test_every_pair_that_the_sheet_allows_is_in_order():
+    for sizes in corners("lifter.groove", "lifter.unit_hole", "lifter.groove_width", "lifter.ring", "lifter.lip", "lifter.ring_breadth", "lifter.body"):
+        found = ring_groove(**dict(zip(("groove", "bore", "width", "ring", "lip", "breadth", "body"), sizes)))
+        assert found.verdict.state == "pass", (sizes, found.verdict.headline.plain())
+
+
+def test_a_doubt_that_may_make_the_ring_loose_leaves_it_open():
+    assert ring_groove(ring="0.92 ± 0.005 mm").verdict.state == "pass"
+    found = ring_groove(ring="0.92 ± 0.04 mm")
+    assert found.verdict.state == "unsure" and "play" in found.verdict.headline.plain()
