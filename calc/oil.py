@@ -8,8 +8,8 @@ from calc.sources import OIL_GRADES, OIL_GROWTH, WALTHER
 from calc.working import Number, form, given, step
 
 POINTS = "points"
-POINT_INPUTS = ("cool_temperature", "cool_viscosity", "warm_temperature", "warm_viscosity")  # as a calculator calls what oil_at takes for them
-CHOICES = {id: name for id, (name, *_) in oil.GRADES.items()} | {POINTS: "two points of a data sheet"}
+GRADES = {id: name for id, (name, *_) in oil.GRADES.items()}
+CHOICES = GRADES | {POINTS: "two points of a data sheet"}
 TEMP, NU = form(TEMPERATURE, 0), form(KINEMATIC_VISCOSITY, 2)
 THINNEST, THICKEST = 2e-6, 0.1  # m²/s: between these the straight line is trusted
 APART = 10.0  # K: points nearer than this do not carry a line
@@ -25,14 +25,13 @@ def oil_at(grade, temperature, cool, thick, warm, thin, density, dynamic, mark="
     """Oil of a grade, or through the points (cool, thick) and (warm, thin), at a temperature; `density` is that at 15 °C,
     `dynamic` names the dynamic viscosity. Where a calculator has two oils, `mark` tells the symbols of the second apart.
 
-    The points may be None for a grade. `field` is the input that gives the temperature.
+    The points do not count for a grade. The calculator's inputs are called cool_temperature, cool_viscosity, warm_temperature,
+    warm_viscosity, and `field` the temperature.
     """
     if grade != POINTS:
         _, at_40, at_100 = oil.GRADES[grade]
         cool, warm = (given(f"T_{n}", f"Temperature of point {n}", TEMP, celsius + 273.15, OIL_GRADES) for n, celsius in ((1, 40), (2, 100)))
         thick, thin = (given(f"ν_{n}{mark}", f"Viscosity of the grade at {words}", NU, value * 1e-6, OIL_GRADES) for n, words, value in ((1, "40 °C", at_40), (2, "100 °C", at_100)))
-    elif (empty := next((name for name, value in zip(POINT_INPUTS, (cool, thick, warm, thin)) if value is None), "")):
-        raise impossible(empty, "is empty, and the oil is told by two points of its data sheet; give both temperatures and both viscosities")
     elif float(warm) - float(cool) < APART:
         raise impossible("warm_temperature", "is {b}, less than 10 K above the cooler point, {a}; give more", a=cool, b=warm)
     elif thin >= thick:

@@ -8,6 +8,7 @@ from hypothesis import assume, given, strategies as st
 
 from calc import engine, stations
 from calc.engine import SheetError, load
+from calc.inputs import WHICH, Choice, for_chosen
 
 HEAD = '[engine]\nname = "E"\nabout = "An engine."\nfrom = "invented"\n\n'
 GOOD = HEAD + '''[case]
@@ -254,10 +255,14 @@ def test_every_feature_reads_as_a_person_would_say_it():
 def test_every_feature_that_a_calculator_names_is_on_the_demo_engines_sheet_and_of_its_kind():
     for calculator in stations.every():
         for declared in calculator.inputs:
-            if declared.feature:
-                feature = engine.demo().feature(declared.feature)
+            ids = {for_chosen(declared.feature, {"valve": kind}) for kind in WHICH["valve"]} if declared.feature else ()
+            for id in ids:
+                if isinstance(declared, Choice):
+                    assert engine.demo().materials[id] in declared.options, f"{calculator.id}: {declared.name} from {id}"
+                    continue
+                feature = engine.demo().feature(id)
                 kinds = [declared.form.kind] if hasattr(declared, "form") else [column.form.kind for column in getattr(declared, "columns", ())]
-                assert feature.form.kind.dims in [k.dims for k in kinds] or not kinds, f"{calculator.id}: {declared.name} from {declared.feature}"
+                assert feature.form.kind.dims in [k.dims for k in kinds] or not kinds, f"{calculator.id}: {declared.name} from {id}"
 
 
 def test_an_engine_without_a_sheet_is_named():

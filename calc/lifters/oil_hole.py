@@ -5,7 +5,7 @@ from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
 from calc.drawing import Axis, Plot, Series
 from calc.formulas import annular_gap, small_hole
-from calc.oil import CHOICES, oil_at
+from calc.oil import CHOICES, POINTS, oil_at
 from calc.quantity import ANGLE, AREA, DENSITY, DYNAMIC_VISCOSITY, FLOW, KINEMATIC_VISCOSITY, LENGTH, PRESSURE, RATIO, ROTATION, TEMPERATURE, TIME, VOLUME
 from calc.result import Table, note, say, warning
 from calc.working import form, step
@@ -52,10 +52,10 @@ def oil_hole(
     empty: given("Oil that an empty lifter takes", "V_e", form(VOLUME, 2), hard=("0.01 cm³", "50 cm³"), usual=("0.2 cm³", "5 cm³"), feature="lifter.oil_volume", fold=True),
     most_running: given("Noise accepted until it is full", "t_r,max", SECONDS, hard=("0.1 s", "600 s"), usual=("2 s", "60 s"), fold=True, assumed="common practice, no source") = "10 s",
     discharge: given("Discharge coefficient of the edge", "C", form(RATIO, 2), hard=("0.3", "1"), usual=("0.6", "0.85"), fold=True, assumed="a sharp edge; handbooks, from memory", hint="0.62 sharp and thin, 0.8 in a hole of two diameters' length.") = "0.65",
-    cool_temperature: given("Data sheet, cooler point", "T_1", TEMP, hard=("-30 °C", "150 °C"), usual=("20 °C", "60 °C"), fold=True, optional=True, hint="This and the next three are asked for only where two points of a data sheet are chosen."),
-    cool_viscosity: given("Viscosity at the cooler point", "ν_1", NU, hard=("1 mm²/s", "20000 mm²/s"), usual=("5 mm²/s", "1000 mm²/s"), fold=True, optional=True),
-    warm_temperature: given("Data sheet, warmer point", "T_2", TEMP, hard=("-20 °C", "180 °C"), usual=("70 °C", "150 °C"), fold=True, optional=True),
-    warm_viscosity: given("Viscosity at the warmer point", "ν_2", NU, hard=("1 mm²/s", "2000 mm²/s"), usual=("2 mm²/s", "50 mm²/s"), fold=True, optional=True),
+    cool_temperature: given("Data sheet, cooler point", "T_1", TEMP, hard=("-30 °C", "150 °C"), usual=("20 °C", "60 °C"), fold=True, when=("oil", POINTS)) = "40 °C",
+    cool_viscosity: given("Viscosity at the cooler point", "ν_1", NU, hard=("1 mm²/s", "20000 mm²/s"), usual=("5 mm²/s", "1000 mm²/s"), fold=True, when=("oil", POINTS)) = "100 mm²/s",
+    warm_temperature: given("Data sheet, warmer point", "T_2", TEMP, hard=("-20 °C", "180 °C"), usual=("70 °C", "150 °C"), fold=True, when=("oil", POINTS)) = "100 °C",
+    warm_viscosity: given("Viscosity at the warmer point", "ν_2", NU, hard=("1 mm²/s", "2000 mm²/s"), usual=("2 mm²/s", "50 mm²/s"), fold=True, when=("oil", POINTS)) = "11.5 mm²/s",
     density: given("Density of the oil at 15 °C", "ρ_15", form(DENSITY, 0), hard=("700 kg/m³", "1100 kg/m³"), usual=("820 kg/m³", "920 kg/m³"), fold=True, assumed="typical of mineral oil") = "880 kg/m³",
 ):
     """Steady flow through a short hole, wall friction and edge loss in series; the check valve and the way to the hole take nothing.

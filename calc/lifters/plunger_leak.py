@@ -6,7 +6,7 @@ from calc.advice import at_least, at_most
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, limit, measured, number
 from calc.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, box
 from calc.formulas import annular_gap as gap
-from calc.oil import CHOICES, POINTS, oil_at
+from calc.oil import CHOICES, GRADES, POINTS, oil_at
 from calc.quantity import ANGLE, AREA, DENSITY, DYNAMIC_VISCOSITY, FLOW, FORCE, KINEMATIC_VISCOSITY, LENGTH, RATIO, ROTATION, SPEED, STRESS, TEMPERATURE, TIME, VOLUME
 from calc.result import impossible, note, say, warning
 from calc.working import form, step
@@ -58,16 +58,16 @@ def plunger_leak(
     eccentricity: given("Plunger off the middle", "ε", form(RATIO, 2), hard=("0", "1"), fold=True, assumed="half way off; common practice, no source", hint="0 in the middle, 1 touching one side.") = "0.50",
     least_time: limit("Leak-down time, shortest accepted", "t_min", SECONDS, feature="lifter.leak_down", which="low", hard=("0.1 s", "600 s"), usual=("2 s", "120 s"), hint="The maker's, with the maker's fluid, weight and travel."),
     most_time: limit("Leak-down time, longest accepted", "t_max", SECONDS, feature="lifter.leak_down", which="high", hard=("0.2 s", "3600 s"), usual=("10 s", "600 s")),
-    running_oil: choice("Oil in the engine", CHOICES, fold=True, assumed="a usual grade; only for how far it sinks", hint="For how far the plunger sinks in the running engine, and for nothing else.") = "sae-20w-50",
+    running_oil: choice("Oil in the engine", GRADES, fold=True, assumed="a usual grade; only for how far it sinks", hint="For how far the plunger sinks in the running engine, and for nothing else.") = "sae-20w-50",
     running_temperature: given("Oil temperature, engine running", "T_r", TEMP, hard=("-30 °C", "180 °C"), usual=("5 °C", "130 °C"), feature="crankcase.oil_temperature", fold=True),
     running_load: given("Load while the valve is open, mean", "F_m", LOAD, hard=("5 N", "9000 N"), usual=("150 N", "2000 N"), feature="lifter.running_load", fold=True,
                         hint="Mean of the spring's load shut and open, times the rocker's ratio."),
     speed: given("Engine speed", "n", form(ROTATION, 0), hard=("50 1/min", "12000 1/min"), usual=("500 1/min", "6000 1/min"), feature="crank.idle_speed", fold=True, hint="Idling is the worst: the valve is open longest."),
     open_angle: given("Valve open for, at the crank", "α_o", form(ANGLE, 0), hard=("90°", "400°"), usual=("200°", "320°"), feature="cam.open_angle", fold=True),
-    cool_temperature: given("Data sheet, cooler point", "T_1", TEMP, hard=("-30 °C", "150 °C"), usual=("20 °C", "60 °C"), fold=True, optional=True, hint="This and the next three are asked for only where two points of a data sheet are chosen."),
-    cool_viscosity: given("Viscosity at the cooler point", "ν_1", NU, hard=("1 mm²/s", "20000 mm²/s"), usual=("5 mm²/s", "1000 mm²/s"), fold=True, optional=True),
-    warm_temperature: given("Data sheet, warmer point", "T_2", TEMP, hard=("-20 °C", "180 °C"), usual=("70 °C", "150 °C"), fold=True, optional=True),
-    warm_viscosity: given("Viscosity at the warmer point", "ν_2", NU, hard=("1 mm²/s", "2000 mm²/s"), usual=("2 mm²/s", "50 mm²/s"), fold=True, optional=True),
+    cool_temperature: given("Data sheet, cooler point", "T_1", TEMP, hard=("-30 °C", "150 °C"), usual=("20 °C", "60 °C"), fold=True, when=("oil", POINTS)) = "40 °C",
+    cool_viscosity: given("Viscosity at the cooler point", "ν_1", NU, hard=("1 mm²/s", "20000 mm²/s"), usual=("5 mm²/s", "1000 mm²/s"), fold=True, when=("oil", POINTS)) = "100 mm²/s",
+    warm_temperature: given("Data sheet, warmer point", "T_2", TEMP, hard=("-20 °C", "180 °C"), usual=("70 °C", "150 °C"), fold=True, when=("oil", POINTS)) = "100 °C",
+    warm_viscosity: given("Viscosity at the warmer point", "ν_2", NU, hard=("1 mm²/s", "2000 mm²/s"), usual=("2 mm²/s", "50 mm²/s"), fold=True, when=("oil", POINTS)) = "11.5 mm²/s",
     density: given("Density of the oil at 15 °C", "ρ_15", form(DENSITY, 0), hard=("700 kg/m³", "1100 kg/m³"), usual=("820 kg/m³", "920 kg/m³"), fold=True, assumed="typical of mineral oil") = "880 kg/m³",
 ):
     """Laminar flow in a narrow gap whose plunger stands parallel to its bore; one oil temperature; the check valve is tight.

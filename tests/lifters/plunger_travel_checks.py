@@ -20,6 +20,6 @@ def entries(case):
 CHECKS = [
     *(Check("plunger-travel", f"{what} ({case})", entries(case), value, 5e-6, asked("plunger-travel", output, "mm"), SWUNG, "library")
       for case, values in FOUND.items() for value, (output, what) in zip(values, (("change", "pressed in more when running, mm"), ("warming", "pressed in while warming up, mm")), strict=True)),
-    Check("plunger-travel", "shims that do what 0.42 mm of pushrod does with a ratio of 1.1, mm", dict(ratio="1.1", preload="2.31 mm"), 0.22, 0.0002, asked("plunger-travel", "shim", "mm"),
+    Check("plunger-travel", "shims that do what 1.26 mm of pushrod does with a ratio of 1.1, mm", dict(ratio="1.1", preload="3.15 mm"), 0.66, 0.0006, asked("plunger-travel", "shim", "mm"),
           "the shaft goes up by t and the rocker's other end by t·(1 + 1/i)", "limit"),
 ]
