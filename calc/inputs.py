@@ -530,7 +530,7 @@ def choice(label, options, *, hint="", fold=False, exact=False, must=False, assu
     return Choice(label, dict(options), hint, fold, exact, must, assumed, feature, when=when)
 
 
-WHICH = {"valve": ("intake", "exhaust")}  # what an engine has two kinds of, by the input's name: {valve} in a feature's id
+WHICH = {"valve": ("intake", "exhaust"), "casting": ("crankcase", "head")}  # what an engine has two kinds of, by the input's name: {valve} in a feature's id
 
 
 def which_valve(hint="") -> Choice:

@@ -103,14 +103,14 @@ class _View:
         state, said = self.judged(main, *(id for id in features if id not in {part for _, part in feature.terms}))  # what it follows from is in it
         return Check(title, why, as_text(do), feature.tool, "reading-verdict", entries, ("reading",) if row is None else () if row.U else ("doubt",), (main, *features), state, said, row.place if row is not None else "")
 
-    def torque(self, title: str, why: str, do: str, id: str, **entries) -> Check | None:
-        """A nut to be tightened: its torque, and the thread that its name tells."""
+    def torque(self, title: str, why: str, do: str, id: str, clamped: str = "other") -> Check | None:
+        """A nut to be tightened: its torque, and the thread that its name tells. Its bolt's class is on the bolt."""
         feature = self.feature(id)
         if feature is None:
             return None
         thread = _thread(feature.label)
         return Check(title, why, say(do, torque=_span(feature)), feature.tool, "torque-preload" if thread else None,
-                     {"torque": feature.text, "thread": thread} | entries if thread else {}, (), (id,))
+                     {"torque": feature.text, "thread": thread, "clamped": clamped} if thread else {}, ("strength",) if thread else (), (id,))
 
 
 def _told(row) -> bool:
@@ -207,7 +207,7 @@ def _rod_nuts(view):
     if not view.has("rod", "crank"):
         return None
     return view.torque("Rod nuts", "A bolt that slackens breaks, and the rod goes through the case.",
-                       "New bolts and nuts, oiled as the maker says, in steps to {torque}. Each rod then falls by its own weight.", "torque.rod_nut", strength="10.9")
+                       "New bolts and nuts, oiled as the maker says, in steps to {torque}. Each rod then falls by its own weight.", "torque.rod_nut")
 
 
 def _rod_sides(view):
@@ -326,7 +326,7 @@ def _chambers(view):
 def _head_nuts(view):
     if not view.has("head"):
         return None
-    return view.torque("Head nuts", "Uneven nuts bend the head, and it leaks.", "Studs clean, washers on, in steps and crosswise to {torque}.", "torque.head_nut")
+    return view.torque("Head nuts", "Uneven nuts bend the head, and it leaks.", "Studs clean, washers on, in steps and crosswise to {torque}.", "torque.head_nut", clamped="cylinder")
 
 
 def _lash(view):

@@ -36,34 +36,68 @@ def test_untwisted_bolt_yields_where_its_area_says():
     assert bolt.together(100e6, 1) == pytest.approx(200e6)  # √(1 + 3)
 
 
+COOL = dict(clamped="other")  # not stretched by heat
+
+
 @pytest.mark.parametrize("entries, state, words", [
-    ({}, "pass", "Preload 19.5 kN, 59 % of yield"),
-    (dict(torque="46 N·m"), "fail", "May yield: 104 % of yield when slippery"),
-    (dict(torque="42 N·m"), "attention", "Near yield: 95 % when slippery"),
-    (dict(torque="70 N·m", strength="12.9"), "attention", "Near yield: 92 % when slippery"),
-    (dict(needed="17 kN"), "fail", "Too slack: 16.0 kN when rough"),
-    (dict(needed="15 kN"), "pass", "Preload 19.5 kN"),
+    ({}, "pass", "Preload 13.4 kN, 65 % of yield at most"),
+    (COOL | dict(torque="32 N·m"), "pass", "Preload 19.5 kN, 73 % of yield at most"),
+    (dict(torque="32 N·m"), "attention", "Near yield: 94 % hot and slippery"),
+    (dict(torque="36 N·m"), "fail", "May yield: 106 % of yield hot and slippery"),
+    (dict(torque="32 N·m", hot_force="38 kN"), "fail", "of yield hot and slippery"),
+    (COOL | dict(torque="46 N·m"), "fail", "May yield: 104 % of yield when slippery"),
+    (COOL | dict(torque="42 N·m"), "attention", "Near yield: 95 % when slippery"),
+    (COOL | dict(torque="70 N·m", strength="12.9"), "attention", "Near yield: 92 % when slippery"),
+    (COOL | dict(torque="32 N·m", needed="17 kN"), "fail", "Too slack: 16.0 kN when rough"),
+    (COOL | dict(torque="32 N·m", needed="15 kN"), "pass", "Preload 19.5 kN"),
+    (COOL | dict(known="preload", wanted="20 kN"), "pass", "Torque 32.9 N·m: 75 % of yield at most"),  # 20 kN × 1.644 mm, by hand
 ])
 def test_verdicts(entries, state, words):
     verdict = torque_preload(**entries).verdict
     assert verdict.state == state and words in verdict.headline.plain(), verdict.headline.plain()
 
 
-def test_torque_that_is_advised_is_safe_and_enough():
-    do = torque_preload(torque="60 N·m").verdict.do.plain()
-    assert "At most 39.7 N·m" in do
-    assert torque_preload(torque="39.7 N·m")["used_high"] == pytest.approx(0.9, abs=2e-3)
-    slack = torque_preload(needed="17 kN").verdict.do.plain()
+def test_a_hot_stud_of_a_cylinder_is_judged_hot_at_its_slippery_end():
+    """M10, 8.8, 32 N·m: 19.5 kN cold become 29.8 kN in a cylinder (two springs, numpy, cylinder 160 °C, head 150, stud 100): 10.3 kN more, at the
+    slippery end 35.1 kN. By VDI 2230 with half of the twist left (from memory), in N and mm: 95 % of the yield, where the cold bolt has 73."""
+    slippery = 32e3 / (1.5 / (2 * pi) + 1.154 / 2 * 9.0257 * 0.09 + 6.5 * 0.09)
+    shear = slippery * (1.5 / (2 * pi) + 1.154 / 2 * 9.0257 * 0.09) / (pi * 8.593 ** 3 / 12)
+    by_hand = ((slippery + 10.3e3) / 57.99) ** 2 + 3 * (shear / 2) ** 2
+    found = torque_preload(torque="32 N·m", hot_force="29.8 kN")
+    assert found["used_high"] == pytest.approx(by_hand ** 0.5 / 640, abs=2e-3) and found["used_high"] == pytest.approx(0.95, abs=0.01)
+    assert torque_preload(torque="32 N·m")["used_high"] == pytest.approx(found["used_high"], abs=0.02)
+    assert torque_preload(torque="32 N·m", **COOL)["used_high"] == pytest.approx(0.73, abs=0.005)
+
+
+@pytest.mark.parametrize("entries", [{}, COOL, dict(hot="2.2"), dict(hot="1.1", strength="10.9")])
+def test_torque_that_is_advised_is_safe_and_not_less_than_need_be(entries):
+    advised = float(torque_preload(**entries, torque="90 N·m").verdict.do.plain().split("At most ")[1].split(" N")[0])
+    there, more = (torque_preload(**entries, torque=f"{t:.1f} N·m") for t in (advised, advised + 0.1))
+    assert there.verdict.state == "pass" and more.verdict.state == "attention"
+    assert there["used_high"] <= 0.9 < more["used_high"]
+
+
+def test_the_torque_that_bears_a_known_hot_force():
+    """What heat adds is the same at any torque: at the advised one, 36.5 kN asked of 60 N·m less what it took, it stands at 90 %."""
+    there = torque_preload(torque="40 N·m", hot_force="36 kN")
+    added = 36e3 - there["preload"]
+    advised = float(there.verdict.do.plain().split("At most ")[1].split(" N")[0])
+    cold = torque_preload(torque=f"{advised} N·m")["preload"]
+    assert torque_preload(torque=f"{advised} N·m", hot_force=f"{cold + added} N")["used_high"] == pytest.approx(0.9, abs=3e-3)
+
+
+def test_a_torque_that_is_enough_is_told():
+    slack = torque_preload(torque="32 N·m", needed="17 kN", **COOL).verdict.do.plain()
     torque = float(slack.split("then ")[1].split(" N")[0])
-    assert torque_preload(torque=f"{torque + 0.05} N·m", needed="17 kN").verdict.state == "pass"
+    assert torque_preload(torque=f"{torque} N·m", needed="17 kN", **COOL).verdict.state == "pass"
 
 
 def test_no_torque_is_advised_that_would_yield_a_slippery_bolt():
     """M10, 8.8, friction 0.12 ± 25 % by ISO 16047, by hand: a rough bolt takes 1.995 mm × 25 kN = 49.9 N·m; a slippery one stands at 90 % of yield at 39.7 N·m."""
-    do = torque_preload(needed="25 kN").verdict.do.plain()
-    assert "no torque gives it safely: a rough one takes 49.9 N·m, and a slippery one bears no more than 39.7 N·m" in do and "then" not in do
+    do = torque_preload(torque="32 N·m", needed="25 kN", **COOL).verdict.do.plain()
+    assert "no torque gives it safely: a rough one takes 49.9 N·m, and a slippery one bears no more than 39.6 N·m" in do and "then" not in do
     for needed in (17.0, 18.5, 19.5, 19.85, 19.95, 21.0, 40.0):
-        do = torque_preload(needed=f"{needed} kN").verdict.do.plain()
+        do = torque_preload(torque="32 N·m", needed=f"{needed} kN", **COOL).verdict.do.plain()
         assert ("no torque" in do) == (needed * 1.9950 > 39.65), needed
 
 
@@ -94,7 +128,7 @@ def test_class_and_thickness_and_own_yield():
 
 
 def test_the_table_judges_other_states_of_the_thread():
-    rows = torque_preload(torque="42 N·m").tables[0]
+    rows = torque_preload(torque="42 N·m", **COOL).tables[0]
     assert [row[0][0] for row in rows.rows] == ["A", "B", "C"] and rows.states == ("fail", "fail", "pass")
     assert rows.rows[1][2].plain() == "19.9 kN to 35.7 kN"
     size = THREADS["M10x1.5"]
