@@ -93,7 +93,12 @@ class Feature:
     @property
     def text(self) -> str:
         """The nominal size as an entry, exactly."""
-        return f"{to_unit(self.nominal, self.form.metric)!r} {self.form.metric.symbol}".strip()
+        return self.entry("nominal")
+
+    def entry(self, what: str) -> str:
+        """nominal, low, high or wear as an entry, exactly; empty where the sheet has none."""
+        value = getattr(self, what)
+        return "" if value is None else f"{to_unit(value, self.form.metric)!r} {self.form.metric.symbol}".strip()
 
     def number(self, what: str) -> Number:
         """nominal, low, high or wear as a Number that can be written."""

@@ -1,51 +1,55 @@
 """Calculators, results and sizes as HTML: the one renderer, used when the site is built and in the browser."""
 from calc import cautions, engine, working
 from calc.calculator import Calculator, evaluate
+from calc.inputs import Choice, Quantity
 from calc.page import result as result_page
 from calc.page.form import form
 from calc.page.html import Html, both, children, el, quantity, value
 from calc.quantity import KINDS
 from calc.quantity import quantity as read_quantity
 from calc.result import Caution, Result
+from calc.standing import Standing
 from calc.stations import find
 
 STALE = "The entry above cannot be used. What stands here is the last good result, for other numbers."
 
 
-def calculator_html(id: str, presets: dict[str, str] | None = None, anchor: str = "", sheet: str = "", unread: tuple = ()) -> Html:
-    """A calculator with its form and a worked result; `sheet` names the engine whose sizes stand in for the demo engine's.
-
-    Inputs that are `unread` stand empty, and there is no result before they are filled.
+def calculator_html(id: str, presets: dict[str, str] | None = None, anchor: str = "", sheet: str = "", filled: Standing | None = None) -> Html:
+    """A calculator with its form and a worked result: the example, with `presets` in place of its own values; `sheet` names the engine
+    whose sizes stand in for the demo engine's. With a standing to be `filled` in, the presets are entries, and the rest is unread.
 
     Raises KeyError for an unknown id or engine, calc.result.Refused for a bad preset.
     """
     calculator, anchor = find(id), anchor or id
     presets = {**(_presets(calculator, engine.engine(sheet)) if sheet else {}), **(presets or {})}
-    found = evaluate(calculator, presets)
+    found = evaluate(calculator, presets, standing=filled)
     return el(
         "live-calculator",
         # Search finds a calculator by what stands in its header, not by the numbers of its example. The theme's indexer leaves
         # an element out up to the first end tag of the same name, hence names that occur once.
         el("header", el("h3", calculator.title, id=f"{anchor}-title"), el("p", calculator.purpose, class_="purpose"),
            el("p", "Also looked for as: ", ", ".join(calculator.finds), ".", class_="finds") if calculator.finds else None, class_="calc-head"),
-        el("calc-top", el("div", result_page.awaited([calculator.input[name] for name in unread]) if unread else result_page.verdict(found), data_part="verdict", class_="part-verdict"),
-           form(calculator, found.taken, anchor, presets, unread), class_="calc-top", data_search_exclude=True),
+        el("calc-top", el("div", result_page.verdict(found, anchor), data_part="verdict", class_="part-verdict"),
+           form(calculator, evaluate(calculator).taken if filled else found.taken, anchor, presets if filled else {}), class_="calc-top", data_search_exclude=True),
         el("calc-below", el("p", STALE, data_part="stale", class_="stale", hidden=True), el("p", data_part="status", class_="status", role="status"),
-           el("div", None if unread else result_page.body(found, anchor), data_part="result"),
-           el("details", el("summary", "Working"), el("div", None if unread else result_page.working(found), data_part="working", tabindex="0", role="group", aria_label="Working"), data_keep="working"), class_="part-result",
+           el("div", result_page.body(found, anchor), data_part="result"),
+           el("details", el("summary", "Working"), el("div", result_page.working(found), data_part="working", tabindex="0", role="group", aria_label="Working"), data_keep="working"), class_="part-result",
            data_search_exclude=True),
         el("p", data_part="announce", class_="visually-hidden", aria_live="polite"),
         class_="calculator", id=anchor, data_calculator=id, role="group", aria_labelledby=f"{anchor}-title")
 
 
 def _presets(calculator: Calculator, sheet: engine.Engine) -> dict[str, str]:
-    """The nominal sizes of an engine as entries for the inputs that measure its features."""
-    return {i.name: sheet.features[i.feature].text for i in calculator.inputs if i.feature in sheet.features}
+    """What an engine's sheet says of a calculator's inputs, as entries: nominal sizes, limits, materials."""
+    known = {i.name: sheet.features.get(i.feature_for({})) for i in calculator.inputs if i.feature}
+    sizes = {name: feature.entry(calculator.input[name].limit or "nominal") for name, feature in known.items() if feature and isinstance(calculator.input[name], Quantity)}
+    materials = {i.name: sheet.materials[i.feature_for({})] for i in calculator.inputs if isinstance(i, Choice) and i.feature and i.feature_for({}) in sheet.materials}
+    return {name: text for name, text in sizes.items() if text} | materials
 
 
-def live_first(found: Result, system: str) -> dict[str, str]:
+def live_first(found: Result, anchor: str, system: str) -> dict[str, str]:
     """What a reader waits for: the verdict with the leading numbers, and its words for a screen reader."""
-    return {"verdict": result_page.verdict(found), "announce": found.verdict.headline.plain(system)}
+    return {"verdict": result_page.verdict(found, anchor), "announce": found.verdict.headline.plain(system)}
 
 
 def live_rest(found: Result, anchor: str, working: bool) -> dict[str, str]:

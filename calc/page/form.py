@@ -7,24 +7,18 @@ from calc.quantity import LENGTH, TEMPERATURE, to_unit
 from calc.working import form as form_of
 
 
-def form(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, presets: dict, unread: tuple = ()) -> Html:
-    """Fields in declared order; those that rarely change stand folded below, and the temperatures of warm readings last. Those
-    that are `unread` stand empty."""
-    taken = tuple(_emptied(t) if t.input.name in unread else t for t in taken)
-    presets = presets | dict.fromkeys(unread, "")
+def form(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, presets: dict) -> Html:
+    """Fields in declared order; those that rarely change stand folded below, and the temperatures of warm readings last. They are
+    empty, with the example's values as hints; `presets` are filled in as if they had been read."""
     first = [_field(t, anchor, presets) for t in taken if not t.input.fold]
     folded = [_field(t, anchor, presets) for t in taken if t.input.fold]
     warm = [_warm_row(t.input, anchor, presets) for t in taken if isinstance(t.input, Quantity) and t.input.parts]
-    foot = el("div", el("button", "Back to the example", type="reset", data_reset=True, class_="reset"), class_="form-foot")
-    return el("form", el("div", *first, class_="fields"),
+    foot = el("div", el("button", "Empty all fields", type="reset", data_reset=True, class_="reset"), class_="form-foot")
+    whose = el("p", el("label", "Limits of ", el("select", data_engine_choice=True, data_none="another engine, without a sheet here")), class_="engine-choice") if any(t.input.feature for t in taken) else None
+    return el("form", whose, el("div", *first, class_="fields"),
               _fold("more", f"{len(folded)} more that rarely change", el("div", *folded, class_="fields")) if folded else None,
               _fold("warm", "Read warm? Part and gauge temperatures", *warm) if warm else None,
               foot, data_form=True, novalidate=True, autocomplete="off", class_="calc-form")
-
-
-def _emptied(taken: Taken) -> Taken:
-    value = (None,) * len(taken.input.rows) if isinstance(taken.input, Grid) else None
-    return Taken(taken.input, {}, value, False)
 
 
 def _fold(name: str, words: str, *nodes) -> Html:
@@ -35,17 +29,19 @@ def _field(taken: Taken, anchor: str, presets: dict) -> Html:
     if isinstance(taken.input, Grid):
         return _grid(taken, anchor, presets)
     declared, id = taken.input, f"{anchor}-{taken.input.name}"
-    label = el("label", _label(declared), for_=id)
+    label = el("label", _label(declared), " ", _origin(declared.name), for_=id)
     hint = _hint(declared)
     described = f"{id}-message" + (f" {id}-hint" if hint else "")
     preset = presets.get(declared.name)
     if isinstance(declared, Choice):
-        entry = el("select", *(el("option", words, value=key, selected=key == taken.value) for key, words in declared.options.items()),
-                   id=id, name=declared.name, data_entry=True, aria_describedby=described, data_preset=preset, data_metric=taken.value, data_inch=taken.value)
+        question = is_question(declared)
+        empty = None if question else el("option", declared.options[taken.value], value="", data_hint=True, selected=True)
+        entry = el("select", empty, *(el("option", words, value=key, selected=question and key == taken.value) for key, words in declared.options.items()),
+                   id=id, name=declared.name, data_entry=True, aria_describedby=described, data_preset=preset, data_question=taken.value if question else None, data_which=declared.which)
         keys = None
     elif isinstance(declared, Open):
         metric, inch = (declared.default_text(system) for system in ("metric", "inch"))
-        entry = el("input", type="text", enterkeyhint="next", spellcheck="false", autocapitalize="off", value=metric, id=id, name=declared.name, data_entry=True,
+        entry = el("input", type="text", enterkeyhint="next", spellcheck="false", autocapitalize="off", placeholder=metric or " ", id=id, name=declared.name, data_entry=True,
                    aria_describedby=described, data_preset=preset, data_metric=metric, data_inch=inch)
         keys = None  # letters are typed here, so the whole keyboard is up
     else:
@@ -53,6 +49,16 @@ def _field(taken: Taken, anchor: str, presets: dict) -> Html:
         keys = _keys(declared.label, [declared.form], _signed(declared), declared.measured)
     return el("div", label, el("div", entry, class_="entry"), keys, _message(id, declared.name),
               el("p", hint, id=f"{id}-hint", class_="hint") if hint else None, class_="field", data_field=True)
+
+
+def is_question(declared) -> bool:
+    """Is a choice a question put to the calculator, whose first answer stands until another is chosen? Others are facts of the part."""
+    return isinstance(declared, Choice) and not (declared.must or declared.feature or declared.assumed or declared.which)
+
+
+def _origin(name: str) -> Html:
+    """The place for where a field's value comes from, once it is no example."""
+    return el("span", class_="origin", data_origin=name)
 
 
 def _label(declared) -> Html:
@@ -70,8 +76,8 @@ def _entry(name, id, shape, value, preset, described, label=None) -> Html:
     units = shape.metric.symbol, shape.inch.symbol
     preset = None if preset is None else with_unit(preset, shape)
     return children(
-        el("input", type="text", inputmode="decimal", enterkeyhint="next", spellcheck="false", value=metric,
-           placeholder=" " if value is None else None,  # lets print.css leave out what is empty
+        el("input", type="text", inputmode="decimal", enterkeyhint="next", spellcheck="false",
+           placeholder=metric or " ",  # so that print.css knows what was left empty
            id=id, name=name, data_entry=True,
            aria_describedby=described, aria_label=label, data_preset=preset, data_metric=metric, data_inch=inch, data_unit_metric=units[0], data_unit_inch=units[1]),
         el("span", both(*units), class_="unit") if any(units) else None)
@@ -96,7 +102,7 @@ def _grid(taken: Taken, anchor: str, presets: dict) -> Html:
                class_=f"cells cells-{min(len(declared.columns), 4)}" + " named" * any(len(row) > 3 for row in declared.rows))
     shapes = list(dict.fromkeys(column.form for column in declared.columns))
     signed = any(_signed(declared.cells[0, c]) for c in range(len(declared.columns)))
-    return el("fieldset", el("legend", declared.label), table, _keys(declared.label, shapes, signed, declared.measured),
+    return el("fieldset", el("legend", declared.label, " ", _origin(declared.name)), table, _keys(declared.label, shapes, signed, declared.measured),
               _message(id, declared.name), el("p", hint, id=f"{id}-hint", class_="hint"), class_="field grid", data_field=True)
 
 

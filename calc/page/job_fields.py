@@ -9,13 +9,14 @@ from math import floor, log10
 
 from calc.calculator import Output, evaluate
 from calc.engine import Feature
-from calc.inputs import WARM, Choice, Grid, Quantity
+from calc.inputs import WARM, WHICH, Choice, Grid, Quantity, for_chosen
 from calc.job import record
 from calc.job.record import STAGES, JobError, sheet_of
 from calc.job.verdicts import judge
 from calc.page.html import Html, children, el
 from calc.page.job_pieces import REASONS, SHORT, at_field, chip, count, day, job_of, made, reading, with_unit
 from calc.quantity import TEMPERATURE, to_unit, write
+from calc.standing import Standing
 from calc.stations import find
 from calc.working import Number, form, origins
 
@@ -76,8 +77,9 @@ def measured(calculator, sheet, features: dict) -> set[str]:
 
 
 def _twins(sheet, id: str) -> list[Feature]:
-    """A calculator for any valve names the intake's size; on an exhaust it is that of the exhaust."""
-    return [sheet.features[name] for name in dict.fromkeys((id, id.replace("_intake", "_exhaust"))) if name in sheet.features]
+    """A calculator for any valve names both sizes, stem_{valve}; a check of one of them names the intake's."""
+    named = [for_chosen(id, {"valve": kind}) for kind in WHICH["valve"]] if "{" in id else [id, id.replace("_intake", "_exhaust")]
+    return [sheet.features[name] for name in dict.fromkeys(named) if name in sheet.features]
 
 
 def _place(feature: Feature, chosen: str) -> str | None:
@@ -101,7 +103,8 @@ def fields(asked: dict) -> dict:
     """What a job says to a calculator: a strip above its form; what stands below each field; and the texts to fill in, by entry.
 
     {"html": {"strip": …, name of the field, grid or result: …}, "fill": {name of the field or grid: {"texts": {entry: text}, "at_once": …}},
-    "results": {name of the result: [names of the fields that must hold the reader's own]}, "place": chosen}
+    "results": {name of the result: [names of the fields that must hold the reader's own]}, "place": chosen, "engine": the job's,
+    "said": {entry: {"words", "stage"}} of what it fills in}
     """
     job, calculator = job_of(asked["job"]), find(asked["calculator"])
     features = asked.get("features", {})
@@ -116,11 +119,12 @@ def fields(asked: dict) -> dict:
     for spot in spots:
         by_field.setdefault(spot.field, []).append(spot)
     html = {"strip": _strip(job, asked, choices, chosen) if spots or results else ""}
-    fill = {}
+    fill, said = {}, {}
     for name, found in by_field.items():
         filled = {spot: _last(held[spot]) for spot in found if held[spot]}
         if filled:
             texts = {entry: text for spot, one in filled.items() for entry, text in _entries(spot, one).items()}
+            said |= {spot.entry: {"words": ", ".join(filter(None, (SHORT[one["stage"]], day(one["at"], asked["now"]), one["by"]))), "stage": one["stage"]} for spot, one in filled.items()}
             declared = calculator.input[name]
             fill[name] = {"texts": texts, "at_once": True} if not isinstance(declared, Grid) else _grid(declared, texts)
         judged = [(spot, rows[key]) for spot in filled if (key := (spot.feature.id, spot.place)) in rows]
@@ -132,9 +136,9 @@ def fields(asked: dict) -> dict:
         html[spot.entry] = children(
             _there(job, held[spot], rows.get((spot.feature.id, spot.place)), asked["now"]) if held[spot] else None,
             el("p", f"{spot.feature.label} can be kept for the job once all of it is read: {', '.join(calculator.input[name].label for name in behind[spot.entry])}. "
-                    "What is not entered is the example's.", class_="job-when-partly job-keep-words"),
+                    , class_="job-when-partly job-keep-words"),
             *_keeping(job, [spot], held, choices if spot.place is None else [], chosen, asked["stages"]))
-    return {"html": html, "fill": fill, "results": behind, "place": chosen}
+    return {"html": html, "fill": fill, "results": behind, "place": chosen, "engine": job["engine"], "said": said}
 
 
 def _keeping(job: dict, found: list, held: dict, which: list, chosen: str, stages) -> tuple:
@@ -229,10 +233,12 @@ def _kept_result(job: dict, calculator, spot: Spot, asked: dict, why: str) -> di
     declared, entries, system = spot.declared, asked["entries"], asked["system"]
     if spot.place is None:
         raise at_field(spot.entry, "place", f"{declared.label}: say first which one it is: {', '.join(spot.feature.places)}.")
-    found = evaluate(calculator, entries, system)
-    behind = _behind(calculator, found.outputs[declared.key])
+    behind = _behind(calculator, evaluate(calculator).outputs[declared.key])
     if left := [calculator.input[name].label for name in behind if not entries.get(name, "").strip()]:
-        raise at_field(spot.entry, "empty", f"{declared.label}: {' and '.join(left)} {'is' if len(left) == 1 else 'are'} still the example's; enter what you read before you keep it.")
+        raise at_field(spot.entry, "empty", f"{declared.label}: {' and '.join(left)} {'is' if len(left) == 1 else 'are'} still to be read; enter what you read before you keep it.")
+    found = evaluate(calculator, entries, system, Standing(sheet_of(job), spot.place))
+    if declared.key not in found.outputs:
+        raise at_field(spot.entry, "empty", f"{declared.label}: {found.verdict.headline.plain(system)} {'is' if len(found.next) == 1 else 'are'} still to be read; enter what you read before you keep it.")
     value, shape, sized = found[declared.key], found.outputs[declared.key].form, spot.feature.at(spot.feature.nearest(found[declared.key]))
     for limit in (sized.low, sized.high, sized.wear):
         if limit is not None and limit != value and shape.write(limit, system) == shape.write(value, system):

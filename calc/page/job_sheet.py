@@ -9,6 +9,7 @@ from calc.page import calculator_html, job_fields, job_returned
 from calc.page.html import Html, children, el
 from calc.job.record import feature_of, sheet_of
 from calc.page.job_pieces import SHORT, about_sheet, chip, count, day, hour, job_of, made, reading, tally
+from calc.standing import Standing
 from calc.stations import find
 
 ANCHOR = "check"  # of the calculators on the page of checks
@@ -121,7 +122,7 @@ def check(asked: dict) -> dict:
     rest = tuple(id for id in one.features if id not in asked_for and feature_of(job, id))
     form = asked["write_down"](job, asked.get("writing", {}), ("assembly",), rest, f"own-{n}") if rest else None
     return {"html": {"check": children(
-        el("div", calculator_html(one.calculator, one.entries, f"{ANCHOR}-{n}", unread=one.open), data_job_features=json.dumps(features)) if one.calculator else None,
+        el("div", calculator_html(one.calculator, one.entries, f"{ANCHOR}-{n}", filled=Standing(sheet_of(job), one.place)), data_job_features=json.dumps(features)) if one.calculator else None,
         el("details", el("summary", "Write down another size" if one.calculator else "Write down what you read"), form, data_keep=f"own-{n}", class_="job-correct") if form else None)}}
 
 

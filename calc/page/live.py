@@ -2,8 +2,12 @@
 import json
 
 from calc.calculator import evaluate
+from calc.engine import engine
+from calc.inputs import Origin
 from calc.page import live_first, live_rest
+from calc.page.result import origins
 from calc.result import Refused
+from calc.standing import Standing
 from calc.stations import find
 
 _rest = None  # makes the reply that follows one with "more"
@@ -13,8 +17,9 @@ def answer(request: str) -> str:
     """Calls "job-…" go to `calc.page.job`, which is imported with the first of them.
 
     {"call": "evaluate", "calculator": id, "anchor": id, "entries": {name: text}, "system": "metric"|"inch",
-    "working": is it open} ->
-    {"ok": true, "html": {part: markup}, "notes": {name: sentence}, "errors": []} or
+    "working": is it open, "standing": null (what is not entered is the example's) or {"engine": name or "", "which": part in hand,
+    "job": {entry: {"words", "stage"}} that a job filled in}} ->
+    {"ok": true, "html": {part: markup}, "notes": {name: sentence}, "origins": {name: {"from", "words", "shown"}}, "errors": []} or
     {"ok": false, "html": {}, "notes": {}, "errors": [{"field", "code", "message"}]}.
 
     With "first": true the verdict comes alone, in a third of the time, in a reply that says "more": true where {"call": "rest"}
@@ -29,17 +34,30 @@ def answer(request: str) -> str:
         return json.dumps(_rest())
     system = asked["system"]
     try:
-        found = evaluate(find(asked["calculator"]), asked["entries"], system)
+        found = evaluate(find(asked["calculator"]), asked["entries"], system, standing_of(asked.get("standing")))
     except Refused as refused:
         errors = [{"field": e.field, "code": e.code, "message": e.sentence(system)} for e in refused.errors]
         return json.dumps({"ok": False, "html": {}, "notes": {}, "errors": errors})
 
-    told = {"ok": True, "notes": {t.input.name: " ".join(t.notes) for t in found.taken if t.notes}, "errors": []}
-    first = live_first(found, system)
+    anchor = asked.get("anchor") or asked["calculator"]
+    told = {"ok": True, "notes": {t.input.name: " ".join(t.notes) for t in found.taken if t.notes and t.origin.kind != "missed"},
+            "origins": origins(found, system) if found.standing else {}, "errors": []}
+    first = live_first(found, anchor, system)
 
     def rest():
-        return told | {"html": live_rest(found, asked.get("anchor") or asked["calculator"], asked.get("working", True))}
+        return told | {"html": live_rest(found, anchor, asked.get("working", True))}
     if asked.get("first"):
         _rest = rest
         return json.dumps(told | {"html": first, "more": True})
     return json.dumps(told | {"html": first | rest()["html"]})
+
+
+def standing_of(asked: dict | None) -> Standing | None:
+    """What a page's entries stand on: the engine chosen on it or its job's, the part in hand, what a job filled in."""
+    if asked is None:
+        return None
+    try:
+        sheet = engine(asked["engine"]) if asked["engine"] else None
+    except KeyError:  # a job of an engine that has no sheet here
+        sheet = None
+    return Standing(sheet, asked.get("which", ""), {entry: Origin("job", told["words"], told["stage"]) for entry, told in asked.get("job", {}).items()})

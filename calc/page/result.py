@@ -1,32 +1,99 @@
 """A result as HTML: first what to do, then the numbers, then why."""
+from calc import engine
 from calc.page.formula import line_html
 from calc.page.html import Html, children, el, quantity, symbol, value
 from calc.page.svg import figure
 from calc.result import VERDICT_WORDS, Caution, Result, Table
+from calc.standing import SEVERITY
+from calc.working import Number
 
 SOURCE_KINDS = {"standard": "published standard", "handbook": "handbook", "analytic": "exact geometry or physics",
                 "common practice": "common practice, no source", "maker": "maker's data", "invented": "invented for the example"}
 
 
-def verdict(result: Result) -> Html:
-    """The verdict with the leading numbers, which stays in sight while entries change, and below it what to do."""
-    v = result.verdict
-    main = [o for o in result.calculator.outputs if o.main]
+def verdict(result: Result, anchor: str) -> Html:
+    """The verdict with the leading numbers, which stays in sight while entries change; below it what to do, and what it takes for granted.
+    An example is marked as one, in words and shape."""
+    v, state = result.verdict, "example" if result.example else result.verdict.state
+    main = [o for o in result.calculator.outputs if o.main and o.key in result.outputs]
     return children(
-        el("div", el("p", el("span", VERDICT_WORDS[v.state], class_="verdict-state"), " ", v.headline, class_="verdict-head"),
+        el("div", el("p", el("span", "Example" if result.example else VERDICT_WORDS[state], class_="verdict-state"), " ",
+                     children(VERDICT_WORDS[v.state], ". ") if result.example else None, v.headline, class_="verdict-head"),
            el("dl", *(_output(o, result) for o in main), class_="outputs main") if main else None,
-           class_=f"verdict verdict-{v.state}", role="group", aria_label="Verdict"),
-        el("p", v.do, class_=f"verdict-do verdict-{v.state}"))
+           class_=f"verdict verdict-{state}", role="group", aria_label="Verdict"),
+        el("p", children("Nobody read these sizes: type yours. In the example: ") if result.example else None, v.do, class_=f"verdict-do verdict-{state}"),
+        granted(result, anchor))
 
 
-def awaited(inputs: list) -> Html:
-    """In the verdict's place, before anything was read."""
-    return el("div", el("p", "Still to be read: ", "; ".join(i.label[:1].lower() + i.label[1:] for i in inputs), ".", class_="verdict-head"), class_="verdict verdict-awaited", role="group", aria_label="Verdict")
+def granted(result: Result, anchor: str) -> Html | None:
+    """What the verdict takes for granted: sizes that stand in, what is assumed, and whose limits these are; each leads to its field."""
+    if result.standing is None:
+        return None
+    def linked(t, *more):
+        return el("a", t.input.label[:1].lower() + t.input.label[1:], *more, href=f"#{anchor}-{t.input.name}", data_field_link=t.input.name)
+    sheet, told = result.standing.sheet, []
+    if standing_in := [t for t in result.taken if t.span and t.input.name not in result.next]:
+        told.append(children("Whatever ", _listed(linked(t) for t in standing_in), f" {sheet.name}’s sheet allows. "))
+    if assumed := [t for t in result.taken if t.origin.kind == "assumed" and t.origin.words]:
+        told.append(children("Taken: ", _listed(linked(t, " ", _shown(t)) for t in assumed), ". "))
+    if sheet and (result.own or any(t.origin.kind == "sheet" for t in result.taken)):
+        told.append(children(f"Limits: {sheet.name}’s sheet", ", which is invented." if sheet.invented else "."))
+    return el("p", *told, class_="granted") if told else None
+
+
+def _listed(nodes) -> Html:
+    nodes = list(nodes)
+    return children(*(children(", " if i else None, node) for i, node in enumerate(nodes)))
+
+
+def _shown(t) -> "Number | str":
+    return t.value if isinstance(t.value, Number) else t.input.options.get(t.value, "")
+
+
+def origins(result: Result, system: str) -> dict:
+    """Where each field's value comes from, by name: {"from": kind, "words": in five words at most, "shown": what stands in for an entry}.
+
+    What is missed keeps the example as a hint, but not one of another engine's sizes.
+    """
+    held, told = {}, {}
+    for own in result.own:
+        held.setdefault(own.input.name.partition(".")[0], []).append(own)
+    for t in result.taken:
+        told[t.input.name] = {"from": t.origin.kind, "words": _where(t, result), "shown": _stands(t, result, system), **_worst(held.get(t.input.name, ()), system)}
+    return told
+
+
+def _where(t, result) -> str:
+    if t.span:
+        return f"any of {t.origin.words}"
+    return {"sheet": t.origin.words, "assumed": "assumed" if t.origin.words else "", "missed": "to be read" if not getattr(t.input, "limit", "") else "not known", "job": "from the job"}.get(t.origin.kind, "")
+
+
+def _stands(t, result, system) -> str:
+    declared = t.input
+    if t.entered or t.origin.kind in ("none", "read") and not hasattr(declared, "options"):
+        return ""
+    if hasattr(declared, "options"):
+        return "" if t.origin.kind == "missed" else declared.options[t.value]
+    if t.origin.kind == "missed":
+        sheet = result.standing.sheet
+        return declared.default_text(system) if not declared.feature or sheet is not None and sheet.name == engine.DEMO and not getattr(declared, "limit", "") else ""
+    if t.span:
+        return f"{declared.form.bare(t.span[0], system)} to {declared.form.bare(t.span[1], system)}"
+    return declared.form.bare(float(t.value), system)
+
+
+def _worst(held, system) -> dict:
+    """The worst of what was read in a field by its own limits."""
+    worst = max(held, key=lambda own: SEVERITY[own.held.state], default=None)
+    if worst is None or not worst.held.state:
+        return {}
+    return {"state": worst.held.state, "held": f"{VERDICT_WORDS[worst.held.state]}: {worst.held.words.plain(system)}"}
 
 
 def body(result: Result, anchor: str) -> Html:
     """Everything below the verdict."""
-    rest = [o for o in result.calculator.outputs if not o.main]
+    rest = [o for o in result.calculator.outputs if not o.main and o.key in result.outputs]
     return children(
         el("ul", *(el("li", r.text, class_=f"remark-{r.level}") for r in result.remarks), class_="remarks") if result.remarks else None,
         *(figure(f, f"{anchor}-f{i}") for i, f in enumerate(result.figures)),

@@ -2,8 +2,8 @@
 // Loaded only while a job is worked on (live.mjs), or on the page of a received sheet.
 
 import { ask, change, changes, current, download, get, setInitials } from "./jobs.mjs";
+import { choosePlace, place as inHand } from "./standing.mjs";
 
-const PLACE = "sizebook:place"; // in sessionStorage: which valve or cylinder is in hand
 const SITE = new URL("../../", import.meta.url).href;
 
 const look = document.createElement("link");
@@ -42,7 +42,7 @@ class JobFields {
     this.key = sheet ? sheet.key : current();
     const held = this.key ? await get(this.key).catch(() => null) : null;
     if (!held) return this.#clear();
-    const asked = { job: held.text, kind: held.kind, calculator: this.#live.calculator, place: remembered(), features: this.#features, stages: stagesOf(held), root: SITE };
+    const asked = { job: held.text, kind: held.kind, calculator: this.#live.calculator, place: inHand(), features: this.#features, stages: stagesOf(held), root: SITE };
     const reply = await ask("job-fields", asked, `job-fields ${this.#live.id}`);
     if (!reply || !this.#live.isConnected) return;
     if (!reply.ok) return this.#cannot(reply.errors[0].message);
@@ -52,12 +52,14 @@ class JobFields {
     this.#fill = reply.fill;
     this.#results = reply.results;
     const { strip, ...beside } = reply.html;
-    const inHand = !sheet && this.#live.contains(document.activeElement) ? document.activeElement : null;
-    const stood = inHand?.getBoundingClientRect().top;
+    const focused = !sheet && this.#live.contains(document.activeElement) ? document.activeElement : null;
+    const stood = focused?.getBoundingClientRect().top;
     this.#show(strip, beside);
-    if (inHand) scrollBy({ top: inHand.getBoundingClientRect().top - stood, behavior: "instant" }); // what the job says comes above the entry, which stays where it is
+    if (focused) scrollBy({ top: focused.getBoundingClientRect().top - stood, behavior: "instant" }); // what the job says comes above the entry, which stays where it is
+    this.#live.standOn(undefined, this.key); // its own entries first
     let filled = false;
     for (const name of Object.keys(beside)) filled = this.#bring(name, before[name], kept.includes(name)) || filled;
+    this.#live.standOn({ engine: reply.engine, which: reply.place || inHand(), job: reply.said }, this.key);
     if (filled) this.#entered();
     this.#tell();
   }
@@ -66,7 +68,7 @@ class JobFields {
   #bring(name, before, kept) {
     const fill = this.#fill[name];
     const entries = this.#entriesOf(name, fill, before);
-    const untouched = entries.every((entry) => (entry.value === example(entry) && !("touched" in entry.dataset)) || entry.value === entry.dataset.filled);
+    const untouched = entries.every((entry) => !entry.value || entry.value === entry.dataset.filled);
     const preset = entries.some((entry) => "preset" in entry.dataset); // the page has its reasons for what it filled in
     const wanted = fill && (kept || (untouched && fill.at_once && !preset && !this.#declined.has(name)));
     let changed = false;
@@ -74,7 +76,7 @@ class JobFields {
       const text = fill?.texts[entry.name];
       const was = entry.value;
       if (wanted && text !== undefined) entry.value = text;
-      else if (untouched && entry.dataset.filled !== undefined && entry.value === entry.dataset.filled) entry.value = example(entry); // the job lets go of it
+      else if (untouched && entry.dataset.filled !== undefined && entry.value === entry.dataset.filled) entry.value = ""; // the job lets go of it
       if (text === undefined) delete entry.dataset.filled;
       else entry.dataset.filled = text;
       changed ||= entry.value !== was;
@@ -124,6 +126,7 @@ class JobFields {
     this.#fill = {};
     let changed = false;
     for (const name of Object.keys(before)) changed = this.#bring(name, before[name], false) || changed;
+    this.#live.standOn(null, "");
     if (changed) this.#entered();
   }
 
@@ -152,13 +155,12 @@ class JobFields {
 
   #typedIn(name) {
     return this.#entriesOf(name)
-      .filter((entry) => entry.value.trim() && (entry.value !== example(entry) || "touched" in entry.dataset) && entry.value !== entry.dataset.filled)
+      .filter((entry) => entry.value.trim() && entry.value !== entry.dataset.filled)
       .map((entry) => entry.name);
   }
 
   typed({ target }) {
     if (!target.matches("[data-entry]")) return;
-    target.dataset.touched = "";
     const place = this.#placeOf(target);
     if (place) this.#say(place, "");
     const before = place?.dataset.state;
@@ -167,7 +169,6 @@ class JobFields {
   }
 
   declined() {
-    for (const entry of this.#entries) delete entry.dataset.touched;
     for (const name of Object.keys(this.#fill)) this.#declined.add(name);
     queueMicrotask(() => this.#tell());
   }
@@ -181,20 +182,11 @@ class JobFields {
     const button = target.closest("button");
     if (!button) return;
     const { jobPlace, jobKeep, jobWhy, jobFill, jobExport } = button.dataset;
-    if (jobPlace !== undefined) return this.#choose(jobPlace);
+    if (jobPlace !== undefined) return choosePlace(jobPlace);
     const place = button.closest("[data-job-field]");
     if (jobFill !== undefined) return this.#fillIn(place.dataset.jobField);
     if (jobKeep !== undefined) return this.#keep(place, jobKeep, jobWhy ?? "");
     if (jobExport !== undefined) return download("sizebook-job.json", button.text);
-  }
-
-  #choose(place) {
-    try {
-      sessionStorage.setItem(PLACE, place);
-    } catch {
-      // Storage may be forbidden; nothing can be kept then either.
-    }
-    document.dispatchEvent(new Event("sizebook:place"));
   }
 
   #fillIn(name) {
@@ -214,7 +206,7 @@ class JobFields {
     if (!typed.length) return;
     const strip = this.#strip?.querySelector("[data-job-initials]");
     if (strip?.value) setInitials(strip.value);
-    const entries = Object.fromEntries(this.#entries.filter((entry) => entry.value !== example(entry) || "touched" in entry.dataset || entry.value === entry.dataset.filled).map((entry) => [entry.name, entry.value]));
+    const entries = Object.fromEntries(this.#entries.filter((entry) => entry.value.trim()).map((entry) => [entry.name, entry.value]));
     this.#say(place, "");
     place.setAttribute("aria-busy", "true");
     try {
@@ -270,14 +262,5 @@ function replace(place, html) {
 }
 
 const stagesOf = (held) => (held.kind === "sheet" ? ["assembly"] : ["received", "finished"]);
-const holds = (entry, text) => entry?.value === text || (entry?.dataset.preset === text && entry.value === example(entry)); // a preset is shown in the reader's unit, without its doubt
+const holds = (entry, text) => entry?.value === text;
 const isWarmth = (entry) => /\.(part|gauge)$/.test(entry.name);
-const example = (entry) => entry.dataset[document.documentElement.dataset.units === "inch" ? "inch" : "metric"] ?? "";
-
-function remembered() {
-  try {
-    return sessionStorage.getItem(PLACE) ?? "";
-  } catch {
-    return "";
-  }
-}

@@ -1,9 +1,10 @@
 // <live-calculator data-calculator="…">: carries entries to the calculators' worker and its answer back
 // into the page. The page already holds the example, worked out when the site was built; nothing is
-// worked out again until an entry differs from it. Words and markup of results come from the worker.
+// worked out until something is entered or a job is open. Words and markup of results come from the worker.
 
 import { Entries } from "./entries.mjs";
 import { runtime } from "./runtime.mjs";
+import { chooseKind, engine, place } from "./standing.mjs";
 import { system } from "./units.mjs";
 
 const PATIENCE = 150; // ms after which a result that waits for its answer is marked as the older one
@@ -18,37 +19,44 @@ class LiveCalculator extends HTMLElement {
   #example; // what stood here first: html by part
   #waits = 0;
   #speaks = 0;
+  #turn = 0; // of asking: an answer to an earlier one is not shown
   #rehearsed = false;
   #job = false; // whether a job has its say here
+  #standing = null; // what the job says that entries stand on; undefined until it has said so
 
   connectedCallback() {
     const form = this.querySelector("[data-form]");
     if (!form) return;
     const twins = document.querySelectorAll(`live-calculator[data-calculator="${CSS.escape(this.calculator)}"]`);
-    this.#entries = new Entries(form, [this.calculator, [...twins].indexOf(this)].filter(Boolean).join(":"));
+    this.#entries = new Entries(form, this.dataset.entriesKey ?? [this.calculator, [...twins].indexOf(this)].filter(Boolean).join(":"));
     this.#left = new AbortController();
     const { signal } = this.#left;
     const on = (target, event, handler) => target.addEventListener(event, handler, { signal });
 
     on(form, "input", () => this.#entered());
+    on(form, "change", ({ target }) => target.matches("[data-which]") && target.value && chooseKind(target.value));
     on(form, "submit", (event) => event.preventDefault());
     on(form, "reset", (event) => this.#reset(event));
     on(form, "keydown", (event) => this.#moveOn(event));
     on(form, "paste", (event) => this.#pasted(event));
-    on(form, "focusin", ({ target }) => this.#focused(target));
+    on(form, "focusin", () => this.#rehearse());
     // The entry keeps the focus: without it the signs below it would go, and the button move away under the thumb.
     on(this, "mousedown", (event) => event.target.closest("button, summary") && event.preventDefault());
-    on(this, "click", ({ target }) => this.#pressed(target));
+    on(this, "click", (event) => this.#pressed(event));
     on(this.#working, "toggle", () => this.#working.open && this.#example && this.#evaluate());
     on(runtime, "state", () => this.#tellState());
     on(document, "sizebook:units", ({ detail: left }) => this.#turned(left));
+    on(document, "sizebook:engine", () => this.#asked && this.#evaluate());
+    on(document, "sizebook:place", () => this.#placed());
 
     on(globalThis, "storage", ({ key }) => (key === JOB || key === null) && hasJob(this) && this.#putToJob(signal));
 
-    this.#entries.setExample(system()); // the browser may have put back older texts by itself
-    if (this.#entries.restore(system()) && !this.#entries.isExample(system())) this.#evaluate();
-    else runtime.startSoon();
+    this.#entries.begin(system()); // the browser may have put back older texts by itself
+    this.#entries.hint(system());
+    this.#putPlace();
     if (hasJob(this)) this.#putToJob(signal);
+    else if (this.#asked) this.#evaluate();
+    else runtime.startSoon();
   }
 
   disconnectedCallback() {
@@ -61,8 +69,35 @@ class LiveCalculator extends HTMLElement {
   async #putToJob(signal) {
     if (this.#job) return;
     this.#job = true;
+    this.#standing = undefined; // until the job has said which engine it is of, nothing is judged
     const { attach } = await import("./job-fields.mjs");
     if (!signal.aborted) attach(this, signal);
+  }
+
+  /** What a job says that entries stand on, {engine, which, job: {entry: {words, stage}}}; null where there is none. `key` names whose they are. */
+  standOn(standing, key) {
+    const moved = this.#entries.belongTo(key, system());
+    const changed = JSON.stringify(standing) !== JSON.stringify(this.#standing);
+    this.#standing = standing;
+    if (moved || changed) this.#evaluate();
+  }
+
+  /** Whether there is anything to be worked out: something was read or chosen, or a job is open. */
+  get #asked() {
+    return this.#standing !== null || !this.#entries.untouched;
+  }
+
+  #putPlace() {
+    const which = this.querySelector("[data-which]");
+    const kind = place().split(" ").pop();
+    if (!which || ![...which.options].some(({ value }) => value === kind)) return false;
+    const changed = which.value !== kind;
+    which.value = kind;
+    return changed;
+  }
+
+  #placed() {
+    if (this.#putPlace()) this.#entered();
   }
 
   get calculator() {
@@ -75,45 +110,76 @@ class LiveCalculator extends HTMLElement {
   }
 
   #turned(left) {
-    const wasExample = this.#entries.isExample(left);
-    this.#entries.turn(left, system());
+    this.#entries.turn(left);
     this.#entries.keep(system());
-    if (!wasExample) this.#evaluate();
+    if (this.#asked) this.#evaluate();
+    else this.#entries.hint(system());
   }
 
   #reset(event) {
     event.preventDefault();
-    this.#entries.setExample(system());
+    this.#entries.empty();
+    this.#entries.preset();
     this.#entries.keep(system());
     this.#clearMessages();
-    clearTimeout(this.#waits);
-    if (!this.#example) return;
-    // An answer on its way would overwrite the example: let a request for the example overtake it.
-    for (const [part, html] of this.#example) swap(part, html);
-    this.#markStale(false);
     this.#evaluate();
   }
 
+  /** Back to what stood here first; an answer on its way comes too late. */
+  #showExample() {
+    this.#turn++;
+    clearTimeout(this.#waits);
+    this.#clearMessages();
+    for (const [part, html] of this.#example ?? []) swap(part, html);
+    this.#example = undefined;
+    this.#markStale(false);
+    this.#tellOrigins({});
+  }
+
   async #evaluate() {
+    if (this.#standing === undefined) return;
+    if (!this.#asked) return this.#showExample();
     this.#example ??= this.#parts.map((part) => [part, part.innerHTML]);
     clearTimeout(this.#waits);
-    if (!this.#entries.isExample(system())) this.#waits = setTimeout(() => this.#markStale(true), PATIENCE);
-    const asked = runtime.ask(this.#request, this, (first) => this.#answered(first));
+    this.#waits = setTimeout(() => this.#markStale(true), PATIENCE);
+    const turn = ++this.#turn;
+    const told = (reply) => turn === this.#turn && this.#answered(reply);
+    const asked = runtime.ask(this.#request, this, told);
     this.#tellState();
-    this.#answered(await asked);
+    told(await asked);
   }
 
   #answered(reply) {
     if (!reply || !this.isConnected) return;
     clearTimeout(this.#waits);
     this.#clearMessages();
-    if (reply.ok) this.#show(reply.html);
-    else this.#refuse(reply.errors);
+    if (reply.ok) {
+      this.#show(reply.html);
+      this.#tellOrigins(reply.origins);
+    } else {
+      this.#refuse(reply.errors);
+    }
     for (const [name, text] of Object.entries(reply.notes ?? {})) this.#message(name, "note", text);
   }
 
   get #request() {
-    return { call: "evaluate", calculator: this.calculator, anchor: this.id, first: true, entries: this.#entries.texts(system()), system: system(), working: this.#working.open };
+    const own = this.#entries.anyRead ? { engine: engine(), which: place(), job: {} } : null;
+    const standing = this.#standing ? { ...this.#standing, job: this.#entries.stillFilled(this.#standing.job) } : own;
+    return { call: "evaluate", calculator: this.calculator, anchor: this.id, first: true, entries: this.#entries.texts, standing, system: system(), working: this.#working.open };
+  }
+
+  /** Say beside each field where its value comes from. */
+  #tellOrigins(origins) {
+    this.#entries.hint(system(), origins);
+    for (const place of this.querySelectorAll("[data-origin]")) {
+      const told = origins[place.dataset.origin];
+      const words = told ? (told.held ?? told.words) : "";
+      if (place.textContent !== words) place.textContent = words;
+      place.dataset.state = told?.state ?? "";
+      const field = place.closest("[data-field]");
+      if (told) field.dataset.from = told.from;
+      else delete field.dataset.from;
+    }
   }
 
   /** Where an entry gets the focus keys come next, and a calculator's first few answers take three times as long as all that follow. */
@@ -133,8 +199,9 @@ class LiveCalculator extends HTMLElement {
 
   #refuse(errors) {
     this.#markStale(true, true);
-    for (const { field, message } of errors) {
+    for (const { field, message, suggestion } of errors) {
       if (!this.#message(field, "error", message)) this.#status.append(message);
+      else if (suggestion) this.#suggest(field, suggestion);
     }
   }
 
@@ -153,6 +220,14 @@ class LiveCalculator extends HTMLElement {
       if (folded) folded.open = true;
     }
     return true;
+  }
+
+  /** What was probably meant, at one tap. */
+  #suggest(name, text) {
+    const button = document.createElement("button");
+    Object.assign(button, { type: "button", textContent: text });
+    Object.assign(button.dataset, { suggest: text, suggestFor: name });
+    this.querySelector(`[data-message-for="${CSS.escape(name)}"]`)?.append(" ", button);
   }
 
   #clearMessages() {
@@ -178,7 +253,7 @@ class LiveCalculator extends HTMLElement {
   }
 
   #tellState() {
-    const waiting = !this.#entries.isExample(system());
+    const waiting = this.#asked;
     const status = this.#status;
     if (runtime.state === "failed" && (waiting || this.#example)) {
       const again = document.createElement("button");
@@ -193,8 +268,19 @@ class LiveCalculator extends HTMLElement {
     }
   }
 
-  #pressed(target) {
+  #pressed(event) {
+    const { target } = event;
     if (target.closest("[data-retry]")) return runtime.retry();
+    const link = target.closest("[data-field-link]");
+    if (link) return this.#goTo(link.dataset.fieldLink, event);
+    const suggested = target.closest("[data-suggest]");
+    if (suggested) {
+      const entry = this.#entries.named(suggested.dataset.suggestFor);
+      entry.value = suggested.dataset.suggest;
+      entry.focus();
+      entry.dispatchEvent(new Event("input", { bubbles: true }));
+      return;
+    }
     const key = target.closest("[data-key]");
     const field = key?.closest("[data-field]");
     if (!field) return;
@@ -206,17 +292,19 @@ class LiveCalculator extends HTMLElement {
     entry.dispatchEvent(new Event("input", { bubbles: true }));
   }
 
-  #focused(entry) {
-    this.#rehearse();
-    // The example is there to be typed over, so one tap selects it: after the tap's own caret, but never what a
-    // quick hand has typed by then, which the next key would wipe out.
-    const isExample = () => entry.matches("input[data-entry]") && entry.value === entry.dataset[system()];
-    if (isExample()) setTimeout(() => document.activeElement === entry && isExample() && entry.select());
+  /** To the field that a verdict speaks of, in whatever fold it stands. */
+  #goTo(name, event) {
+    const entry = this.#entries.named(name) ?? this.#entries.all.find((one) => one.name.startsWith(`${name}.`));
+    if (!entry) return;
+    event.preventDefault();
+    const fold = entry.closest("details");
+    if (fold) fold.open = true;
+    entry.focus();
   }
 
   /** Enter goes on to the next entry that is in sight. */
   #moveOn(event) {
-    if (event.key !== "Enter" || !event.target.matches("input[data-entry]")) return;
+    if (event.key !== "Enter" || event.isComposing || !event.target.matches("input[data-entry]")) return;
     event.preventDefault();
     const open = this.#entries.all.filter((entry) => entry.checkVisibility());
     open[open.indexOf(event.target) + 1]?.focus();
