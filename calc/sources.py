@@ -66,5 +66,5 @@ PIN_CLEARANCE = Source("pin-clearance", "Pin in a pressed-in bush: the bush's fr
 TWO_AXES = Source("two-axes", "Angle of two axes whose slopes against each other are u and v in two planes square to one another: tan φ = √(u² + v²).", "analytic", name="geometry")
 REVERSAL = Source("reversal", "Reading by reversal: turned end for end, a part shows its own error with the other sign and the gauge's with the same.", "handbook", name="reversal")
 TWO_SUPPORTS = Source("two-supports", "A level rod held at its two bores: forces and moments in balance.", "analytic", name="balance of moments")
-BOLT_SPRINGS = Source("bolt-springs", "Shank and free thread as springs in series: stretch = force × Σ length ÷ (stiffness × area), the thread with its stress area.", "handbook", name="springs in series")
+BOLT_SPRINGS = Source("bolt-springs", "Shank and free thread as springs in series: stretch = force × Σ length ÷ (stiffness × area), the thread with its stress area; over the ends, half a diameter more for the head and half one of the core for the thread in the nut (VDI 2230).", "handbook", name="springs in series")
 SLIDER_CRANK = Source("slider-crank", "Slider-crank at top dead centre, exact: piston r·ω²·(1 + r/l), crankpin r·ω²; the rod's mass on its two bores as weighed.", "analytic", name="slider-crank")

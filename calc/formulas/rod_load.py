@@ -28,3 +28,14 @@ def joint_pull(reciprocating, turning, piston_acceleration, pin_acceleration):
 def bolt_give(shank_length, shank_area, thread_length, thread_area, modulus):
     """Stretch for a unit of force, m/N: shank and free thread as springs in series."""
     return (shank_length / shank_area + thread_length / thread_area) / modulus
+
+
+HEAD, IN_NUT = 0.5, 0.5  # × d: lengths that stand for a hexagon's head and for the thread inside the nut (VDI 2230-1, from memory)
+
+
+def ends_give(diameter, nominal_area, core_area, modulus):
+    """What a micrometer over the bolt's ends reads besides, m/N: the head, as a stub of the bolt's diameter, and the core within the nut.
+
+    Half a diameter stands for each. The nut's own give is not in it: it moves along the bolt and lengthens nothing between the ends.
+    """
+    return (HEAD * diameter / nominal_area + IN_NUT * diameter / core_area) / modulus

@@ -1,6 +1,7 @@
 """Rod bolts: preload from torque or stretch, the pull of piston and rod at top dead centre, and what holds the cap shut."""
 from calc import cautions, sources
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.conformance import past
 from calc.drawing import Axis, Plot, Series
 from calc.formulas import bolt_torque as bolt, rod_load
 from calc.quantity import ACCELERATION, AREA, COMPLIANCE, COUNT, FORCE, LENGTH, MASS, MODULUS, RATIO, ROTATION, STRESS, TORQUE
@@ -13,6 +14,7 @@ from calc.working import PI, form, greatest, least, sqrt, step
 SIZE, SMALL, KN, NM, FRICTION, SHARE, MPA, GRAMS, SPEED, TIMES = (
     form(LENGTH, 3), form(LENGTH, 1), form(FORCE, 1, "kN", "lbf"), form(TORQUE, 1), form(RATIO, 3), form(RATIO, 0, "%", "%"), form(STRESS, 0), form(MASS, 0), form(ROTATION, 0), form(RATIO, 1))
 TORQUE_KNOWN, STRETCH_KNOWN = "torque", "stretch"
+ENDS, FREE = "ends", "free"
 ROD_THREADS = {id: words for id, words in sizes.SIZES.items() if 0.006 <= THREADS[id].d <= 0.0130}
 STRETCH_SPREAD = 0.05  # of the preload: what a stretch read to a hundredth leaves open; common practice, no source
 
@@ -50,29 +52,31 @@ class Out(Outputs):
 def rod_bolt(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
     known: choice("Told is", {TORQUE_KNOWN: "the torque", STRETCH_KNOWN: "the stretch"}) = TORQUE_KNOWN,
-    torque: given("Torque", "T_g", NM, hard=("1 N·m", "300 N·m"), usual=("10 N·m", "90 N·m"), feature="torque.rod_nut", hint="Not used where the stretch is told."),
-    stretch: measured("Stretch", "ΔL_g", SIZE, tool="a micrometer over the bolt's ends, free and tight", hard=("0.005 mm", "1 mm"), usual=("0.03 mm", "0.25 mm"), feature="rod.bolt_stretch", hint="Used where the stretch is told."),
-    thread: choice("Thread", ROD_THREADS) = "M9x1",
-    strength: choice("Class of the bolt", {id: words for id, (words, _) in CLASSES.items()}) = "10.9",
-    speed: given("Highest speed", "n", SPEED, hard=("100 1/min", "15000 1/min"), usual=("1500 1/min", "7500 1/min")) = "4500 1/min",
-    thread_friction: given("Friction in the thread", "µ_G", FRICTION, hard=("0.03", "0.5"), usual=("0.06", "0.25"), fold=True, hint="Oiled about 0.12.") = "0.12",
-    head_friction: given("Friction under nut or head", "µ_K", FRICTION, hard=("0.03", "0.5"), usual=("0.06", "0.25"), fold=True) = "0.12",
-    spread: given("Friction may be off by", "w", SHARE, hard=("0 %", "60 %"), usual=("10 %", "40 %"), fold=True, hint="Stretch is taken as read to 5 %.") = "25 %",
+    torque: given("Torque", "T_g", NM, hard=("1 N·m", "300 N·m"), usual=("10 N·m", "90 N·m"), feature="torque.rod_nut", when=("known", TORQUE_KNOWN), hint="Used where the torque is told."),
+    stretch: measured("Stretch", "ΔL_g", SIZE, tool="a micrometer over the bolt's ends, free and tight", hard=("0.005 mm", "1 mm"), usual=("0.03 mm", "0.25 mm"), feature="rod.bolt_stretch",
+                      must=True, stage="finished", when=("known", STRETCH_KNOWN), hint="Used where the stretch is told."),
+    read_over: choice("Stretch is", {ENDS: "over the bolt's ends, head and nut in it", FREE: "of what lies free between head and nut"}, hint="A micrometer over both ends reads the head and the thread in the nut too.") = ENDS,
+    thread: choice("Thread", ROD_THREADS, must=True) = "M9x1",
+    strength: choice("Class of the bolt", {id: words for id, (words, _) in CLASSES.items()}, must=True) = "10.9",
+    speed: given("Highest speed", "n", SPEED, hard=("100 1/min", "15000 1/min"), usual=("1500 1/min", "7500 1/min"), feature="crank.top_speed", hint="The highest that it may ever see."),
+    thread_friction: given("Friction in the thread", "µ_G", FRICTION, hard=("0.03", "0.5"), usual=("0.06", "0.25"), fold=True, assumed="oiled; common practice, no source", hint="Oiled about 0.12.") = "0.12",
+    head_friction: given("Friction under nut or head", "µ_K", FRICTION, hard=("0.03", "0.5"), usual=("0.06", "0.25"), fold=True, assumed="oiled; common practice, no source") = "0.12",
+    spread: given("Friction may be off by", "w", SHARE, hard=("0 %", "60 %"), usual=("10 %", "40 %"), fold=True, assumed="common practice, no source", hint="Stretch is taken as read to 5 %.") = "25 %",
     bearing: measured("Mean diameter that nut or head rubs on", "D_b", form(LENGTH, 2), tool="a calliper: half of outside plus hole", hard=("6 mm", "40 mm"), fold=True, optional=True, hint="Left empty, 1.3 diameters, as of a hexagon.") = "",
-    shank: measured("Shank, diameter", "d_S", form(LENGTH, 2), tool="a micrometer", hard=("3 mm", "16 mm"), usual=("5 mm", "13 mm"), fold=True) = "8.00 mm",
-    shank_length: measured("Shank, length under the head", "l_S", SMALL, tool="a calliper", hard=("0 mm", "120 mm"), usual=("15 mm", "70 mm"), fold=True) = "40.0 mm",
-    thread_length: measured("Free thread, to the nut", "l_G", SMALL, tool="a calliper", hard=("0.5 mm", "80 mm"), usual=("2 mm", "30 mm"), fold=True, hint="What is stretched only: nothing inside head or nut.") = "12.0 mm",
-    stiffness: given("Stiffness of the bolt's steel", "E", form(MODULUS, 0), hard=("90 GPa", "240 GPa"), usual=("195 GPa", "215 GPa"), fold=True) = "205 GPa",
+    shank: measured("Shank, diameter", "d_S", form(LENGTH, 2), tool="a micrometer", hard=("3 mm", "16 mm"), usual=("5 mm", "13 mm"), feature="rod.bolt_shank", fold=True),
+    shank_length: measured("Shank, length under the head", "l_S", SMALL, tool="a calliper", hard=("0 mm", "120 mm"), usual=("15 mm", "70 mm"), feature="rod.bolt_shank_length", fold=True),
+    thread_length: measured("Free thread, to the nut", "l_G", SMALL, tool="a calliper", hard=("0.5 mm", "80 mm"), usual=("2 mm", "30 mm"), feature="rod.bolt_free_thread", fold=True, hint="What lies free only: nothing inside head or nut."),
+    stiffness: given("Stiffness of the bolt's steel", "E", form(MODULUS, 0), hard=("90 GPa", "240 GPa"), usual=("195 GPa", "215 GPa"), fold=True, assumed="of any steel bolt") = "205 GPa",
     piston_mass: measured("Piston with pin, rings and clips", "m_K", GRAMS, tool="a balance", hard=("20 g", "5000 g"), usual=("200 g", "1200 g"), feature="piston.mass", fold=True),
     small_end: measured("Small end of the rod, hung level", "m_S", GRAMS, tool="a balance", hard=("10 g", "3000 g"), usual=("60 g", "600 g"), feature="rod.small_end_mass", fold=True),
     big_end: measured("Big end of the rod, hung level, with cap", "m_B", GRAMS, tool="a balance", hard=("20 g", "5000 g"), usual=("150 g", "1200 g"), feature="rod.big_end_mass", fold=True),
     cap: measured("Cap alone", "m_C", GRAMS, tool="a balance", hard=("5 g", "3000 g"), usual=("50 g", "500 g"), feature="rod.cap_mass", fold=True),
     throw: given("Throw", "r", form(LENGTH, 2), hard=("10 mm", "120 mm"), usual=("25 mm", "55 mm"), feature="crank.throw", fold=True, hint="Half the stroke."),
     rod_length: given("Rod, centre to centre", "l", form(LENGTH, 2), hard=("50 mm", "400 mm"), usual=("90 mm", "220 mm"), feature="rod.centre_distance", fold=True),
-    bolts: given("Bolts in a cap", "z", form(COUNT, 0), hard=("2", "4"), usual=("2", "4"), fold=True) = "2",
-    joint_share: given("Share of the pull that a bolt feels", "Φ", FRICTION, hard=("0", "0.9"), usual=("0.1", "0.4"), fold=True, hint="Soft bolt in a stiff joint 0.15 to 0.3; common practice, no source.") = "0.25",
-    crush: given("Force that closes the shells, for each bolt", "F_S", KN, hard=("0 kN", "50 kN"), usual=("0 kN", "6 kN"), fold=True, hint="What the shells' squeeze takes of the preload. Invented for the example.") = "2.5 kN",
-    least_margin: given("Clamp wanted over what opens the joint", "S_w", TIMES, hard=("1", "10"), usual=("1.2", "4"), fold=True, hint="Common practice, no source.") = "1.5",
+    bolts: given("Bolts in a cap", "z", form(COUNT, 0), hard=("2", "4"), usual=("2", "4"), fold=True, assumed="as nearly every rod has") = "2",
+    joint_share: given("Share of the pull that a bolt feels", "Φ", FRICTION, hard=("0", "0.9"), usual=("0.1", "0.4"), fold=True, assumed="a soft bolt in a stiff joint; common practice, no source", hint="Soft bolt in a stiff joint 0.15 to 0.3; common practice, no source.") = "0.25",
+    crush: given("Force that closes the shells, for each bolt", "F_S", KN, hard=("0 kN", "50 kN"), usual=("0 kN", "6 kN"), feature="rod.shell_crush", fold=True, hint="What the shells' squeeze takes of the preload."),
+    least_margin: given("Clamp wanted over what opens the joint", "S_w", TIMES, hard=("1", "10"), usual=("1.2", "4"), fold=True, assumed="common practice, no source") = "1.5",
 ):
     """Preload by ISO 16047 or from the stretch of shank and thread in series; pull of all that hangs on the rod's half at top dead
     centre between exhaust and intake, when no gas helps.
@@ -103,7 +107,10 @@ def rod_bolt(
         a = step(f"a{tag}", f"Torque in the thread over preload{words}", SIZE, bolt.thread_lever(P, d_2, in_thread), sources.ISO_16047)
         return a, step(f"b{tag}", f"Torque over preload{words}", SIZE, a + rub / 2 * under_head, sources.ISO_16047)
     _, lever = levers()
-    give = step("δ", "Stretch for each newton, as shank and thread in series", form(COMPLIANCE, 3), rod_load.bolt_give(shank_length, shank_area, thread_length, area, stiffness), sources.BOLT_SPRINGS)
+    free = step("δ", "Stretch for each newton, as shank and free thread in series", form(COMPLIANCE, 3), rod_load.bolt_give(shank_length, shank_area, thread_length, area, stiffness), sources.BOLT_SPRINGS)
+    core = sizes.known("d_3", "Core of the thread", size.root, sizes.standard(size))
+    nominal_area, core_area = (step(symbol, label, form(AREA, 2), PI / 4 * diameter ** 2) for symbol, label, diameter in (("A_N", "Area of the nominal diameter", d), ("A_3", "Area of the core", core)))
+    give = step("δ_L", "Over the ends, for each newton", form(COMPLIANCE, 3), free + rod_load.ends_give(d, nominal_area, core_area, stiffness), sources.VDI_2230) if read_over == ENDS else free
     if known == TORQUE_KNOWN:
         F = Out.preload(torque / lever, sources.ISO_16047)
         (_, rough), (in_thread_twist, slick) = levers("_r", ", rough end", 1 + spread), levers("_s", ", slippery end", 1 - spread)
@@ -129,24 +136,25 @@ def rod_bolt(
     running = step("σ_B", "Stress when running: half the twist is left", MPA, sqrt(((high + joint_share * each) / weakest) ** 2 + 3 * (twisted / 2 * (high / weakest)) ** 2), sources.VDI_2230)
     used = Out.used(greatest(tightening, running) / R, sources.VDI_2230)
 
-    if used > 1:
+    if past(used, 1):
         verdict = ("fail", say("Bolt yields: {u} at the high end", u=used), "Less torque, or a stronger bolt as the maker allows. A bolt that was pulled so far is not used again.")
-    elif margin <= 1:
+    elif not past(margin, 1):
         verdict = ("fail", say("Cap lifts from {n} on", n=opens), "Do not run it so fast. More preload needs a stronger bolt; a lighter piston helps as much.")
-    elif used > TARGET:
+    elif past(used, TARGET):
         verdict = ("attention", say("Near yield: {u} at the high end", u=used), "It holds with nothing to spare. Tighten by stretch, or with a wrench that was checked, and new bolts each time.")
-    elif margin < least_margin:
+    elif past(least_margin, margin):
         verdict = ("attention", say("Little clamp: {m} times the pull", m=margin), say("{w} times is wanted. An overspeed would open it: from {n} on the cap lifts.", w=least_margin, n=opens))
     else:
         verdict = ("pass", say("Holds {m} times the pull at {n}", m=margin, n=speed), say("Tighten both in turn, in two steps. Expect {low} to {high}, and about {s} of stretch.", low=low, high=high, s=stretched))
     return answer(
         F, margin, used, T, stretched, low, high, piston_acceleration, pull, each, clamp, opens,
         verdict=verdict,
-        limits=(Limit("the bolt's stress", used, high=1), Limit("the clamp", margin, low=1)),
+        limits=(Limit("the bolt's stress", used, high=1), Limit("the clamp", margin, low=1),
+                Limit("the bolt's stress", used, high=TARGET, level="attention"), Limit("the clamp", margin, low=least_margin, level="attention")),
         remarks=(
-            note("Only the free length stretches as reckoned. Head and nut give a little as well: a reading over the ends comes out up to a tenth more."),
+            note("Over the ends a micrometer reads a seventh or so more than the free length stretches: the head gives, and the thread inside the nut.") if read_over == ENDS else None,
             note("The pull grows with the square of the speed: a tenth more speed is a fifth more pull."),
-            warning("Past yield the bolt stays longer, and the preload shown is more than there is.") if used > 1 else None),
+            warning("Past yield the bolt stays longer, and the preload shown is more than there is.") if past(used, 1) else None),
         figures=(plot(float(F - crush), float(held), float(off), float(speed), float(opens), margin, clamp),))
 
 
