@@ -34,6 +34,7 @@ import os
 import re
 from dataclasses import dataclass, field, replace
 from difflib import get_close_matches
+from fractions import Fraction
 from functools import cache
 from zlib import crc32
 
@@ -345,15 +346,14 @@ def _terms(follows: str, shape: Form, other, wrong) -> tuple:
 
 
 def _worked(terms: tuple, other) -> dict:
-    """nominal, low and high of such a sum; the limits at the worst of theirs."""
-    worked = {"nominal": 0.0, "low": 0.0, "high": 0.0}
+    """nominal, low and high of such a sum; the limits at the worst of theirs. In decimals, as they are written: 8.015 less 7.950 mm is 0.065 mm."""
+    worked = {"nominal": Fraction(0), "low": Fraction(0), "high": Fraction(0)}
     for weight, id in terms:
         feature = other(id)
-        worked["nominal"] += weight * feature.nominal
         ends = (feature.low, feature.high) if weight > 0 else (feature.high, feature.low)
-        for what, end in zip(("low", "high"), ends):
-            worked[what] = None if end is None or worked[what] is None else worked[what] + weight * end
-    return worked
+        for what, size in zip(worked, (feature.nominal, *ends)):
+            worked[what] = None if size is None or worked[what] is None else worked[what] + Fraction(repr(weight)) * Fraction(repr(size))
+    return {what: None if value is None else float(value) for what, value in worked.items()}
 
 
 def _is_words(x) -> bool:

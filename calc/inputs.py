@@ -264,9 +264,14 @@ class Choice:
     def default_value(self) -> str:
         return self.default
 
+    def example(self, chosen: dict) -> str:
+        """What the worked example has for what was chosen: the material of an exhaust valve where it is worked for one."""
+        found = engine.demo().materials.get(self.feature_for(chosen)) if "{" in self.feature else None
+        return found if found in self.options else self.default
+
     def take(self, texts: dict[str, str], system: str, chosen: dict[str, str]) -> Taken:
         if "" not in texts:
-            return Taken(self, texts, self.default, False)
+            return Taken(self, texts, self.example(chosen), False)
         text = texts[""].strip()
         ids = [text] if text in self.options else [] if self.exact else [
             id for id, words in self.options.items() if _plain(text) in (_plain(words), _plain(id))]
