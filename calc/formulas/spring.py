@@ -11,6 +11,7 @@ from calc.working import PI, sqrt
 # Zimmerli's endurance strength of spring wire under 10 mm: amplitude about a mean, Pa, for endless life
 UNPEENED = (241e6, 379e6)
 PEENED = (398e6, 534e6)
+UNGROUND = 1.5  # turns that ends which are not ground stand in the way more: EN 13906-1, cold wound, from memory
 SHEAR_STRENGTH = 0.67  # ultimate shear over tensile strength of spring wire (Shigley)
 
 
@@ -41,9 +42,9 @@ def free_length(load, height, rate):
     return height + load / rate
 
 
-def solid_length(wire, total):
-    """Length with all coils together, ends ground, m: n_t·d."""
-    return total * wire
+def solid_length(wire, total, ground=True):
+    """Length with all coils together, m: n_t·d with both ends ground flat, (n_t + 1.5)·d with closed ends as they were wound."""
+    return (total if ground else total + UNGROUND) * wire
 
 
 # stress

@@ -3,7 +3,7 @@ import math
 from typing import NamedTuple
 
 from calc import cautions, sources
-from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, column, given, grid, measured, number
+from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, column, given, grid, limit, measured, number
 from calc.conformance import past
 from calc.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, box, coils
 from calc.formulas import spring
@@ -16,6 +16,7 @@ from calc.working import Number, form, greatest, least, step
 LOAD, SIZE, RATE, MPA, TURNS, SHARE = form(FORCE, 0), form(LENGTH, 2), form(STIFFNESS, 2), form(STRESS, 0), form(RATIO, 2), form(RATIO, 0, "%", "%")
 HERTZ, SPEED = form(FREQUENCY, 0), form(ROTATION, 0)
 LOADS, SIZES = "loads", "sizes"
+GROUND = "ground"
 LEAST_INDEX, MOST_INDEX = 3, 20  # tighter coils crack in winding, wider ones tangle and buckle (EN 13906-1 has 4 to 20, from memory)
 SOLID_SHARE = 0.56  # of the tensile strength may be the stress, without a factor for curvature, when pressed solid: EN 13906-1, from memory
 UNLIKE = 0.1  # rate by sizes and rate by loads further apart than this are not of one spring; common practice, no source
@@ -58,7 +59,7 @@ class Spring(NamedTuple):
 @calculator(
     "valve-spring", "Valve springs", Out,
     purpose="Do these springs hold the valves, with room left to coil bind, and what does a shim do?",
-    finds=("valve spring pressure", "spring tester", "spring rate", "coil bind", "installed height", "fitted height", "spring surge", "valve float", "spring shim", "weak spring"),
+    finds=("valve spring pressure", "spring tester", "spring rate", "coil bind", "installed height", "fitted height", "spring surge", "spring shim", "weak spring"),
     sources=(sources.SPRING, sources.WAHL, sources.ENDURANCE, sources.SURGE, sources.PRACTICE, sources.INVENTED),
     cautions=(cautions.SPRING, cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def valve_spring(
@@ -66,38 +67,39 @@ def valve_spring(
     method: choice("Work from", {LOADS: "two loads read on a tester", SIZES: "wire, coil and turns"}, hint="For sizes, open the fields that rarely change.") = LOADS,
     loads: grid("Loads read", rows=VALVES, columns=(
         column("At the first height", "F_1", LOAD, hard=("1 N", "5000 N"), usual=("80 N", "1500 N"), feature="spring.seat_load"),
-        column("At the second height", "F_2", LOAD, hard=("1 N", "9000 N"), usual=("150 N", "3000 N"), feature="spring.open_load")), least=1, tool="a spring tester",
+        column("At the second height", "F_2", LOAD, hard=("1 N", "9000 N"), usual=("150 N", "3000 N"), feature="spring.open_load")), least=1, tool="a spring tester", when=("method", LOADS),
         hint="At the two heights of the maker's sheet, below. A spring left empty is not judged.")
-    = "258; 512 | 256; 509 | 261; 515 | 257; 511 | 259; 513 | 255; 508 | 260; 516 | 258; 512",
+    = "250; 650 | 248; 647 | 253; 653 | 249; 649 | 251; 651 | 247; 646 | 252; 654 | 250; 650",
     fitted_height: measured("Fitted height, valve shut", "h", SIZE, tool="a telescopic gauge between spring bed and retainer", hard=("10 mm", "100 mm"), usual=("25 mm", "60 mm"),
                             feature="spring.installed_height", hint="The tallest of the head for the loads, then the shortest for the room to coil bind; without the shims of the next field."),
-    shim: given("Shims to be added under the spring", "t", SIZE, hard=("0 mm", "5 mm"), usual=("0 mm", "1.5 mm")) = "0 mm",
+    shim: given("Shims to be added under the spring", "t", SIZE, hard=("0 mm", "5 mm"), usual=("0 mm", "1.5 mm"), assumed="no shims") = "0 mm",
     lift: measured("Valve lift", "s", SIZE, tool="a dial gauge on the retainer", hard=("1 mm", "25 mm"), usual=("5 mm", "15 mm"), feature="valve.lift"),
     wire: measured("Wire", "d", SIZE, tool="a micrometer", hard=("1 mm", "10 mm"), usual=("2 mm", "6 mm"), feature="spring.wire"),
-    total_turns: given("All turns", "n_t", TURNS, hard=("2.5", "25"), usual=("4", "12"), feature="spring.total_turns", hint="From tip to tip of the wire. Ends not ground flat: count one more."),
+    total_turns: given("All turns", "n_t", TURNS, hard=("2.5", "25"), usual=("4", "12"), feature="spring.total_turns", must=True, hint="Counted on the spring, from tip to tip of the wire."),
+    ends: choice("Ends of the spring", {GROUND: "closed and ground flat", "wound": "closed, not ground"}, assumed="ground flat, as those of valve springs are", hint="Ends that are not ground stand one and a half turns more in the way.") = GROUND,
     mean_diameter: measured("Mean coil diameter", "D", SIZE, tool="a calliper, outside less one wire", hard=("5 mm", "100 mm"), usual=("15 mm", "45 mm"), feature="spring.mean_diameter", fold=True),
     active_turns: given("Turns that move", "n", TURNS, hard=("1", "24"), usual=("2.5", "10"), feature="spring.active_turns", fold=True,
                         hint="All but those that lie closed at both ends: two fewer with closed and ground ends."),
-    free_length: measured("Free length", "L_0,read", SIZE, tool="a calliper", hard=("11 mm", "200 mm"), usual=("30 mm", "80 mm"), feature="spring.free_length", fold=True,
-                          hint="Counts only where sizes are worked from."),
-    height_1: given("First height of the readings", "h_1", SIZE, hard=("10 mm", "100 mm"), usual=("25 mm", "60 mm"), fold=True,
-                    hint="The maker's, valve shut. The least seat load is judged here first: a shim hides a spring that has set.") = "36.5 mm",
-    height_2: given("Second height of the readings", "h_2", SIZE, hard=("5 mm", "95 mm"), usual=("15 mm", "50 mm"), fold=True) = "27.63 mm",
-    least_seat: given("Seat load, least", "F_s,min", LOAD, hard=("0 N", "5000 N"), usual=("80 N", "1500 N"), fold=True, hint="Wear limit of the invented example.") = "232 N",
+    free_length: measured("Free length", "L_0,read", SIZE, tool="a calliper", hard=("11 mm", "200 mm"), usual=("30 mm", "80 mm"), feature="spring.free_length", fold=True, when=("method", SIZES)),
+    height_1: given("First height of the readings", "h_1", SIZE, hard=("10 mm", "100 mm"), usual=("25 mm", "60 mm"), feature="spring.installed_height", fold=True,
+                    hint="The maker's, valve shut. The least seat load is judged here first: a shim hides a spring that has set."),
+    height_2: given("Second height of the readings", "h_2", SIZE, hard=("5 mm", "95 mm"), usual=("15 mm", "50 mm"), feature="spring.open_height", fold=True),
+    least_seat: limit("Seat load, least", "F_s,min", LOAD, feature="spring.seat_load", which="wear", hard=("0 N", "5000 N"), usual=("80 N", "1500 N")),
     wanted_seat: given("Seat load wanted", "F_s,w", LOAD, hard=("1 N", "5000 N"), usual=("80 N", "1500 N"), feature="spring.seat_load", fold=True),
-    most_seat: given("Seat load, most", "F_s,max", LOAD, hard=("1 N", "5000 N"), usual=("80 N", "1500 N"), fold=True, hint="More wears cam and lifters. Invented for the example.") = "274 N",
-    least_open: given("Load at full lift, least", "F_o,min", LOAD, hard=("0 N", "9000 N"), usual=("150 N", "3000 N"), fold=True, hint="Wear limit of the invented example.") = "460 N",
-    most_spread: given("Seat loads may differ by", "ΔF_max", LOAD, hard=("0 N", "2000 N"), usual=("5 N", "100 N"), fold=True, hint="A tenth of the seat load; common practice, no source.") = "25 N",
+    most_seat: limit("Seat load, most", "F_s,max", LOAD, feature="spring.most_seat_load", which="nominal", hard=("1 N", "5000 N"), usual=("80 N", "1500 N"), hint="More wears cam and lifters."),
+    least_open: limit("Load at full lift, least", "F_o,min", LOAD, feature="spring.open_load", which="wear", hard=("0 N", "9000 N"), usual=("150 N", "3000 N")),
+    most_spread: given("Seat loads may differ by", "ΔF_max", LOAD, hard=("0 N", "2000 N"), usual=("5 N", "100 N"), fold=True, assumed="a tenth of the seat load; common practice, no source") = "25 N",
     least_margin: given("Room to coil bind wanted, least", "m_min", SIZE, hard=("0 mm", "10 mm"), usual=("0.5 mm", "3 mm"), fold=True,
-                        hint="At full lift. 1 mm; common practice, no source.") = "1 mm",
-    modulus: given("Shear modulus of the wire", "G", form(MODULUS, 1), hard=("20 GPa", "120 GPa"), usual=("77 GPa", "83 GPa"), fold=True, hint="Steel wire 78.5 to 81.5 GPa.") = "79.3 GPa",
-    tensile: given("Tensile strength of the wire", "R_m", MPA, hard=("900 MPa", "3000 MPa"), usual=("1500 MPa", "2200 MPa"), fold=True) = "1800 MPa",
-    peened: choice("Surface of the wire", {"peened": "shot-peened", "plain": "not peened, or not known"}, fold=True, hint="A peened wire looks evenly matt.") = "peened",
-    top_speed: given("Top engine speed", "n_max", SPEED, hard=("500 1/min", "12000 1/min"), usual=("2500 1/min", "7000 1/min"), fold=True, hint="The camshaft turns half as fast.") = "4000 1/min",
+                        assumed="common practice, no source", hint="At full lift.") = "1 mm",
+    modulus: given("Shear modulus of the wire", "G", form(MODULUS, 1), hard=("20 GPa", "120 GPa"), usual=("77 GPa", "83 GPa"), fold=True, assumed="steel wire", hint="Steel wire 78.5 to 81.5 GPa.") = "79.3 GPa",
+    tensile: given("Tensile strength of the wire", "R_m", MPA, hard=("900 MPa", "3000 MPa"), usual=("1500 MPa", "2200 MPa"), fold=True, assumed="oil-tempered wire of this thickness, from memory") = "1800 MPa",
+    peened: choice("Surface of the wire", {"plain": "not peened, or not known", "peened": "shot-peened, as its maker says"}, fold=True, assumed="not known to be shot-peened",
+                   hint="A matt look proves nothing: rust and blasting look so too. An old spring counts as not peened.") = "plain",
+    top_speed: given("Top engine speed", "n_max", SPEED, hard=("500 1/min", "12000 1/min"), usual=("2500 1/min", "7000 1/min"), feature="crank.top_speed", fold=True, hint="The camshaft turns half as fast."),
     least_order: given("Harmonic that may meet the spring, lowest", "j_min", form(RATIO, 1), hard=("1", "40"), usual=("9", "20"), fold=True,
-                       hint="Natural frequency at least 13 times the camshaft's; spring makers' rule, from memory.") = "13",
+                       assumed="natural frequency at least 13 times the camshaft's; spring makers' rule, from memory") = "13",
 ):
-    """Cylindrical spring of constant pitch, load along the axis, ends closed and ground.
+    """Cylindrical spring of constant pitch, load along the axis, ends closed.
 
     From loads: a straight line through the two readings of each spring. From sizes: EN 13906-1. Bind, stress and surge take the
     wire's sizes both ways. The weakest spring is judged for holding, the strongest for stress.
@@ -105,7 +107,7 @@ def valve_spring(
     index = _index(wire, mean_diameter)
     if active_turns > total_turns:
         raise impossible("active_turns", "is {n}, more than all turns, {all}; give less", n=active_turns, all=total_turns)
-    solid = Out.solid_length(spring.solid_length(wire, total_turns), sources.SPRING)
+    solid = Out.solid_length(spring.solid_length(wire, total_turns, ends == GROUND), sources.SPRING)
     rate_by_sizes = Out.rate_by_sizes(spring.rate(modulus, wire, mean_diameter, active_turns), sources.SPRING)
     if height_2 >= height_1:
         raise impossible("height_2", "is {b}, not less than the first height, {a}; give less", a=height_1, b=height_2)
@@ -181,7 +183,9 @@ def valve_spring(
     return answer(
         seat, opens, margin, spread, rate, rate_by_sizes, free, solid, stress, stress_solid, endurance, frequency, order, surge_speed, shim_wanted, shim_most,
         verdict=verdict,
-        limits=(Limit("the seat load at the first height", worn.load, low=least_seat), Limit("the seat load", seat, low=least_seat), Limit("the load at full lift", opens, low=least_open), Limit("the room to coil bind", margin, low=0.0)),
+        limits=(Limit("the seat load at the first height", worn.load, low=least_seat), Limit("the seat load", seat, low=least_seat), Limit("the load at full lift", opens, low=least_open), Limit("the room to coil bind", margin, low=0.0),
+                Limit("the room to coil bind wanted", margin, low=least_margin, level="attention"), Limit("the strongest seat load", stiff.seat, high=most_seat, level="attention"),
+                Limit("the evenness of the loads", spread, high=most_spread, level="attention"), Limit("the stress", endurance, high=1, level="attention")),
         remarks=(
             note("All this is at the one height typed. Loads are least at the tallest fitted height of the head; room to coil bind, stress and the highest load are worst at the shortest: work out both."),
             note("{one} of shims adds {F} to the weakest spring's load, shut and open, and takes {one} off the room to coil bind.", one=ONE, F=number("", "", LOAD, float(weak.rate) * float(ONE))),
