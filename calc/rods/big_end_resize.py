@@ -4,7 +4,7 @@ from typing import NamedTuple
 
 from calc import cautions, sources
 from calc.advice import at_least
-from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, column, given, grid, number
+from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, column, given, grid, limit, number
 from calc.conformance import past
 from calc.drawing import Area, Drawing, Label, Line, arc
 from calc.formulas import split_bore
@@ -75,11 +75,11 @@ def big_end_resize(
         hint="Planned or done; 0 where a face is not cut. Centre distance may stay empty.") = "0.04; 0.04; 137.02 | 0.04; 0.04; 137.01 | 0.05; 0.05; 137.02 | 0.04; 0.04; 137.01",
     wanted: given("Hone to", "D_w", SIZE, hard=("20 mm", "120 mm"), usual=("35 mm", "80 mm"), feature="rod.big_end_bore", hint="Middle of the limits, as a rule."),
     centred: choice("New bore is centred", {PLANE: "on the new parting line", MIDWAY: "midway, as a hone finds it"}, hint="A bore cut from the faces, or one honed as it lies. Alike where rod and cap lose the same.") = PLANE,
-    low: given("Finished bore, least", "D_min", SIZE, hard=("20 mm", "120 mm"), usual=("35 mm", "80 mm"), fold=True, hint="Invented for the example; the maker's first.") = "56.000 mm",
-    high: given("Finished bore, most", "D_max", SIZE, hard=("20 mm", "120 mm"), usual=("35 mm", "80 mm"), fold=True) = "56.019 mm",
+    low: limit("Finished bore, least", "D_min", SIZE, feature="rod.big_end_bore", which="low", hard=("20 mm", "120 mm"), usual=("35 mm", "80 mm")),
+    high: limit("Finished bore, most", "D_max", SIZE, feature="rod.big_end_bore", which="high", hard=("20 mm", "120 mm"), usual=("35 mm", "80 mm")),
     nominal_length: given("Centre distance, where none is read", "L_0", COARSE, hard=("50 mm", "400 mm"), usual=("90 mm", "220 mm"), feature="rod.centre_distance", fold=True),
-    least_length: given("Centre distance allowed, least", "L_a", COARSE, hard=("0 mm", "400 mm"), fold=True, hint="Invented for the example; the maker's first.") = "136.95 mm",
-    most_spread: given("Centre distances may differ by", "Δ_a", SIZE, hard=("0 mm", "2 mm"), usual=("0.02 mm", "0.3 mm"), fold=True, hint="0.05 mm within a set; common practice, no source.") = "0.05 mm",
+    least_length: limit("Centre distance allowed, least", "L_a", COARSE, feature="rod.centre_distance", which="low", hard=("0 mm", "400 mm")),
+    most_spread: given("Centre distances may differ by", "Δ_a", SIZE, hard=("0 mm", "2 mm"), usual=("0.02 mm", "0.3 mm"), fold=True, assumed="common practice, no source", hint="0.05 mm within a set; common practice, no source.") = "0.05 mm",
 ):
     """Each bore as an oval through its three readings, cut and closed up again; the circle that cleans it up, by trial all round.
 
@@ -113,7 +113,9 @@ def big_end_resize(
     off = max((rod.centre for rod in rods), key=lambda c: abs(float(c)))
     uncut = [rod for rod in rods if not any(map(float, rod.cuts))]
     short = min(rods, key=lambda rod: float(rod.length))
-    if len(uncut) == len(rods) and all(low <= d <= high for rod in rods for d in rod.readings) and not past(clean, high) and not past(spread, most_spread) and not past(least_length, short.length):
+    smallest, largest = (pick((d for rod in rods for d in rod.readings), key=float) for pick in (min, max))
+    as_they_are = len(uncut) == len(rods) and low <= smallest and largest <= high
+    if as_they_are and not past(clean, high) and not past(spread, most_spread) and not past(least_length, short.length):
         verdict = ("pass", say("In limits as they are: {e} out of round", e=out_of_round), "Leave these bores alone. Write them down by number, with the torque at which they were read.")
     elif past(clean, high):
         verdict = ("fail", say("Rod {n} does not clean up: {d}", n=worst.name, d=clean), _remedy(worst, wanted, high))
@@ -131,7 +133,9 @@ def big_end_resize(
     return answer(
         clean, least_stock, spread, *stocks, most_stock, out_of_round, Out.cut_along(extreme(min, "along")), Out.offset(abs(off)), Out.lost(extreme(max, "lost")), shortest, longest,
         verdict=verdict,
-        limits=(Limit("the bore's cleaning up", clean, high=high), Limit("the shortest rod", shortest, low=least_length), Limit("the spread of centre distances", spread, high=most_spread)),
+        limits=(Limit("the bore's cleaning up", clean, high=high), Limit("the shortest rod", shortest, low=least_length),
+                Limit("the spread of centre distances", spread, high=most_spread, level="attention"),
+                Limit("the bores as they are", smallest, low=low, level="attention") if as_they_are else Limit("the stock left for the hone", clean, high=wanted, level="attention")),
         remarks=(
             note("A cut narrows the bore along the rod only. At the parting line the bore stays as wide as it was, and there the hone finds least."),
             note("A gauge that touches at two points does not see a bore with three lobes: turn it on the last rod and look for a place that rocks."),

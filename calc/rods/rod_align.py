@@ -1,6 +1,6 @@
 """Bend and twist of a rod, from readings at both ends of an arbor in its small end."""
 from calc import cautions, sources
-from calc.calculator import Limit, Output, Outputs, answer, calculator, given, measured, number
+from calc.calculator import Limit, Output, Outputs, answer, calculator, limit, measured, number
 from calc.conformance import past
 from calc.drawing import Area, Dimension, Drawing, Label, Line, box
 from calc.quantity import ANGLE, LENGTH, RATIO
@@ -33,6 +33,7 @@ def reading(label, symbol, **kw):
     sources=(sources.TWO_AXES, sources.REVERSAL, sources.PRACTICE, sources.INVENTED),
     cautions=(cautions.ROD_SCRAP, cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def rod_align(
+    *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
     bend_left: reading("Upright, left end", "u_l", hint="Rod upright: the dial reads along the rod.") = "0.00 mm",
     bend_right: reading("Upright, right end", "u_r") = "0.02 mm",
     twist_left: reading("Laid over, left end", "v_l", hint="Rod on its side: the dial reads across it.") = "0.00 mm",
@@ -40,11 +41,15 @@ def rod_align(
     span: measured("Distance between the readings", "L", SMALL, tool="a rule", hard=("20 mm", "600 mm"), usual=("60 mm", "250 mm")) = "150 mm",
     bend_turned: reading("Upright, rod turned: right less left", "w_u", optional=True, fold=True, hint="Rod turned end for end on its mandrel. Tells the gauge's own error apart.") = "",
     twist_turned: reading("Laid over, rod turned: right less left", "w_v", optional=True, fold=True) = "",
-    piston_height: measured("Height of the piston", "h", SMALL, tool="a calliper", hard=("10 mm", "250 mm"), usual=("40 mm", "110 mm"), fold=True) = "65 mm",
-    bend_new: given("Bend over 100 mm, good", "f_n", SIZE, hard=("0.001 mm", "1 mm"), usual=("0.01 mm", "0.1 mm"), fold=True, hint="Invented for the example; the maker's first.") = "0.03 mm",
-    bend_worn: given("Bend over 100 mm, limit", "f_w", SIZE, hard=("0.001 mm", "1 mm"), usual=("0.02 mm", "0.2 mm"), fold=True) = "0.05 mm",
-    twist_new: given("Twist over 100 mm, good", "g_n", SIZE, hard=("0.001 mm", "1 mm"), usual=("0.01 mm", "0.15 mm"), fold=True, hint="Invented for the example; the maker's first.") = "0.05 mm",
-    twist_worn: given("Twist over 100 mm, limit", "g_w", SIZE, hard=("0.001 mm", "1 mm"), usual=("0.02 mm", "0.3 mm"), fold=True) = "0.08 mm",
+    offset: measured("Small end out of the big end's middle, along the crank", "o", SIZE, tool="a height gauge, rod on its side on parallels under both ends", hard=("0 mm", "10 mm"), usual=("0 mm", "1 mm"),
+                     feature="rod.offset", optional=True, hint="Half of what the two ends' faces stand unlike, where they are meant to be in line.") = "",
+    piston_height: measured("Height of the piston", "h", SMALL, tool="a calliper", hard=("10 mm", "250 mm"), usual=("40 mm", "110 mm"), feature="piston.height", fold=True, assumed="a usual piston; tells nothing but how far it leans") = "65 mm",
+    bend_new: limit("Bend over 100 mm, good", "f_n", SIZE, feature="rod.bend", which="high", hard=("0.001 mm", "1 mm"), usual=("0.01 mm", "0.1 mm")),
+    bend_worn: limit("Bend over 100 mm, limit", "f_w", SIZE, feature="rod.bend", which="wear", hard=("0.001 mm", "1 mm"), usual=("0.02 mm", "0.2 mm")),
+    twist_new: limit("Twist over 100 mm, good", "g_n", SIZE, feature="rod.twist", which="high", hard=("0.001 mm", "1 mm"), usual=("0.01 mm", "0.15 mm")),
+    twist_worn: limit("Twist over 100 mm, limit", "g_w", SIZE, feature="rod.twist", which="wear", hard=("0.001 mm", "1 mm"), usual=("0.02 mm", "0.3 mm")),
+    offset_new: limit("Out of line, good", "o_n", SIZE, feature="rod.offset", which="high", hard=("0.001 mm", "5 mm"), usual=("0.05 mm", "0.5 mm"), optional=True),
+    offset_worn: limit("Out of line, limit", "o_w", SIZE, feature="rod.offset", which="wear", hard=("0.001 mm", "5 mm"), usual=("0.1 mm", "1 mm"), optional=True),
 ):
     """Slope of the small end's axis against the big end's in two planes, told over 100 mm.
 
@@ -74,19 +79,27 @@ def rod_align(
         verdict = ("fail", say("Bent: {f} over {l}, {w} allowed", f=bend, l=over, w=bend_worn), bad(bend_turned))
     elif past(twist, twist_worn):
         verdict = ("fail", say("Twisted: {g} over {l}, {w} allowed", g=twist, l=over, w=twist_worn), bad(twist_turned))
+    elif offset is not None and offset_worn is not None and past(offset, offset_worn):
+        verdict = ("fail", say("Ends out of line: {o}, {w} allowed", o=offset, w=offset_worn), "Measure again, on parallels that were tried against each other. If it stays, scrap it: the rod presses its big end against the cheek and its piston against one side.")
     elif past(bend, bend_new) or past(twist, twist_new):
         words, what, new = ("Bend", bend, bend_new) if past(bend, bend_new) else ("Twist", twist, twist_new)
         verdict = ("attention", say(words + " {x}: over a good rod's {n}", x=what, n=new), "It may run, and it wears its shells at one end. Clean bores and arbors, turn the rod end for end, and read again before you decide.")
+    elif offset is not None and offset_new is not None and past(offset, offset_new):
+        verdict = ("attention", say("Ends out of line: {o}, over a good rod's {n}", o=offset, n=offset_new), "It may run, and wears its sides. Look for shiny cheeks and a pin that wandered to one side, and whether the rod is meant to be offset: the maker says.")
     else:
         verdict = ("pass", say("Straight: bend {f}, twist {g}", f=bend, g=twist), "Write both down by the rod's number. Read again after the small end is honed.")
     worst = max((gauge_bend, gauge_twist), key=lambda g: abs(float(g)))
     return answer(
         bend, twist, Out.bend_angle(atan(abs(u)), sources.TWO_AXES), Out.twist_angle(atan(abs(v)), sources.TWO_AXES), Out.skew(atan(sqrt(u ** 2 + v ** 2)), sources.TWO_AXES), lean, gauge_bend, gauge_twist,
         verdict=verdict,
-        limits=(Limit("the bend", bend, high=bend_worn), Limit("the twist", twist, high=twist_worn)),
+        limits=(Limit("the bend", bend, high=bend_worn), Limit("the twist", twist, high=twist_worn),
+                Limit("the bend", bend, high=bend_new, level="attention"), Limit("the twist", twist, high=twist_new, level="attention"),
+                *((Limit("the ends' offset", offset, high=offset_worn), Limit("the ends' offset", offset, high=offset_new, level="attention")) if offset is not None else ())),
         remarks=(
             note("Without a reading of the rod turned end for end, the gauge's own error counts as the rod's.") if bend_turned is None or twist_turned is None else None,
             warning("The gauge itself is out by {o} over the span: have it put right, or always read both ways.", o=number("", "", FINE, abs(float(worst)))) if abs(float(worst)) > float(bend_new * span / over) else None,
+            note("Whether both ends are in line was not read: a rod can be straight and yet stand beside its place.") if offset is None else None,
+            warning("No limit is known for ends out of line: {o} is not judged.", o=offset) if offset is not None and offset_worn is None else None,
             note("Bend makes the piston lean by {s} along the crank; twist does not, it turns the pin.", s=lean)),
         figures=(views(u, v, span, bend, twist),))
 

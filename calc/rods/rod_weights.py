@@ -3,7 +3,7 @@ import math
 from typing import NamedTuple
 
 from calc import cautions, sources
-from calc.calculator import Limit, Output, Outputs, answer, calculator, column, given, grid, measured, number
+from calc.calculator import Limit, Output, Outputs, answer, calculator, column, given, grid, limit, measured, number
 from calc.conformance import past
 from calc.drawing import Area, Dimension, Drawing, Label, Line, arc, box
 from calc.quantity import LENGTH, MASS, RATIO
@@ -70,12 +70,12 @@ def rod_weights(
         column("Small end", "S", GRAMS, hard=("10 g", "3000 g"), usual=("60 g", "600 g"), feature="rod.small_end_mass"),
         column("Whole", "W", GRAMS, hard=("30 g", "8000 g"), usual=("200 g", "1800 g"), optional=True, feature="rod.mass")), least=2, tool="a balance",
         hint="Each with its cap, bolts and bush. Whole rod, to check, may stay empty.") = "399.6; 160.4; 560.0 | 400.1; 160.1; 560.2 | 399.8; 160.6; 560.4 | 399.5; 160.2; 559.7",
-    allowed: given("Ends may differ by", "Δ_a", GRAMS, hard=("0 g", "50 g"), usual=("0.2 g", "5 g"), hint="1 g at each end; common practice, no source.") = "1.0 g",
-    most_big: given("Big end's pad may lose, at most", "m_B", GRAMS, hard=("0 g", "200 g"), usual=("0 g", "20 g"), fold=True, hint="What the pad leaves; invented for the example.") = "8.0 g",
-    most_small: given("Small end's pad may lose, at most", "m_S", GRAMS, hard=("0 g", "200 g"), usual=("0 g", "12 g"), fold=True, hint="What the pad leaves; invented for the example.") = "4.0 g",
+    allowed: given("Ends may differ by", "Δ_a", GRAMS, hard=("0 g", "50 g"), usual=("0.2 g", "5 g"), assumed="common practice, no source", hint="1 g at each end; common practice, no source.") = "1.0 g",
+    most_big: limit("Big end's pad may lose, at most", "m_B", GRAMS, feature="rod.pad_loss_big_end", which="wear", hard=("0 g", "200 g"), usual=("0 g", "20 g"), hint="What the pad leaves: less, where it was ground before."),
+    most_small: limit("Small end's pad may lose, at most", "m_S", GRAMS, feature="rod.pad_loss_small_end", which="wear", hard=("0 g", "200 g"), usual=("0 g", "12 g"), hint="What the pad leaves: less, where it was ground before."),
     centre_distance: measured("Centre distance", "L", SMALL, tool="a rod gauge", hard=("50 mm", "400 mm"), usual=("90 mm", "220 mm"), feature="rod.centre_distance", fold=True),
-    beyond_big: measured("Big end's pad beyond its centre by", "e_b", SMALL, tool="a rule", hard=("0 mm", "120 mm"), usual=("15 mm", "70 mm"), fold=True) = "42 mm",
-    beyond_small: measured("Small end's pad beyond its centre by", "e_s", SMALL, tool="a rule", hard=("0 mm", "80 mm"), usual=("5 mm", "40 mm"), fold=True) = "18 mm",
+    beyond_big: measured("Big end's pad beyond its centre by", "e_b", SMALL, tool="a rule", hard=("0 mm", "120 mm"), usual=("15 mm", "70 mm"), feature="rod.pad_beyond_big_end", fold=True),
+    beyond_small: measured("Small end's pad beyond its centre by", "e_s", SMALL, tool="a rule", hard=("0 mm", "80 mm"), usual=("5 mm", "40 mm"), feature="rod.pad_beyond_small_end", fold=True),
 ):
     """Each rod as a beam on its two bores; both ends brought down to the lightest of the set by metal off the pads.
 
@@ -115,7 +115,7 @@ def rod_weights(
     return answer(
         off_big, off_small, spread_big, spread_small, Out.spread_whole(apart("whole")), big_after, small_after, Out.whole_after(apart("whole_after")), Out.lightest(min((r.whole_after for r in rods), key=float)),
         verdict=verdict,
-        limits=(Limit("the spread of end weights", worst, high=allowed),),
+        limits=(Limit("the spread of end weights", worst, high=allowed, level="attention"), Limit("the spread that the pads leave", left, high=allowed)),
         remarks=(
             note("Metal off a pad beyond the bore shows as more than itself on that end, and makes the other heavier: the list counts both."),
             warning("Both ends of rod {n} together are {d} off the whole: weigh again, level, hung at the bores' centres.", n=" and ".join(r.name for r in odd), d=number("", "", GRAMS, max(abs(float(r.whole - r.weighed)) for r in odd))) if odd else None),

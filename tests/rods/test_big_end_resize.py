@@ -6,9 +6,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calc.calculator import evaluate
+from calc.engine import engine
 from calc.formulas import split_bore
 from calc.result import Refused
 from calc.rods.big_end_resize import big_end_resize
+from calc.standing import Standing
 from tests.formulas.test_split_bore import by_rays, cut, readings
 from tests.rods.big_end_resize_checks import CASES, FOUND, rod
 
@@ -139,7 +141,7 @@ def test_refusal(field, entries, sentence):
 
 def test_a_doubt_that_reaches_the_limit_leaves_it_open():
     assert big_end_resize(**{"bores.1.2": "56.017 ± 0.002 mm", "bores.1.3": "56.017 mm"}).verdict.state != "unsure"
-    found = big_end_resize(bores="56.012; 56.017 ± 0.008 mm; 56.017 ± 0.008 mm", cuts="0.04; 0.04; 137")
+    found = big_end_resize(wanted="56.019 mm", bores="56.012; 56.017 ± 0.008 mm; 56.017 ± 0.008 mm", cuts="0.04; 0.04; 137")
     assert found.verdict.state == "unsure" and "cleaning up" in found.verdict.headline.plain()
 
 
@@ -155,3 +157,24 @@ def test_drawing_shows_the_cut_bore_inside_the_new_circle():
     assert "times as thick" in drawing.exaggerated.plain()
     inner = [p for s in drawing.shapes if getattr(s, "hatch", None) in ("a", "b") for p in s.points if math.hypot(*p) < 30 * MM]
     assert max(math.hypot(*p) for p in inner) <= 28.005 * MM and min(math.hypot(*p) for p in inner) == pytest.approx(28.005 * MM * 0.84, rel=0.03)
+
+
+def test_a_size_to_hone_to_that_lies_within_the_doubt_of_the_readings_is_not_told_as_sure():
+    """56.009 along the rod, read to 4 µm: it may stand at 56.013 already, and no hone leaves 56.010 there."""
+    sure, doubtful = (big_end_resize(bores=f"56.009{doubt}; 56.001; 56.001", cuts="0; 0.001; 137") for doubt in ("", " ± 0.004"))
+    assert sure.verdict.state == "pass" and "hone to 56.010 mm" in sure.verdict.do.plain()
+    assert doubtful.verdict.state == "unsure" and "the stock left for the hone" in doubtful.verdict.headline.plain()
+    left_alone = big_end_resize(bores="56.012; 56.001 ± 0.004; 56.008", cuts="0; 0; 137")
+    assert left_alone.verdict.state == "unsure" and "the bores as they are" in left_alone.verdict.headline.plain()
+
+
+def test_a_rod_of_another_engine_is_judged_by_its_own_sheet():
+    """RC-40, in inches: bores of 2.1254 with limits of 2.1250 to 2.1258, rods of 5.498 at least."""
+    standing = Standing(engine("RC-40"))
+    rods = {"bores": "2.1256; 2.1252; 2.1253", "cuts": "0.001; 0.001; 5.5"}
+    assert evaluate(big_end_resize, rods, "inch", standing).verdict.state == "pass"
+    assert "too short: 5.49700 in" in evaluate(big_end_resize, rods | {"cuts": "0.003; 0.003; 5.5"}, "inch", standing).verdict.headline.plain("inch")
+    assert "does not clean up" in evaluate(big_end_resize, rods | {"bores": "2.1262; 2.1262; 2.1262"}, "inch", standing).verdict.headline.plain("inch")
+    assert evaluate(big_end_resize, {"bores": "2.1256; 2.1252; 2.1253"}, "inch", standing).verdict.state == "awaited"
+    unknown = evaluate(big_end_resize, rods | {"wanted": "2.1254 in", "nominal_length": "5.5 in"}, "inch", Standing(None)).verdict
+    assert unknown.state == "unjudged" and "finished bore, least" in unknown.headline.plain()

@@ -5,8 +5,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calc.calculator import evaluate
+from calc.engine import engine
 from calc.result import Refused
 from calc.rods.rod_align import rod_align
+from calc.standing import Standing
 from tests.rods.rod_align_checks import SLOPES, read
 
 MM = 1e-3
@@ -28,6 +30,10 @@ VERDICTS = {
     "a little bent": ("attention", "Bend 0.040 mm: over a good rod's 0.03 mm", read(0.04, 0.07, 100)),
     "a little twisted": ("attention", "Twist 0.070 mm: over a good rod's 0.05 mm", read(0.01, -0.07, 100)),
     "the gauge's fault": ("pass", "Straight: bend 0.010 mm, twist 0.027 mm", dict(bend_right="0.08 mm", span="150 mm", bend_turned="0.05 mm")),
+    "ends in line": ("pass", "Straight: bend 0.013 mm, twist 0.027 mm", dict(offset="0.20 mm")),
+    "a little out of line": ("attention", "Ends out of line: 0.25 mm, over a good rod's 0.20 mm", dict(offset="0.25 mm")),
+    "out of line": ("fail", "Ends out of line: 0.45 mm, 0.40 mm allowed", dict(offset="0.45 mm")),
+    "bent and out of line": ("fail", "Bent: 0.060 mm over 100.0 mm, 0.05 mm allowed", read(-0.06, 0.0, 100) | dict(offset="0.45 mm")),
     "limit under what is good": ("fail", "Bent: 0.030 mm over 100.0 mm, 0.02 mm allowed", read(0.03, 0, 100) | dict(bend_worn="0.02 mm")),
 }
 
@@ -110,3 +116,22 @@ def test_drawing_leans_as_the_rod_does():
     arbor = [s for s in drawing.shapes if getattr(s, "hatch", None) == "b"]
     (left, right), (left2, right2) = ((min(s.points), max(s.points)) for s in arbor)
     assert right[1] > left[1] + 0.01 and abs(right2[1] - left2[1]) < 0.008 and "times as steep" in drawing.exaggerated.plain()
+
+
+def test_limits_of_a_rod_come_from_its_engine_s_sheet_or_from_the_reader():
+    told = read(0.01, 0.02, 100)
+    by = {name: evaluate(rod_align, told, standing=Standing(engine(name) if name else None)) for name in ("TS-16", "RC-40", "")}
+    assert by["TS-16"].verdict.state == "pass"
+    assert all(by[name].verdict.state == "unjudged" and "bend over 100 mm, limit" in by[name].verdict.headline.plain() for name in ("RC-40", ""))
+    typed = dict(bend_new="0.03", bend_worn="0.05", twist_new="0.05", twist_worn="0.08")
+    assert evaluate(rod_align, told | typed, standing=Standing(engine("RC-40"))).verdict.state == "pass"
+    out = evaluate(rod_align, told | typed | dict(offset="0.5"), standing=Standing(engine("RC-40")))
+    assert any("not judged" in r.text.plain() for r in out.remarks if r.level == "warning")
+    assert evaluate(rod_align, told | dict(offset="0.5"), standing=Standing(engine("TS-16"))).verdict.state == "fail"
+    assert evaluate(rod_align, {}, standing=Standing(engine("TS-16"))).verdict.state == "awaited"
+
+
+@pytest.mark.parametrize("entries, what", [(dict(offset="0.19 ± 0.05 mm"), "offset"), (dict(bend_right="0.043 ± 0.01 mm"), "bend"), (dict(offset="0.38 ± 0.05 mm"), "offset")])
+def test_a_doubt_that_reaches_a_limit_leaves_it_open(entries, what):
+    found = rod_align(**entries)
+    assert found.verdict.state == "unsure" and what in found.verdict.headline.plain()

@@ -5,8 +5,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calc.calculator import evaluate
+from calc.engine import engine
 from calc.result import Refused
 from calc.rods.rod_weights import off_pads, rod_weights
+from calc.standing import Standing
 from tests.rods.rod_weights_checks import SETS, pair
 
 G = 1e-3
@@ -107,3 +109,16 @@ def test_inches_and_ounces_give_the_same():
     inch = evaluate(rod_weights, dict(weights="14.25; 5.7 | 14; 5.6", centre_distance="5.4", beyond_big="1.6", beyond_small="0.7", most_big="3", most_small="3"), "inch")
     for output in ("off_big", "off_small", "spread_big", "spread_small", "lightest"):
         assert inch[output] == pytest.approx(metric[output], rel=1e-4, abs=1e-7), output
+
+
+def test_what_the_pads_may_lose_and_where_they_lie_comes_from_the_engine_s_sheet_alone():
+    weights = dict(weights="402; 161 | 399.6; 160.4")
+    known, unknown = (evaluate(rod_weights, weights, standing=Standing(engine(name))).verdict for name in ("TS-16", "RC-40"))
+    assert known.state == "attention" and (unknown.state, "pad beyond its centre" in unknown.headline.plain()) == ("awaited", True)
+    typed = evaluate(rod_weights, weights | dict(beyond_big="40 mm", beyond_small="20 mm"), standing=Standing(engine("RC-40"))).verdict
+    assert typed.state == "unjudged" and "pad may lose" in typed.headline.plain()
+
+
+def test_a_doubt_that_reaches_what_is_allowed_leaves_it_open():
+    found = rod_weights(**{"weights": "400; 160 | 401.0 ± 0.4 g; 160"})
+    assert found.verdict.state == "unsure" and "spread of end weights" in found.verdict.headline.plain()
