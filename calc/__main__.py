@@ -11,6 +11,7 @@ from calc.calculator import evaluate
 from calc.report import declaration_data, declaration_text, result_data, result_text
 from calc.quantity import quoted
 from calc.result import InputError, Refused, say
+from calc.standing import Standing
 from calc.stations import every, find
 
 
@@ -27,6 +28,9 @@ def main(arguments: list[str] | None = None) -> int:
         sub.add_argument("id", metavar="ID")
     run.add_argument("entries", nargs="*", metavar="name=value", help="a value with its unit, or a bare number in the input's own unit")
     run.add_argument("--units", choices=("metric", "inch"), default="metric", help="system of bare numbers and of what is printed")
+    run.add_argument("--engine", metavar="NAME", help="the engine whose sheet gives limits and what nobody read, such as TS-16")
+    run.add_argument("--place", metavar="WHICH", default="", help="the part in hand: exhaust, or \"2 exhaust\"")
+    run.add_argument("--example", action="store_true", help="take what is not entered from the worked example")
     sheet.add_argument("job", metavar="JOB", help="the file of a job, as the handbook exports it")
     sheet.add_argument("--link-base", metavar="URL", help="address of the handbook: the sheet gets a code that opens these sizes there")
     sheet.add_argument("--paper", choices=("A4", "Letter"), default="A4")
@@ -88,8 +92,25 @@ def _answer(asked) -> str:
         if name in entries:
             raise _refused(name, "given-twice", "{name} is given twice; give it once.", name=quoted(name))
         entries[name] = value
-    found = evaluate(calculator, entries, asked.units)
+    found = evaluate(calculator, entries, asked.units, None if asked.example else Standing(_sheet_named(asked.engine), asked.place))
+    if missed := [t.input for t in found.taken if t.origin.kind == "missed"]:
+        raise Refused([InputError(i.name, "no-limit" if getattr(i, "limit", "") else "unread", say(_missing(i, asked.engine), label=i.label, name=i.name, engine=asked.engine or "")) for i in missed])
     return _json(result_data(found, asked.units)) if asked.json else result_text(found, asked.units)
+
+
+def _missing(declared, engine: str | None) -> str:
+    """What is said of an input that nobody entered and no sheet knows."""
+    if not getattr(declared, "limit", ""):
+        return "{label}: is still to be read; give {name}=…, or --example for the worked example."
+    return "{label}: {engine}’s sheet does not say it; give {name}=…." if engine else "{label}: no engine says it; give {name}=…, or the engine with --engine."
+
+
+def _sheet_named(name: str | None):
+    from calc.engine import SheetError, engine
+    try:
+        return engine(name) if name else None
+    except (KeyError, SheetError) as error:
+        raise _refused("", "unknown-engine", "{why}; give the name of a sheet in calc/engines, such as TS-16.", why=str(error.args[0]).rstrip(".")) from None
 
 
 def _json(data) -> str:

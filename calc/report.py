@@ -1,4 +1,5 @@
 """A result or a declaration as plain data (for JSON) and as text (for the terminal). The schema is in DEVELOPERS.md; keep it stable."""
+VERSION = 2  # of the schema: 1 took what was not entered from the example, unsaid
 from calc.calculator import Calculator
 from calc.inputs import Choice, Grid
 from calc.open_input import Open
@@ -16,9 +17,10 @@ def _written(n: Number, system: str) -> dict:
 def result_data(result: Result, system: str = "metric") -> dict:
     """A result as JSON-ready data, in one unit system."""
     return {
-        "calculator": result.calculator.id, "title": result.calculator.title, "units": system,
+        "version": VERSION, "calculator": result.calculator.id, "title": result.calculator.title, "units": system,
+        "example": result.example, "engine": result.sheet.name if result.sheet else None, "next": list(result.next),
         "inputs": {t.input.name: {"label": t.input.label, "symbol": t.input.symbol, "entered": t.entered, "entry": t.text, **_beside(t),
-                                  **_taken(t.value, system)} for t in result.taken},
+                                  "origin": {"from": t.origin.kind, "words": t.origin.words}, **_span(t, system), **_taken(t.value, system)} for t in result.taken},
         "outputs": {key: {"label": n.label, "symbol": n.symbol, **_written(n, system), **_doubt(n, result.doubts.get(key), system)} for key, n in result.outputs.items()},
         "verdict": {"state": result.verdict.state, "headline": result.verdict.headline.plain(system), "do": result.verdict.do.plain(system)},
         "working": [{"symbol": n.symbol, "label": n.label, "line": line_text(n, system), "source": n.source.id if n.source else None} for n in result.working],
@@ -36,6 +38,11 @@ def _taken(value, system) -> dict:
     if isinstance(value, tuple):
         return {"rows": [None if row is None else [None if n is None else _written(n, system) for n in row] for row in value]}
     return {"value": value}
+
+
+def _span(t, system) -> dict:
+    """Least and greatest of what stands in by the engine's sheet."""
+    return {"span": [to_unit(x, t.input.form.unit(system)) for x in t.span]} if t.span else {}
 
 
 def _beside(t) -> dict:
@@ -60,8 +67,8 @@ def _cell(cell, system) -> str:
 def result_text(result: Result, system: str = "metric") -> str:
     """A result for the terminal."""
     d = result_data(result, system)
-    wide = max(len(o["label"]) for o in d["outputs"].values())
-    lines = [d["title"], f"{VERDICT_WORDS[d['verdict']['state']]}: {d['verdict']['headline']}", d["verdict"]["do"], ""]
+    wide = max((len(o["label"]) for o in d["outputs"].values()), default=0)
+    lines = [d["title"], f"{'Example. ' if result.example else ''}{VERDICT_WORDS[d['verdict']['state']]}: {d['verdict']['headline']}", d["verdict"]["do"], *_granted(result, system), ""]
     lines += [f"  {o['label']:<{wide}}  {o['text']}" for o in d["outputs"].values()]
     for t in d["tables"]:
         said = ["", *("" if state in ("", "pass") else f"  ({VERDICT_WORDS[state]})" for state in t["states"] or [""] * len(t["rows"]))]
@@ -73,10 +80,20 @@ def result_text(result: Result, system: str = "metric") -> str:
     return "\n".join(lines)
 
 
+def _granted(result: Result, system: str):
+    """What the verdict takes for granted, a line each."""
+    if result.stand_ins:
+        yield f"Whatever {', '.join(t.input.name for t in result.stand_ins)} the sheet allows."
+    if result.assumed:
+        yield "Taken: " + ", ".join(f"{t.input.name} {t.value.text(system) if isinstance(t.value, Number) else t.value}" for t in result.assumed) + "."
+    if result.sheet:
+        yield f"Limits: {result.sheet.name}’s sheet{', which is invented' if result.sheet.invented else ''}."
+
+
 def declaration_data(calculator: Calculator) -> dict:
     """A calculator's declaration: inputs with kind, units, ranges; outputs."""
     return {
-        "calculator": calculator.id, "title": calculator.title, "station": calculator.station, "purpose": calculator.purpose,
+        "version": VERSION, "calculator": calculator.id, "title": calculator.title, "station": calculator.station, "purpose": calculator.purpose,
         "finds": list(calculator.finds),
         "inputs": {i.name: _input_data(i) for i in calculator.inputs},
         "outputs": {o.key: {"label": o.label, "symbol": o.symbol, **_output_data(o), "main": o.main} for o in calculator.outputs},
@@ -92,14 +109,15 @@ def _output_data(o) -> dict:
 
 
 def _input_data(i, with_default: bool = True) -> dict:
-    common = {"label": i.label, "symbol": i.symbol, "hint": i.hint, "feature": i.feature or None}
+    common = {"label": i.label, "symbol": i.symbol, "hint": i.hint, "feature": i.feature or None, "limit": getattr(i, "limit", "") or None,
+              "assumed": getattr(i, "assumed", "") or None, "stands_in": getattr(i, "stands_in", False), "when": list(i.when) or None}
     if isinstance(i, Choice):
         return {**common, "type": "choice", "options": i.options, "default": i.default}
     if isinstance(i, Open):
         return {**common, "type": "open", "kinds": [kind.name for kind in i.kinds], "default": i.default}
     if isinstance(i, Grid):
         return {**common, "type": "grid", "rows": list(i.rows), "least": i.least, "default": i.default_text("metric"), "tool": i.tool or None,
-                "columns": [{k: v for k, v in _input_data(i.cells[0, c], False).items() if k not in ("hint", "feature", "tool")} for c in range(len(i.columns))]}
+                "columns": [{k: v for k, v in _input_data(i.cells[0, c], False).items() if k not in ("hint", "feature", "tool", "limit", "assumed", "stands_in", "when")} for c in range(len(i.columns))]}
     low, high = i.hard_range
     unit = i.form.metric
 

@@ -232,6 +232,22 @@ class Result:
         """Is anything in it nothing but the example's?"""
         return self.standing is None and any(t.origin.kind == "example" for t in self.taken)
 
+    @property
+    def stand_ins(self) -> list:
+        """What was taken with all that the sheet allows it, and cannot turn the verdict."""
+        return [t for t in self.taken if t.span and t.input.name not in self.next]
+
+    @property
+    def assumed(self) -> list:
+        """What was taken for a reason of common practice."""
+        return [t for t in self.taken if t.origin.kind == "assumed" and t.origin.words]
+
+    @property
+    def sheet(self):
+        """The engine's sheet that anything in it stands on, or None."""
+        used = self.standing and self.standing.sheet and (self.own or any(t.origin.kind == "sheet" for t in self.taken))
+        return self.standing.sheet if used else None
+
     def __getitem__(self, output: str) -> float:
         """SI value of an output."""
         return float(self.outputs[output])

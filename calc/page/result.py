@@ -31,12 +31,12 @@ def granted(result: Result, anchor: str) -> Html | None:
         return None
     def linked(t, *more):
         return el("a", t.input.label[:1].lower() + t.input.label[1:], *more, href=f"#{anchor}-{t.input.name}", data_field_link=t.input.name)
-    sheet, told = result.standing.sheet, []
-    if standing_in := [t for t in result.taken if t.span and t.input.name not in result.next]:
-        told.append(children("Whatever ", _listed(linked(t) for t in standing_in), f" {sheet.name}’s sheet allows. "))
-    if assumed := [t for t in result.taken if t.origin.kind == "assumed" and t.origin.words]:
-        told.append(children("Taken: ", _listed(linked(t, " ", _shown(t)) for t in assumed), ". "))
-    if sheet and (result.own or any(t.origin.kind == "sheet" for t in result.taken)):
+    told, sheet = [], result.sheet
+    if result.stand_ins:
+        told.append(children("Whatever ", _listed(linked(t) for t in result.stand_ins), f" {sheet.name}’s sheet allows. "))
+    if result.assumed:
+        told.append(children("Taken: ", _listed(linked(t, " ", _shown(t)) for t in result.assumed), ". "))
+    if sheet:
         told.append(children(f"Limits: {sheet.name}’s sheet", ", which is invented." if sheet.invented else "."))
     return el("p", *told, class_="granted") if told else None
 
