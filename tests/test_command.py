@@ -49,8 +49,10 @@ SOURCE = {"id": TEXT, "text": TEXT, "kind": TEXT, "from_memory": bool}
 CAUTION = {"id": TEXT, "text": TEXT}
 WRITTEN = {"value": NUMBER, "unit": TEXT, "si": NUMBER, "text": TEXT}
 NULL = type(None)
-TAKEN = {"label": TEXT, "symbol": TEXT, "entered": bool, "entry": TEXT, "beside": (OPTIONAL, {str: TEXT})}
+TAKEN = {"label": TEXT, "symbol": TEXT, "entered": bool, "entry": TEXT, "beside": (OPTIONAL, {str: TEXT}),
+         "origin": {"from": TEXT, "words": TEXT}, "span": (OPTIONAL, [NUMBER])}
 RESULT = {
+    "version": WHOLE, "example": bool, "engine": (TEXT, NULL), "next": [TEXT],
     "calculator": TEXT, "title": TEXT, "units": TEXT,
     "inputs": {str: ({**TAKEN, **WRITTEN}, {**TAKEN, "value": (TEXT, NULL)}, {**TAKEN, "rows": [(NULL, [(NULL, WRITTEN)])]})},
     "outputs": {str: {"label": TEXT, "symbol": TEXT, **WRITTEN, "doubt": (OPTIONAL, *NUMBER)}},
@@ -62,8 +64,9 @@ RESULT = {
 }
 QUANTITY = {"label": TEXT, "symbol": TEXT, "type": TEXT, "kind": TEXT, "unit": TEXT, "unit_inch": TEXT, "units": [TEXT], "decimals": WHOLE, "optional": bool,
             "least": NUMBER, "most": NUMBER, "usual": (NULL, [NUMBER])}
-INPUT = {"hint": TEXT, "feature": (TEXT, NULL)}
+INPUT = {"hint": TEXT, "feature": (TEXT, NULL), "limit": (TEXT, NULL), "assumed": (TEXT, NULL), "stands_in": bool, "when": (NULL, [TEXT])}
 DECLARATION = {
+    "version": WHOLE,
     "calculator": TEXT, "title": TEXT, "station": TEXT, "purpose": TEXT, "finds": [TEXT],
     "inputs": {str: ({**QUANTITY, **INPUT, "default": (*NUMBER, NULL), "tool": (TEXT, NULL)},
                      {**INPUT, "label": TEXT, "symbol": TEXT, "type": TEXT, "options": {str: TEXT}, "default": TEXT},
@@ -153,30 +156,30 @@ def test_show_gives_the_declaration(id):
 @pytest.mark.parametrize("units", ["metric", "inch"])
 @pytest.mark.parametrize("id", stations.ids())
 def test_run_gives_what_the_library_gives(id, units):
-    code, found, errors = data("run", id, "--units", units, run=here)
+    code, found, errors = data("run", id, "--example", "--units", units, run=here)
     expected = evaluate(stations.find(id), {}, units)
-    assert code == 0 and not errors and not mismatch(found, RESULT, id)
+    assert code == 0 and not errors and not mismatch(found, RESULT, id) and found["example"] and found["version"] == 2
     assert found["units"] == units and found["verdict"]["state"] == expected.verdict.state == "pass"
     for key, n in expected.outputs.items():
         told, unit = found["outputs"][key], n.form.unit(units)
         assert told["si"] == float(n) and told["unit"] == unit.symbol and told["text"] == n.text(units)
         assert told["value"] * float(unit.factor) + float(unit.offset) == pytest.approx(told["si"], rel=1e-12, abs=1e-15)
     assert len(found["working"]) == len(expected.working)
-    text = here("run", id, "--units", units)
+    text = here("run", id, "--example", "--units", units)
     assert text.returncode == 0 and not text.stderr
     assert all(found["outputs"][key]["text"] in text.stdout for key in found["outputs"])
     assert found["verdict"]["headline"] in text.stdout and all(c["text"] in text.stdout for c in found["cautions"])
 
 
 def test_this_process_and_another_say_the_same():
-    for arguments in (["list", "--json"], ["show", "seat-fit"], ["run", "seat-fit", "--json", "--units", "inch"], ["run", "seat-fit", "depth=x", "--json"]):
+    for arguments in (["list", "--json"], ["show", "seat-fit"], ["run", "seat-fit", "--example", "--json", "--units", "inch"], ["run", "seat-fit", "--engine", "TS-16"], ["run", "seat-fit", "depth=x", "--json"]):
         own, other = here(*arguments), run(*arguments)
         assert (own.returncode, own.stdout, own.stderr) == (other.returncode, other.stdout, other.stderr)
 
 
 def test_entries_are_read_in_the_chosen_units_or_their_own():
     entries = {"pocket_bore": "1 31/64", "ring_outside": "37.81 mm", "ring_material": "grey-iron"}
-    _, found, _ = data("run", "seat-fit", "--units", "inch", *(f"{k}={v}" for k, v in entries.items()))
+    _, found, _ = data("run", "seat-fit", "--example", "--units", "inch", *(f"{k}={v}" for k, v in entries.items()))
     expected = evaluate(stations.find("seat-fit"), entries, "inch")
     assert found["outputs"]["interference"]["si"] == expected["interference"] == 0.03781 - 0.037703125  # 1 31/64 in is 37.703125 mm exactly
     told = found["inputs"]["pocket_bore"]
@@ -185,10 +188,10 @@ def test_entries_are_read_in_the_chosen_units_or_their_own():
 
 
 def test_what_was_left_out_is_null_and_what_stood_beside_comes_back():
-    _, found, _ = data("run", "seat-fit", "pocket_bore=37.5", "pocket_bore.part=25 °C")
+    _, found, _ = data("run", "seat-fit", "--example", "pocket_bore=37.5", "pocket_bore.part=25 °C")
     assert found["inputs"]["pocket_bore"]["beside"] == {"part": "25 °C"} and "beside" not in found["inputs"]["depth"]
     assert found["inputs"]["pocket_bore"]["si"] < 0.0375  # read warm, so smaller at 20 °C
-    assert {r["field"] for r in data("run", "seat-fit", "head_wall=27")[1]["remarks"]} == {None, "head_wall"}
+    assert {r["field"] for r in data("run", "seat-fit", "--example", "head_wall=27")[1]["remarks"]} == {None, "head_wall"}
     _, shown, _ = data("show", "seat-fit")
     assert shown["inputs"]["pocket_bore"]["feature"] == "head.seat_pocket_intake" and shown["inputs"]["friction"]["feature"] is None
     assert shown["inputs"]["pocket_bore"]["tool"] and shown["inputs"]["friction"]["tool"] is None
@@ -198,15 +201,15 @@ def test_what_was_left_out_is_null_and_what_stood_beside_comes_back():
 
 
 def test_a_doubt_comes_back_beside_the_number():
-    _, found, _ = data("run", "seat-fit", "pocket_bore=37.5 ± 0.004 mm")
+    _, found, _ = data("run", "seat-fit", "--example", "pocket_bore=37.5 ± 0.004 mm")
     assert found["outputs"]["interference"]["doubt"] == pytest.approx(0.004, rel=1e-6)
     assert found["outputs"]["interference"]["text"].endswith("± 0.004 mm")
 
 
 def test_options_may_stand_before_between_and_behind_the_entries():
     asked = [
-        ["run", "--json", "seat-fit", "depth=7", "friction=0.15"], ["run", "seat-fit", "depth=7", "--json", "friction=0.15"],
-        ["run", "seat-fit", "--json", "depth=7", "friction=0.15"], ["run", "seat-fit", "depth=7", "friction=0.15", "--json"]]
+        ["run", "--example", "--json", "seat-fit", "depth=7", "friction=0.15"], ["run", "seat-fit", "depth=7", "--json", "--example", "friction=0.15"],
+        ["run", "seat-fit", "--json", "--example", "depth=7", "friction=0.15"], ["run", "seat-fit", "depth=7", "friction=0.15", "--example", "--json"]]
     told = {run(*arguments).stdout for arguments in asked}
     assert len(told) == 1 and json.loads(told.pop())["inputs"]["friction"]["value"] == 0.15
 
@@ -215,12 +218,14 @@ def test_options_may_stand_before_between_and_behind_the_entries():
 
 REFUSED = [
     (["run", "seat-fit", "pocket_bore=5"], [("pocket_bore", "out-of-range")], "Pocket bore: 5.000 mm is below 10.000 mm"),
-    (["run", "seat-fit", "pocket_bore=", "depth=x"], [("pocket_bore", "empty"), ("depth", "not-a-number")], "Pocket bore: nothing was given"),
+    (["run", "seat-fit", "--example", "pocket_bore=", "depth=x"], [("pocket_bore", "empty"), ("depth", "not-a-number")], "Pocket bore: nothing was given"),
     (["run", "seat-fit", "pocket_bore=5", "--units", "inch"], [("pocket_bore", "out-of-range")], "Pocket bore: 5.00000 in is above"),
-    (["run", "seat-fit", "ring_bore=37.6", "ring_outside=37.6"], [("ring_bore", "impossible")], "Ring bore: is "),
+    (["run", "seat-fit", "--example", "ring_bore=37.6", "ring_outside=37.6"], [("ring_bore", "impossible")], "Ring bore: is "),
     (["run", "seat-fit", "pocket_bor=37"], [("pocket_bor", "unknown-input")], '"pocket_bor" is not an input of seat-fit; the nearest is pocket_bore.'),
     (["run", "seat-fit", "37.5"], [(None, "not-an-entry")], '"37.5" is not an entry; give name=value, such as pocket_bore='),
     (["run", "seat-fit", "depth=7", "depth=8"], [("depth", "given-twice")], '"depth" is given twice; give it once.'),
+    (["run", "three-wire", "wire=0.866", "size=M10x1.5"], [("reading", "unread")], "Reading over the wires: is still to be read; give reading=…, or --example for the worked example."),
+    (["run", "reading-verdict", "--engine", "XX-1"], [(None, "unknown-engine")], "there is no data sheet for 'XX-1'"),
     (["run", "seat-fitt"], [(None, "unknown-calculator")], "there is no calculator 'seat-fitt'; the nearest are seat-fit"),
     (["show", "qqqqqqq"], [(None, "unknown-calculator")], "there is no calculator 'qqqqqqq'; there are "),
 ]
@@ -250,13 +255,13 @@ def test_help_works():
 
 @pytest.mark.parametrize("environment", [{"PYTHONIOENCODING": "ascii"}, {"LC_ALL": "C", "PYTHONCOERCECLOCALE": "0", "PYTHONUTF8": "0"}, {"PYTHONIOENCODING": "cp1252"}])
 def test_signs_come_through_whatever_the_terminals_encoding(environment):
-    ran = run("run", "seat-fit", **environment)
+    ran = run("run", "seat-fit", "--example", **environment)
     assert ran.returncode == 0 and "°C" in ran.stdout and "−" in ran.stdout and "µm" in ran.stdout
     assert run("run", "seat-fit", "head_temperature=-99 C", **environment).stderr.startswith("Head at the pocket, running: −99 °C is below −60 °C")
 
 
 def test_a_pipe_that_closes_early_is_no_fault():
-    reader = subprocess.Popen([sys.executable, "-m", "calc", "run", "seat-fit", "--json"], cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.PIPE)
+    reader = subprocess.Popen([sys.executable, "-m", "calc", "run", "seat-fit", "--example", "--json"], cwd=ROOT, stdout=subprocess.PIPE, stderr=subprocess.PIPE)
     reader.stdout.close()
     assert b"Traceback" not in reader.stderr.read()
     reader.stderr.close()

@@ -5,7 +5,9 @@ from html import unescape
 import pytest
 
 from calc.calculator import evaluate
+from calc.engine import demo
 from calc.page import calculator_html
+from calc.standing import Standing
 from calc.stations import find
 
 
@@ -14,11 +16,9 @@ def fields(html):
     return {re.search(r' name="([^"]*)"', tag)[1]: {k: unescape(v) for k, v in re.findall(r' ([\w-]+)="([^"]*)"', tag)} for tag in re.findall(r"<(?:input|select)[^>]*data-entry[^>]*>", html)}
 
 
-def sent(entries, system, typed):
-    """What the browser sends: typed texts, and presets of what still shows the example (as entries.mjs has it)."""
-    texts = {name: at["data-preset"] for name, at in entries.items() if "data-preset" in at} | typed
-    assert set(typed) <= set(entries)
-    return texts
+def sent(entries):
+    """What the browser sends of what a page fills in (as entries.mjs has it)."""
+    return {name: at["data-preset"] for name, at in entries.items() if at.get("data-preset")}
 
 
 CASES = [
@@ -33,18 +33,24 @@ CASES = [
 
 @pytest.mark.parametrize("id, presets", CASES)
 @pytest.mark.parametrize("system", ["metric", "inch"])
-def test_presets_survive_the_first_keystroke_in_either_system(id, presets, system):
-    """Nothing typed yet but one field typed as it stands: the result must be the page's own."""
-    built = evaluate(find(id), presets)
-    live = evaluate(find(id), sent(fields(calculator_html(id, presets)), system, {}), system)
+def test_what_a_page_fills_in_means_the_same_in_either_system(id, presets, system):
+    standing = Standing(demo())
+    built = evaluate(find(id), presets, standing=standing)
+    live = evaluate(find(id), sent(fields(calculator_html(id, presets, filled=standing))), system, standing)
     assert {k: float(n) for k, n in live.outputs.items()} == pytest.approx({k: float(n) for k, n in built.outputs.items()}, rel=1e-12)
     assert live.verdict.headline.plain() == built.verdict.headline.plain()
+
+
+def test_an_example_is_a_hint_and_nothing_is_filled_in():
+    entries = fields(calculator_html("reading-verdict", {"low": "50 mm"}))
+    assert entries["low"]["placeholder"] == entries["low"]["data-metric"] == "50.000" and entries["low"]["data-inch"] == "1.96850"
+    assert not any("value" in at or "data-preset" in at for at in entries.values())
 
 
 def test_an_empty_entry_is_shown_empty_and_said_to_be_allowed():
     html = calculator_html("reading-verdict", {"low": ""})
     low = fields(html)["low"]
-    assert low["value"] == low["data-metric"] == low["data-inch"] == low["data-preset"] == "" and "May be left empty." in html
+    assert low["data-metric"] == low["data-inch"] == "" and low["placeholder"] == " " and "May be left empty." in html
 
 
 def test_cells_show_the_example_in_both_systems_and_gaps_as_gaps():
