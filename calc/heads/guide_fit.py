@@ -13,6 +13,7 @@ from calc.own_material import own_grade, own_values
 from calc.quantity import FORCE, LENGTH, MODULUS, RATIO, ROUGHNESS, STRESS, TEMPERATURE
 from calc.result import impossible, note, say, warning
 from calc.working import form, greatest, least, step
+from calc.yielding import Heat, lost_and_room
 
 SIZE, SMALL, TEMP, MPA, SHARE, TIMES = form(LENGTH, 3), form(LENGTH, 1), form(TEMPERATURE, 0), form(STRESS, 1), form(RATIO, 0, "%", "%"), form(RATIO, 2)
 GUIDES = ("bronze", "aluminium-bronze", "copper-nickel-silicon", "grey-iron", "sintered-iron")
@@ -165,8 +166,8 @@ def guide_fit(
     guide_used, head_used = (out(greatest(pressure / cold, pressure_hot / warm), sources.MISES) for out, cold, warm in zip((Out.guide_used, Out.head_used), cold_yield, hot_yield))
     guide_wanted = Out.guide_wanted(hole + loss + least_grip + greatest(bearing - hot, 0.0))
     guide_most = Out.guide_most(hole + loss + least(fit.interference_for(least(*cold_yield), hole, cold_give), fit.interference_for(least(*hot_yield), hole, hot_give) + (bearing - hot)))
-    lost, room = _past_yield(bore, hole, outside, *((left, give, limits, parts[0][0], parts[1][0], when) for left, give, limits, parts, when in (
-        (bearing, cold_give, cold_limits, (cold_guide, cold_head), "cold"), (hot, hot_give, hot_limits, (hot_guide, hot_head), "hot"))))
+    gone, room = lost_and_room(bore, hole, outside, Heat("cold", bearing, cold_give, cold_limits, (cold_guide[0], cold_head[0])), Heat("hot", hot, hot_give, hot_limits, (hot_guide[0], hot_head[0])))
+    lost = Out.grip_lost(gone)
     left = Out.grip_left(least(bearing, hot) - lost)
 
     # its bore, and the stem in it
@@ -191,13 +192,12 @@ def guide_fit(
 
     part, share = ("Head", head_used) if head_used > guide_used else ("Guide", guide_used)
     cracks, gives = part == "Head" and head.brittle, share > 1
-    least_left, when = min((bearing, "cold"), (hot, "when running"), key=lambda pair: float(pair[0]))
+    _, when = min((bearing, "cold"), (hot, "when running"), key=lambda pair: float(pair[0]))
     pilot = seat == CUT
     tight = (Limit("the clearance when running", running, low=0), Limit("the room for oil when running", running, low=least_hot, level="attention"), Limit("the clearance while warming up", first, low=0, level="attention"))
     if new:
         verdict = _of_new(grip, bearing, left, when, part, share, cracks, gives, lost, room, running, first, stock, to_ream, ream, least_grip, least_hot, clearance, most_new, guide_wanted, guide_most)
-        limits = (Limit("the grip left", left, low=0), Limit("the grip left once it has yielded" if gives else "the grip wanted", left, low=least_grip, level="fail" if gives else "attention"),
-                  Limit("what head and guide bear", room, low=0), Limit("the head's stress", head_used, high=1, level="fail" if head.brittle else "attention"),
+        limits = (Limit("the grip left", left, low=least_grip), Limit("what head and guide bear", room, low=0), Limit("the head's stress", head_used, high=1, level="fail" if head.brittle else "attention"),
                   Limit("the guide's stress", guide_used, high=1, level="attention"), Limit("what is left to ream", stock, low=0, level="attention"),
                   Limit("the clearance wanted", clearance, high=most_new, level="attention"), *tight)
     else:
@@ -226,19 +226,6 @@ def guide_fit(
                  warming(stem, final, bearing, hole, (thin, shapes[1]), steel, guide, head, *map(float, (stem_temperature, guide_temperature, head_temperature)), running, first)))
 
 
-def _past_yield(bore, hole, outside, *cases):
-    """Interference gone for good after the harder of the cases, and how much more would make one of the two yield right through."""
-    lost, room = [], []
-    for left, give, (guide_yield, head_yield), e_guide, e_head, when in cases:
-        whole = greatest(left, 0.0)
-        borne = number(f"p_y,{when}", f"Contact pressure once what yields has given way, {when}", MPA, fit.pressure_past_yield(whole, bore, hole, outside, give, guide_yield, head_yield, e_guide, e_head), sources.MISES)
-        lost.append(step(f"δ_l,{when}", f"Interference gone for good, {when}", SIZE, fit.grip_lost(whole, borne, hole, give)))
-        most = min(fit.inner_plastic_pressure(guide_yield, bore, hole), fit.outer_plastic_pressure(head_yield, hole, outside))
-        through = most * float(hole * give) + fit.inner_set(most, bore, hole, guide_yield, e_guide) + fit.outer_set(most, hole, outside, head_yield, e_head)
-        room.append(number(f"δ_t,{when}", f"Interference at which one yields right through, {when}", SIZE, through, sources.MISES) - left)
-    return Out.grip_lost(greatest(*lost)), step("δ_r", "Interference that may still be added until one yields right through", SIZE, least(*room))
-
-
 def _of_new(grip, bearing, left, when, part, share, cracks, gives, lost, room, running, first, stock, to_ream, ream, least_grip, least_hot, clearance, most_new, guide_wanted, guide_most):
     small, large = math.ceil(float(guide_wanted) * 1e6) / 1e6, math.floor(float(guide_most) * 1e6) / 1e6
     other = (say("For this hole take a guide of {w} to {m}.", w=at_least(guide_wanted, SIZE), m=at_most(guide_most, SIZE)) if small <= large else
@@ -254,14 +241,12 @@ def _of_new(grip, bearing, left, when, part, share, cracks, gives, lost, room, r
         return "fail", say(part + " gives way: {d} too much", d=number("", "", SIZE, -float(room))), do_not
     if left <= 0:
         return "fail", say("Comes loose: {d} left " + when, d=left), do_not
-    if gives and past(least_grip, left):
-        return "fail", say(part + " yields, and only {d} are left", d=left), do_not
+    if past(least_grip, left):
+        return "fail", say("Little grip: {d} left " + when, d=left), say("Measure both again. If it stays, do not fit this guide. {other}", other=other)
     if running <= 0:
         return "fail", say("Stem seizes: {c} left when running", c=running), "Ream larger: type more clearance. Look at the temperatures too."
     if gives:
         return "attention", say(part + " yields a little: {d} lost", d=lost), say("{left} of grip are left for good, and it holds. Measure both again. {other}", left=left, other=other)
-    if past(least_grip, left):
-        return "attention", say("Little grip: {d} left " + when, d=left), say("Measure both again. {other}", other=other)
     if past(least_hot, running):
         return "attention", say("Tight when running: {c} left", c=running), say("{least} were wanted. Ream larger by what is missing.", least=least_hot)
     if first <= 0:
