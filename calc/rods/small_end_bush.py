@@ -171,7 +171,7 @@ def small_end_bush(
     elif done:
         verdict = ("pass", say("Pin free: {c} cold, {h} when running", c=clearance, h=running), "Wash bush and oil hole, oil the pin, push it through by hand. Tag pin and rod together.")
     else:
-        verdict = ("pass", say("Press it in, then " + ("bore and " if bored else "") + "hone to {D}", D=final), say(
+        verdict = ("pass", say("Press it in, bore, then hone to {D}" if bored else "Press it in, then hone to {D}", D=final), say(
             "Press it in with its oil hole over the rod's. Only then measure: {a} are to come off. {how} Measure each pin first.", a=to_hone, how=plan(final, SIZE)) if bored else say(
             "Press it in with its oil hole over the rod's. Only then measure, and hone out {a}; measure each pin first.", a=to_hone))
     return answer(

@@ -43,7 +43,7 @@ def test_checks_are_what_the_boundary_value_solver_finds(case):
 
 DONE = dict(honed="22.012 mm")
 VERDICTS = {
-    "press, bore and hone": ("pass", "Press it in, then bore and hone to 22.011 mm", {}),
+    "press, bore and hone": ("pass", "Press it in, bore, then hone to 22.011 mm", {}),
     "press and hone": ("pass", "Press it in, then hone to 22.011 mm", dict(supplied_bore="21.950 mm")),
     "honed": ("pass", "Pin free: 0.014 mm cold, 0.012 mm when running", DONE),
     "falls out": ("fail", "Falls out: bush 0.005 mm under the bore", dict(bush_outside="26.005 mm")),
@@ -56,7 +56,7 @@ VERDICTS = {
     "little grip": ("fail", "Little grip: 0.004 mm left cold", dict(bush_outside="26.020 mm")),
     "tight": ("attention", "Pin tight when running: 0.004 mm left", dict(honed="22.006 mm", pin_temperature="150 °C")),
     "tight cold": ("attention", "Pin tight cold: 0.005 mm left", dict(honed="22.003 mm", pin_temperature="60 °C", rod_temperature="150 °C")),
-    "just before it yields": ("pass", "Press it in, then bore and hone to 22.011 mm", dict(bush_outside="26.070 mm")),
+    "just before it yields": ("pass", "Press it in, bore, then hone to 22.011 mm", dict(bush_outside="26.070 mm")),
     "nothing to hone": ("attention", "Nothing to hone: bore already 0.017 mm larger", dict(supplied_bore="22.050 mm")),
 }
 
