@@ -53,6 +53,8 @@ CURTAIN = Source("curtain", "Least area between valve and seat in three stages o
 MACH_INDEX = Source("mach-index", "Inlet Mach index (b/D)²·S_p/(C_i·a); filling falls off above about 0.6 (Taylor, The Internal-Combustion Engine in Theory and Practice, vol. 1).", "handbook", name="Taylor")
 SOUND = Source("sound", "Speed of sound in an ideal gas, √(κ·R·T), air with κ = 1.4.", "analytic", name="speed of sound")
 FINS = Source("fins", "Straight fin of even thickness: efficiency tanh(m·L_c) ÷ (m·L_c), m = √(2h/(k·t)), length corrected by half the thickness; array with its bare base (Incropera, extended surfaces).", "handbook", name="straight fin")
+COOLING_AIR = Source("cooling-air", "Heat balance of air along a wall of even heat: what it takes up is its flow × specific heat × rise, so that it nears the wall as 1 − e^(−NTU) (Incropera, internal flow).", "handbook", name="warming air")
+SAME_PRESSURE = Source("same-pressure", "Turbulent channels under one pressure: speed grows with the hydraulic diameter to the power 5/7 (Blasius friction).", "handbook", name="Blasius")
 WALTHER = Source("astm-d341", "ASTM D341: viscosity over temperature as a straight line of log log(ν + 0.7) over log T (Walther), from 2 mm²/s up.", "standard", name="ASTM D341")
 OIL_GRADES = Source("oil-grades", "Typical viscosities of oils of these grades at 40 and 100 °C; the maker's data sheet of the oil goes first.", "handbook", name="typical oil")
 OIL_GROWTH = Source("oil-growth", "Mineral oil grows by about 0.0007 of its volume per kelvin; its density is stated at 15 °C.", "handbook", name="growth of oil")
