@@ -3,6 +3,7 @@ from calc.result import Caution
 
 MAKER_FIRST = Caution("maker-first", "The engine maker's data and your own gauge come first; a calculated number never overrules either.")
 HOT_HEAD = Caution("hot-head", "A head at fitting heat burns through gloves in seconds and looks cold. Say 'hot' aloud, wear gauntlets and a face shield, and lay it on something dry that cannot burn.")
+OVEN = Caution("oven", "Nothing wet with solvent goes into an oven, and no closed hollow: vapour explodes, a plugged passage bursts. Wash it off, let it dry in the open, and take out plugs and valves first.")
 FROZEN_RING = Caution("frozen-ring", "Dry ice and liquid nitrogen freeze skin and push the air out of a small room. Insulated gloves, goggles, an open door; never a closed container.")
 BRITTLE_RING = Caution("brittle-ring", "A hard ring can shatter when it is driven or chilled. Wear goggles, use a guided driver, never strike the ring itself.")
 PRESS_TRAPPED = Caution("press", "A part that stands under a press can fly. Keep out of its line and use the guard.")

@@ -3,6 +3,7 @@ from calc.result import Source
 
 LAME = Source("lame", "Lamé's thick-walled cylinder, two materials, plane stress, as in the press-fit chapters of machine design handbooks.", "handbook", name="Lamé")
 MISES = Source("mises", "Yield by the distortion-energy (von Mises) rule at the bore, where both parts are loaded most.", "handbook", name="von Mises")
+PAST_YIELD = Source("past-yield", "Rings past first yield: Nadai's stresses of a yielding disc in plane stress, von Mises, no hardening; strains by Hencky.", "handbook", name="Nadai")
 ROUGHNESS_LOSS = Source("din-7190", "DIN 7190 (older issue): pressing flattens about 0.8 of the summed roughness heights Rz, taken off the interference.", "standard", name="DIN 7190")
 THERMAL = Source("thermal", "Free growth d·α·ΔT of each part with its own temperature, from the reference temperature of 20 °C (ISO 1).", "standard", name="free growth")
 FRICTION_HOLD = Source("hold", "Holding force = friction × pressure × area of the fit.", "analytic", name="friction")

@@ -193,7 +193,7 @@ def test_what_was_left_out_is_null_and_what_stood_beside_comes_back():
     assert found["inputs"]["pocket_bore"]["si"] < 0.0375  # read warm, so smaller at 20 °C
     assert {r["field"] for r in data("run", "seat-fit", "--example", "head_wall=27")[1]["remarks"]} == {None, "head_wall"}
     _, shown, _ = data("show", "seat-fit")
-    assert shown["inputs"]["pocket_bore"]["feature"] == "head.seat_pocket_intake" and shown["inputs"]["friction"]["feature"] is None
+    assert shown["inputs"]["pocket_bore"]["feature"] == "head.seat_pocket_{valve}" and shown["inputs"]["friction"]["feature"] is None
     assert shown["inputs"]["pocket_bore"]["tool"] and shown["inputs"]["friction"]["tool"] is None
     text = run("show", "seat-fit").stdout
     assert re.search(r"pocket_bore +Pocket bore: length, default 37.5 mm, 10 to 90 mm", text) and re.search(r"friction +Friction of ring on head: ratio, default 0.12, 0.02 to 0.6$", text, re.M)
@@ -222,7 +222,7 @@ REFUSED = [
     (["run", "seat-fit", "pocket_bore=5", "--units", "inch"], [("pocket_bore", "out-of-range")], "Pocket bore: 5.00000 in is above"),
     (["run", "seat-fit", "--example", "ring_bore=37.6", "ring_outside=37.6"], [("ring_bore", "impossible")], "Ring bore: is "),
     (["run", "seat-fit", "pocket_bor=37"], [("pocket_bor", "unknown-input")], '"pocket_bor" is not an input of seat-fit; the nearest is pocket_bore.'),
-    (["run", "seat-fit", "37.5"], [(None, "not-an-entry")], '"37.5" is not an entry; give name=value, such as pocket_bore='),
+    (["run", "seat-fit", "37.5"], [(None, "not-an-entry")], '"37.5" is not an entry; give name=value, such as valve='),
     (["run", "seat-fit", "depth=7", "depth=8"], [("depth", "given-twice")], '"depth" is given twice; give it once.'),
     (["run", "three-wire", "wire=0.866", "size=M10x1.5"], [("reading", "unread")], "Reading over the wires: is still to be read; give reading=…, or --example for the worked example."),
     (["run", "reading-verdict", "--engine", "XX-1"], [(None, "unknown-engine")], "there is no data sheet for 'XX-1'"),

@@ -9,14 +9,15 @@ SMOOTH = dict(ring_roughness="0 µm", pocket_roughness="0 µm")
 
 def ring(pocket, outside, bore, wall, ring, head, ring_hot, head_hot):
     return dict(pocket_bore=f"{pocket} mm", ring_outside=f"{outside} mm", ring_bore=f"{bore} mm", head_wall=f"{wall} mm", ring_material=ring,
-                head_material=head, ring_temperature=f"{ring_hot} °C", head_temperature=f"{head_hot} °C") | SMOOTH
+                head_material=head, ring_temperature=f"{ring_hot} °C", head_temperature=f"{head_hot} °C",
+                ring_warming="20 °C", head_warming="20 °C") | SMOOTH
 
 
 CASES = {  # of the arguments of ring()
     "iron ring in aluminium": (38, 38.1, 31, 11, "grey-iron", "al-si-t6", 200, 200),
     "intake of the example": (37.5, 37.605, 31, 9, "sintered-iron", "al-si-t6", 230, 180),
     "hard exhaust ring": (33.5, 33.61, 27, 8, "high-chrome-iron", "al-si-cu-t6", 320, 200),
-    "bronze ring in an iron head": (40, 40.06, 33, 12, "aluminium-bronze", "grey-iron", 250, 180),
+    "bronze ring in an iron head": (40, 40.02, 33, 12, "aluminium-bronze", "grey-iron", 250, 180),
 }
 COLUMNS = (  # output, what, unit, tolerance
     ("pressure", "contact pressure, cold, MPa", "MPa", 0.0005),
@@ -30,7 +31,7 @@ FOUND = {
     "iron ring in aluminium": (32.9032, -196.738, 76.978, 0.02555, 7.8400, 0.02555),
     "intake of the example": (34.0382, -215.008, 91.226, 0.06616, 19.9812, 0.04218),
     "hard exhaust ring": (52.1859, -297.855, 140.387, 0.09192, 39.8885, 0.04177),
-    "bronze ring in an iron head": (23.3603, -146.288, 53.309, 0.14474, 52.0354, 0.09435),
+    "bronze ring in an iron head": (7.7868, -48.763, 17.770, 0.10474, 37.6554, 0.05435),
 }
 # Rings of grey iron and Al–Si have the very stiffness of the published case: bore 31, joint 38, outside 60, interference 0.100 mm.
 PUBLISHED = ring(*CASES["iron ring in aluminium"])
