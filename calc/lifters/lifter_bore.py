@@ -1,12 +1,12 @@
 """Bore in a lifter's body for a plunger unit: what to hone it to, what wall is left, and what pressing the unit in would do."""
-from calc import cautions, sources
-from calc.advice import at_least
-from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc import cautions, honing, sources
+from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, limit, measured, number
 from calc.conformance import past
 from calc.drawing import Area, Dimension, Drawing, Label, Line, box
 from calc.formulas import press_fit as fit
 from calc.lifters import BODIES
 from calc.materials import MATERIALS
+from calc.own_material import own_grade, own_values
 from calc.quantity import LENGTH, MODULUS, RATIO, STRESS
 from calc.result import impossible, note, say, warning
 from calc.working import form, greatest, least, step
@@ -40,29 +40,32 @@ class Out(Outputs):
 def lifter_bore(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
     bore: measured("Body's bore, as it is, largest", "D", SIZE, tool="a small bore gauge set in a ring", hard=("4 mm", "60 mm"), usual=("10 mm", "32 mm"), of="body_material") = "17.480 mm",
-    unit_outside: measured("Plunger unit, outside", "D_u", SIZE, tool="a micrometer", hard=("4 mm", "60 mm"), usual=("10 mm", "32 mm"), feature="lifter.unit_outside", of="bearing-steel"),
+    unit_outside: measured("Plunger unit, outside", "D_u", SIZE, tool="a micrometer", hard=("4 mm", "60 mm"), usual=("10 mm", "32 mm"), feature="lifter.unit_outside", of="bearing-steel", stage="finished"),
     body: measured("Body, outside, smallest", "D_o", SIZE, tool="a micrometer", hard=("6 mm", "80 mm"), usual=("12 mm", "40 mm"), feature="lifter.body", of="body_material"),
     fit_wanted: choice("The unit is", {SLIP: "slipped in, held by a snap ring", PRESS: "pressed in"}) = SLIP,
     runout: measured("Runout of the bore", "r", WALL, tool="a dial gauge in the bore, body turned in a vee block", hard=("0 mm", "2 mm"), usual=("0 mm", "0.1 mm"), hint="Full reading.") = "0.03 mm",
-    slip: given("Clearance wanted, slipped in", "C_w", SIZE, hard=("0.002 mm", "0.2 mm"), usual=("0.008 mm", "0.04 mm"), fold=True, hint="Common practice, no source.") = "0.020 mm",
-    grip: given("Interference wanted, pressed in", "δ_w", SIZE, hard=("0.001 mm", "0.1 mm"), usual=("0.002 mm", "0.02 mm"), fold=True, hint="Common practice, no source.") = "0.005 mm",
-    tolerance: given("Bore may be off by, either way", "b", SIZE, hard=("0.001 mm", "0.05 mm"), usual=("0.002 mm", "0.01 mm"), fold=True) = "0.005 mm",
-    most_hone: given("Hone takes off at most", "a_max", SIZE, hard=("0.005 mm", "0.5 mm"), usual=("0.02 mm", "0.1 mm"), fold=True, hint="What is more is bored. Common practice, no source.") = "0.060 mm",
-    least_hone: given("Left for the hone, at least", "a_min", SIZE, hard=("0.002 mm", "0.2 mm"), usual=("0.01 mm", "0.05 mm"), fold=True, hint="Less does not clean up what the boring tool left. Common practice, no source.") = "0.020 mm",
-    least_wall: given("Wall, least", "w_min", WALL, hard=("0.2 mm", "10 mm"), usual=("0.8 mm", "3 mm"), fold=True, hint="Invented for the example; the body maker's first.") = "1.20 mm",
-    body_material: choice("Body", {id: MATERIALS[id].name for id in BODIES}, fold=True) = "forged-steel",
+    slip: given("Clearance wanted, slipped in", "C_w", SIZE, hard=("0.002 mm", "0.2 mm"), usual=("0.008 mm", "0.04 mm"), feature="lifter.unit_clearance", fold=True, when=("fit_wanted", SLIP)),
+    least_slip: limit("Clearance allowed, slipped in, least", "C_w,min", SIZE, feature="lifter.unit_clearance", which="low", hard=("0 mm", "0.2 mm"), usual=("0.002 mm", "0.03 mm"), when=("fit_wanted", SLIP)),
+    most_slip: limit("Clearance allowed, slipped in, most", "C_w,max", SIZE, feature="lifter.unit_clearance", which="high", hard=("0.002 mm", "0.3 mm"), usual=("0.01 mm", "0.06 mm"), when=("fit_wanted", SLIP)),
+    grip: given("Interference wanted, pressed in", "δ_w", SIZE, hard=("0.001 mm", "0.1 mm"), usual=("0.002 mm", "0.02 mm"), fold=True, when=("fit_wanted", PRESS), assumed="common practice, no source") = "0.005 mm",
+    tolerance: given("Bore may be off by, either way", "b", SIZE, hard=("0.001 mm", "0.05 mm"), usual=("0.002 mm", "0.01 mm"), fold=True, when=("fit_wanted", PRESS), assumed="what a careful hone holds; common practice, no source") = "0.005 mm",
+    most_hone: given("Hone takes off at most", "a_max", SIZE, hard=("0.005 mm", "0.5 mm"), usual=("0.02 mm", "0.1 mm"), fold=True, assumed=honing.WHY) = honing.MOST,
+    least_hone: given("Left for the hone, at least", "a_min", SIZE, hard=("0.002 mm", "0.2 mm"), usual=("0.01 mm", "0.05 mm"), fold=True, assumed="less does not clean up what the boring tool left; common practice, no source") = honing.LEAST,
+    least_wall: limit("Wall, least", "w_min", WALL, feature="lifter.wall", which="wear", hard=("0.2 mm", "10 mm"), usual=("0.8 mm", "3 mm")),
+    body_material: choice("Body", {id: MATERIALS[id].name for id in BODIES}, feature="lifter.alloy", fold=True) = "forged-steel",
+    own: own_values("body", "unit"),
     plunger_bore: measured("Plunger's bore in the unit", "D_b", FINE, tool="an air or bore gauge set in a ring", hard=("2 mm", "58 mm"), usual=("6 mm", "30 mm"), feature="lifter.plunger_bore", fold=True),
     plunger: measured("Plunger", "D_p", FINE, tool="a comparator set with gauge blocks", hard=("2 mm", "58 mm"), usual=("6 mm", "30 mm"), feature="lifter.plunger", fold=True),
-    least_plunger: given("Plunger clearance, least", "C_p,min", FINE, hard=("0.0005 mm", "0.05 mm"), usual=("0.002 mm", "0.015 mm"), fold=True, hint="Invented for the example.") = "0.0060 mm",
+    least_plunger: limit("Plunger clearance, least", "C_p,min", FINE, feature="lifter.plunger_clearance_pressed", which="low", hard=("0.0005 mm", "0.05 mm"), usual=("0.002 mm", "0.015 mm")),
     lifter_hole: measured("Lifter bore in the case", "D_c", SIZE, tool="a small bore gauge set in a ring", hard=("6 mm", "81 mm"), usual=("12 mm", "41 mm"), feature="crankcase.lifter_bore", fold=True),
-    least_case: given("Clearance in the case, least", "C_c,min", SIZE, hard=("0 mm", "0.2 mm"), usual=("0.01 mm", "0.05 mm"), fold=True, hint="Common practice, no source.") = "0.020 mm",
+    least_case: given("Clearance in the case, least", "C_c,min", SIZE, hard=("0 mm", "0.2 mm"), usual=("0.01 mm", "0.05 mm"), fold=True, assumed="room for oil; common practice, no source") = "0.020 mm",
 ):
     """Body and unit as two thick cylinders (Lamé, plane stress), elastic, smooth, both at the same temperature.
 
     Steel and iron grow nearly alike, so the fit stays as warm oil finds it. Stresses are those of the bore wanted, and once it is
-    honed to within its tolerance those of the bore that is there; slipped in there are none. The body is taken as a ring with its thinnest wall.
+    honed to within its limits those of the bore that is there; slipped in there are none. The body is taken as a ring with its thinnest wall.
     """
-    material, unit = MATERIALS[body_material], MATERIALS["bearing-steel"]
+    material, unit = (own_grade(MATERIALS[id], row) for id, row in zip((body_material, "bearing-steel"), own))
     pressed = fit_wanted == PRESS
     if plunger_bore >= unit_outside:
         raise impossible("plunger_bore", "is {d}, not smaller than the unit's outside, {D}; give less", d=plunger_bore, D=unit_outside)
@@ -70,6 +73,8 @@ def lifter_bore(
         raise impossible("plunger", "is {p}, not smaller than its bore, {b}; give less", p=plunger, b=plunger_bore)
     if body >= lifter_hole:
         raise impossible("body", "is {d}, not smaller than its bore in the case, {D}; give less", d=body, D=lifter_hole)
+    if not pressed and not least_slip <= slip <= most_slip:
+        raise impossible("slip", "is {s}, not within the clearance allowed; give {a} to {b}", s=slip, a=least_slip, b=most_slip)
     target = Out.target(unit_outside - grip if pressed else unit_outside + slip)
     widest = greatest(bore, target)
     outside = step("D_e", "Outside of a ring with the thinnest wall", SIZE, body - runout)
@@ -84,7 +89,9 @@ def lifter_bore(
     wall = Out.wall((outside - widest) / 2)
     now = Out.clearance_now(bore - unit_outside)
 
-    done = not past(abs(stock), tolerance)
+    largest = least(target + tolerance, unit_outside) if pressed else unit_outside + most_slip
+    too_large = past(bore, largest) or pressed and not past(unit_outside, bore)
+    done = not too_large and (not past(stock, tolerance) if pressed else not past(least_slip, now))
     joint, words = (bore, "bore as it is") if pressed and done else (target, "bore wanted")
     if pressed and joint <= plunger_bore:
         raise impossible("unit_outside", "is {D}, and in a bore of {b} nothing is left of its wall round the plunger's bore, {d}; give more", D=unit_outside, b=joint, d=plunger_bore)
@@ -114,14 +121,14 @@ def lifter_bore(
         verdict = ("fail", say("Plunger binds: {c} left, {least} wanted", c=plunger_left, least=least_plunger), say("Pressing closes its bore by {d}. " + ("Hone on to {D}, and measure again." if done and past(stock, 0.0) else "Type less interference, or slip the unit in."), d=closing, D=target) if pressed else "Measure both again, clean and at one temperature. If it stays, another unit.")
     elif past(least_case, case_left):
         verdict = ("fail", say("Body binds in the case: {c} left", c=case_left), say("{least} are wanted" + (" and pressing takes {g}" if pressed else "") + ". Take another body, or hone the case where its maker allows it.", least=least_case, g=growth))
-    elif past(-stock, tolerance) or pressed and not past(unit_outside, bore):
+    elif too_large:
         verdict = ("fail", say("Bore too large by {d}", d=over), "Measure again, both warm alike. If it stays, a larger unit or another body: no plating, no glue.")
     elif pressed and share > NEAR_YIELD:
         verdict = ("attention", say("Near yield: {s} used", s=share), "Measure body and unit again, and type less interference.")
     elif done:
         verdict = ("pass", say("Done: the bore fits, {w} of wall", w=wall), "Stop honing. Wash until a white rag stays white, then measure again with its unit.")
-    elif past(stock, most_hone):
-        verdict = ("attention", say("Bore first: {a} to come off", a=stock), say("Bore to {D}, then hone the last {least} to {most}.", D=at_least(target - most_hone, SIZE), least=least_hone, most=most_hone))
+    elif honing.bored_first(stock, most_hone):
+        verdict = ("attention", say("Bore first: {a} to come off", a=stock), honing.plan(target, SIZE, least_hone, most_hone))
     elif past(least_hone, stock):
         verdict = ("attention", say("Little left to hone: {a}", a=stock), "It may not clean up. Look at the bore under a glass: where tool marks would stay, take another body.")
     else:
@@ -129,8 +136,10 @@ def lifter_bore(
     return answer(
         target, stock, wall, now, pressure, Out.hoop(fit.outer_joint_hoop(pressure, joint, outside), sources.LAME), body_used, unit_used, growth, closing, plunger_left, case_left,
         verdict=verdict,
-        limits=(Limit("the wall left", wall, low=least_wall), Limit("the bore", bore, high=least(target + tolerance, unit_outside) if pressed else target + tolerance), Limit("the plunger's clearance", plunger_left, low=least_plunger),
-                Limit("the clearance in the case", case_left, low=least_case), Limit("the body's stress", body_used, high=1), Limit("the unit's stress", unit_used, high=1)),
+        limits=(Limit("the wall left", wall, low=least_wall), Limit("the bore", bore, high=largest), Limit("the plunger's clearance", plunger_left, low=least_plunger),
+                Limit("the clearance in the case", case_left, low=least_case), Limit("the body's stress", body_used, high=1), Limit("the unit's stress", unit_used, high=1),
+                Limit("the margin of the body's stress", body_used, high=NEAR_YIELD, level="attention"), Limit("the margin of the unit's stress", unit_used, high=NEAR_YIELD, level="attention"),
+                *(() if done else (Limit("what comes off", stock, low=least_hone, high=most_hone, level="attention"),))),
         remarks=(
             note("Pressed in, the unit's bore closes: a plunger with {c} of clearance keeps {l}.", c=number("", "", FINE, float(plunger_bore - plunger)), l=plunger_left) if pressed else
             note("Slipped in it bears no stress. What holds it is the snap ring: “Snap ring and its groove” works that out."),
