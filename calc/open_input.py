@@ -4,7 +4,7 @@ from functools import cached_property
 
 from calc.conformance import COVERAGE
 from calc.inputs import Taken
-from calc.quantity import KINDS, EntryError, Kind, decimals_for, read, readings, to_unit, with_article
+from calc.quantity import KINDS, RATIO, EntryError, Kind, decimals_for, read, readings, to_unit, with_article
 from calc.result import InputError, Refused, say
 from calc.working import Form, Number, given as given_number
 
@@ -47,7 +47,9 @@ class Open:
         try:
             found = self._read(text, system, KINDS.get(chosen.get(self.by, "")))
         except EntryError as error:
-            raise Refused([InputError(self.name, error.code, say(self.label + ": {problem}; {accepted}.", problem=error.problem, accepted=error.accepted))]) from None
+            # a bare 0.25 would be taken as of another kind: a ratio is advised as it can be told from one
+            accepted = error.accepted.replace(RATIO.example, "25 % or 1:4") if self.bare not in (None, RATIO) else error.accepted
+            raise Refused([InputError(self.name, error.code, say(self.label + ": {problem}; {accepted}.", problem=error.problem, accepted=accepted))]) from None
         (kind, entry), others = found[0], found[1:]
         # MPa is a pressure and a stress, with the same numbers; but 35 lb is one thing as a mass and another as a force
         unlike = [other.name for other, it in others if other.dims != kind.dims or it.value != entry.value]

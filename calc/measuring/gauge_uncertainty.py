@@ -44,14 +44,14 @@ def gauge_uncertainty(
     resolution: given("Smallest step of the gauge", "r", FINE, hard=("0.00001 mm", "1 mm"), usual=("0.0001 mm", "0.02 mm"), hint="What you can read: half a division if you estimate halves.") = "0.001 mm",
     calibration: given("Doubt of the gauge, ±", "U_g", FINE, hard=("0 mm", "1 mm"), usual=("0.0005 mm", "0.03 mm"), hint="From its calibration paper, or its permitted error.") = "0.002 mm",
     master: given("Doubt of ring or block that it is set to, ±", "U_m", FINE, hard=("0 mm", "1 mm"), optional=True, hint="For a gauge that is set before it is used.") = "",
-    size: measured("Size of the part", "L", form(LENGTH, 1), tool="whatever is at hand", hard=("0.1 mm", "2000 mm"), fold=True,
+    size: measured("Size of the part", "L", form(LENGTH, 1), tool="whatever is at hand", hard=("0.1 mm", "2000 mm"),
                    hint="What warmth makes grow; a gauge may show a difference only.") = "55.0 mm",
-    apart: given("Part and gauge may differ by, ±", "Δ", KELVINS, hard=("0 K", "40 K"), usual=("0.2 K", "5 K"), fold=True,
+    apart: given("Part and gauge may differ by, ±", "Δ", KELVINS, hard=("0 K", "40 K"), usual=("0.2 K", "5 K"), fold=True, assumed="after a while side by side; common practice, no source",
                  hint="After an hour side by side 0.5 K; held in the hand 3 K and more; common practice, no source.") = "1 K",
-    off: given("Both may be off 20 °C by, ±", "θ", KELVINS, hard=("0 K", "40 K"), usual=("0.5 K", "15 K"), fold=True, hint="Uncorrected. Zero if you bring the size to 20 °C.") = "3 K",
-    material: choice("Part", {id: m.name for id, m in MATERIALS.items()}, fold=True) = "forged-steel",
-    reported: choice("What is written down", {MEAN: "The mean of these readings", ONE: "One reading, taken like these"}, fold=True) = MEAN,
-    coverage: given("Coverage factor of both papers", "k_g", FACTOR, hard=("1", "4"), usual=("1.7", "3.2"), fold=True, hint="2 unless the paper says another.") = "2",
+    off: given("Both may be off 20 °C by, ±", "θ", KELVINS, hard=("0 K", "40 K"), usual=("0.5 K", "15 K"), fold=True, assumed="a heated shop; common practice, no source", hint="Uncorrected. Zero if you bring the size to 20 °C.") = "3 K",
+    material: choice("Part", {id: m.name for id, m in MATERIALS.items()}, must=True) = "forged-steel",
+    reported: choice("What is written down", {MEAN: "The mean of these readings", ONE: "One reading, taken like these"}) = MEAN,
+    coverage: given("Coverage factor of both papers", "k_g", FACTOR, hard=("1", "4"), usual=("1.7", "3.2"), fold=True, assumed="as calibration papers state it", hint="2 unless the paper says another.") = "2",
 ):
     """Standard uncertainties of independent sources, their root sum of squares, and Student's factor for 95 % with Welch and
     Satterthwaite's degrees of freedom. Only the repeats have few of these; papers and estimates are taken as sure of themselves."""

@@ -29,14 +29,14 @@ class Out(Outputs):
     sources=(sources.ISO_14253, sources.JCGM_106, sources.GUM, sources.INVENTED),
     cautions=(cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def reading_verdict(
-    reading: measured("Reading", "y", SIZE, tool="the gauge that the size asks for", hard=("-2000 mm", "2000 mm"), feature="crank.main_journal"),
-    low: given("Lower limit", "L", SIZE, hard=("-2000 mm", "2000 mm"), optional=True) = "54.985 mm",
+    reading: measured("Reading", "y", SIZE, tool="the gauge that the size asks for", hard=("-2000 mm", "2000 mm"), must=True) = "54.993 mm",
+    low: given("Lower limit", "L", SIZE, hard=("-2000 mm", "2000 mm"), optional=True, hint="One of the two is enough.") = "54.985 mm",
     high: given("Upper limit", "H", SIZE, hard=("-2000 mm", "2000 mm"), optional=True) = "55.000 mm",
     doubt: given("Doubt of the reading, ±", "U", FINE, hard=("0.00001 mm", "10 mm", "no reading is without doubt"), doubt_of="reading",
                  hint="Expanded, as calibration papers state it, or written behind the reading: 54.993 ± 0.004. Unknown? Find it with “How good is this reading?”.") = "0.003 mm",
-    rule: choice("Decided by", RULES, fold=True, hint="Agree on it before anybody measures.") = ISO,
-    proof: given("Other probability", "P_w", SHARE, hard=("60 %", "99.99 %"), usual=("80 %", "99.9 %"), fold=True, hint="Counts only where the rule is another probability.") = "99 %",
-    coverage: given("Coverage factor of the doubt", "k", form(RATIO, 2), hard=("1", "5"), usual=("1.9", "3.4"), fold=True,
+    rule: choice("Decided by", RULES, fold=True, assumed="agreed where nothing else is", hint="Agree on it before anybody measures.") = ISO,
+    proof: given("Other probability", "P_w", SHARE, hard=("60 %", "99.99 %"), usual=("80 %", "99.9 %"), fold=True, when=("rule", "other"), hint="Counts only where the rule is another probability.") = "99 %",
+    coverage: given("Coverage factor of the doubt", "k", form(RATIO, 2), hard=("1", "5"), usual=("1.9", "3.4"), fold=True, assumed="as calibration papers state it",
                     hint="2 unless the paper says another; 1 where it states a standard uncertainty.") = "2",
 ):
     """A reading with a normal doubt against one or two limits; nothing is held to be known of the size but the reading.

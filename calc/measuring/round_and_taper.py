@@ -1,6 +1,6 @@
 """Is a bore or a journal round and straight? Diameters at stations along it, in directions round it."""
 from calc import cautions, sources
-from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, column, given, grid, number
+from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, column, given, grid, measured, number
 from calc.conformance import past
 from calc.drawing import Area, Dimension, Drawing, Label, Line
 from calc.quantity import COUNT, LENGTH
@@ -21,9 +21,13 @@ CURE = {
 }
 
 
+WHOLE, PER_100 = "whole", "per-100"
+
+
 class Out(Outputs):
     out_of_round = Output("Out of round, at the worst station", "Δ_r", SIZE, main=True)
     taper = Output("Taper, in the worst direction", "Δ_t", SIZE, main=True)
+    taper_100 = Output("Taper for each 100 mm", "Δ_100", SIZE, falls="length")
     mean = Output("Mean of all readings", "d", SIZE, rises="diameters")
     largest = Output("Largest", "d_max", SIZE, rises="diameters")
     smallest = Output("Smallest", "d_min", SIZE, rises="diameters")
@@ -41,16 +45,22 @@ def round_and_taper(
                     tool="a micrometer or a bore gauge",
                     hint="Stations from one end to the other, clear of fillets and edges; A and B square to each other. C and D, and whole stations, may stay empty."
                     ) = "51.994; 51.990 | 51.993; 51.990 | 51.992; 51.989",
-    low: given("Lower limit", "L", SIZE, hard=SIZES, optional=True) = "51.985 mm",
+    what: choice("It is", {"journal": "A journal, measured outside", "bore": "A bore"}, must=True) = "journal",
+    low: given("Lower limit", "L", SIZE, hard=SIZES, optional=True, hint="Of a part as made or re-machined.") = "51.985 mm",
     high: given("Upper limit", "H", SIZE, hard=SIZES, optional=True) = "52.000 mm",
+    worn: given("Wear limit", "d_w", SIZE, hard=SIZES, optional=True, hint="A journal may not be smaller anywhere, a bore not larger.") = "",
     round_limit: given("Out of round, at most", "Δ_r,max", SIZE, hard=("0 mm", "5 mm"), optional=True, hint="Difference of diameters, not of radii.") = "0.008 mm",
     taper_limit: given("Taper, at most", "Δ_t,max", SIZE, hard=("0 mm", "5 mm"), optional=True) = "0.008 mm",
-    what: choice("It is", {"journal": "A journal, measured outside", "bore": "A bore"}, fold=True) = "journal",
+    taper_over: choice("Taper limit is", {WHOLE: "over all the stations", PER_100: "for each 100 mm along the part"}, hint="As the maker writes it.") = WHOLE,
+    length: measured("From the first station to the last", "l", form(LENGTH, 1), tool="a rule", hard=("1 mm", "2000 mm"), usual=("5 mm", "400 mm"), when=("taper_over", PER_100), hint="Counts where the taper is told for a length.") = "20 mm",
 ):
     """Differences of two-point diameters. Out of round: largest less smallest at one station. Taper: largest less smallest along
-    one direction, so that an oval that stays the same along the part is no taper."""
+    one direction, so that an oval that stays the same along the part is no taper; told for 100 mm it is that over the stations' length."""
     if low is not None and high is not None and low >= high:
         raise impossible("low", "is {low}, not below the upper limit {high}; give less than {high}", low=low, high=high)
+    made = low if what == "journal" else high
+    if worn is not None and made is not None and (worn > made if what == "journal" else worn < made):
+        raise impossible("worn", "is {w}, and a " + what + " that is as made, {m}, would be worn out; give {m} or " + ("less" if what == "journal" else "more"), w=worn, m=made)
     stations = [(i, [d for d in row if d is not None], row) for i, row in enumerate(diameters) if row is not None]
     every = [d for _, given_here, _ in stations for d in given_here]
     smallest, largest = Out.smallest(least(*every)), Out.largest(greatest(*every))
@@ -59,13 +69,19 @@ def round_and_taper(
     along = {d: [row[c] for _, _, row in stations if row[c] is not None] for c, d in enumerate(DIRECTIONS)}
     tapers = [step(f"Δ_{d}", f"Taper across {d}", SIZE, greatest(*here) - least(*here)) for d, here in along.items() if here]
     out_of_round, taper = Out.out_of_round(greatest(*ovals)), Out.taper(greatest(*tapers))
+    taper_100 = Out.taper_100(taper * number("l_0", "Length that it is told for", form(LENGTH, 0), 0.1) / length)
+    judged = taper if taper_over == WHOLE else taper_100
     means = [sum(map(float, here)) / len(here) for _, here, _ in stations]
     worst = f"station {stations[max(range(len(ovals)), key=lambda k: float(ovals[k]))][0] + 1}"
+    used = (largest, smallest, low, high, worn)
+    wear_low, wear_high = (worn, None) if what == "journal" else (None, worn)
+    level = "attention" if worn is not None else "fail"  # of a size past what it was made to, on the side to which it wears
     return answer(
-        out_of_round, taper, mean, largest, smallest,
-        verdict=_verdict(out_of_round, taper, largest, smallest, low, high, round_limit, taper_limit, worst, what),
-        limits=(Limit("the smallest size", smallest, low=low), Limit("the largest size", largest, high=high),
-                Limit("the roundness", out_of_round, high=round_limit), Limit("the taper", taper, high=taper_limit)),
+        out_of_round, taper, taper_100, mean, largest, smallest,
+        verdict=_verdict(out_of_round, judged, *used, round_limit, taper_limit, worst, what),
+        limits=(Limit("the smallest size", smallest, low=low, level=level if what == "journal" else "fail"), Limit("the largest size", largest, high=high, level=level if what == "bore" else "fail"),
+                Limit("the wear", smallest, low=wear_low), Limit("the wear", largest, high=wear_high),
+                Limit("the roundness", out_of_round, high=round_limit), Limit("the taper", judged, high=taper_limit)),
         remarks=(
             note("Two-point gauges do not see a three-cornered form, in however many directions: it measures the same across everywhere. Ground and honed parts often have one. "
                  "Turn the part in a V-block under a dial gauge, or use a three-point bore gauge."),
@@ -73,22 +89,33 @@ def round_and_taper(
             warning("{spread} between the readings is much for one bore or journal: is one of them a slip?", spread=number("", "", SIZE, float(largest - smallest)))
             if float(largest - smallest) > 0.01 * float(mean) else None,
         ),
-        tables=(_table(stations, ovals, means, low, high, round_limit),),
+        tables=(_table(stations, ovals, means, low, high, worn, round_limit, what),),
         figures=(profile(stations, mean, low, high),))
 
 
-def _verdict(out_of_round, taper, largest, smallest, low, high, round_limit, taper_limit, worst, what):
+def _verdict(out_of_round, taper, largest, smallest, low, high, worn, round_limit, taper_limit, worst, what):
+    journal = what == "journal"
     small, large = low is not None and past(low, smallest), high is not None and past(largest, high)
-    if small and not (large and what == "bore"):  # of two faults the one that no cut takes away comes first
+    wears = worn is not None and (past(worn, smallest) if journal else past(largest, worn))
+    size = smallest if journal else largest
+    if wears:
+        return "fail", say("Worn out: {d}, {w} is its limit", d=size.held_to(*((float(worn), None) if journal else (None, float(worn)))), w=worn), CURE[what, "small" if journal else "large"]
+    within = worn is not None and (small if journal else large)  # past what it was made to, not past what it may wear to
+    if small and not (large and what == "bore") and not (journal and within):  # of two faults the one that no cut takes away comes first
         return "fail", say("Too small: {d}", d=smallest), CURE[what, "small"]
-    if large:
+    if large and (journal or not within):
         return "fail", say("Too large: {d}", d=largest), CURE[what, "large"]
+    if small and not journal:
+        return "fail", say("Too small: {d}", d=smallest), CURE[what, "small"]
     if round_limit is not None and past(out_of_round, round_limit):
         return "fail", say("Out of round: {r}", r=out_of_round), say(
             "At {station}. Measure there once more, bolted up as it runs; if it stays, machine it.", station=worst)
     if taper_limit is not None and past(taper, taper_limit):
         return "fail", say("Tapered: {t}", t=taper), "Measure the ends once more, at the same distance from the edges; if it stays, machine it."
-    if all(limit is None for limit in (low, high, round_limit, taper_limit)):
+    if within:
+        return "attention", say("Worn, within its limit: {d}", d=size), say("It may run again down to {w}, and a part that was re-machined may not: that one must be as made." if journal else
+                                                                            "It may run again up to {w}, and a part that was re-machined may not: that one must be as made.", w=worn)
+    if all(limit is None for limit in (low, high, worn, round_limit, taper_limit)):
         return "attention", say("{r} out of round, {t} taper", r=out_of_round, t=taper), "No limit was given, so nothing was judged. Type the maker's limits."
     return "pass", say("Round within {r}, straight within {t}", r=out_of_round, t=taper), "Write down the largest and the smallest, not the mean: they are what the fit is worked with."
 
@@ -105,13 +132,16 @@ def _shape(means):
     return None
 
 
-def _table(stations, ovals, means, low, high, round_limit) -> Table:
+def _table(stations, ovals, means, low, high, worn, round_limit, what) -> Table:
     rows, states = [], []
     for (i, here, _), oval, mean in zip(stations, ovals, means):
         values = list(map(float, here))
-        bad = low is not None and past(low, min(values)) or high is not None and past(max(values), high) or round_limit is not None and past(oval, round_limit)
+        small, large = low is not None and past(low, min(values)), high is not None and past(max(values), high)
+        used_up = worn is not None and (past(worn, min(values)) if what == "journal" else past(max(values), worn))
+        wears, other = (small, large) if what == "journal" else (large, small)
+        bad = used_up or other or wears and worn is None or round_limit is not None and past(oval, round_limit)
         rows.append((str(i + 1), oval, number("", "", SIZE, min(values)), number("", "", SIZE, max(values)), number("", "", SIZE, mean)))
-        states.append("fail" if bad else "pass")
+        states.append("fail" if bad else "attention" if wears else "pass")
     return Table("Station by station", ("Station", "Out of round", "Smallest", "Largest", "Mean"), tuple(rows), tuple(states))
 
 

@@ -1,6 +1,7 @@
 """The size that a warm part has at 20 °C, and what the doubt of the temperatures is worth."""
 from calc import cautions, sources
-from calc.calculator import Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.conformance import past
 from calc.drawing import Axis, Plot, Series
 from calc.formulas import warm_reading
 from calc.materials import MATERIALS, REFERENCE
@@ -33,18 +34,18 @@ class Out(Outputs):
     sources=(sources.SIZE_AT_20, sources.GAUGE_STEEL, sources.MATERIALS, sources.PRACTICE),
     cautions=(cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def size_at_20(
-    reading: measured("Reading", "L", SIZE, tool="the gauge that the size asks for", hard=("0.01 mm", "3000 mm"), feature="head.seat_pocket_intake"),
+    reading: measured("Reading", "L", SIZE, tool="the gauge that the size asks for", hard=("0.01 mm", "3000 mm"), must=True) = "37.500 mm",
     part_temperature: measured("Temperature of the part", "t_p", TEMP, tool="a contact thermometer on bare metal", hard=("-40 °C", "150 °C"), usual=("5 °C", "45 °C")) = "27 °C",
     gauge_temperature: measured("Temperature of the gauge", "t_g", TEMP, tool="the same thermometer", hard=("-40 °C", "150 °C"), usual=("5 °C", "45 °C"),
                                 hint="Or of the ring or block that it was set to just before.") = "22 °C",
-    material: choice("Part", {id: m.name for id, m in MATERIALS.items()}) = "al-si-t6",
-    gauge: choice("Gauge", {id: words for id, (words, _) in GAUGES.items()}, fold=True) = "steel",
-    part_doubt: given("Doubt of the part's temperature, ±", "U_p", KELVINS, hard=("0 K", "40 K"), usual=("0.1 K", "10 K"), fold=True, doubt_of="part_temperature",
+    material: choice("Part", {id: m.name for id, m in MATERIALS.items()}, must=True) = "al-si-t6",
+    gauge: choice("Gauge", {id: words for id, (words, _) in GAUGES.items()}, fold=True, assumed="as most gauges are") = "steel",
+    part_doubt: given("Doubt of the part's temperature, ±", "U_p", KELVINS, hard=("0 K", "40 K"), usual=("0.1 K", "10 K"), fold=True, doubt_of="part_temperature", assumed="a contact thermometer; common practice, no source",
                       hint="Or written behind it: 27 ± 1.") = "1 K",
-    gauge_doubt: given("Doubt of the gauge's temperature, ±", "U_g", KELVINS, hard=("0 K", "40 K"), usual=("0.1 K", "10 K"), fold=True, doubt_of="gauge_temperature") = "1 K",
-    alpha_doubt: given("Doubt of the part's expansion, ±", "U_r", SHARE, hard=("0 %", "50 %"), usual=("1 %", "15 %"), fold=True,
+    gauge_doubt: given("Doubt of the gauge's temperature, ±", "U_g", KELVINS, hard=("0 K", "40 K"), usual=("0.1 K", "10 K"), fold=True, doubt_of="gauge_temperature", assumed="the same thermometer; common practice, no source") = "1 K",
+    alpha_doubt: given("Doubt of the part's expansion, ±", "U_r", SHARE, hard=("0 %", "50 %"), usual=("1 %", "15 %"), fold=True, assumed="between castings of one alloy; common practice, no source",
                        hint="A few per cent between castings of one alloy.") = "5 %",
-    bearable: given("Doubt that you can bear, ±", "U_max", FINE, hard=("0.0001 mm", "10 mm"), fold=True, hint="A quarter of the tolerance at most; common practice.") = "0.005 mm",
+    bearable: given("Doubt that you can bear, ±", "U_max", FINE, hard=("0.0001 mm", "10 mm"), optional=True, hint="A quarter of the tolerance at most; common practice.") = "0.005 mm",
 ):
     """Free growth of part and gauge, each with its mean coefficient from 20 °C to its own temperature, the same all through.
 
@@ -61,7 +62,7 @@ def size_at_20(
     doubt = Out.doubt(sqrt(temperature ** 2 + expansion ** 2), sources.GUM)
     per_kelvin = Out.per_kelvin(reading * alpha * number("", "", KELVINS, 1.0))
     apart = abs(float(part_temperature) - float(gauge_temperature))
-    if doubt > bearable:
+    if bearable is not None and past(doubt, bearable):
         advice = ("Let part and gauge lie side by side until both are near 20 °C: then their expansion counts for nothing." if expansion > temperature else
                   "Read both temperatures better, or let part and gauge lie side by side for an hour.")
         verdict = ("attention", say("Known to ± {u} only", u=doubt), say("You can bear ± {most}. {advice}", most=bearable, advice=advice))
@@ -69,7 +70,7 @@ def size_at_20(
         verdict = ("pass", say("{L} at 20 °C", L=size), say("Use this size, not the reading. Add ± {u} to the doubt of the gauge.", u=doubt))
     return answer(
         size, correction, doubt, temperature, expansion, per_kelvin,
-        verdict=verdict,
+        verdict=verdict, limits=(Limit("the doubt of warmth", doubt, high=bearable, level="attention"),) if bearable is not None else (),
         remarks=(
             warning("Part and gauge are {k} apart: neither is at one temperature all through. Let them lie side by side, then read both again.", k=number("", "", KELVINS, apart))
             if apart > SOAKED else None,

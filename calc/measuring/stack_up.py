@@ -44,8 +44,8 @@ def stack_up(
         ) = "101.70; 0.05; 0.05; 1 | 110.00; 0.02; 0.02; 1 | 34.50; 0.025; 0.025; -1 | 137.00; 0.05; 0.05; -1 | 39.00; 0.03; 0.03; -1",
     low: given("Gap, at least", "L", SIZE, hard=("-50000 mm", "50000 mm"), optional=True) = "1.00 mm",
     high: given("Gap, at most", "H", SIZE, hard=("-50000 mm", "50000 mm"), optional=True) = "1.40 mm",
-    shape: choice("Each size lies", SHAPES, fold=True, hint="Few parts, or parts picked by hand: anywhere. A long run of one machine: near the middle.") = "uniform",
-    wanted: given("Share of sets that must fit", "P_w", SHARE, hard=("1 %", "100 %"), usual=("90 %", "100 %"), fold=True) = "99.73 %",
+    shape: choice("Each size lies", SHAPES, fold=True, assumed="few parts, or parts picked by hand", hint="Few parts, or parts picked by hand: anywhere. A long run of one machine: near the middle.") = "uniform",
+    wanted: given("Share of sets that must fit", "P_w", SHARE, hard=("1 %", "100 %"), usual=("90 %", "100 %"), fold=True, assumed="± 3 standard deviations; common practice, no source") = "99.73 %",
 ):
     """Independent sizes, each within its own tolerance; a lopsided tolerance is first moved to its middle.
 

@@ -11,6 +11,7 @@ from calc.working import form
 
 SIZE, DEGREES, MINUTES = form(LENGTH, 3), form(ANGLE, 4), form(ANGLE, 2, "′")
 STEEPEST = quantity("60°", ANGLE)
+PLANNED = 0.03  # m of blocks, where none are told: what the reading over them would be
 dms = trig.degrees_minutes_seconds
 
 
@@ -33,18 +34,21 @@ def taper(
     length: given("Length between the ends", "L", form(LENGTH, 2), hard=("0.5 mm", "2000 mm"), hint="Along the axis.") = "60 mm",
     by: any_of("Small end, or the taper", "", (LENGTH, RATIO, SLOPE, ANGLE), bare=LENGTH,
                hint="A diameter; or, with its unit, ratio 1:10, taper per foot 0.6 in/ft, or angle of one side to the axis 2.86°.") = "24 mm",
-    roller: given("Rollers for gauging", "w", form(LENGTH, 3), hard=("0.5 mm", "100 mm"), fold=True, hint="Their diameter; both alike.") = "10 mm",
-    blocks: given("Blocks under the upper rollers", "H", form(LENGTH, 3), hard=("1 mm", "500 mm"), fold=True) = "30 mm",
+    roller: given("Rollers for gauging", "w", form(LENGTH, 3), hard=("0.5 mm", "100 mm"), fold=True, assumed="any pair that is alike", hint="Their diameter; both alike.") = "10 mm",
+    blocks: given("Blocks under the upper rollers", "H", form(LENGTH, 3), hard=("1 mm", "500 mm"), fold=True, optional=True) = "30 mm",
     read_low: measured("Read over rollers on the plate", "R_1", SIZE, tool="a micrometer, small end down", hard=("1 mm", "1500 mm"), fold=True, optional=True) = "",
     read_high: measured("Read over rollers on the blocks", "R_2", SIZE, tool="a micrometer", hard=("1 mm", "1500 mm"), fold=True, optional=True) = "",
-    allowed: given("Side may be off by", "Δ", MINUTES, hard=("0.02′", "120′"), fold=True, hint="Common practice, no source.") = "1′",
+    allowed: given("Side may be off by", "Δ", MINUTES, hard=("0.02′", "120′"), fold=True, assumed="common practice, no source", hint="Common practice, no source.") = "1′",
 ):
     """Straight cone: ratio (D − d)/L = 2·tan α. Rollers lie against the cone, which stands on its small end."""
     ratio = Out.per_foot(_ratio(large, length, by), sources.TRIANGLE)
     small = Out.small(trig.small_end(large, ratio, length), sources.TRIANGLE)
     side = Out.side(trig.side_angle(ratio), sources.TRIANGLE)
+    if blocks is None and read_low is not None and read_high is not None:
+        raise impossible("blocks", "is empty, and the taper that was read hangs on it; give what the upper rollers stood on")
+    raised = number("H", "Blocks under the upper rollers, as an example", form(LENGTH, 3), PLANNED) if blocks is None else blocks
     over_low = Out.over_low(trig.over_rollers(small, side, roller), sources.TRIANGLE)
-    over_high = Out.over_high(trig.over_raised_rollers(over_low, side, blocks), sources.TRIANGLE)
+    over_high = Out.over_high(trig.over_raised_rollers(over_low, side, raised), sources.TRIANGLE)
     limits = ()
     if read_low is not None and read_high is not None:
         if read_high <= read_low:
@@ -61,9 +65,9 @@ def taper(
         given_one, missing = ("read_low", "the blocks") if read_high is None else ("read_high", "the plate")
         raise impossible(given_one, "is given alone, and one reading has no angle; give the one over rollers on {missing} too", missing=missing)
     else:
-        verdict = ("pass", say("Set the slide to {a}", a=dms(side)), say("Small end {d}. Prove it over rollers: {low} on the plate, {high} on {H} of blocks.",
-                                                                      d=small, low=over_low, high=over_high, H=blocks))
-    reach = trig.roller_contact(float(side), float(roller), float(blocks))
+        verdict = ("pass", say("Set the slide to {a}", a=dms(side)), say("Small end {d}. Prove it over rollers of {w}: {low} on the plate, {high} on {H} of blocks.", w=roller,
+                                                                      d=small, low=over_low, high=over_high, H=raised))
+    reach = trig.roller_contact(float(side), float(roller), float(raised))
     return answer(
         small, side, Out.one_in(1 / ratio), ratio, over_low, over_high,
         verdict=verdict, limits=limits,

@@ -51,15 +51,15 @@ class Out(Outputs):
     cautions=(cautions.MAKER_FIRST, cautions.SHEET))
 def sheet_insert(
     thickness: measured("Sheet", "t", SMALL, tool="a micrometer, paint off", hard=("0.3 mm", "6 mm"), usual=("0.5 mm", "3 mm")) = "1 mm",
-    way: choice("Way", WAYS) = RIVET,
-    thread: choice("Thread", {id: THREADS[id].words for id in MACHINE} | {id: f"{id}, screw for sheet" for id in SCREWS}) = "M5x0.8",
-    alloy: choice("Sheet's metal", {id: words for id, (words, _) in SHEETS.items()}) = "steel",
+    way: choice("Way", WAYS, must=True) = RIVET,
+    thread: choice("Thread", {id: THREADS[id].words for id in MACHINE} | {id: f"{id}, screw for sheet" for id in SCREWS}, must=True) = "M5x0.8",
+    alloy: choice("Sheet's metal", {id: words for id, (words, _) in SHEETS.items()}, must=True) = "steel",
     torque: given("Torque it will be tightened with", "T_g", NM, hard=("0.05 N·m", "100 N·m"), usual=("0.3 N·m", "40 N·m")) = "2 N·m",
     pull: given("Pull it must bear", "F_g", N, hard=("1 N", "50000 N"), usual=("10 N", "10000 N"), hint="Weight, shaking and wind together.") = "800 N",
-    edge: measured("Centre of the hole to the edge", "e", SMALL, tool="a calliper", hard=("1 mm", "500 mm"), usual=("4 mm", "200 mm"), fold=True, hint="Or to the next bend.") = "15 mm",
-    grip_least: given("Rivet nut's grip, least", "g_min", SMALL, hard=("0 mm", "10 mm"), usual=("0.2 mm", "6 mm"), fold=True, hint="From the nut's packet.") = "0.5 mm",
-    grip_most: given("Rivet nut's grip, most", "g_max", SMALL, hard=("0.1 mm", "15 mm"), usual=("0.5 mm", "10 mm"), fold=True) = "3 mm",
-    height: given("Collar's height, sheet and all, over the thickness", "z", form(RATIO, 2), hard=("1", "3"), usual=("1.5", "2.2"), fold=True) = "1.8",
+    edge: measured("Centre of the hole to the edge", "e", SMALL, tool="a calliper", hard=("1 mm", "500 mm"), usual=("4 mm", "200 mm"), hint="Or to the next bend.") = "15 mm",
+    grip_least: given("Rivet nut's grip, least", "g_min", SMALL, hard=("0 mm", "10 mm"), usual=("0.2 mm", "6 mm"), when=("way", RIVET), hint="From the nut's packet.") = "0.5 mm",
+    grip_most: given("Rivet nut's grip, most", "g_max", SMALL, hard=("0.1 mm", "15 mm"), usual=("0.5 mm", "10 mm"), when=("way", RIVET)) = "3 mm",
+    height: given("Collar's height, sheet and all, over the thickness", "z", form(RATIO, 2), hard=("1", "3"), usual=("1.5", "2.2"), when=("way", COLLAR)) = "1.8",
     tensile: given("Sheet's tensile strength, if known", "R_g", MPA, hard=("50 MPa", "1500 MPa"), usual=("80 MPa", "800 MPa"), fold=True, optional=True) = "",
 ):
     """Estimates for choosing, from the shear of the sheet; a pull and a twist on a scrap of the same sheet decide.

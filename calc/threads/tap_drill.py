@@ -32,13 +32,13 @@ class Out(Outputs):
     finds=("tapping drill", "tap drill size", "percent thread", "thread percentage", "forming tap", "roll tap", "core hole", "number drill", "letter drill"),
     sources=(sources.THREAD_SHARE, sources.DRILLS, sources.ISO_965, sources.ASME_B1_1, sources.PRACTICE), cautions=(cautions.CUTTING, cautions.MAGNESIUM))
 def tap_drill(
-    size: choice("Thread", SIZES) = "M8x1.25",
-    wanted: given("Thread wanted", "q_w", form(RATIO, 0, "%", "%"), hard=("30 %", "95 %"), usual=("55 %", "85 %"),
+    size: choice("Thread", SIZES, must=True) = "M8x1.25",
+    wanted: given("Thread wanted", "q_w", form(RATIO, 0, "%", "%"), hard=("30 %", "95 %"), usual=("55 %", "85 %"), assumed="common practice, no source",
                   hint="75 % is usual, 60 to 65 % in steel, long holes and with a forming tap; common practice, no source.") = "75 %",
     own: measured("Your drill or hole, if you have one", "D_own", SIZE, tool="a micrometer, or pin gauges", hard=("1.5 mm", "26 mm"), optional=True) = "",
     drills: choice("Drills at hand", LISTS) = "metric",
-    tap: choice("Tap", TAPS) = CUT,
-    fit: choice("Class", FITS, fold=True) = "usual",
+    tap: choice("Tap", TAPS, must=True) = CUT,
+    fit: choice("Class", FITS, fold=True, assumed="what is sold unless another is asked for") = "usual",
 ):
     """The drill nearest to the thread wanted, of those that keep the bore within its class where there are any.
 

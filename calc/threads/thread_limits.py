@@ -26,11 +26,11 @@ class Out(Outputs):
     finds=("ISO 965", "6g", "6H", "2A", "2B", "pitch diameter", "major diameter", "minor diameter", "UNC", "UNF", "metric thread", "worn thread", "thread tolerance"),
     sources=(sources.ISO_965, sources.ASME_B1_1))
 def thread_limits(
-    size: choice("Thread", SIZES) = "M8x1.25",
-    part: choice("Part", PARTS) = BOLT,
+    size: choice("Thread", SIZES, must=True) = "M8x1.25",
+    part: choice("Part", PARTS, must=True) = BOLT,
     crest_read: measured("Your bolt's outside, or hole's bore", "c", SIZE, tool="a micrometer; in a hole, pin gauges", hard=("2 mm", "26 mm"), optional=True) = "",
     pitch_read: measured("Your pitch diameter", "p", SIZE, tool="three wires or a thread micrometer", hard=("2 mm", "26 mm"), optional=True) = "",
-    fit: choice("Class", FITS, fold=True) = "usual",
+    fit: choice("Class", FITS, fold=True, assumed="what is sold unless another is asked for") = "usual",
 ):
     """Limits by the tables of ISO 965-1, or the formulas of ASME B1.1, at 20 °C and before plating; normal engagement.
 

@@ -33,8 +33,8 @@ class Out(Outputs):
 def three_wire(
     reading: measured("Reading over the wires", "M", SIZE, tool="a micrometer, all three wires in place", hard=("2 mm", "35 mm"), usual=("3 mm", "30 mm")) = "10.228 mm",
     wire: measured("Wire", "w", WIRE, tool="a micrometer, or the paper that came with the wires", hard=("0.2 mm", "4 mm"), usual=("0.25 mm", "3.2 mm")) = "0.8660 mm",
-    size: choice("Thread", SIZES) = "M10x1.5",
-    fit: choice("Class", FITS, fold=True) = "usual",
+    size: choice("Thread", SIZES, must=True) = "M10x1.5",
+    fit: choice("Class", FITS, fold=True, assumed="what is sold unless another is asked for") = "usual",
 ):
     """Pitch diameter of a bolt's thread of 60°, one start, at 20 °C; the lead angle is counted, the flattening of the wires is not.
 

@@ -5,8 +5,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calc import engine
+from calc.calculator import evaluate
 from calc.measuring.round_and_taper import round_and_taper
 from calc.result import Refused
+from calc.standing import Standing
 from tests.measuring.round_and_taper_checks import FREE
 
 MM = 1e-3
@@ -26,6 +28,17 @@ VERDICTS = {
     "oval": ("fail", "Out of round: 0.009 mm", dict(diameters="51.999; 51.990 | 51.998; 51.990")),
     "tapered": ("fail", "Tapered: 0.009 mm", dict(diameters="51.999; 51.999 | 51.990; 51.990")),
     "exactly at each limit": ("pass", "Round within 0.008 mm, straight within 0.008 mm", dict(diameters="52.000; 51.992 | 51.992; 51.985", low="51.985")),
+    "a used journal within its wear": ("attention", "Worn, within its limit: 51.980 mm", {"diameters.2.2": "51.980", "worn": "51.975", "round_limit": "0.02", "taper_limit": "0.02"}),
+    "a journal on its wear limit": ("attention", "Worn, within its limit: 51.980 mm", {"diameters.2.2": "51.980", "worn": "51.980", "round_limit": "0.02", "taper_limit": "0.02"}),
+    "a journal worn out": ("fail", "Worn out: 51.980 mm, 51.981 mm is its limit", {"diameters.2.2": "51.980", "worn": "51.981"}),
+    "a worn journal that is oval": ("fail", "Out of round: 0.013 mm", {"diameters.2.2": "51.980", "worn": "51.975"}),
+    "a bore worn, and too small": ("fail", "Too small: 51.980 mm", dict(what="bore", worn="52.100", **{"diameters.2.2": "51.980", "diameters.1.1": "52.010"})),
+    "a used bore within its wear": ("attention", "Worn, within its limit: 52.005 mm", dict(what="bore", worn="52.100", round_limit="0.02", taper_limit="0.02", **{"diameters.1.1": "52.005"})),
+    "a bore worn out": ("fail", "Worn out: 52.101 mm, 52.100 mm is its limit", dict(what="bore", worn="52.100", **{"diameters.1.1": "52.101"})),
+    "a journal too large though it may wear": ("fail", "Too large: 52.010 mm", {"diameters.1.1": "52.010", "worn": "51.960"}),
+    "wear alone": ("pass", "Round within 0.004 mm, straight within 0.002 mm", dict(FREE, worn="51.960")),
+    "tapered for its length": ("fail", "Tapered: 0.010 mm", dict(taper_over="per-100", length="20 mm", taper_limit="0.009")),
+    "tapered for twice the length": ("pass", "Round within 0.004 mm, straight within 0.005 mm", dict(taper_over="per-100", length="40 mm", taper_limit="0.009")),
     "nothing to judge by": ("attention", "0.004 mm out of round, 0.002 mm taper", FREE),
 }
 
@@ -72,6 +85,20 @@ def test_each_station_is_judged():
     assert found.tables[0].states == ("pass", "fail", "fail")
 
 
+def test_each_station_is_told_whether_it_is_worn_or_worn_out():
+    found = round_and_taper(diameters="51.993; 51.990 | 51.985; 51.983 | 51.976; 51.974", taper_limit="", worn="51.975")
+    assert found.tables[0].states == ("pass", "attention", "fail")
+
+
+def test_what_was_not_asked_of_the_taper_is_not_told():
+    """A taper over all the stations needs no length; for each 100 mm it does. The example's 0.002 mm over 20 mm are 0.010 over 100, by hand."""
+    told = dict(diameters=ROUND, what="journal", low="51.985", high="52.000")
+    whole, each = (evaluate(round_and_taper, told | {"taper_over": over}, standing=Standing()) for over in ("whole", "per-100"))
+    assert whole.verdict.state == "pass" and "taper_100" not in whole.outputs
+    assert each.verdict.state == "awaited" and each.verdict.headline.plain() == "from the first station to the last"
+    assert round_and_taper(length="20 mm")["taper_100"] == pytest.approx(0.010 * MM)
+
+
 def test_shape_along_the_part_is_named():
     def said(text):
         return " ".join(r.text.plain() for r in round_and_taper(diameters=text, **FREE).remarks)
@@ -87,6 +114,9 @@ REFUSALS = {
     "one direction": (dict(diameters="51.99 | 51.99"), "diameters.1.2", "Diameters at stations, 1, Across B: is empty; give a length, or leave the whole row empty."),
     "five directions": (dict(diameters="1;2;3;4;5|1;2"), "diameters", "give 2 to 5 rows of 4"),
     "limits upside down": (dict(low="52.1"), "low", "Lower limit: is 52.100 mm, not below the upper limit 52.000 mm"),
+    "worn out when new": (dict(worn="51.99"), "worn", "Wear limit: is 51.990 mm, and a journal that is as made, 51.985 mm, would be worn out; give 51.985 mm or less."),
+    "a bore worn out when new": (dict(worn="51.99", what="bore"), "worn", "give 52.000 mm or more"),
+    "no length": (dict(length="0"), "length", "below 1.0 mm"),
     "a minus": ({"diameters.2.1": "-51.99"}, "diameters.2.1", "Diameters at stations, 2, Across A: −51.990 mm is below"),
     "a torque": ({"diameters.2.1": "5 N·m"}, "diameters.2.1", "N·m is a torque, and a length belongs here"),
 }

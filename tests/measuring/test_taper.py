@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 from calc.calculator import evaluate
 from calc.measuring.taper import taper
 from calc.result import Refused
+from calc.standing import Standing
 
 
 def run(system="metric", /, **entries):
@@ -86,3 +87,22 @@ def test_readings_give_back_the_taper_that_they_were_told_for(side, roller, bloc
     again = run(**entries, read_low=f"{found['over_low'] * 1000:.9f}", read_high=f"{found['over_high'] * 1000:.9f}")
     assert again.verdict.state == "pass"
     assert radians(0) <= found["side"] == pytest.approx(radians(float(f"{side:.6f}")), abs=1e-9)
+
+
+@pytest.mark.parametrize("by", ["1:0", "1/0 %"])
+def test_a_ratio_that_is_advised_is_read_as_one(by):
+    """A bare 0.25 is a small end of a quarter of a millimetre: what the sentence names must make the cone that it means, 1 in 4."""
+    with pytest.raises(Refused) as refused:
+        taper(by=by)
+    advised = str(refused.value.errors[0]).split("such as ")[1].rstrip(".").split(" or ")
+    assert advised == ["25 %", "1:4"] and all(taper(by=text)["per_foot"] == pytest.approx(0.25) for text in advised)
+
+
+def test_readings_over_rollers_are_not_judged_on_blocks_that_nobody_told():
+    told = dict(large="30", length="60", by="1:10", read_low="30 mm", read_high="40 mm")
+    with pytest.raises(Refused) as refused:
+        evaluate(taper, told, standing=Standing())
+    assert "is empty, and the taper that was read hangs on it" in str(refused.value.errors[0])
+    assert evaluate(taper, told | {"blocks": "30 mm"}, standing=Standing()).verdict.state == "fail"
+    set_up = evaluate(taper, {k: told[k] for k in ("large", "length", "by")}, standing=Standing()).verdict
+    assert set_up.state == "pass" and "over rollers of 10.000 mm" in set_up.do.plain() and "30.000 mm of blocks" in set_up.do.plain()
