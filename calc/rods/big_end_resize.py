@@ -8,6 +8,7 @@ from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, 
 from calc.conformance import past
 from calc.drawing import Area, Drawing, Label, Line, arc
 from calc.formulas import split_bore
+from calc.honing import bored_first, plan
 from calc.quantity import LENGTH
 from calc.result import Table, impossible, note, say, warning
 from calc.rods import RODS
@@ -18,7 +19,6 @@ PLANE, MIDWAY = "plane", "midway"
 APART = 1e-3  # m: readings of one bore, or a reading and the size wanted, further apart than this are not of one big end
 MOST_CUT = 0.5e-3  # m off one face
 MUCH_CUT = 0.15e-3  # m off one face: more, and bolts bottom and the notch gets shallow; common practice, no source
-HEAVY = 0.1e-3  # m a side: more than this is bored first; common practice, no source
 OFF_JOINT = 0.01e-3  # m: centre off the joint by more is remarked on; common practice, no source
 STRETCHED = 0.05e-3  # m out of round; common practice, no source
 
@@ -140,7 +140,7 @@ def big_end_resize(
             note("A cut narrows the bore along the rod only. At the parting line the bore stays as wide as it was, and there the hone finds least."),
             note("A gauge that touches at two points does not see a bore with three lobes: turn it on the last rod and look for a place that rocks."),
             warning("The new centre lies {c} off the parting line, and the two shells no longer meet on a diameter: cut rod and cap alike.", c=number("", "", SIZE, abs(float(off)))) if abs(float(off)) > OFF_JOINT else None,
-            warning("{s} a side is much for a hone: bore it first, and leave the last {h} to the hone.", s=most_stock, h=number("", "", COARSE, 0.02e-3)) if float(most_stock) > HEAVY else None,
+            warning("{s} a side is much for a hone. {plan}", s=most_stock, plan=plan(wanted, SIZE)) if bored_first(2 * most_stock) else None,
             warning("{e} out of round: a rod stretched so far was overloaded, or its shells turned. Look for cracks before any work goes into it.", e=out_of_round) if float(out_of_round) > STRETCHED else None,
             note("Rod {n} has a cut and no bores, and is left out.", n=" and ".join(missed)) if missed else None,
         ),
