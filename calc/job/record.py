@@ -34,7 +34,7 @@ FORMAT, VERSION = "sizebook-job", 2
 STAGES = {"received": "as received", "finished": "as finished", "assembly": "at assembly"}
 
 MOST_READINGS, MOST_DONE, MOST_STRUCK = 5000, 100, 300  # readings; lines of what was done; how often one is struck or put back
-MOST_TEXT, LONGEST_FILE, DEEPEST = 2_000_000, 6_000_000, 30  # characters of all texts together, of a file; how deep its parts stand in each other
+MOST_TEXT, LONGEST_FILE, MOST_BYTES, DEEPEST = 2_000_000, 6_000_000, 10_000_000, 30  # characters of all texts together, of a file; bytes of it; how deep its parts stand in each other
 _LONGEST = {"id": 64, "name": 120, "engine": 40, "sheet": 8, "received": 600, "by": 60, "done": 400, "feature": engines.LONGEST_NAME, "place": engines.LONGEST_PLACE, "stage": 20, "text": 100, "why": 200,
             "part": 40, "gauge": 40, "of": 40, "line": 40}
 LONGEST_WHY = _LONGEST["why"]
@@ -181,6 +181,14 @@ def current(job: dict) -> dict:
     return {key: last[key] for key in sorted(last, key=rank) if last[key]["text"]}
 
 
+def histories(job: dict) -> dict:
+    """{(feature, place, stage): every reading there, the first one first; those taken back too}: one walk for whoever needs many of them."""
+    found: dict = {}
+    for reading in job["readings"]:
+        found.setdefault((reading["feature"], reading["place"], reading["stage"]), []).append(reading)
+    return found
+
+
 def history(job: dict, feature: str, place: str, stage: str) -> list:
     """Every reading of one feature, place and stage, the first one first; those taken back too."""
     return [r for r in job["readings"] if (r["feature"], r["place"], r["stage"]) == (feature, place, stage)]
@@ -253,8 +261,14 @@ def number(job: dict, reading: dict) -> tuple[Number, float]:
         raise JobError(f"{where} was read warm, and {quoted(of)} is no material of this handbook; give one of {', '.join(MATERIALS)}.")
     if kind.dims != (1, 0, 0, 0):
         raise JobError(f"{where} tells a temperature, which only a length is brought to 20 °C from; leave it out.")
+    return _cooled(where, shape, of, reading["text"], tuple(beside.items()))
+
+
+@lru_cache(maxsize=8192)
+def _cooled(where: str, shape, of: str, text: str, beside: tuple) -> tuple[Number, float]:
+    """A length that was read warm, at 20 °C, and its standard uncertainty."""
     try:
-        taken = Quantity(where, "", shape, ("-1 m", "1 m"), of=of).take({"": reading["text"], **beside}, "metric", {})
+        taken = Quantity(where, "", shape, ("-1 m", "1 m"), of=of).take({"": text, **dict(beside)}, "metric", {})
     except Refused as refused:
         raise JobError(str(refused.errors[0])) from None
     return taken.value, dict(taken.doubts).get((), 0.0)
@@ -286,9 +300,25 @@ def self_contained(text: str, kind: Kind | None, where: str = "Reading") -> str:
 def kind_of(text: str) -> Kind | None:
     """The kind of quantity that a text with its unit is most likely of, None where it is none: a unit written as its own symbol goes
     before another spelling, and a bare number is of a kind that has no unit."""
-    bare = _BARE.fullmatch(text)
-    kinds = [kind for kind in KINDS.values() if not (bare and kind.metric.symbol) and _reads(text, kind)]
+    if _BARE.fullmatch(text):
+        likely = tuple(kind for kind in KINDS.values() if not kind.metric.symbol)
+    else:
+        likely = _kinds_like(_DENOMINATOR.sub(_nines, _DIGIT.sub("1", text))) or tuple(KINDS.values())
+    kinds = [kind for kind in likely if _reads(text, kind)]
     return min(kinds, key=lambda kind: not text.rstrip().endswith(_entry(text, kind).unit.symbol), default=None)
+
+
+_DIGIT, _DENOMINATOR = re.compile(r"(?<![A-Za-zµ^])[1-9]"), re.compile(r"(?<=/)[01]+")
+
+
+def _nines(found) -> str:
+    return "9" * len(found[0])
+
+
+@lru_cache(maxsize=1024)
+def _kinds_like(shape: str) -> tuple:
+    """The kinds that read a text with these marks and units; its digits are not looked at, so that thousands of sizes ask this a few times."""
+    return tuple(kind for kind in KINDS.values() if _reads(shape, kind))
 
 
 def _reads(text: str, kind: Kind) -> bool:
@@ -372,19 +402,22 @@ def _minute(where: str, at: str) -> str:
 def dump(job: dict) -> str:
     """The job's file: JSON with a check sum."""
     job = checked(job)
-    return json.dumps({**job, "check": _check(job)}, ensure_ascii=False, indent=1) + "\n"
+    head = [f" {_plain(key)}: {_plain(job[key])}" for key in _KEYS if key in job]
+    lists = [f" {_plain(key)}: [" + ",".join(f"\n  {_plain(one)}" for one in job[key]) + ("\n ]" if job[key] else "]") for key in ("done", "readings")]
+    return "{\n" + ",\n".join([*head, *lists, f' "check": "{_check(job)}"']) + "\n}\n"
 
 
 def load(text: str | bytes) -> dict:
     """The job of a file. Raises JobError where it is damaged, foreign or of a newer form; an older form is brought to this one."""
     try:
         if isinstance(text, bytes):
+            if len(text) > MOST_BYTES:
+                raise JobError(f"This is no job's file: it has {len(text)} bytes, and no job has more than {MOST_BYTES}.")
             text = text.decode("utf-8-sig")
         if len(text) > LONGEST_FILE:
             raise JobError(f"This is no job's file: it has {len(text)} characters, and no job has more than {LONGEST_FILE}.")
-        if _too_deep(text):
-            raise JobError("This is no job's file: its parts stand inside each other too deep.")
-        data = json.loads(text.removeprefix("\ufeff"), object_pairs_hook=_once, parse_constant=_no_constant)
+        _check_marks(text)
+        data = json.loads(text.removeprefix("\ufeff"), object_pairs_hook=_once, parse_constant=_no_constant, parse_int=_whole, parse_float=_short)
         said = data.pop("check", None) if isinstance(data, dict) else None
         if said is not None and said != _check(data):
             raise JobError("This job's file was changed or damaged after it was written: its check sum does not fit; take the file as it was, or leave out its check.")
@@ -395,8 +428,6 @@ def load(text: str | bytes) -> dict:
     except json.JSONDecodeError as error:
         what = "is empty" if not text.strip() else f"is not JSON, or was cut short (line {error.lineno})"
         raise JobError(f"This is no job's file: it {what}; give a file that was exported here.") from None
-    except ValueError:  # a whole number of thousands of digits
-        raise JobError("This is no job's file: it holds a number beyond all sizes.") from None
     return checked(data)
 
 
@@ -517,28 +548,33 @@ def _check_time(where: str, value) -> None:
     raise JobError(f"{where} has the time {quoted(str(value)[:60])}; give a day and an hour such as 2026-11-25T14:15+01:00.")
 
 
-_MARKS = re.compile(r'\\.|["\[\]{}]', re.DOTALL)
+# A string, or a mark that parts what stands around it. Possessive: no text makes it go back, or remember where it was.
+_MARKS = re.compile(r'"[^"\\]*+(?:\\.[^"\\]*+)*+"?|[\[\]{}:,]', re.DOTALL)
+_MOST_MARKS = MOST_READINGS * (4 * len(_READING + _BESIDE) + 3) + (MOST_DONE + MOST_STRUCK) * (4 * len(_DONE) + 3) + 200
 
 
-def _too_deep(text: str) -> bool:
-    """Do parts stand inside each other deeper than in any job? Asked before the text is parsed: in a browser that would end Python."""
-    depth, quoted = 0, False
-    for mark in _MARKS.finditer(text):
-        if mark[0] == '"':
-            quoted = not quoted
-        elif not quoted and mark[0] in "[{":
+def _check_marks(text: str) -> None:
+    """Refuses what holds more, or deeper, than any job, before it is parsed: deep JSON ends Python in a browser, and a list of
+    millions of nothings fills it."""
+    depth = 0
+    for n, found in enumerate(_MARKS.finditer(text)):
+        if n > _MOST_MARKS:
+            raise JobError("This is no job's file: it has more parts than any job.")
+        mark = text[found.start()]
+        if mark in "[{":
             depth += 1
             if depth > DEEPEST:
-                return True
-        elif not quoted and mark[0] in "]}":
+                raise JobError("This is no job's file: its parts stand inside each other too deep.")
+        elif mark in "]}":
             depth -= 1
-    return False
 
 
 def _once(pairs: list) -> dict:
-    made = dict(pairs)
-    if len(made) < len(pairs):
-        raise JobError(f"This is no job's file: {quoted(next(key for i, (key, _) in enumerate(pairs) if key in dict(pairs[:i])))} stands in it twice at one place.")
+    made: dict = {}
+    for key, value in pairs:
+        if key in made:
+            raise JobError(f"This is no job's file: {quoted(key)} stands in it twice at one place.")
+        made[key] = value
     return made
 
 
@@ -546,9 +582,39 @@ def _no_constant(name):
     raise JobError(f"This is no job's file: {name} stands in it, which is no size.")
 
 
+def _short(digits: str) -> float:
+    if len(digits) > 60:
+        raise JobError("This is no job's file: it holds a number beyond all sizes.")
+    return float(digits)
+
+
+def _whole(digits: str) -> int:
+    _short(digits)
+    return int(digits)
+
+
+_plain = json.JSONEncoder(ensure_ascii=False).encode
+_sorted = json.JSONEncoder(sort_keys=True, separators=(",", ":")).encode
+
+
 def _check(data) -> str:
     """Check sum over what the file says, whatever its spaces and the order of its keys."""
-    return f"{crc32(json.dumps(data, sort_keys=True, separators=(',', ':')).encode()):08x}"
+    found = 0
+    for piece in _pieces(data, 2):
+        found = crc32(piece.encode(), found)
+    return f"{found:08x}"
+
+
+def _pieces(data, deep: int):
+    """The JSON of the check sum, a reading at a time: as a whole it would stand there thrice."""
+    if not deep or not isinstance(data, (dict, list)) or not data:
+        yield _sorted(data)
+        return
+    named = isinstance(data, dict)
+    for n, key in enumerate(sorted(data) if named else range(len(data))):
+        yield ("," if n else "{" if named else "[") + (f"{_sorted(key)}:" if named else "")
+        yield from _pieces(data[key], deep - 1)
+    yield "}" if named else "]"
 
 
 # --- Older forms --------------------------------------------------------------------------------

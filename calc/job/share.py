@@ -20,7 +20,7 @@ from base64 import b32decode, b32encode
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from calc.job.record import FORMAT, MOST_TEXT, STAGES, JobError, checked, name_of_line
+from calc.job.record import FORMAT, MOST_DONE, MOST_READINGS, MOST_STRUCK, MOST_TEXT, STAGES, JobError, checked, name_of_line
 
 DAMAGED = "This code is damaged or cut short: scan it or open its link once more, or take the file instead."
 _FIELD, _COLUMN, _EMPTY = "\x1f", "\x1e", "\x1d"
@@ -30,7 +30,10 @@ _TOLD = ("by", "why", "part", "gauge", "of")
 _FORM, _FORMS, _PART = "2", "12", "P"
 _PART_LOOKS = re.compile(r"P([0-9]{2})([0-9]{2})([0-9A-F]{8})([0-9A-Z]+)([A-Z2-7]{7})")
 _AROUND = 20  # characters of a part that are not a piece of the code
-_MOST_BYTES = 4 * MOST_TEXT + 200_000  # what any job comes to; more is a bomb
+# What any job comes to; more is a bomb. What a link holds is counted before anything is made of it.
+_MOST_BYTES = 4 * MOST_TEXT + 200_000
+LONGEST = 2_000_000  # characters of a code: no browser opens a longer link
+_MOST_COLUMNS = 1 + 6 + len(_TOLD) + 4
 
 
 def encode(job: dict) -> str:
@@ -38,12 +41,15 @@ def encode(job: dict) -> str:
     behind the link's, so that the link's small letters do not cost it its 5.5 bits."""
     deflate = zlib.compressobj(9, zlib.DEFLATED, -15, 9, zlib.Z_DEFAULT_STRATEGY, _DICTIONARY)
     packed = deflate.compress(_columns(checked(job)).encode()) + deflate.flush()
-    return _FORM + _base32(zlib.crc32(packed).to_bytes(4, "big") + packed)
+    code = _FORM + _base32(zlib.crc32(packed).to_bytes(4, "big") + packed)
+    if len(code) > LONGEST:
+        raise JobError("This job is too large for a code or a link; give its file instead.")
+    return code
 
 
 def decode(code: str) -> dict:
     """The job of a code; spaces and ends of lines in it do not count. JobError where anything else of it is not as it was made."""
-    code = "".join(code.split())
+    code = _whole(code)
     if not code:
         raise JobError("There is no code here; open the link that is printed on the sheet, or take the file.")
     if one := part(code):
@@ -93,7 +99,7 @@ class Part:
 
 def part(code: str) -> Part | None:
     """The part that a code is, None where it is something else. JobError where it is one, but damaged."""
-    code = "".join(code.split())
+    code = _whole(code)
     looks = _PART_LOOKS.fullmatch(code)
     if looks is None or _check(code[:-7]) != code[-7:] or not 1 <= int(looks[1]) <= int(looks[2]):
         if code.startswith(_PART):
@@ -104,7 +110,7 @@ def part(code: str) -> Part | None:
 
 def join(parts: list[str]) -> str:
     """The code whose parts these are, in any order; a part may stand there twice. JobError names what is missing or does not belong."""
-    parts = ["".join(code.split()) for code in parts]
+    parts = [_whole(code) for code in parts]
     if len(set(parts)) == 1 and parts[0][:1] in tuple(_FORMS):
         return parts[0]
     found = [part(code) for code in parts]
@@ -121,6 +127,13 @@ def join(parts: list[str]) -> str:
     if f"{zlib.crc32(code.encode()):08X}" != found[0].whole[2:]:
         raise JobError(DAMAGED)
     return code
+
+
+def _whole(code: str) -> str:
+    """Without spaces and ends of lines, where it is no longer than a code can be."""
+    if len(code) > LONGEST + LONGEST // 10:
+        raise JobError(f"This is no code of a job: it has {len(code)} characters, and none has more than {LONGEST}.")
+    return re.sub(r"\s+", "", code)
 
 
 def _base32(data: bytes) -> str:
@@ -155,8 +168,8 @@ def _done(entries: list, started: str):
 
 def _entries(started: str, lines: str, texts: str, at: str, by: str) -> list:
     """The entries of what was done, from their columns; a first entry has a text, so no text is no entry."""
-    told = texts.split(_FIELD) if texts else []
-    names, known = lines.split(_FIELD) if told else [], set()
+    told = _parted(texts, _FIELD, MOST_DONE + MOST_STRUCK) if texts else []
+    names, known = _parted(lines, _FIELD, MOST_DONE + MOST_STRUCK) if told else [], set()
     entries = []
     for name, text, at, by in zip(names, told, _times(started, _full(at, len(told))), _full(by, len(told)), strict=True):
         name = name or name_of_line(text, at, by, known)
@@ -166,11 +179,13 @@ def _entries(started: str, lines: str, texts: str, at: str, by: str) -> list:
 
 
 def _job(text: str, form: int) -> dict:
-    head, feature, place, stages, numbers, rest, at, *told = text.split(_COLUMN)
+    if len(text) > MOST_TEXT + 200_000:
+        raise ValueError("more text than any job has")
+    head, feature, place, stages, numbers, rest, at, *told = _parted(text, _COLUMN, _MOST_COLUMNS)
     told, done = (told, None) if form == 1 else (told[:len(_TOLD)], told[len(_TOLD):])
-    told_once = head.split(_FIELD)
-    if form > 1 and len(told_once) > len(_HEAD):
-        raise ValueError("more of the job than there is")
+    told_once = _parted(head, _FIELD, len(_HEAD) + (MOST_DONE if form == 1 else 0))
+    if len(stages) > MOST_READINGS:
+        raise ValueError("more readings than any job has")
     own = {key: text for key, text in zip(_HEAD, told_once[:len(_HEAD)], strict=True) if text or key != "sheet"}
     many = len(stages)
     features = _full(feature, many)
@@ -179,6 +194,13 @@ def _job(text: str, form: int) -> dict:
                **{key: _full(column, many) for key, column in zip(_TOLD, told, strict=True)}}
     rows = [dict(zip(columns, row)) for row in zip(*columns.values(), strict=True)]
     return {"format": FORMAT, "version": form, **own, "done": told_once[len(_HEAD):] if form == 1 else _entries(own["started"], *done), "readings": rows}
+
+
+def _parted(text: str, mark: str, most: int) -> list:
+    """Counted before it is parted: eight million fields of nothing are eight megabytes, and a list of them many times that."""
+    if text.count(mark) >= most:
+        raise ValueError("more parts than any job has")
+    return text.split(mark)
 
 
 def _sparse(values) -> str:
@@ -191,7 +213,7 @@ def _sparse(values) -> str:
 
 def _full(column: str, many: int) -> list:
     values, above = [], ""
-    for field in (column.split(_FIELD) + [""] * many)[:max(many, column.count(_FIELD) + 1)]:
+    for field in _parted(column, _FIELD, max(many, 1)) + [""] * (many - 1 - column.count(_FIELD)):
         above = above if field == "" else "" if field == _EMPTY else field
         values.append(above)
     return values if many else []
@@ -209,6 +231,8 @@ def _shared(rows: list, numbers: list) -> str:
 
 def _unshared(features: list, column: str) -> list:
     numbers, before = [], {}
+    if len(column) > 30 * len(features):  # a letter and up to 25 characters each
+        raise ValueError("more numbers than readings")
     for feature, told in zip(features, re.findall(r"[a-z][0-9.]*", column), strict=True):
         before[feature] = before.get(feature, "")[:ord(told[0]) - ord("a")] + told[1:]
         numbers.append(before[feature])
@@ -228,7 +252,7 @@ def _since(times: list):
 def _times(started: str, fields: list) -> list:
     times = [started]
     for field in fields:
-        if re.fullmatch("-?[0-9]+", field):
+        if re.fullmatch("-?[0-9]{1,9}", field):
             field = (_naive(times[-1]) + timedelta(minutes=int(field))).isoformat(timespec="minutes") + times[-1][_MINUTE:]
         times.append(field)
     return times[1:]
