@@ -35,18 +35,19 @@ class Check:
     place: str = ""
 
 
-def assembly_checks(job: dict) -> list[Check]:
-    """The checks that the job's parts call for, in order. An engine without a sheet here gets those that need no size."""
-    view = _View(job)
+def assembly_checks(job: dict, rows: list | None = None) -> list[Check]:
+    """The checks that the job's parts call for, in order; `rows` are its verdicts, where they are at hand. An engine without a sheet here
+    gets those that need no size."""
+    view = _View(job, judge(job) if rows is None else rows)
     return [check for make in CHECKS for check in [make(view)] if check]
 
 
 class _View:
     """What the checks ask of a job."""
 
-    def __init__(self, job):
+    def __init__(self, job, rows):
         self.job, self.sheet, self.groups = job, sheet_of(job), groups(job)
-        self.now, self.rows = current(job), {(row.feature, row.place): row for row in judge(job)}
+        self.now, self.rows = current(job), {(row.feature, row.place): row for row in rows}
 
     def has(self, *wanted: str) -> bool:
         return all(group in self.groups for group in wanted)

@@ -87,7 +87,8 @@ def add_reading(job: dict, feature: str, place: str, stage: str, text: str, at: 
         if told[part]:
             told[part] = self_contained(told[part], TEMPERATURE, f"{where}, {WARM[part]}")
     made = _reading(job, told | {"at": _minute(where, at)}, where)
-    before = current(job).get((feature, place, stage))
+    before = next((r for r in reversed(job["readings"]) if (r["feature"], r["place"], r["stage"]) == (feature, place, stage)), None)
+    before = before if before and before["text"] else None
     if before and not made["why"] and all(made.get(key) == before.get(key) for key in ("text", "by", *_BESIDE)):
         return job  # a second tap
     _check_correction(before, made, where)
@@ -95,7 +96,7 @@ def add_reading(job: dict, feature: str, place: str, stage: str, text: str, at: 
         number(job, made)  # a temperature or material that cannot be used is told here
     if len(job["readings"]) >= MOST_READINGS:
         raise JobError(f"This job has {MOST_READINGS} readings, and no more are kept; start a second job.")
-    return _marked({**job, "readings": [*job["readings"], made]})
+    return _marked(_not_too_long({**job, "readings": [*job["readings"], made]}))
 
 
 def add_readings(job: dict, readings: list) -> dict:
@@ -112,7 +113,7 @@ def add_done(job: dict, text: str, at: str = "", by: str = "") -> dict:
         return job
     if len(known) >= MOST_DONE:
         raise JobError(f"This job has {MOST_DONE} lines of what was done, and no more are kept; start a second job.")
-    return checked({**job, "done": [*job["done"], {"line": name_of_line(text, at, by, {line.line for line in known}), "text": text, "at": at, "by": by}]})
+    return _with_entry(job, {"line": name_of_line(text, at, by, {line.line for line in known}), "text": text, "at": at, "by": by})
 
 
 def strike(job: dict, line: str, at: str, by: str) -> dict:
@@ -133,7 +134,11 @@ def _said_of_line(job: dict, name: str, at: str, by: str, strikes: bool) -> dict
         return job  # a second tap, or another tab was faster
     if len(job["done"]) >= MOST_DONE + MOST_STRUCK:
         raise JobError(f"Lines of this job were struck and put back {MOST_STRUCK} times, and no more is kept; start a second job.")
-    return checked({**job, "done": [*job["done"], {"line": name, "text": "" if strikes else line.text, "at": _minute("What is struck", at), "by": _tidy(by)}]})
+    return _with_entry(job, {"line": name, "text": "" if strikes else line.text, "at": _minute("What is struck", at), "by": _tidy(by)})
+
+
+def _with_entry(job: dict, entry: dict) -> dict:
+    return _not_too_long({**job, "done": _entries([*job["done"], entry])})
 
 
 def add_entries(job: dict, entries: list) -> dict:
@@ -167,10 +172,7 @@ def change(job: dict, **fields) -> dict:
 
 def current(job: dict) -> dict:
     """{(feature, place, stage): the reading that counts} in the order of the engine's sheet; what it does not know comes last."""
-    last = {}
-    for reading in job["readings"]:
-        last[reading["feature"], reading["place"], reading["stage"]] = reading
-    sheet = sheet_of(job)
+    last, sheet = _last(job), sheet_of(job)
     places = {id: {place: i for i, place in enumerate(feature.places)} for id, feature in sheet.features.items()} if sheet else {}
     order, seen, stages = {id: i for i, id in enumerate(places)}, {}, list(STAGES)
     for feature, place, _ in last:
@@ -179,6 +181,15 @@ def current(job: dict) -> dict:
         feature, place, stage = key
         return (order.get(feature, len(order) + seen[feature]), places.get(feature, {}).get(place, engines.MOST_PLACES), place, stages.index(stage))
     return {key: last[key] for key in sorted(last, key=rank) if last[key]["text"]}
+
+
+def counting(job: dict) -> dict:
+    """What `current` gives, in the order in which it was read: for one question the sheet's order is not worth its time."""
+    return {key: reading for key, reading in _last(job).items() if reading["text"]}
+
+
+def _last(job: dict) -> dict:
+    return {(reading["feature"], reading["place"], reading["stage"]): reading for reading in job["readings"]}
 
 
 def histories(job: dict) -> dict:
@@ -261,17 +272,22 @@ def number(job: dict, reading: dict) -> tuple[Number, float]:
         raise JobError(f"{where} was read warm, and {quoted(of)} is no material of this handbook; give one of {', '.join(MATERIALS)}.")
     if kind.dims != (1, 0, 0, 0):
         raise JobError(f"{where} tells a temperature, which only a length is brought to 20 °C from; leave it out.")
-    return _cooled(where, shape, of, reading["text"], tuple(beside.items()))
+    try:
+        return _cooled(label, shape, of, reading["text"], tuple(beside.items()))
+    except Refused as refused:
+        raise JobError(str(refused.errors[0]).replace(label, where, 1)) from None
 
 
 @lru_cache(maxsize=8192)
-def _cooled(where: str, shape, of: str, text: str, beside: tuple) -> tuple[Number, float]:
+def _cooled(label: str, shape, of: str, text: str, beside: tuple) -> tuple[Number, float]:
     """A length that was read warm, at 20 °C, and its standard uncertainty."""
-    try:
-        taken = Quantity(where, "", shape, ("-1 m", "1 m"), of=of).take({"": text, **dict(beside)}, "metric", {})
-    except Refused as refused:
-        raise JobError(str(refused.errors[0])) from None
+    taken = _warm(label, shape, of).take({"": text, **dict(beside)}, "metric", {})
     return taken.value, dict(taken.doubts).get((), 0.0)
+
+
+@lru_cache(maxsize=256)
+def _warm(label: str, shape, of: str) -> Quantity:
+    return Quantity(label, "", shape, ("-1 m", "1 m"), of=of)
 
 
 # --- Texts of readings ------------------------------------------------------------------------
@@ -333,7 +349,7 @@ def read_size(text: str, kind: Kind, unit=None) -> Entry:
     return read(text, kind, unit, (-1.0, 1.0) if kind is LENGTH else None)
 
 
-@lru_cache(maxsize=8192)
+@lru_cache(maxsize=16384)
 def _entry(text: str, kind: Kind) -> Entry:
     """What the text says in either system of units; EntryError where it says nothing, or something else in each."""
     metric, inch = (read_size(text, kind, kind.unit(system)) for system in ("metric", "inch"))
@@ -401,7 +417,11 @@ def _minute(where: str, at: str) -> str:
 
 def dump(job: dict) -> str:
     """The job's file: JSON with a check sum."""
-    job = checked(job)
+    return written(checked(job))
+
+
+def written(job: dict) -> str:
+    """The file of a job that came from a function of this module, and so was looked at."""
     head = [f" {_plain(key)}: {_plain(job[key])}" for key in _KEYS if key in job]
     lists = [f" {_plain(key)}: [" + ",".join(f"\n  {_plain(one)}" for one in job[key]) + ("\n ]" if job[key] else "]") for key in ("done", "readings")]
     return "{\n" + ",\n".join([*head, *lists, f' "check": "{_check(job)}"']) + "\n}\n"
@@ -465,10 +485,14 @@ def checked(data) -> dict:
             raise JobError(f"The job's {key} has {len(data[key])} lines; give at most {most}.")
     entries = _entries(data["done"])
     readings = [_reading(data, r, f"Reading {i}") for i, r in enumerate(data["readings"], 1)]
-    long = sum(len(value) for one in (*entries, *readings) for value in one.values())
+    return _not_too_long({key: data[key] for key in _KEYS if key in data} | {"done": entries, "readings": readings})
+
+
+def _not_too_long(job: dict) -> dict:
+    long = sum(len(value) for one in (*job["done"], *job["readings"]) for value in one.values())
     if long > MOST_TEXT:
         raise JobError(f"This job holds {long} characters; no more than {MOST_TEXT} are kept.")
-    return {key: data[key] for key in _KEYS if key in data} | {"done": entries, "readings": readings}
+    return job
 
 
 def _entries(data: list) -> list:

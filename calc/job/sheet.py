@@ -47,7 +47,7 @@ def sheet(job: dict, codes: tuple | None = None, draw_code=None) -> Html:
     rows, engine, corrected = judge(job), sheet_of(job), _corrected(job)
     stages = [stage for stage in STAGES if any(key[2] == stage for key in current(job))] or ["received", "finished"]
     return el("article", _head(job, engine), _sizes(rows, engine, stages, corrected), _notes(job, rows, engine, corrected),
-              el("div", _done(job), _checks(job), _order(job), _missing(job, engine), class_="sheet-words"), _foot(job, codes, draw_code), class_="sheet")
+              el("div", _done(job), _checks(job, rows), _order(job), _missing(job, engine), class_="sheet-words"), _foot(job, codes, draw_code), class_="sheet")
 
 
 def page(job: dict, codes: tuple | None = None, draw_code=None, *, system: str = "metric", paper: str = "A4") -> str:
@@ -239,10 +239,10 @@ def _order(job) -> Html | None:
         for row in rows)))
 
 
-def _checks(job) -> Html:
+def _checks(job, rows) -> Html:
     return el("section", el("h2", "Check before closing up, in this order"), el("ol", *(
         el("li", el("b", check.title, ". "), check.do, children(" On this sheet: ", check.said, ".") if check.said else None)
-        for check in assembly_checks(job)), class_="sheet-checks"))
+        for check in assembly_checks(job, rows)), class_="sheet-checks"))
 
 
 def _missing(job, engine) -> Html:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from calc.conformance import COVERAGE
 from calc.engine import STANDARD, Feature, Step
-from calc.job.record import STAGES, JobError, current, number, sheet_of
+from calc.job.record import STAGES, JobError, counting, current, number, sheet_of
 from calc.result import Text, Verdict, as_text, say
 from calc.size import DUST, hold, limits_in_words
 from calc.working import Number, given
@@ -88,6 +88,12 @@ def judge(job: dict) -> list[Row]:
         places.setdefault(feature, {})[place] = None
     rows = (_row(job, read, features, id, place) for id in places for place in places[id])
     return [row for row in rows if row]
+
+
+def judge_one(job: dict, id: str, place: str) -> Row | None:
+    """The row of one feature and place, None where it has no size."""
+    sheet = sheet_of(job)
+    return _row(job, counting(job), sheet.features if sheet else {}, id, place)
 
 
 def _row(job, read, features, id, place) -> Row | None:

@@ -3,14 +3,19 @@
 `answer` takes a request {"call": "job-…", …} and gives a reply; both are JSON-ready. A job travels as its text, which only
 `calc.job.record` reads, so that what a device stores is what was checked here. Imported only once a job is asked for.
 """
+from functools import cache
+from html import escape
+
 from calc.inputs import WARM
 from calc.job import record
 from calc.job.record import STAGES, JobError, NoReason, feature_of, sheet_of
-from calc.job.verdicts import judge
+from calc.job.verdicts import judge, judge_one
 from calc.page import job_fields, job_returned
 from calc.page.html import Html, both, children, el, value
 from calc.page.job_pieces import REASONS, SHORT, about_sheet, at_field, chip, count, day, field, hour, job_of, limits, made, message, reading, received_field, start_form, tally, what_group, with_unit
 from calc.result import Refused
+
+MOST_WHOLE = 1000  # sizes that are shown with history and forms: more would fill a phone
 
 
 def answer(asked: dict) -> dict:
@@ -62,7 +67,7 @@ def _added(job: dict, asked: dict, text: str) -> dict:
 
 def _kept(job: dict, id: str, place: str, stage: str) -> Html:
     """On the spot: what was kept, whether it is right, and what to do."""
-    row = next(row for row in judge(job) if (row.feature, row.place) == (id, place))
+    row = judge_one(job, id, place)
     size = getattr(row, stage)
     return el("p", "Kept: ", " ".join(filter(None, (row.label, place))), ", ", reading(job, size.reading), " ", STAGES[stage], ". ", chip(size.state) if size.state else None, " ", size.words, ". ", size.do, class_=f"job-kept job-is-{size.state or 'none'}")
 
@@ -149,45 +154,49 @@ def _reminder(held: dict, asked: dict) -> Html | None:
 
 def readings(job: dict, rows: list, now: str, stages=tuple(STAGES), correct: bool = True) -> Html:
     """Every reading with its verdict, by groups of the sheet; unfolded, its history and the ways to correct it."""
-    groups: dict = {}
-    for row in rows:
-        groups.setdefault(row.feature.partition(".")[0], []).append(_row(job, row, now, stages, correct))
-    shown = {(row.feature, row.place) for row in rows}
-    for feature, place in dict.fromkeys((r["feature"], r["place"]) for r in job["readings"]):
+    groups, told, n = {}, record.histories(job), 0
+    for n, row in enumerate(rows):
+        groups.setdefault(row.feature.partition(".")[0], []).append(_row(job, row, told if n < MOST_WHOLE else None, now, stages, correct))
+    shown, last = {(row.feature, row.place) for row in rows}, {(r["feature"], r["place"]): r for r in job["readings"]}
+    for n, ((feature, place), one) in enumerate(last.items(), n):
         if (feature, place) not in shown:
-            groups.setdefault(feature.partition(".")[0], []).append(_gone(job, feature, place, now, stages, correct))
+            groups.setdefault(feature.partition(".")[0], []).append(_gone(job, one, told if n < MOST_WHOLE else None, now, stages, correct))
     return el("div", *(children(el("h3", what_group(group)), el("ul", *found, class_="job-readings")) for group, found in groups.items()))
 
 
-def _row(job: dict, row, now: str, stages, correct: bool) -> Html:
+def _row(job: dict, row, told: dict | None, now: str, stages, correct: bool) -> Html:
+    """`told` are the readings by their place (record.histories), None where the page has no room for them."""
     last = row.last
     shown = reading(job, last.reading) if last.reading else children(last.value, el("span", " ± ", value(last.value.form.difference, last.U)) if last.U else None)
     head = el("summary", el("span", row.label, " ", el("span", row.place, class_="job-place") if row.place else None, class_="job-label"),
               el("span", shown, class_="job-size num"), el("span", SHORT[last.stage] + ("" if last.reading else ", worked out") + (", was worn" if row.was_worn else ""), class_="job-stage"),
               chip(row.state) if row.state else el("span", "not judged", class_="chip chip-none"))
-    body = [el("p", row.words, ". ", row.do), el("p", *limits(job, row.feature, row.step), class_="job-limits")]
+    body = [el("p", row.words, ". ", row.do), el("p", *limits(job, row.feature, row.step), class_="job-limits") if told else None]
     if row.was_worn:
         body.append(el("p", "As received: ", row.received.words, ".", class_="job-limits"))
-    body += _histories(job, row.feature, row.place, row.label, now, stages, correct)
+    body += _histories(job, told, row.feature, row.place, row.label, now, stages, correct)
     return el("li", el("details", head, *body, data_keep=f"{row.feature} {row.place}"), class_=f"job-reading job-is-{row.state or 'none'}")
 
 
-def _gone(job: dict, id: str, place: str, now: str, stages, correct: bool) -> Html:
+def _gone(job: dict, last: dict, told: dict | None, now: str, stages, correct: bool) -> Html:
     """A place of which all that was read was taken back: it has no size, but it has its history."""
+    id, place = last["feature"], last["place"]
     feature = feature_of(job, id)
-    label, last = feature.label if feature else id, [r for r in job["readings"] if (r["feature"], r["place"]) == (id, place)][-1]
+    label = feature.label if feature else id
     head = el("summary", el("span", label, " ", el("span", place, class_="job-place") if place else None, class_="job-label"), el("span", "taken back", class_="job-size"),
               el("span", ", ".join(filter(None, (SHORT[last["stage"]], day(last["at"], now), last["by"]))), class_="job-stage"), el("span", "no size", class_="chip chip-none"))
-    return el("li", el("details", head, el("p", *limits(job, id), class_="job-limits"), *_histories(job, id, place, label, now, stages, correct), data_keep=f"{id} {place}"), class_="job-reading job-is-none")
+    return el("li", el("details", head, el("p", *limits(job, id), class_="job-limits"), *_histories(job, told, id, place, label, now, stages, correct), data_keep=f"{id} {place}"), class_="job-reading job-is-none")
 
 
-def _histories(job: dict, id: str, place: str, label: str, now: str, stages, correct: bool):
+def _histories(job: dict, told: dict | None, id: str, place: str, label: str, now: str, stages, correct: bool):
+    if told is None:
+        yield el("p", f"The history of the first {MOST_WHOLE} sizes is shown here; that of this one is in the job's file.", class_="job-limits")
+        return
     for stage in STAGES:
-        told = record.history(job, id, place, stage)
-        if told:
-            yield _history(job, stage, told, now)
+        if its := told.get((id, place, stage)):
+            yield _history(job, stage, its, now)
             if correct and stage in stages:
-                yield _correct(job, id, place, label, stage, told[-1])
+                yield _correct(id, place, label, stage, its[-1])
 
 
 def _who(at: str, by: str, now: str) -> str:
@@ -204,13 +213,22 @@ def _history(job: dict, stage: str, told: list, now: str) -> Html:
     return el("div", el("h4", STAGES[stage].capitalize()), el("ol", *lines, class_="job-history", reversed=True), class_="job-stages")
 
 
-def _correct(job: dict, id: str, place: str, label: str, stage: str, last: dict) -> Html:
-    key = "-".join(("correct", id.replace(".", "-"), place.replace(" ", "-"), stage))
-    hidden = [el("input", type="hidden", name=name, value=value) for name, value in (("feature", id), ("place", place), ("stage", stage))]
-    return el("details", el("summary", "Correct it" if last["text"] else "Put a size in its place"),
-              el("form", *hidden, field(key, "It is", "text", label=f"{label} {place}, {STAGES[stage]}", inputmode="decimal", maxlength=100), *_reasons(key),
-                 el("div", el("button", "Correct", type="submit", class_="go"), el("button", "Take it back", type="submit", value="take-back") if last["text"] else None, class_="job-buttons"),
-                 message(key, ""), data_job_call="add", novalidate=True, class_="job-form"), data_keep=key, class_="job-correct")
+def _correct(id: str, place: str, label: str, stage: str, last: dict) -> Html:
+    form = _correction(stage, bool(last["text"]))
+    for blank, told in (("\x01", "-".join(("correct", id.replace(".", "-"), place.replace(" ", "-"), stage))), ("\x02", id), ("\x03", place), ("\x04", f"{label} {place}")):
+        form = form.replace(blank, escape(told))
+    return Html(form)
+
+
+@cache
+def _correction(stage: str, there: bool) -> str:
+    """The form that corrects a reading, with blanks for what a job has thousands of: characters that no text of a job holds."""
+    key = "\x01"
+    hidden = [el("input", type="hidden", name=name, value=value) for name, value in (("feature", "\x02"), ("place", "\x03"), ("stage", stage))]
+    return str(el("details", el("summary", "Correct it" if there else "Put a size in its place"),
+                  el("form", *hidden, field(key, "It is", "text", label=f"\x04, {STAGES[stage]}", inputmode="decimal", maxlength=100), *_reasons(key),
+                     el("div", el("button", "Correct", type="submit", class_="go"), el("button", "Take it back", type="submit", value="take-back") if there else None, class_="job-buttons"),
+                     message(key, ""), data_job_call="add", novalidate=True, class_="job-form"), data_keep=key, class_="job-correct"))
 
 
 def _reasons(key: str) -> tuple:

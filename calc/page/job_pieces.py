@@ -20,15 +20,27 @@ SHORT = {"received": "received", "finished": "finished", "assembly": "at assembl
 
 # --- The job ---------------------------------------------------------------------------------------
 
-@lru_cache(maxsize=16)
+MOST_KEPT = 16
+_kept: dict = {}  # text → its job, the latest last
+
+
 def job_of(text: str) -> dict:
     """The job of a text; nobody changes it, so it may be kept."""
-    return record.load(text)
+    job = _kept.pop(text, None) or record.load(text)
+    return _keep(text, job)
+
+
+def _keep(text: str, job: dict) -> dict:
+    _kept[text] = job
+    while len(_kept) > 1 and (len(_kept) > MOST_KEPT or sum(map(len, _kept)) > record.LONGEST_FILE):
+        del _kept[next(iter(_kept))]
+    return job
 
 
 def made(job: dict) -> dict:
     """The part of a reply that gives back a job: its text, and by what the same state of it is known again."""
-    text = record.dump(job)
+    text = record.written(job)
+    _keep(text, job)  # it is asked for next
     return {"job": text, "name": job["name"], "origin": f"{job['id']} {crc32(text.encode()):08x}"}
 
 
@@ -103,19 +115,23 @@ def tally(rows: list) -> Html | None:
 
 def reading(job: dict, told: dict) -> Html:
     """A reading as it was written; a reader of the other units sees it worked out in those."""
-    text = told["text"]
     beside = [f"{WARM[part]} {told[part]}" for part in WARM if part in told]
     if beside:
-        return children(el("span", text, class_="num"), el("span", " read warm: ", ", ".join(beside), class_="job-warm"))
+        return children(el("span", told["text"], class_="num"), el("span", " read warm: ", ", ".join(beside), class_="job-warm"))
     try:
         number, u = record.number(job, told)
-        shape, unit = number.form, record.read_size(text, number.form.kind, number.form.metric).unit
+        return _written(told["text"], number.form, float(number), u)
     except (JobError, EntryError):
-        return el("span", text, class_="num")
+        return el("span", told["text"], class_="num")
+
+
+@lru_cache(maxsize=8192)
+def _written(text: str, shape, number: float, u: float) -> Html:
+    unit = record.read_size(text, shape.kind, shape.metric).unit
     if unit not in (shape.metric, shape.inch) or shape.metric == shape.inch:
         return el("span", text, class_="num")
     other = "metric" if unit == shape.inch else "inch"
-    turned = shape.write(float(number), other) + (f" ± {shape.difference.write(record.COVERAGE * u, other)}" if u else "")
+    turned = shape.write(number, other) + (f" ± {shape.difference.write(record.COVERAGE * u, other)}" if u else "")
     return el("span", both(*((turned, text) if other == "metric" else (text, turned))), class_="num")
 
 

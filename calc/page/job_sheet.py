@@ -14,6 +14,7 @@ from calc.stations import find
 
 ANCHOR = "check"  # of the calculators on the page of checks
 GENERAL = "reading-verdict"  # the calculator for a size of any kind
+MOST_HELD = 40  # sizes that are shown with a check
 
 
 def shown(asked: dict) -> dict:
@@ -61,7 +62,8 @@ def received(asked: dict) -> dict:
     if asked["job"] is None:
         return {"html": {"view": _others(others, asked)}}
     job, mine = job_of(asked["job"]), list(_readable(asked["mine"]))
-    rows, checks = judge(job), assembly_checks(job)
+    rows = judge(job)
+    checks, held = assembly_checks(job, rows), record.current(job)
     wrong = [row for row in rows if row.state in ("fail", "unsure", "attention")]
     view = children(
         el("section", el("header", el("h2", job["name"], id="job-now", tabindex="-1"), el("p", _greeting(job, mine, asked), class_="job-facts"), class_="job-head"),
@@ -73,7 +75,7 @@ def received(asked: dict) -> dict:
            class_="job-now", aria_labelledby="job-now"),
         *(job_returned.offer(its_job, own["key"], job, asked["key"], asked["kept"], asked["now"], on_sheet=True) for own, its_job in mine),
         el("section", el("h2", "What comes next"), el("p", f"{count(len(checks), 'check')}, in the order in which the engine is closed. Unfold one, measure, and keep what you read."),
-           el("ol", *(_check(job, n, check, asked["now"]) for n, check in enumerate(checks)), class_="job-checks")),
+           el("ol", *(_check(job, held, n, check, asked["now"]) for n, check in enumerate(checks)), class_="job-checks")),
         el("section", el("h2", "All sizes"), asked["readings"](job, rows, asked["now"], ("assembly",))),
         el("section", el("h2", "Print it, or send it back"),
            el("p", "Sent back, the shop sees what you measured beside what it measured itself."),
@@ -101,13 +103,14 @@ def _greeting(job: dict, mine: list, asked: dict) -> str:
         "This sheet stands beside the job of the same name that you have here, and changes nothing in it by itself." if own else "")))
 
 
-def _check(job: dict, n: int, check, now: str) -> Html:
-    read = [(f, place, stage, one) for (f, place, stage), one in record.current(job).items() if f in check.features and stage != "received"]
+def _check(job: dict, held: dict, n: int, check, now: str) -> Html:
+    """`held` is what counts of the job (record.current)."""
+    read = [(f, place, stage, one) for (f, place, stage), one in held.items() if f in check.features and stage != "received"]
     own = any(stage == "assembly" for _, _, stage, _ in read)
     state = check.state and el("span", chip(check.state), class_="job-check-state")
     body = [el("p", check.do, class_="job-do"), el("p", check.why, class_="job-why"), el("p", "Tool: ", check.tool, ".", class_="job-tool") if check.tool else None,
             el("ul", *(el("li", feature_of(job, f).label if feature_of(job, f) else f, " ", place, ": ", reading(job, one), " ", el("span", ", ".join(filter(None, (SHORT[stage], day(one["at"], now), one["by"]))), class_="job-who"))
-                       for f, place, stage, one in read), class_="job-held") if read else None,
+                       for f, place, stage, one in read[:MOST_HELD]), el("li", f"and {len(read) - MOST_HELD} more, below") if len(read) > MOST_HELD else None, class_="job-held") if read else None,
             el("div", data_job_calculator=True) if check.calculator or check.features else None]
     return el("li", el("details", el("summary", el("span", check.title, class_="job-label"), el("span", "read by you" if own else "", class_="job-stage"), state or None), *body, data_keep=f"check-{n}", data_job_check=n),
               class_=f"job-check job-is-{check.state or 'none'}")
