@@ -210,7 +210,8 @@ def _weighed(calculator, values, taken, found) -> tuple:
 
 def _told(calculator, taken, found, verdict, doubts, standing=None, own=(), next=()) -> Result:
     if verdict.state not in ("unsure", "awaited"):  # a number in doubt is told no finer than its doubt
-        tell_apart(found)
+        found = tell_apart(replace(found, verdict=verdict))
+        verdict = found.verdict
     remarks = [Remark("note", as_text(n), t.input.name) for t in taken for n in t.notes]
     remarks += [r for t in taken if t.entered for r in t.input.usual_remarks(t)]
     steps = steps_behind(found.numbers)

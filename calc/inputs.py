@@ -46,6 +46,7 @@ class Taken:
     doubt_told: bool = False  # a doubt stood behind its ±, be it none
     origin: Origin = EXAMPLE
     span: tuple = ()
+    meant: tuple = ()  # (index path into value, what may have been meant instead of an unusual number, as a text to type)
 
     @property
     def read(self) -> tuple:
@@ -144,7 +145,7 @@ class Quantity:
         """Read the entry and what is told beside it; raises `Refused`."""
         if self.optional and (not texts[""].strip() if "" in texts else self.example(chosen) is None):
             return Taken(self, texts, None, bool(texts))
-        doubt_told = False
+        doubt_told, entry = False, None
         if "" in texts:
             entry = self._read(texts[""], system)
             value, notes, u = self.number(entry.value), (entry.note,) if entry.note else (), _standard(entry)
@@ -154,8 +155,9 @@ class Quantity:
         told = {part: text for part, text in texts.items() if part and text.strip()}
         if told:
             value, u = self._at_reference(value, u, told, system, chosen)
-        self.check(float(value))
-        return Taken(self, texts, value, bool(texts), notes, (((), u),) if u else (), doubt_told)
+        meant = self._meant(entry, system) if entry else ""
+        self.check(float(value), quoted(entry.text) if entry and entry.named and entry.unit != self.form.unit(system) else "", meant)
+        return Taken(self, texts, value, bool(texts), notes, (((), u),) if u else (), doubt_told, meant=(((), meant),) if meant else ())
 
     def _read(self, text, system):
         try:
@@ -194,16 +196,32 @@ class Quantity:
         return value, math.hypot(u, temperature_doubt(size, alpha, GAUGE_ALPHA, doubts["part"], doubts["gauge"]),
                                  expansion_doubt(size, alpha, ALPHA_DOUBT / COVERAGE, temperatures["part"], REFERENCE))
 
-    def check(self, value: float):
-        """Raises `Refused` where the value lies outside the hard range."""
+    def _meant(self, entry, system) -> str:
+        """A bare number that is not usual here, with the unit of the other system where it would be: 1.4756 in a field in millimetres
+        was read off an inch tool."""
+        own, other = (self.form.unit(s) for s in (system, "inch" if system == "metric" else "metric"))
+        low, high = self.usual_range or self.hard_range
+        if entry.named or own == other or low <= entry.value <= high:
+            return ""
+        text = f"{entry.text.strip()}{'' if other.symbol in '°′″' else ' '}{other.symbol}"
+        try:
+            meant = read(text, self.form.kind, own, self.hard_range).value
+        except EntryError:
+            return ""
+        return text if low <= meant <= high else ""
+
+    def check(self, value: float, typed: str = "", meant: str = ""):
+        """Raises `Refused` where the value lies outside the hard range; the sentence tells what was `typed` where that was in another unit,
+        and what may have been `meant`."""
         low, high = self.hard_range
         if low <= value <= high:
             return
         why = f" ({self.hard[2]})" if len(self.hard) > 2 else ""
         side, limit = ("below", "{low}") if value < low else ("above", "{high}")
-        raise Refused([self.refusal("out-of-range", say(
-            "{got} is " + side + " " + limit + ", past what this calculator can answer for" + why + "; give {low} to {high}",
-            **self._beside(value, low, high)))])
+        got, offer = "{typed} ({got})" if typed else "{got}", ", or {meant} if that was meant" if meant else ""
+        raise Refused([replace(self.refusal("out-of-range", say(
+            got + " is " + side + " " + limit + ", past what this calculator can answer for" + why + "; give {low} to {high}" + offer,
+            typed=typed, meant=meant, **self._beside(value, low, high))), suggestion=meant)])
 
     def _beside(self, value, low, high) -> dict:
         """A value and the range that it misses, as they are told: what is read here and typed again is accepted."""
@@ -224,9 +242,9 @@ class Quantity:
     def usual_remarks(self, taken: Taken):
         value = None if taken.value is None else float(taken.value)
         if value is not None and self.usual_range and not self.usual_range[0] <= value <= self.usual_range[1]:
-            again = "measure again" if self.measured else "look at it again"
-            yield Remark("warning", say("{label} {got} is outside the usual {low} to {high}: {again} before you trust what follows.", again=again,
-                                        label=self.label, **self._beside(value, *self.usual_range)), self.name)
+            again, meant = "measure again" if self.measured else "look at it again", dict(taken.meant).get((), "")
+            yield Remark("warning", say("{label} {got} is outside the usual {low} to {high}: {again} before you trust what follows." + " Did you mean {meant}?" * bool(meant),
+                                        again=again, label=self.label, meant=meant, **self._beside(value, *self.usual_range)), self.name, meant)
 
 
 @dataclass(frozen=True)
@@ -361,7 +379,7 @@ class Grid:
                           for r, row in enumerate(self.default_value))
 
     def take(self, texts: dict[str, str], system: str, chosen: dict[str, str]) -> Taken:
-        values, notes, doubts = self._cells_read(texts, system, chosen)
+        values, told = self._cells_read(texts, system, chosen)
         for r in range(len(self.rows)):
             missing = [self.cells[r, c] for c, column in enumerate(self.columns) if (r, c) not in values and not column.optional]
             if missing and (self._started(values, r) or self.least == len(self.rows)):
@@ -373,16 +391,16 @@ class Grid:
         if filled < self.least:
             got = "no row is" if not filled else "only one row is" if filled == 1 else f"only {filled} rows are"
             raise Refused([InputError(self.name, "too-few", say("{label}: {got} filled; give at least {least}.", label=self.label, got=got, least=self.least))])
-        return Taken(self, texts, rows, bool(texts), notes, doubts)
+        return Taken(self, texts, rows, bool(texts), **told)
 
     def partly(self, texts: dict[str, str], system: str, chosen: dict[str, str]) -> Taken:
         """As it was taken while cells of it are still to be read: what was read among what the example has there, and in the note what comes next."""
-        values, _, doubts = self._cells_read({"": "", **texts}, system, chosen)
+        values, told = self._cells_read({"": "", **texts}, system, chosen)
         short = [self.cells[r, c].label for r in range(len(self.rows)) for c, column in enumerate(self.columns)
                  if (r, c) not in values and not column.optional and (self._started(values, r) or self.least == len(self.rows))]
         filled = sum(self._started(values, r) for r in range(len(self.rows)))
         words = short[0] if short else f"{self.label}, {self.least - filled} more"
-        return Taken(self, texts, self._rows(self.example_cells | values), True, (words,), doubts)
+        return Taken(self, texts, self._rows(self.example_cells | values), True, **told | {"notes": (words,)})
 
     @property
     def example_cells(self) -> dict:
@@ -394,7 +412,7 @@ class Grid:
         return self._rows(self.example_cells)
 
     def _cells_read(self, texts: dict[str, str], system: str, chosen: dict[str, str]) -> tuple:
-        """Values of the cells that are filled by their place, what is to be said of them, and their doubts."""
+        """Values of the cells that are filled by their place, and what is told beside them: notes, doubts and what may have been meant."""
         entered = dict(self.default_texts) if "" not in texts else self._split(texts[""])
         by_default = set(entered) if "" not in texts else set()
         for part, text in texts.items():
@@ -403,7 +421,7 @@ class Grid:
                 place = int(row) - 1, int(column) - 1
                 entered[place] = text
                 by_default.discard(place)
-        values, notes, doubts, errors = {}, [], [], []
+        values, notes, doubts, meant, errors = {}, [], [], [], []
         for place, text in entered.items():
             if not text.strip():
                 continue
@@ -413,11 +431,12 @@ class Grid:
                 values[place] = taken.value
                 notes += taken.notes
                 doubts += [(place, u) for _, u in taken.doubts]
+                meant += [(place, text) for _, text in taken.meant]
             except Refused as refused:
                 errors += refused.errors
         if errors:
             raise Refused(errors)
-        return values, tuple(notes), tuple(doubts)
+        return values, {"notes": tuple(notes), "doubts": tuple(doubts), "meant": tuple(meant)}
 
     def preset(self, presets: dict[str, str]) -> dict:
         """What a page enters by itself, {name or name.row.column: text}, as the text of each cell that it speaks of."""
@@ -449,12 +468,13 @@ class Grid:
         return {(r, c): cell.strip() for r, row in enumerate(table) for c, cell in enumerate(row)}
 
     def usual_remarks(self, taken: Taken):
+        meant = dict(taken.meant)
         for r, row in enumerate(taken.value):
             for c, value in enumerate(row or ()):
                 if value is None:
                     continue
                 cell = self.cells[r, c]
-                yield from cell.usual_remarks(Taken(cell, {}, value, True))
+                yield from cell.usual_remarks(Taken(cell, {}, value, True, meant=(((), meant.get((r, c), "")),)))
 
 
 def with_unit(text: str, shape: Form) -> str:

@@ -4,7 +4,7 @@ from functools import cached_property
 
 from calc.conformance import COVERAGE
 from calc.inputs import Taken
-from calc.quantity import KINDS, RATIO, EntryError, Kind, decimals_for, read, readings, to_unit, with_article
+from calc.quantity import KINDS, RATIO, EntryError, Kind, decimals_for, decimals_of, read, readings, with_article
 from calc.result import InputError, Refused, say
 from calc.working import Form, Number, given as given_number
 
@@ -74,7 +74,7 @@ class Open:
             raise EntryError(error.code, error.problem, f"give {with_article(', '.join(names))} or {last}, such as {self.bare.example}") from None
 
     def _number(self, kind, entry) -> Number:
-        places = len(f"{to_unit(entry.value, entry.unit):.9f}".rstrip("0").partition(".")[2])  # as it was typed, nine decimals at most
+        places = decimals_of(entry.value, entry.unit, 10)  # as it was typed, ten digits at most
         return given_number(self.symbol, self.label, Form(kind, places, entry.unit, entry.unit), entry.value, key=self.name)
 
     def check(self, value: float):

@@ -6,7 +6,7 @@ place where another unit is turned into those and back.
 
 Factors are exact fractions built from the definitions in NIST SP 811, appendix B:
 inch 0.0254 m, pound 0.45359237 kg, standard gravity 9.80665 m/s², conventional mercury
-13 595.1 kg/m³, US gallon 231 in³, imperial gallon 4.54609 L, the horsepower of
+13 595.1 kg/m³, US gallon 231 in³ (a quart is its fourth, a pint its eighth part), imperial gallon 4.54609 L, the horsepower of
 550 ft·lbf/s and the International Table BTU of 1055.05585262 J.  Text is read as a
 fraction and becomes a float once, at the very end, so "1 31/64 in" is the float nearest
 to 0.037703125 m.
@@ -157,6 +157,10 @@ VOLUME = _kind(
     ("US gal", _US_GAL, "US·gallon US·gallons gal·US gal·(US)"),
     ("imp gal", _IMP_GAL, "imp·gallon imp·gallons imperial·gal imperial·gallon imperial·gallons "
                           "UK·gal UK·gallon UK·gallons gal·UK gal·imp"),
+    ("US qt", _US_GAL / 4, "US·quart US·quarts qt·US qt·(US)"),
+    ("imp qt", _IMP_GAL / 4, "imp·quart imp·quarts imperial·qt imperial·quart imperial·quarts UK·qt UK·quart UK·quarts qt·UK qt·imp"),
+    ("US pt", _US_GAL / 8, "US·pint US·pints pt·US pt·(US)"),
+    ("imp pt", _IMP_GAL / 8, "imp·pint imp·pints imperial·pt imperial·pint imperial·pints UK·pt UK·pint UK·pints pt·UK pt·imp"),
 )
 SECOND_MOMENT = _kind(
     "second moment of area", (4, 0, 0, 0), "mm⁴", "in⁴", "1200 mm⁴ or 0.003 in⁴",
@@ -281,6 +285,7 @@ TORQUE = _kind(
     ("N·cm", Fraction(1, 100)),
     ("N·mm", _MILLI),
     ("kN·m", 1000),
+    ("daN·m", 10),
     ("ozf·in", _LBF * _IN / 16, "in·ozf"),
 )
 STIFFNESS = _kind(
@@ -403,7 +408,7 @@ LIFT_ACCELERATION = _kind(
 )
 FLOW = _kind(
     "flow rate", (3, 0, -1, 0), "cm³/min", "in³/min", "20 cm³/min, 0.02 L/min or 1.2 in³/min",
-    ("cm³/min", _MICRO / 60, "cc/min ml/min mL/min ccm/min"),
+    ("cm³/min", _MICRO / 60, "cc/min ml/min mL/min ccm/min sccm"),
     ("in³/min", _IN**3 / 60, "cu·in/min ci/min"),
     ("cm³/s", _MICRO, "cc/s ml/s mL/s"),
     ("mm³/s", _MILLI**3),
@@ -505,6 +510,7 @@ LEAK = _kind(
     ("mbar·L/s", Fraction(1, 10), "mbar·l/s"),
     ("atm·cm³/s", Fraction("0.101325"), "atm·cc/s"),
     ("kPa·L/min", Fraction(1, 60), "kPa·l/min"),
+    ("sccm", Fraction("0.101325") / 60),
 )
 
 # Spellings that shops use for the unit but that can mean something else: accepted, and said.
@@ -520,15 +526,20 @@ _SAID = {
     ("stiffness", "kg/mm"): "Took kg/mm as kgf/mm.",
     ("pressure", "kg/cm2"): "Took kg/cm² as kgf/cm².",
     ("stress", "kg/mm2"): "Took kg/mm² as kgf/mm².",
+    ("flow rate", "sccm"): "Took sccm as cm³/min of gas at 0 °C and 1 atm.",
+    ("leak rate", "sccm"): "Took sccm as cm³/min of gas at 0 °C and 1 atm; at 20 °C it is 7 % more throughput.",
 }
 
 # Spellings that cannot be decided: refused, with what to write instead.
 _GALLON = "may be a US or an imperial gallon", "write US gal or imp gal"
+_QUART = "may be a US or an imperial quart", "write US qt or imp qt"
+_PINT = "may be a US or an imperial pint", "write US pt or imp pt"
 _GALLON_RATE = "may be in US or in imperial gallons", "write US gal/min, imp gal/min or L/min"
 _OUNCE = "may be a US or an imperial fluid ounce", "write ml"
 _GAUGE = "says gauge or absolute, which is for the name of the field to say", "give the plain unit, such as 36.3 psi or 250 kPa"
 _UNDECIDED = {
     "volume": {**dict.fromkeys(("gal", "gallon", "gallons"), _GALLON),
+               **dict.fromkeys(("qt", "qts", "quart", "quarts"), _QUART), **dict.fromkeys(("pt", "pts", "pint", "pints"), _PINT),
                **dict.fromkeys(("fl·oz", "floz"), _OUNCE)},
     "flow rate": dict.fromkeys(("gpm", "gph", "gal/min", "gal/h"), _GALLON_RATE),
     "pressure": dict.fromkeys(("psig", "psia", "barg", "bara", "bar·g", "bar·a", "bar·abs"), _GAUGE),
@@ -638,20 +649,22 @@ def _find(kind, canonical):
 @dataclass(frozen=True)
 class Entry:
     """What was read: SI value, the unit it was given in, what was taken where the text
-    left a choice ("" if nothing), the stated doubt in SI (None if none), and the text."""
+    left a choice ("" if nothing), the stated doubt in SI (None if none), the text, and
+    whether it named its unit."""
 
     value: float
     unit: Unit
     note: str
     doubt: float | None
     text: str
+    named: bool = True
 
 
 class EntryError(ValueError):
     """An entry that cannot be read.
 
     code: empty, not-a-number, several-numbers, two-ways, unknown-unit, wrong-kind, not-finite,
-    too-long, bad-fraction, bad-angle or bad-doubt.  `problem` says what is wrong and
+    out-of-range (below absolute zero), too-long, bad-fraction, bad-angle or bad-doubt.  `problem` says what is wrong and
     `accepted` what to give instead, each a clause of plain text without a full stop.
     """
 
@@ -685,7 +698,7 @@ def read(text: str, kind: Kind, unit: Unit | None = None, possible: tuple[float,
     and most, SI).  Two unlike marks ("1,250.5"), or one mark twice ("12,345,678"), can be
     meant in one way only, and are read so; that is told in the note.
     """
-    return _read(text, kind, unit or kind.metric, possible)[0]
+    return _read(text, kind, unit or kind.metric, possible)
 
 
 def quantity(text: str, kind: Kind) -> float:
@@ -694,10 +707,10 @@ def quantity(text: str, kind: Kind) -> float:
     Stricter than `read`, as nobody is there to see a note: the unit must be named
     (unless the kind needs none, or the value is 0) and nothing may be left to choose.
     """
-    entry, named = _read(text, kind, kind.metric)
+    entry = _read(text, kind, kind.metric)
     if entry.note:
         raise EntryError("not-a-number", f"{quoted(text)} can be read in two ways", _accepted(kind))
-    if not named and kind.metric.symbol and (entry.value or kind is TEMPERATURE):  # 0 is 0 in every unit but a temperature's
+    if not entry.named and kind.metric.symbol and (entry.value or kind is TEMPERATURE):  # 0 is 0 in every unit but a temperature's
         raise EntryError("unknown-unit", f"{quoted(text)} names no unit", _accepted(kind))
     return entry.value
 
@@ -712,12 +725,14 @@ def readings(text: str, kinds) -> list[tuple[Kind, Entry]]:
     found, errors = [], [(3, unknown)]
     for kind in kinds:
         try:
-            entry, named = _read(text, kind, kind.metric)
+            entry = _read(text, kind, kind.metric)
         except EntryError as error:
+            if error.code == "out-of-range":  # −460 °F is not taken for a difference because it cannot be a temperature
+                raise
             undecided = error.accepted != _accepted(kind)
             errors.append((0 if undecided else _TELLING.get(error.code, 4), error))
         else:
-            found += [(kind, entry)] * named
+            found += [(kind, entry)] * entry.named
     if not found:
         raise min(errors, key=lambda ranked: ranked[0])[1]
     return sorted(found, key=lambda pair: not text.rstrip().endswith(pair[1].unit.symbol or " "))
@@ -750,9 +765,13 @@ def _read(text, kind, default, possible=None):
         value, doubt = _number(plain, kind, default, possible), None
         notes = value.notes
     number = _to_float(value.number * value.unit.factor + value.unit.offset, text, kind)
+    if kind is TEMPERATURE and number < 0:
+        raise EntryError("out-of-range", f"{quoted(text)} is below absolute zero", "give −273.15 °C, −459.67 °F, 0 K or more")
+    if kind is TEMPERATURE and value.unit.symbol == "K":
+        notes = [*notes, f"Took {quoted(text)} as a temperature above absolute zero ({stated(number, default, 2)}), not as a difference."]
     if kind is COUNT and value.number.denominator != 1:
         raise EntryError("not-a-number", f"{quoted(text)} is not a whole number", _accepted(kind))
-    return Entry(number, value.unit, " ".join(notes), doubt, text), value.named
+    return Entry(number, value.unit, " ".join(notes), doubt, text, value.named)
 
 
 def _with_doubt(text, first, last, kind, default, possible):
@@ -1002,7 +1021,8 @@ def write(value: float, unit: Unit, decimals: int) -> str:
     and computers whose sines differ there write the same.  The minus sign is "−", digits are not grouped, and zero has no sign.  A value that would
     be written with zeros alone gets one decimal more; if that is zeros again, it is
     below a twentieth of the last decimal asked for and is written as zero.  From 10⁹ on
-    a number is written with six digits and a power of ten, "1.23457×10⁹".
+    a number is written with six digits and a power of ten, "1.23457×10⁹", and so is a small
+    one of which more than fifteen decimals are asked for, "2.54×10⁻²²".
     """
     if not isfinite(value):
         raise ValueError(f"{value} cannot be written as a size.")
@@ -1011,9 +1031,11 @@ def write(value: float, unit: Unit, decimals: int) -> str:
     digits = max(12, exact.adjusted() + decimals + 4)
     if digits < 16:
         exact = Decimal(f"{number:.{digits}g}")
-    if abs(exact) >= 10**9:
+    if abs(exact) >= 10**9 or exact and decimals > 15 and abs(exact) < Decimal("1e-9"):
         mantissa, power = f"{exact:.5e}".split("e")
-        raised = str(int(power)).translate(str.maketrans("0123456789", "⁰¹²³⁴⁵⁶⁷⁸⁹"))
+        if exact.adjusted() < 0:
+            mantissa = mantissa.rstrip("0").rstrip(".")
+        raised = str(int(power)).translate(str.maketrans("0123456789-", "⁰¹²³⁴⁵⁶⁷⁸⁹⁻"))
         text = f"{mantissa}×10{raised}"
     else:
         decimals = max(0, decimals)
@@ -1035,6 +1057,11 @@ def stated(value: float, unit: Unit, decimals: int) -> str:
 
 def _gap(unit):
     return "" if unit.symbol in ("", "°", "′", "″") else " "
+
+
+def decimals_of(value: float, unit: Unit, digits: int) -> int:
+    """Decimals that show so many significant digits of an SI value in a unit, without needless zeros."""
+    return max(0, -Decimal(f"{to_unit(value, unit):.{digits}g}").normalize().as_tuple().exponent)
 
 
 def decimals_for(unit: Unit, decimals: int, reference: Unit) -> int:

@@ -1,10 +1,12 @@
 """What an evaluated calculator says, as data: no HTML, no unit system chosen yet."""
 import math
 import re
-from dataclasses import dataclass, field
+from copy import copy
+from dataclasses import dataclass, field, fields, is_dataclass, replace
+from itertools import combinations
 
 from calc.conformance import DUST
-from calc.working import Number
+from calc.working import Form, Number, origins
 
 VERDICT_WORDS = {"pass": "In order", "fail": "Not in order", "attention": "Look again", "unsure": "Cannot tell", "awaited": "Still to be read", "unjudged": "Not judged"}
 
@@ -76,10 +78,11 @@ class Verdict:
 
 @dataclass(frozen=True)
 class Remark:
-    """`level`: note or warning. `field` names the input it speaks of, if one."""
+    """`level`: note or warning. `field` names the input it speaks of, if one; `suggestion` is what may have been meant there, to be typed."""
     level: str
     text: Text
     field: str = ""
+    suggestion: str = ""
 
 
 def note(template: str, **values) -> Remark:
@@ -146,40 +149,95 @@ def answer(*numbers: Number, verdict: tuple, remarks=(), figures=(), tables=(), 
                   tuple(f for f in figures if f), tuple(t for t in tables if t), tuple(cautions), tuple(limits))
 
 
-def tell_apart(answer: Answer) -> None:
-    """Write what failed a limit, and how far, so that it does not read as right: wherever these numbers stand in the answer, they get
-    the decimals that it takes to differ from the limit, the distance those that it takes to differ from nothing, and the limit its own
-    where it is finer than it is usually written."""
-    failed = [(limit.number, float(bound)) for limit in answer.limits for bound, margin in zip((limit.low, limit.high), limit.margins()) if margin is not None and margin < -DUST]
-    if not failed:
-        return
-    said = [answer.verdict.headline, answer.verdict.do, *(remark.text for remark in answer.remarks), *(cell for table in answer.tables for row in table.rows for cell in row)]
-    for number in (*answer.numbers, *(limit.number for limit in answer.limits), *(number for part in said for number in _numbers(part))):
-        for what, bound in failed:
-            if getattr(number, "form", None) is None or number.dims != getattr(what, "dims", number.dims):  # a limit's number may be a plain one
-                continue
-            if float(number) == float(what):
-                number.form = number.form.apart_from(bound)
-            elif float(number) == bound:
-                number.form = number.form.apart_from(float(what))
-            elif math.isclose(abs(float(number)), abs(float(what) - bound), rel_tol=1e-9):
-                number.form = number.form.apart_from(0.0)
+def tell_apart(answer: Answer) -> Answer:
+    """The same answer, in which what misses a limit does not read as right, nor one number as another that it stands beside: wherever
+    these numbers stand, they get the decimals that it takes to differ, their distance those that it takes to differ from nothing. The
+    answer given keeps its own numbers, as a constant of a calculator's may be one of them."""
+    apart = [*_missed(answer.limits), *_alike(answer)]
+    if not apart:
+        return answer
+    numbers = {id(number): number for number in _numbers(answer)}
+    forms = {key: shape for key, number in numbers.items() if (shape := _finer(number, apart)) != number.form}
+    made = {}
+    for number in sorted(origins(numbers.values()), key=lambda n: n.order):  # what led to a number is older than the number
+        args = tuple(made.get(id(n), n) for n in number.args)
+        if id(number) in forms or any(new is not old for new, old in zip(args, number.args)):
+            made[id(number)] = new = copy(number)
+            new.args, new.form = args, forms.get(id(number), number.form)
+    return _with(answer, made)
+
+
+def _missed(limits) -> list:
+    """Each number that lies outside of a limit, with the limit (SI) and the dimensions of both."""
+    return [(float(limit.number), float(bound), getattr(limit.number, "dims", None)) for limit in limits
+            for bound, margin in zip((limit.low, limit.high), limit.margins()) if margin is not None and margin < -DUST]
+
+
+def _alike(answer) -> list:
+    """Each two numbers that differ and read the same where one is too much or too little beside the other: within a verdict that is not
+    simply in order, and within a warning."""
+    told = [answer.verdict] * (answer.verdict.state != "pass") + [remark for remark in answer.remarks if remark.level == "warning"]
+    return [(float(a), float(b), a.dims) for said in told for a, b in combinations([n for n in _numbers(said) if isinstance(n.form, Form)], 2)
+            if a.dims == b.dims and abs(float(a) - float(b)) > DUST * max(1.0, abs(float(a))) and any(a.text(system) == b.text(system) for system in ("metric", "inch"))]
+
+
+def _finer(number, apart):
+    """The form that tells a number from the one that it must not be read as; its own where there is none."""
+    shape, value = number.form, float(number)
+    if not isinstance(shape, Form):
+        return shape
+    for what, bound, dims in apart:
+        if dims not in (None, number.dims):
+            continue
+        if value in (what, bound):
+            shape = shape.apart_from(bound if value == what else what)
+        elif math.isclose(abs(value), abs(what - bound), rel_tol=1e-9):
+            shape = shape.apart_from(0.0)
+    return shape
 
 
 def _numbers(said):
+    """Every number that stands somewhere in what a calculator says."""
     if isinstance(said, Number):
         yield said
-    elif isinstance(said, Text):
-        for value in said.values.values():
-            yield from _numbers(value)
+    else:
+        for part in _within(said).values():
+            yield from _numbers(part)
+
+
+def _with(said, made: dict):
+    """The same with other numbers, {id: number}, in their places."""
+    if isinstance(said, Number):
+        return made.get(id(said), said)
+    parts = _within(said)
+    new = {key: _with(part, made) for key, part in parts.items()}
+    if all(new[key] is parts[key] for key in parts):
+        return said
+    if isinstance(said, dict):
+        return new
+    if isinstance(said, (tuple, list)):
+        return type(said)._make(new.values()) if hasattr(said, "_make") else type(said)(new.values())
+    return replace(said, **new)
+
+
+def _within(said) -> dict:
+    if isinstance(said, dict):
+        return said
+    if isinstance(said, (tuple, list)):
+        return dict(enumerate(said))
+    if is_dataclass(said) and not isinstance(said, (Form, type)):
+        return {f.name: getattr(said, f.name) for f in fields(said)}
+    return {}
 
 
 @dataclass(frozen=True)
 class InputError(ValueError):
-    """One refused entry. `str()` is the sentence in metric units; `sentence(system)` in either."""
+    """One refused entry. `str()` is the sentence in metric units; `sentence(system)` in either. `suggestion` is what may have been meant,
+    a text that would be accepted."""
     field: str
     code: str
     text: Text
+    suggestion: str = ""
 
     def sentence(self, system: str = "metric") -> str:
         return self.text.plain(system)

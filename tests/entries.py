@@ -5,7 +5,7 @@ from hypothesis import strategies as st
 
 from calc.inputs import Choice, Grid, Quantity
 from calc.open_input import Open
-from calc.quantity import EntryError, read, to_unit
+from calc.quantity import TEMPERATURE, EntryError, read, to_unit
 
 DEGREES = ["", "20", "35 °C", "−10 °C", "90 °F", "21 ± 0.5 °C"]  # of the part or the gauge of a warm reading
 
@@ -108,4 +108,5 @@ def reads(unit, kind):
 def any_number(kind):
     """A number in some unit of a kind, as it is typed into an input of many kinds."""
     units = [u.symbol for u in kind.units if u.symbol and reads(u, kind)]
-    return st.tuples(st.floats(-1e6, 1e6).map(lambda x: f"{x if abs(x) > 1e-6 else 0:.6g}"), st.sampled_from(units or ["mm"])).map(" ".join)
+    least = 0 if kind is TEMPERATURE else -1e6  # there is nothing below absolute zero
+    return st.tuples(st.floats(least, 1e6).map(lambda x: f"{x if abs(x) > 1e-6 else 0:.6g}"), st.sampled_from(units or ["mm"])).map(" ".join)

@@ -1,4 +1,6 @@
 """What inputs take and how they refuse: empty ones, warm readings, grids with gaps, and entries that a page makes."""
+import json
+
 import pytest
 from hypothesis import given as tried
 from hypothesis import strategies as st
@@ -6,6 +8,7 @@ from hypothesis import strategies as st
 from calc.calculator import Output, Outputs, answer, calculator, choice, column, evaluate, given, grid, measured
 from calc.inputs import with_unit
 from calc.materials import MATERIALS
+from calc.page.live import answer as page_answer
 from calc.quantity import LENGTH, RATIO, TEMPERATURE, TEMPERATURE_DIFFERENCE
 from calc.report import declaration_data, declaration_text, result_data
 from calc.result import Refused
@@ -233,3 +236,54 @@ def test_a_thread_begun_is_told_on(text, first):
     with pytest.raises(Refused) as refused:
         engagement(size=text)
     assert f"such as {first}" in str(refused.value.errors[0])
+
+
+# A number read off the other kind of tool
+
+@calculator("worn", "Worn", Sum, purpose="...")
+def worn(
+    bore: measured("Bore", "D", SIZE, tool="a bore gauge", hard=("10 mm", "100 mm"), usual=("30 mm", "50 mm"), of="forged-steel") = "40 mm",
+    heat: given("Heat", "T", TEMP, hard=("-40 °C", "350 °C"), usual=("150 °C", "210 °C")) = "180 °C",
+    shims: grid("Shims", ("1", "2"), (column("Shim", "s", SIZE, hard=("0 mm", "60 mm"), usual=("30 mm", "50 mm")),), tool="a micrometer") = "40 mm | 41 mm",
+):
+    return answer(Sum.total(bore + sum(shim for shim, in shims) + 0 * bore), verdict=DONE)
+
+
+@pytest.mark.parametrize("name, typed, system, suggestion", [
+    ("bore", "1.4756", "metric", "1.4756 in"), ("bore", "37.48", "inch", "37.48 mm"), ("bore", " 1,4756 ", "metric", "1,4756 in"), ("bore", "1.4756 ± 0.0002", "metric", "1.4756 ± 0.0002 in"),
+    ("heat", "380", "metric", "380 °F"), ("shims.2.1", "37.48", "inch", "37.48 mm"),
+    ("bore", "1.4756 mm", "metric", ""), ("bore", "0.3", "metric", ""), ("bore", "0.6", "metric", ""), ("bore", "500 in", "metric", ""), ("bore", "200", "inch", ""),  # in the other unit it is not usual either
+])
+def test_a_bare_number_that_is_refused_and_usual_in_the_other_unit_is_offered_in_it(name, typed, system, suggestion):
+    with pytest.raises(Refused) as refused:
+        evaluate(worn, {name: typed}, system)
+    error, = refused.value.errors
+    assert error.code == "out-of-range" and error.suggestion == suggestion
+    assert error.sentence(system).endswith(f", or {suggestion} if that was meant.") == bool(suggestion)
+    if suggestion:
+        again = evaluate(worn, {name: error.suggestion}, system)  # typed, it is taken and usual
+        assert not [r for r in again.remarks if r.level == "warning"]
+
+
+@pytest.mark.parametrize("name, typed, system, suggestion", [("shims.1.1", "1.4756", "metric", "1.4756 in"), ("heat", "340", "metric", "340 °F"), ("heat", "340 °C", "metric", ""), ("shims.1.1", "2", "metric", ""), ("bore", "60", "metric", "")])
+def test_an_unusual_bare_number_that_is_usual_in_the_other_unit_is_asked_after(name, typed, system, suggestion):
+    remark, = (r for r in evaluate(worn, {name: typed}, system).remarks if r.level == "warning")
+    assert remark.suggestion == suggestion and remark.text.plain(system).endswith(f"Did you mean {suggestion}?") == bool(suggestion)
+    if suggestion:
+        assert not [r for r in evaluate(worn, {name: suggestion}, system).remarks if r.level == "warning"]
+
+
+def test_what_was_typed_in_another_unit_is_told_as_it_was_typed():
+    with pytest.raises(Refused) as refused:
+        evaluate(worn, {"heat": "27 K"})
+    assert str(refused.value.errors[0]) == 'Heat: "27 K" (−246 °C) is below −40 °C, past what this calculator can answer for; give −40 °C to 350 °C.'
+    with pytest.raises(Refused) as refused:
+        evaluate(worn, {"bore": "0.3 in"})
+    assert str(refused.value.errors[0]).startswith('Bore: "0.3 in" (7.620 mm) is below 10.000 mm')
+    assert "above absolute zero" in evaluate(worn, {"heat": "450 K"}).remarks[0].text.plain()
+
+
+def test_the_page_is_handed_what_may_have_been_meant():
+    reply = json.loads(page_answer(json.dumps({"call": "evaluate", "calculator": "seat-fit", "entries": {"pocket_bore": "1.4756"}, "system": "metric", "working": False})))
+    error, = reply["errors"]
+    assert error["suggestion"] == "1.4756 in" and error["field"] == "pocket_bore"

@@ -15,7 +15,7 @@ from hypothesis import example, given, settings, strategies as st
 from calc import quantity as module
 from calc.quantity import (
     ANGLE, COUNT, DYNAMIC_VISCOSITY, ENERGY, EXPANSION, EntryError, FEED, FLOW, FORCE, HEAT_TRANSFER, KINDS,
-    LENGTH, MASS, MODULUS, POWER, PRESSURE, RATIO, ROTATION, SLOPE, STRESS, TEMPERATURE,
+    LEAK, LENGTH, MASS, MODULUS, POWER, PRESSURE, RATIO, ROTATION, SLOPE, STRESS, TEMPERATURE,
     TEMPERATURE_DIFFERENCE, TORQUE, VOLUME, decimals_for, from_unit, quantity, read, stated, to_unit, write,
 )
 
@@ -47,6 +47,8 @@ IN_PINT = {
     "": "dimensionless", "%": "percent", "‰": "1e-3", "ppm": "ppm", "°": "degree", "′": "arcminute", "″": "arcsecond",
     "in": "inch", "µin": "microinch", "ft": "foot", "tenth": "1e-4 inch", "min": "minute", "h": "hour",
     "US gal": "gallon", "imp gal": "imperial_gallon", "L": "liter",
+    "US qt": "quart", "imp qt": "imperial_quart", "US pt": "pint", "imp pt": "imperial_pint",
+    "sccm": "atm*cm**3/minute", "daN·m": "decanewton*m",
     "mm²": "mm**2", "in²": "inch**2", "cm²": "cm**2", "m²": "m**2", "ft²": "foot**2",
     "cm³": "cm**3", "in³": "inch**3", "mm³": "mm**3", "m³": "m**3", "ft³": "foot**3",
     "mm⁴": "mm**4", "in⁴": "inch**4", "cm⁴": "cm**4",
@@ -109,6 +111,8 @@ def test_factor_and_dimensions_are_those_of_pint(kind, unit):
 @pytest.mark.parametrize("symbol,theirs", [("°C", "degC"), ("°F", "degF"), ("K", "kelvin")])
 @pytest.mark.parametrize("number", [-40, 0, 20, 68, 212.5])
 def test_temperature_scales_are_those_of_pint(symbol, theirs, number):
+    if symbol == "K":
+        number = abs(number)
     assert value(f"{number} {symbol}", TEMPERATURE) == pytest.approx(ureg.Quantity(number, theirs).to("kelvin").magnitude, rel=1e-14)
 
 
@@ -132,6 +136,10 @@ def test_temperature_scales_are_those_of_pint(symbol, theirs, number):
     ("1 US gal", VOLUME, 3.785411784e-3, 0),
     ("1 imp gal", VOLUME, 4.54609e-3, 0),
     ("1 L", VOLUME, 1000e-6, 0),
+    ("1 US qt", VOLUME, 9.463529e-4, 1e-7), ("1 US pint", VOLUME, 4.731765e-4, 1e-7), ("1 imp quart", VOLUME, 4.54609e-3 / 4, 0), ("1 UK pint", VOLUME, 4.54609e-3 / 8, 1e-15),
+    ("3.5 daN·m", TORQUE, 35.0, 0), ("3.5 daNm", TORQUE, 35.0, 0),
+    ("592 sccm", LEAK, 1.0, 1e-3),  # vacuum handbooks: 1 Pa·m³/s is 592 sccm (from memory)
+    ("60 sccm", FLOW, 1e-6, 1e-15),
     ("1 BTU", ENERGY, 1055.05585262, 0),
 ])
 def test_numbers_of_the_standard(text, kind, expected, rel):
@@ -155,7 +163,8 @@ def test_every_unit_written_with_its_symbol_is_read_back(kind, unit):
     entry = read(stated(float(unit.factor * 12 + unit.offset), unit, 3), kind)
     assert entry.unit is (unit if unit.symbol else kind.metric)
     assert entry.value == pytest.approx(float(unit.factor * 12 + unit.offset), rel=1e-15)
-    assert entry.note == ("" if unit.symbol != "tenth" else module._SAID["length", "tenth"])
+    said = {"tenth": "ten-thousandth of an inch", "sccm": "of gas at 0 °C and 1 atm"} | ({"K": "above absolute zero"} if kind is TEMPERATURE else {})
+    assert said[unit.symbol] in entry.note if unit.symbol in said else entry.note == ""
 
 
 @pytest.mark.parametrize("kind", KINDS.values(), ids=lambda kind: kind.name)
@@ -306,6 +315,28 @@ def test_no_other_comma_and_no_point_can_part_thousands(text, expected):
         assert entry.note == "" and to_unit(entry.value, unit) == expected
 
 
+def possible(kind, unit, number):
+    """The number, or its opposite where there is no such temperature."""
+    return -number if kind is TEMPERATURE and Fraction(number) * unit.factor + unit.offset < 0 else number
+
+
+@pytest.mark.parametrize("text,unit", [("-273.15 °C", "metric"), ("-459.67 °F", "metric"), ("0 K", "inch"), ("-459.67", "inch")])
+def test_absolute_zero_is_the_least_temperature(text, unit):
+    """0 K is −273.15 °C (definition of the Celsius scale, SI brochure) and −459.67 °F."""
+    assert value(text, TEMPERATURE, TEMPERATURE.unit(unit)) == 0.0
+    assert str(refusal(text.replace("7 ", "8 ").replace("15 ", "16 ").replace("0 K", "-0.01 K").replace("67", "68"), TEMPERATURE, TEMPERATURE.unit(unit))).endswith(
+        "is below absolute zero; give −273.15 °C, −459.67 °F, 0 K or more.")
+    assert read("-460 °F", TEMPERATURE_DIFFERENCE).value < 0  # a difference may be any
+    with pytest.raises(EntryError, match="absolute zero"):  # and no temperature is taken for one because it cannot be
+        module.readings("-460 °F", (TEMPERATURE, TEMPERATURE_DIFFERENCE))
+
+
+def test_kelvin_in_a_field_for_a_temperature_is_no_difference_and_that_is_said():
+    entry = read("27 K", TEMPERATURE)
+    assert (entry.value, entry.unit.symbol, entry.note) == (27.0, "K", 'Took "27 K" as a temperature above absolute zero (−246.15 °C), not as a difference.')
+    assert "(−411.07 °F)" in read("27 K", TEMPERATURE, TEMPERATURE.inch).note and read("20 °C ± 1 K", TEMPERATURE).note == ""
+
+
 def test_the_unit_where_the_text_names_none():
     assert value("1.5", LENGTH, LENGTH.inch) == 0.0381
     assert value("1.5 mm", LENGTH, LENGTH.inch) == 0.0015
@@ -349,7 +380,7 @@ def test_a_unit_at_the_end_is_for_both_and_that_is_said():
     ("several-numbers", ANGLE, ["45 30 36", "45°30"]),
     ("several-numbers", ROTATION, ["12 5001/min"]),
     ("unknown-unit", LENGTH, ["37.4 furlong", "37.4 M", "37.4 Mm", "37.4 please help"]),
-    ("unknown-unit", VOLUME, ["5 gal", "5 Gallons", "1 fl oz"]),
+    ("unknown-unit", VOLUME, ["5 gal", "5 Gallons", "1 fl oz", "5 quarts", "5 qt", "1 pint", "1 pt."]),
     ("unknown-unit", FLOW, ["5 gpm", "5 gal/min"]),
     ("unknown-unit", PRESSURE, ["36 psig", "36 psia", "2.5 bar g", "5 mPa"]),
     ("unknown-unit", FORCE, ["5 mn", "5 m·N"]),
@@ -367,6 +398,7 @@ def test_a_unit_at_the_end_is_for_both_and_that_is_said():
     ("bad-doubt", TEMPERATURE, ["20 ± 1 K"]),
     ("bad-doubt", ANGLE, ["45 ± 10'"]),
     ("wrong-kind", LENGTH, ["54.9 mm ± 1 bar"]),
+    ("out-of-range", TEMPERATURE, ["-460 °F", "-273.16 °C", "−1 K", "-459.68 F", "-300", "-300 ± 5"]),
 ])
 def test_refusals(code, kind, texts):
     for text in texts:
@@ -458,7 +490,8 @@ def test_quantity_leaves_nothing_to_choose(text, kind):
     # Zero has no sign; what would be all zeros gets one decimal more, and is zero if that does not help.
     (0.0, LENGTH.metric, 2, "0.00"), (-0.0, LENGTH.metric, 2, "0.00"), (-4e-6, LENGTH.metric, 2, "−0.004"),
     (4e-6, LENGTH.metric, 2, "0.004"), (4e-7, LENGTH.metric, 2, "0.00"), (-1e-20, LENGTH.metric, 2, "0.00"), (0.0004, LENGTH.metric, 0, "0.4"),
-    # From 10⁹ on, powers of ten.
+    # From 10⁹ on, powers of ten; and of what is small, where very many decimals are asked for.
+    (2.54e-24, LENGTH.find("m"), 26, "2.54×10⁻²⁴"), (2.54e-11, LENGTH.find("m"), 13, "0.0000000000254"),
     (1.5e9, LENGTH.find("m"), 2, "1.50000×10⁹"), (-1.234567e12, LENGTH.find("m"), 0, "−1.23457×10¹²"), (999999999.0, LENGTH.find("m"), 0, "999999999"),
 ])
 def test_write(number, unit, decimals, expected):
@@ -496,6 +529,7 @@ def test_stated():
 @given(any_unit, st.floats(-1e6, 1e6), st.integers(0, 6))
 def test_what_is_written_is_read_back_to_the_written_precision(pair, number, decimals):
     kind, unit = pair
+    number = possible(kind, unit, number)
     if kind is COUNT:
         number, decimals = float(round(number)), 0
     si = from_unit(number, unit)
@@ -504,7 +538,7 @@ def test_what_is_written_is_read_back_to_the_written_precision(pair, number, dec
     back = read(text, kind, unit)
     slack = abs(si) * 1e-15 + (float(unit.offset) * 1e-15)
     assert abs(back.value - si) <= float(unit.factor) * 0.5 * 10.0**-decimals * (1 + 1e-9) + slack
-    assert back.note == ""
+    assert back.note == "" or (kind, unit.symbol) == (TEMPERATURE, "K")
 
 
 @steady
@@ -521,6 +555,7 @@ def test_a_typed_decimal_comes_back_as_typed(pair, number):
     kind, unit = pair
     if kind is COUNT:
         number = Decimal(round(number))
+    number = Decimal(str(possible(kind, unit, number)))
     si = value(f"{number:f}", kind, unit)
     if abs(number) >= 10 or not unit.offset:  # a small number on a scale far from absolute zero has fewer digits
         assert to_unit(si, unit) == float(number)

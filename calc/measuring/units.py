@@ -4,7 +4,7 @@ from fractions import Fraction
 from calc import sources
 from calc.calculator import Output, Outputs, answer, any_of, calculator, choice, number
 from calc.formulas.trigonometry import degrees_minutes_seconds
-from calc.quantity import ANGLE, COUNT, KINDS, LENGTH, to_unit, with_article
+from calc.quantity import ANGLE, COUNT, KINDS, LENGTH, decimals_of, to_unit, with_article
 from calc.result import Table, note, say
 from calc.working import Form, figures
 
@@ -47,8 +47,7 @@ def units(
 
 def _form(kind, unit, value, digits) -> Form:
     """One unit in both systems, with so many digits and no needless zeros."""
-    text = f"{to_unit(value, unit):.{digits}g}"
-    return Form(kind, len(text.partition(".")[2]) if "e" not in text else 15, unit, unit)
+    return Form(kind, decimals_of(value, unit, digits), unit, unit)
 
 
 def _sixty_fourths(value: float) -> str:

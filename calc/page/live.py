@@ -20,7 +20,8 @@ def answer(request: str) -> str:
     "working": is it open, "standing": null (what is not entered is the example's) or {"engine": name or "", "which": part in hand,
     "job": {entry: {"words", "stage"}} that a job filled in}} ->
     {"ok": true, "html": {part: markup}, "notes": {name: sentence}, "origins": {name: {"from", "words", "shown"}}, "errors": []} or
-    {"ok": false, "html": {}, "notes": {}, "errors": [{"field", "code", "message"}]}.
+    {"ok": false, "html": {}, "notes": {}, "errors": [{"field", "code", "message", "suggestion"}]}; a suggestion is what may have been
+    meant, a text that is accepted in that field, or "".
 
     With "first": true the verdict comes alone, in a third of the time, in a reply that says "more": true where {"call": "rest"}
     gives another with all other parts.
@@ -36,7 +37,7 @@ def answer(request: str) -> str:
     try:
         found = evaluate(find(asked["calculator"]), asked["entries"], system, standing_of(asked.get("standing")))
     except Refused as refused:
-        errors = [{"field": e.field, "code": e.code, "message": e.sentence(system)} for e in refused.errors]
+        errors = [{"field": e.field, "code": e.code, "message": e.sentence(system), "suggestion": e.suggestion} for e in refused.errors]
         return json.dumps({"ok": False, "html": {}, "notes": {}, "errors": errors})
 
     anchor = asked.get("anchor") or asked["calculator"]

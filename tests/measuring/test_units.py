@@ -130,3 +130,29 @@ def test_every_kind_but_a_count_can_be_converted():
 def test_a_doubt_goes_along():
     found = evaluate(units, {"value": "54.987 mm ± 4 µm"})
     assert found.doubts["inch"] == pytest.approx(4e-6)
+
+
+@pytest.mark.parametrize("typed, shown", [("20 µin", {"metric": "0.000508 mm", "inch": "0.00002 in"}), ("0.00002 in", {"metric": "0.000508 mm", "inch": "0.00002 in"}), ("1e-12 m", {"metric": "0.000000001 mm"}), ("3.5 daNm", {"metric": "35 N·m"}),
+                                          ("1 US quart", {"metric": "946.353 cm³"}), ("1 imp pt", {"metric": "568.261 cm³"})])
+def test_no_more_digits_are_written_than_tell_something(typed, shown):
+    """1 in is 25.4 mm; quart and pint from NIST SP 811 appendix B (from memory): 9.463529e-4 m³, imperial pint 4.54609/8 L."""
+    found = evaluate(units, {"value": typed})
+    told = {"metric": found.outputs["metric"].text(), "inch": found.outputs["inch"].text("inch")}
+    assert {system: told[system] for system in shown} == shown
+    assert found.verdict.headline.plain().startswith({"0.00002 in": "0.00002 in is", "1e-12 m": "0.000000000001 m is"}.get(typed, ""))
+    assert len(found.verdict.headline.plain()) < 45
+
+
+def test_nothing_is_colder_than_absolute_zero():
+    for typed in ("-460 °F", "-273.2 °C", "-1 K"):
+        for system in ("metric", "inch"):
+            with pytest.raises(Refused, match="below absolute zero; give −273.15 °C, −459.67 °F, 0 K or more"):
+                evaluate(units, {"value": typed}, system)
+    assert evaluate(units, {"value": "-460 °F", "kind": "temperature difference"})["metric"] == pytest.approx(-460 / 1.8)
+
+
+def test_a_standard_cubic_centimetre_is_a_leak_and_a_flow():
+    """1 Pa·m³/s is 592 sccm (vacuum handbooks, from memory): 101325 Pa × 10⁻⁶ m³ in 60 s."""
+    found = evaluate(units, {"value": "592 sccm"})
+    assert found["metric"] == pytest.approx(1.0, rel=1e-3)
+    assert any("0 °C and 1 atm" in r.text.plain() for r in found.remarks) and any("flow rate" in r.text.plain() for r in found.remarks)
