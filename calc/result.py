@@ -178,22 +178,18 @@ def _alike(answer) -> list:
     simply in order, and within a warning."""
     told = [answer.verdict] * (answer.verdict.state != "pass") + [remark for remark in answer.remarks if remark.level == "warning"]
     return [(float(a), float(b), a.dims) for said in told for a, b in combinations([n for n in _numbers(said) if isinstance(n.form, Form)], 2)
-            if a.dims == b.dims and abs(float(a) - float(b)) > DUST * max(1.0, abs(float(a))) and any(a.text(system) == b.text(system) for system in ("metric", "inch"))]
+            if a.dims == b.dims and abs(float(a) - float(b)) > DUST * max(1.0, abs(float(a))) and a.reads_as(b)]
 
 
 def _finer(number, apart):
-    """The form that tells a number from the one that it must not be read as; its own where there is none."""
-    shape, value = number.form, float(number)
-    if not isinstance(shape, Form):
-        return shape
+    """The form that tells a number from the one that it must not be read as, the nearest where there are several; its own where there is none."""
+    if not isinstance(number.form, Form):
+        return number.form
+    value, others = float(number), []
     for what, bound, dims in apart:
-        if dims not in (None, number.dims):
-            continue
-        if value in (what, bound):
-            shape = shape.apart_from(bound if value == what else what)
-        elif math.isclose(abs(value), abs(what - bound), rel_tol=1e-9):
-            shape = shape.apart_from(0.0)
-    return shape
+        if dims in (None, number.dims):
+            others += [bound] * (value == what) + [what] * (value == bound) + [0.0] * math.isclose(abs(value), abs(what - bound), rel_tol=1e-9)
+    return number.form.apart_from(min(others, key=lambda other: abs(value - other))) if others else number.form
 
 
 def _numbers(said):

@@ -159,6 +159,11 @@ class Number:
         _need_pure("writing", self)
         return figures(self.value, 6)
 
+    def reads_as(self, other: "Number") -> bool:
+        """Is it written as another number is, in either unit system? 0.050 mm reads as 0.05 mm."""
+        return any(self.form.unit(system) == other.form.unit(system) and _without_zeros(self.form.bare(self.value, system)) == _without_zeros(other.form.bare(other.value, system))
+                   for system in ("metric", "inch"))
+
     def shown(self, decimals: int) -> "Number":
         """The same number, written with other decimals."""
         return Number(self.value, self.dims, "given", (), self.symbol, self.label, self.form.with_decimals(decimals))

@@ -2,6 +2,8 @@
 
 Against the floats themselves: two numbers that differ by more than arithmetic leaves must not be written alike.
 """
+import re
+from decimal import Decimal
 from itertools import combinations
 
 import pytest
@@ -23,12 +25,18 @@ def told(said):
         yield from told(value) if isinstance(value, Text) else [value] * (isinstance(value, Number) and isinstance(value.form, Form))
 
 
+def size(text):
+    """What a person takes from it: 0.050 mm is 0.05 mm."""
+    number = re.match(r"−?[0-9.]+", text)
+    return (Decimal(number[0].replace("−", "-")), text[number.end():]) if number else text
+
+
 def alike(found):
     """Pairs of numbers that differ and read the same, in a verdict that is not in order or in a warning."""
     verdict = [*told(found.verdict.headline), *told(found.verdict.do)] if found.verdict.state in ("fail", "attention") else []
     for said in (verdict, *(list(told(r.text)) for r in found.remarks if r.level == "warning")):
         for a, b in combinations(said, 2):
-            if a.dims == b.dims and abs(float(a) - float(b)) > DUST * max(1.0, abs(float(a))) and any(a.text(s) == b.text(s) for s in ("metric", "inch")):
+            if a.dims == b.dims and abs(float(a) - float(b)) > DUST * max(1.0, abs(float(a))) and any(size(a.text(s)) == size(b.text(s)) for s in ("metric", "inch")):
                 yield a.text(), float(a), float(b)
 
 
@@ -97,6 +105,13 @@ def test_attention_is_told_apart_wherever_its_numbers_stand():
     assert found.outputs["left"].text() == "0.998 mm" and found.remarks[0].text.plain() == "0.998 mm of 1.00 mm."
     assert found.tables[0].rows[0][0].text() == "0.998 mm" and [n.text() for n in found.working] == ["0.998 mm"]
     assert evaluate(bound, {"height": "30.9"}).verdict.headline.plain() == "Near bound: 0.90 mm left"  # no digits where none are needed
+
+
+def test_of_two_limits_it_is_told_from_the_nearer():
+    left = Out.left(number("h", "Height", MM, 50.04e-6) + 0)
+    two = (Limit("it", left, high=50e-6), Limit("it", left, high=30e-6, level="attention"))
+    for limits in (two, two[::-1]):
+        assert tell_apart(answer(left, verdict=("fail", say("{left}", left=left), "Do."), limits=limits)).verdict.headline.plain() == "0.05004 mm"
 
 
 def test_what_is_in_order_keeps_its_digits():

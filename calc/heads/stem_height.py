@@ -11,7 +11,7 @@ from calc.result import Table, impossible, note, say, warning
 from calc.working import Number, form, greatest, step
 
 SIZE = form(LENGTH, 2)
-FINE = 1e-9  # m: nearer than this to a limit is on it
+FINE = 1e-12  # m: nearer than this to a limit is on it, as the limits themselves count it (calc.conformance.DUST)
 
 
 class Out(Outputs):
