@@ -78,7 +78,8 @@ def test_the_example_stands_in_the_form_with_its_unit_in_either_system():
 
 def test_report():
     shown = declaration_data(thing)
-    assert shown["inputs"]["value"] == {"label": "Value", "symbol": "q", "hint": "Anything.", "feature": None, "type": "open", "kinds": [k.name for k in KINDS], "default": "24 mm"}
+    assert shown["inputs"]["value"] == {"label": "Value", "symbol": "q", "hint": "Anything.", "feature": None, "type": "open", "kinds": [k.name for k in KINDS], "default": "24 mm",
+                                        "assumed": None, "limit": None, "stands_in": False, "when": None}
     assert shown["outputs"]["it"] == {"label": "It", "symbol": "x", "kind": "any", "unit": None, "unit_inch": None, "decimals": None, "main": True}
     assert "value" in declaration_text(thing)
     assert result_data(evaluate(thing, {"value": "5°"}))["outputs"]["it"]["text"] == "5°"
