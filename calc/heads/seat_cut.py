@@ -3,7 +3,7 @@ import math
 from dataclasses import dataclass
 
 from calc import cautions, sources
-from calc.calculator import Limit, Output, Outputs, answer, calculator, given, measured, number
+from calc.calculator import Limit, Output, Outputs, answer, calculator, given, limit, measured, number, which_valve
 from calc.conformance import past
 from calc.drawing import Area, Dimension, Drawing, Label, Line, clip
 from calc.formulas import seat_geometry as seat
@@ -48,16 +48,21 @@ class Out(Outputs):
     cautions=(cautions.CUTTING, cautions.SODIUM, cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def seat_cut(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
-    valve_head: measured("Valve head diameter", "D_v", SIZE, tool="a calliper", hard=("10 mm", "80 mm"), usual=("25 mm", "55 mm"), feature="head.valve_head_intake"),
+    valve: which_valve() = "intake",
+    valve_head: measured("Valve head diameter", "D_v", SIZE, tool="a calliper", hard=("10 mm", "80 mm"), usual=("25 mm", "55 mm"), feature="head.valve_head_{valve}"),
     seat_outer: measured("Present seat, outer edge", "D_s", SIZE, tool="a calliper on the dyed seat", hard=("8 mm", "88 mm"), usual=("24 mm", "56 mm"),
                          hint="A new ring that was never cut: give its bore for both edges, and 0 for the depth.") = "34.40 mm",
     seat_inner: measured("Present seat, inner edge", "d_s", SIZE, tool="a calliper on the dyed seat", hard=("4 mm", "88 mm"), usual=("20 mm", "54 mm")) = "31.40 mm",
     seat_depth: measured("Present seat, depth of its outer edge", "t_s", SIZE, tool="a depth gauge", hard=("0 mm", "15 mm"), usual=("0 mm", "3 mm"),
                          hint="Below the ring's face, along the stem.") = "0.35 mm",
-    band_width: given("Band wanted, width", "w", SIZE, hard=("0.3 mm", "5 mm"), usual=("1 mm", "2.5 mm"), feature="head.seat_width_intake",
+    valve_margin: measured("Valve edge, thickness", "m", SIZE, tool="a calliper", hard=("0.1 mm", "6 mm"), usual=("0.8 mm", "3 mm"),
+                           feature="head.valve_margin_{valve}", hint="The straight part between face and head, as it is now."),
+    stem_risen: measured("Stem tip risen since new, so far", "s_0", SIZE, tool="a depth gauge, against the height when new", hard=("-3 mm", "5 mm"), usual=("-0.3 mm", "1 mm"),
+                         feature="head.stem_rise", hint="With the valve lying on the seat as it is now. On a new ring that was never cut it is below 0."),
+    band_width: given("Band wanted, width", "w", SIZE, hard=("0.3 mm", "5 mm"), usual=("1 mm", "2.5 mm"), feature="head.seat_width_{valve}",
                       hint="Along the seat's face, as seen with dye."),
     from_edge: given("Band wanted, in from the valve's edge", "e_o", SIZE, hard=("0 mm", "5 mm"), usual=("0.4 mm", "1.5 mm"),
-                     hint="Along the valve's face. 0.5 to 1 mm, common practice, no source.") = "0.7 mm",
+                     assumed="0.5 to 1 mm in from the edge is common practice, no source", hint="Along the valve's face.") = "0.7 mm",
     seat_angle: given("Seat angle", "θ", DEGREES, hard=("10°", "75°"), usual=("30°", "46°"), feature="head.seat_angle", fold=True,
                       hint="From the plane square to the stem, as are all angles here."),
     upper_angle: given("Upper angle", "θ_u", DEGREES, hard=("5°", "70°"), usual=("15°", "35°"), feature="head.seat_upper_angle", fold=True,
@@ -67,26 +72,22 @@ def seat_cut(
     valve_angle: given("Valve face angle", "θ_v", DEGREES, hard=("10°", "75°"), usual=("29°", "46°"), feature="head.valve_angle", fold=True),
     valve_face: measured("Valve face, width", "b_v", SIZE, tool="a calliper, along the face", hard=("0.5 mm", "10 mm"), usual=("1.5 mm", "4 mm"),
                          feature="head.valve_face_width", fold=True),
-    valve_margin: measured("Valve edge, thickness", "m", SIZE, tool="a calliper", hard=("0.1 mm", "6 mm"), usual=("0.8 mm", "3 mm"),
-                           feature="head.valve_margin_intake", fold=True, hint="The straight part between face and head, as it is now."),
     face_ground: given("Still to be ground off the valve's face", "n_v", SIZE, hard=("0 mm", "2 mm"), usual=("0 mm", "0.3 mm"), fold=True,
-                       hint="Square to the face.") = "0 mm",
+                       assumed="nothing: the valve's face is ground already", hint="Square to the face.") = "0 mm",
     clean_up: given("Seat cutter, least feed to clean up", "a_c", FEED, hard=("0 mm", "2 mm"), usual=("0 mm", "0.3 mm"), fold=True,
-                    hint="Along the stem, until the seat is bright all round.") = "0.05 mm",
+                    assumed="what a worn seat usually takes; common practice, no source", hint="Along the stem, until the seat is bright all round.") = "0.05 mm",
     least_depth: given("Band's outer edge below the ring's face, at least", "t_min", SIZE, hard=("0 mm", "10 mm"), usual=("0 mm", "2 mm"), fold=True,
-                       hint="For a new ring: what sets the valve at its height.") = "0 mm",
-    stem_risen: given("Stem tip risen since new, so far", "s_0", SIZE, hard=("-3 mm", "5 mm"), usual=("-0.3 mm", "1 mm"), feature="head.stem_rise", fold=True,
-                      hint="With the valve lying on the seat as it is now. On a new ring that was never cut it is below 0."),
-    most_rise: given("Stem tip may rise since new, at most", "s_max", SIZE, hard=("0 mm", "5 mm"), usual=("0.3 mm", "2 mm"), fold=True,
-                     hint="What tip, spring shims and valve gear can make up; invented for the example.") = "0.8 mm",
-    least_margin: given("Valve edge wanted, least", "m_min", SIZE, hard=("0.1 mm", "4 mm"), usual=("0.5 mm", "2 mm"), fold=True,
-                        hint="0.8 mm intake, 1 mm exhaust; common practice, no source.") = "0.8 mm",
+                       assumed="no depth is asked for", hint="For a new ring: what sets the valve at its height.") = "0 mm",
+    most_rise: limit("Stem tip may rise since new, at most", "s_max", SIZE, feature="head.stem_rise", which="wear", hard=("0 mm", "5 mm"), usual=("0.3 mm", "2 mm"),
+                     hint="What tip, spring shims and valve gear can make up."),
+    least_margin: limit("Valve edge wanted, least", "m_min", SIZE, feature="head.valve_margin_{valve}", which="wear", hard=("0.1 mm", "4 mm"), usual=("0.5 mm", "2 mm"),
+                        hint="0.8 mm intake and 1 mm exhaust are common practice, no source."),
     least_room: given("Valve face wanted clear on both sides of the band", "e_min", SIZE, hard=("0 mm", "2 mm"), usual=("0.2 mm", "1 mm"), fold=True,
-                      hint="Common practice, no source.") = "0.4 mm",
+                      assumed="common practice, no source") = "0.4 mm",
     ring_outside: measured("Ring outside", "D_r", FEED, tool="a micrometer", hard=("10 mm", "90 mm"), usual=("25 mm", "60 mm"),
-                           feature="head.seat_ring_outside_intake", fold=True),
-    ring_bore: measured("Ring bore", "d_r", SIZE, tool="a calliper or bore gauge", hard=("4 mm", "88 mm"), feature="head.seat_ring_bore_intake", fold=True),
-    ring_height: measured("Ring height", "h", SIZE, tool="a calliper", hard=("1 mm", "30 mm"), usual=("4 mm", "12 mm"), feature="head.seat_pocket_depth", fold=True),
+                           feature="head.seat_ring_outside_{valve}", stage="finished", fold=True),
+    ring_bore: measured("Ring bore", "d_r", SIZE, tool="a calliper or bore gauge", hard=("4 mm", "88 mm"), feature="head.seat_ring_bore_{valve}", stage="finished", fold=True),
+    ring_height: measured("Ring height", "h", SIZE, tool="a calliper", hard=("1 mm", "30 mm"), usual=("4 mm", "12 mm"), feature="head.seat_pocket_depth", stage="finished", fold=True),
 ):
     """Plane geometry of three cones on the guide's axis and of the valve's face that rests on them.
 
@@ -113,7 +114,8 @@ def seat_cut(
     for_edges = step("a_1", "Feed that reaches both edges", FEED,
                      seat.seat_feed_needed(seat_outer, seat_inner, outer, inner, seat_angle, upper_angle, throat_angle), sources.SEAT_PLANES)
     for_depth = step("a_2", "Feed that brings the band down to its depth", FEED, least_depth - seat_depth + seat.height(outer, seat_outer, seat_angle), sources.SEAT_PLANES)
-    seat_feed = Out.seat_feed(greatest(clean_up, for_edges, for_depth))
+    to_reach = step("a_3", "Feed that edges and depth ask for", FEED, greatest(for_edges, for_depth))
+    seat_feed = Out.seat_feed(greatest(clean_up, to_reach))
 
     # the seat after the seat cutter, and what the other two take
     run_out = step("D_1", "Outer edge after the seat cut", SIZE, least(seat_outer + seat.outer_shift(seat_feed, seat_angle, upper_angle),
@@ -177,7 +179,9 @@ def seat_cut(
         outer, inner, rise, seat_feed, upper_feed, throat_feed, present_width, room_inside, upper_top, land, below, valve_depth, touch, gap, margin_left, rise_total,
         verdict=verdict,
         limits=(Limit("the ring left outside the upper cut", land, low=0.0), Limit("the ring left below the band", ring_height - inner_depth, low=0.0), Limit("the valve's edge", margin_left, low=least_margin),
-                Limit("the band's distance from it", from_edge, low=EDGE), Limit("the valve face left inside the band", room_inside, low=0.0), Limit("the height of the stem", rise_total, high=most_rise if judged else None)),
+                Limit("the band's distance from it", from_edge, low=EDGE), Limit("the valve face left inside the band", room_inside, low=0.0), Limit("the height of the stem", rise_total, high=most_rise if judged else None),
+                Limit("the room beside the band", least(room_inside, from_edge), low=least_room, level="attention"), Limit("the ring's lip outside the upper cut", land, low=LAND, level="attention"),
+                Limit("the ring below the throat cut", below, low=0.0, level="attention"), Limit("the feed of the seat cutter", to_reach, high=None if new_ring else clean_up, level="attention")),
         remarks=(
             note("Angles are counted from the plane square to the stem: 30° is flat, 60° steep. Where a cutter is marked from the stem, 30° and 60° change places."),
             note("A new ring: the rise is counted from the valve lying on it uncut. Measure the stem height so, for it to be judged, or go by the valve's edge, {z} below the ring's face.", z=valve_depth)

@@ -127,7 +127,7 @@ def seat_shrink(
             "{name} begins to lose its temper above {limit}, for good. Chill the ring more; go past {limit} only if the maker of this head allows it.", name=head.name, limit=_at(temper)))
     elif temper and needed > easy:
         colder = next(((words, bath) for words, bath in BATHS if head_for(bath) <= float(easy)), None)
-        verdict = ("attention", say("Heat to {t}: near the edge of its temper", t=needed.held_to(None, float(easy))), say("{colder} If it must be so hot, take it out as soon as it is soaked through.", colder=say(
+        verdict = ("attention", say("Heat to {t}: near the temper's edge", t=needed.held_to(None, float(easy))), say("{colder} If it must be so hot, take it out as soon as it is soaked through.", colder=say(
             "Chill the ring more: out of {bath} at {at} the head needs {t}.", bath=colder[0], at=colder[1], t=_at(head_for(colder[1])))
             if colder else say("No bath is cold enough to keep the head at {easy}: ask for less clearance.", easy=easy)))
     elif margin < READING:

@@ -1,4 +1,5 @@
 """Cutting a seat: against a simulated cut and sympy's lines, its verdicts, refusals and drawings, and what must always be so."""
+from itertools import product
 from math import atan2, cos, degrees, hypot, radians, tan
 
 import numpy as np
@@ -6,9 +7,12 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
+from calc.calculator import evaluate
 from calc.drawing import Area, Dimension, Line
+from calc.engine import demo
 from calc.heads.seat_cut import seat_cut
 from calc.result import Refused
+from calc.standing import Standing
 from tests.formulas.test_seat_geometry import cutter
 from tests.heads.seat_cut_checks import FED
 
@@ -175,6 +179,52 @@ def test_verdict(name):
     state, headline, given_entries = VERDICTS[name]
     verdict = seat_cut(**given_entries).verdict
     assert (verdict.state, verdict.headline.plain()) == (state, headline)
+
+
+SEATS = {"intake": dict(seat_outer="34.40 mm", seat_inner="31.30 mm"), "exhaust": dict(seat_outer="30.40 mm", seat_inner="27.15 mm")}
+
+
+def read(sheet, valve, **others):
+    """What a reader types of a good part: the sheet's nominal valve, a seat that was cut before."""
+    at = {f: sheet.feature(f"head.{f}_{valve}").nominal / MM for f in ("valve_head", "valve_margin")}
+    return dict(valve_head=f"{at['valve_head']!r} mm", valve_margin=f"{at['valve_margin']!r} mm", seat_depth="0.35 mm", stem_risen="0.1 mm") | SEATS[valve] | others
+
+
+@pytest.mark.parametrize("valve", SEATS)
+def test_every_corner_of_the_sheets_own_limits_is_in_order(valve):
+    """Valve, band, angles and ring each at both ends of what the sheet allows as made."""
+    sheet = demo()
+    features = dict(valve_head=f"valve_head_{valve}", valve_margin=f"valve_margin_{valve}", valve_face="valve_face_width", band_width=f"seat_width_{valve}", seat_angle="seat_angle",
+                    valve_angle="valve_angle", ring_outside=f"seat_ring_outside_{valve}", ring_bore=f"seat_ring_bore_{valve}", ring_height="seat_pocket_depth")
+    ends = [(sheet.feature(f"head.{id}").low, sheet.feature(f"head.{id}").high) for id in features.values()]
+    for corner in product(*ends):
+        sizes = {name: f"{degrees(x)!r}°" if name.endswith("_angle") else f"{x / MM!r} mm" for name, x in zip(features, corner)}
+        found = seat_cut(valve=valve, **read(sheet, valve, **sizes))
+        assert found.verdict.state == "pass", (sizes, found.verdict.headline.plain())
+
+
+@pytest.mark.parametrize("valve", SEATS)
+def test_limits_are_those_of_the_sheet_and_of_the_valve_in_hand(valve):
+    sheet = demo()
+    here = Standing(sheet, valve)
+    least = sheet.feature(f"head.valve_margin_{valve}").wear / MM
+    assert evaluate(seat_cut, read(sheet, valve), standing=here).verdict.state == "pass"
+    thin = evaluate(seat_cut, read(sheet, valve, valve_margin=f"{least + 0.1!r} mm", face_ground="0.2 mm"), standing=here).verdict
+    assert (thin.state, thin.headline.plain()[:23]) == ("fail", "Valve's edge too thin: ")
+    assert evaluate(seat_cut, read(sheet, valve, stem_risen="0.79 mm"), standing=here).verdict.state == "fail"
+
+
+def test_what_the_verdict_is_about_is_asked_for():
+    typed = read(demo(), "intake")
+    for name in ("valve_head", "valve_margin", "seat_outer", "seat_inner", "seat_depth", "stem_risen"):
+        found = evaluate(seat_cut, {k: v for k, v in typed.items() if k != name}, standing=Standing(demo(), "intake"))
+        assert found.verdict.state == "awaited" and found.next == (name,), name
+
+
+def test_without_a_limit_nothing_is_judged():
+    found = evaluate(seat_cut, read(demo(), "intake", band_width="1.5 mm", valve_face="3.4 mm", valve_angle="45°", seat_angle="45°", upper_angle="30°", throat_angle="60°", ring_outside="37.605 mm",
+                                    ring_bore="31 mm", ring_height="6.5 mm"), standing=Standing(which="intake"))
+    assert found.verdict.state == "unjudged" and set(found.next) == {"most_rise", "least_margin"}
 
 
 def test_thin_edge_follows_from_the_triangle():

@@ -54,7 +54,7 @@ def test_clearance_is_there_at_the_true_sizes_and_gone_after_either_allowance(ca
 VERDICTS = {
     "heat": ("pass", "Heat the head to 161 °C", {}),
     "close to the limit": ("attention", "Heat to 161 °C, close to the limit", dict(head_limit="165 °C")),
-    "near the edge": ("attention", "Heat to 181 °C: near the edge of its temper", dict(pocket_bore="37.490 mm", ring_outside="37.613 mm")),
+    "near the edge": ("attention", "Heat to 181 °C: near the temper's edge", dict(pocket_bore="37.490 mm", ring_outside="37.613 mm")),
     "softens the head": ("attention", "Heat to 203 °C softens the head", dict(ring_temperature="20 °C", head_limit="250 °C")),
     "no hand is so quick": ("attention", "Hardly any room: 0.005 mm as the ring goes in", dict(clearance="0.005 mm")),
     "no hand is so quick, head cold": ("attention", "Hardly any room: 0.002 mm as the ring goes in", dict(ring_outside="37.569 mm", ring_temperature="-196 °C", clearance="0.001 mm")),
@@ -90,7 +90,7 @@ def test_advice_serves_as_it_is_read_in_fahrenheit_and_inches_too():
 def test_a_colder_ring_is_preferred_to_an_oven_at_the_edge_of_the_temper():
     """An hour at 200 °C is the edge of the temper: the sheet's exhaust ring out of dry ice would need 188 °C, out of nitrogen 151."""
     warm = seat_shrink(valve="exhaust")
-    assert (warm.verdict.state, warm.verdict.headline.plain()) == ("attention", "Heat to 188 °C: near the edge of its temper")
+    assert (warm.verdict.state, warm.verdict.headline.plain()) == ("attention", "Heat to 188 °C: near the temper's edge")
     assert "out of liquid nitrogen at −196 °C the head needs 151 °C" in warm.verdict.do.plain()
     assert seat_shrink(valve="exhaust", ring_temperature="-196 °C").verdict.state == "pass"
 
