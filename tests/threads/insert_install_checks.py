@@ -24,6 +24,6 @@ CHECKS = [
           asked("insert-install", "area", "in²"), LIBRARY, "library"),
     Check("insert-install", "area that shears round a solid insert of M10×1.5 outside, mm²", {"thread": "M6x1", "kind": "solid", "outside": "M10x1.5", "length": "2.75"}, 322.2, 0.1,
           asked("insert-install", "area", "mm²"), "FED-STD-H28/2B, formula 2a, worked by hand with ISO 965-1's 6H/6g: 15 mm whole", "standard"),
-    Check("insert-install", "height of a 118° point of a 10.4 mm drill, mm", {"metal": "40 mm", "lead": "2"}, 40 - (0.75 + 20 + 1.5) - 3 - 5.2 * 0.600861, 1e-4,
+    Check("insert-install", "height of a 118° point of a 10.4 mm drill, mm", {"metal": "40 mm", "lead": "2", "length": "2"}, 40 - (0.75 + 20 + 1.5) - 3 - 5.2 * 0.600861, 1e-4,
           asked("insert-install", "left", "mm"), "cot 59° = 0.600861; depths added by hand", "limit"),
 ]
