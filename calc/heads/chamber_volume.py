@@ -3,7 +3,7 @@ import math
 
 from calc import cautions, sources
 from calc.advice import at_least, at_most
-from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, column, given, grid, measured, number
+from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, column, given, grid, limit, measured, number
 from calc.conformance import past
 from calc.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, box
 from calc.quantity import AREA, EXPANSION, LENGTH, TEMPERATURE_DIFFERENCE, VOLUME
@@ -44,19 +44,19 @@ def chamber_volume(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
     readings: grid("Burette readings", rows=CHAMBERS, columns=(column("Filled with", "V", CC, hard=("5 cm³", "400 cm³"), usual=("25 cm³", "120 cm³"), feature="chamber.volume"),), least=1,
                    tool="a burette, under a clear plate with a hole", hint="To the tenth. Plug and valves fitted, head level, no bubble left.") = "55.9 | 56.2 | 55.8 | 56.1",
-    low: given("Volume allowed, least", "V_low", CC, hard=("5 cm³", "400 cm³"), usual=("25 cm³", "120 cm³"), hint="Invented for the example; the maker's first.") = "55.5 cm³",
-    high: given("Volume allowed, most", "V_high", CC, hard=("5 cm³", "400 cm³"), usual=("25 cm³", "120 cm³")) = "56.5 cm³",
-    most_spread: given("May differ from each other by", "ΔV_max", CC, hard=("0 cm³", "20 cm³"), usual=("0.1 cm³", "3 cm³"), hint="About a hundredth; common practice, no source.") = "0.5 cm³",
-    cut: given("Cut off the sealing step", "t", SIZE, hard=("0 mm", "5 mm"), usual=("0 mm", "1 mm"), hint="That is planned; 0 where none is.") = "0 mm",
+    low: limit("Volume allowed, least", "V_low", CC, feature="chamber.volume", which="low", hard=("5 cm³", "400 cm³"), usual=("25 cm³", "120 cm³"), fold=False),
+    high: limit("Volume allowed, most", "V_high", CC, feature="chamber.volume", which="high", hard=("5 cm³", "400 cm³"), usual=("25 cm³", "120 cm³"), fold=False),
+    most_spread: given("May differ from each other by", "ΔV_max", CC, hard=("0 cm³", "20 cm³"), usual=("0.1 cm³", "3 cm³"), assumed="about a hundredth; common practice, no source") = "0.5 cm³",
+    cut: given("Cut off the sealing step", "t", SIZE, hard=("0 mm", "5 mm"), usual=("0 mm", "1 mm"), hint="That is planned.", assumed="no cut is planned") = "0 mm",
     aim: choice("Grind out", {MATCH: "to match the largest", WANTED: "to the volume wanted"}) = MATCH,
     wanted: given("Volume wanted", "V_w", CC, hard=("5 cm³", "400 cm³"), usual=("25 cm³", "120 cm³"), feature="chamber.volume", fold=True),
     mouth: measured("Chamber's mouth, across", "D_m", form(LENGTH, 1), tool="a calliper, at the sealing step", hard=("20 mm", "200 mm"), usual=("60 mm", "120 mm"), feature="chamber.mouth", fold=True),
     mouth_area: measured("Area of the mouth", "A_m", FACE, tool="squared paper under a print of its edge", hard=("300 mm²", "31000 mm²"), usual=("2500 mm²", "11000 mm²"), optional=True, fold=True,
                          hint="For a mouth that is not round. Empty: that of a circle."),
-    most_cut: given("Sealing step may be cut by, at most", "t_max", SIZE, hard=("0 mm", "5 mm"), usual=("0 mm", "1.5 mm"), fold=True, hint="Since new, less what is gone already; invented for the example.") = "0.50 mm",
-    liquid: choice("Liquid", LIQUIDS, fold=True) = "water",
+    most_cut: limit("Sealing step may be cut by, at most", "t_max", SIZE, feature="chamber.step_cut", which="wear", hard=("0 mm", "5 mm"), usual=("0 mm", "1.5 mm"), hint="Since new: take off what is gone already."),
+    liquid: choice("Liquid", LIQUIDS, fold=True, assumed="counts only where it warmed") = "water",
     warming: measured("Liquid warmed in the chamber by", "ΔT", form(TEMPERATURE_DIFFERENCE, 0), tool="a thermometer in burette and chamber", hard=("-40 K", "40 K"), usual=("-5 K", "5 K"), fold=True,
-                      hint="Minus where it cooled.") = "0 K",
+                      hint="Minus where it cooled.", assumed="as warm as the head") = "0 K",
 ):
     """Volumes as the burette gave them, brought to the warmth of the head; straight walls at the sealing step, so a cut takes area × depth.
 
@@ -110,7 +110,7 @@ def chamber_volume(
         smallest, largest, spread, Out.mean(sum(volume for *_, volume in chambers) / len(chambers)), taken, Out.tenth(area * TENTH, sources.STRAIGHT_CUT),
         grind, cut_wanted, cut_most, Out.kelvin(growth * KELVIN * largest, sources.LIQUIDS), Out.film(area * FILM, sources.STRAIGHT_CUT),
         verdict=verdict,
-        limits=(Limit("the depth of the cut", cut, high=most_cut), Limit("the smallest chamber", smallest, low=low), Limit("the largest chamber", largest, high=high), Limit("the likeness", spread, high=most_spread)),
+        limits=(Limit("the depth of the cut", cut, high=most_cut), Limit("the smallest chamber", smallest, low=low), Limit("the largest chamber", largest, high=high), Limit("the likeness", spread, high=most_spread, level="attention")),
         remarks=(
             note("Read the burette at the bottom of its curve, eye level with it, before and after. Fill without a pause: spirit dries away meanwhile."),
             warning("One chamber alone says nothing of likeness: fill the others too.") if len(chambers) == 1 else None,

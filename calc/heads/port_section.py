@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from calc import cautions, sources
 from calc.advice import at_most
-from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number, which_valve
 from calc.conformance import past
 from calc.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, arc
 from calc.quantity import AREA, LENGTH, RATIO, ROTATION, SPEED, VOLUME
@@ -106,24 +106,23 @@ class Section:
     cautions=(cautions.CUTTING, cautions.MAGNESIUM, cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def port_section(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
-    width: measured("Port, width", "w", SIZE, tool="a calliper, at the joint's face", hard=("10 mm", "90 mm"), usual=("20 mm", "55 mm"), feature="port.width_intake", hint="Of a round one: its diameter."),
-    height: measured("Port, height", "h", SIZE, tool="a calliper", hard=("10 mm", "90 mm"), usual=("20 mm", "55 mm"), feature="port.height_intake", hint="Not counted for a round one."),
-    shape: choice("Shape of the port", SHAPES) = OVAL,
-    manifold_width: measured("Manifold, width", "w_m", SIZE, tool="a calliper", hard=("10 mm", "90 mm"), usual=("20 mm", "55 mm"), optional=True, feature="port.manifold_width_intake", hint="Empty: as the port."),
-    manifold_height: measured("Manifold, height", "h_m", SIZE, tool="a calliper", hard=("10 mm", "90 mm"), usual=("20 mm", "55 mm"), optional=True, feature="port.manifold_height_intake", hint="Empty: as the port."),
-    valve: choice("Flow", {INTAKE: "intake, manifold to head", EXHAUST: "exhaust, head to manifold"}) = INTAKE,
-    engine_speed: given("Engine speed", "n", TURNS, hard=("100 1/min", "12000 1/min"), usual=("1500 1/min", "7500 1/min")) = "4500 1/min",
-    manifold_shape: choice("Shape of the manifold", {SAME: "as the port", **SHAPES}, fold=True) = SAME,
-    aside: measured("Manifold sits to the right by", "x_m", SIZE, tool="blue on the gasket, both prints laid over each other", hard=("-15 mm", "15 mm"), usual=("-2 mm", "2 mm"), fold=True,
-                    hint="Middle to middle, seen from outside; minus to the left.") = "0.00 mm",
-    above: measured("Manifold sits higher by", "y_m", SIZE, tool="the same prints", hard=("-15 mm", "15 mm"), usual=("-2 mm", "2 mm"), fold=True, hint="Minus where it sits lower.") = "0.00 mm",
-    corner: measured("Radius of a D's lower corners", "r", SIZE, tool="radius gauges", hard=("0 mm", "45 mm"), usual=("2 mm", "15 mm"), fold=True, hint="Counts only for a D.") = "6.00 mm",
+    valve: which_valve("Gas goes from the manifold into the head, or out of the head into the manifold.") = INTAKE,
+    shape: choice("Shape of the port", SHAPES, must=True) = OVAL,
+    width: measured("Port, width", "w", SIZE, tool="a calliper, at the joint's face", hard=("10 mm", "90 mm"), usual=("20 mm", "55 mm"), feature="port.width_{valve}", hint="Of a round one: its diameter."),
+    height: measured("Port, height", "h", SIZE, tool="a calliper", hard=("10 mm", "90 mm"), usual=("20 mm", "55 mm"), feature="port.height_{valve}", when=("shape", OVAL, D)),
+    manifold_width: measured("Manifold, width", "w_m", SIZE, tool="a calliper", hard=("10 mm", "90 mm"), usual=("20 mm", "55 mm"), feature="port.manifold_width_{valve}"),
+    manifold_height: measured("Manifold, height", "h_m", SIZE, tool="a calliper", hard=("10 mm", "90 mm"), usual=("20 mm", "55 mm"), feature="port.manifold_height_{valve}", hint="Of a round one: its diameter again."),
+    aside: measured("Manifold sits to the right by", "x_m", SIZE, tool="blue on the gasket, both prints laid over each other", hard=("-15 mm", "15 mm"), usual=("-2 mm", "2 mm"), hint="Middle to middle, seen from outside; minus to the left.") = "0.00 mm",
+    above: measured("Manifold sits higher by", "y_m", SIZE, tool="the same prints", hard=("-15 mm", "15 mm"), usual=("-2 mm", "2 mm"), hint="Minus where it sits lower.") = "0.00 mm",
+    engine_speed: given("Engine speed", "n", TURNS, hard=("100 1/min", "12000 1/min"), usual=("1500 1/min", "7500 1/min"), feature="crank.top_speed"),
+    manifold_shape: choice("Shape of the manifold", {SAME: "as the port", **SHAPES}, fold=True, assumed="as the port") = SAME,
+    corner: measured("Radius of a D's lower corners", "r", SIZE, tool="radius gauges", hard=("0 mm", "45 mm"), usual=("2 mm", "15 mm"), fold=True, assumed="counts only for a D; common practice, no source") = "6.00 mm",
     bore: measured("Cylinder bore", "b", SIZE, tool="a bore gauge", hard=("40 mm", "160 mm"), usual=("70 mm", "110 mm"), feature="cylinder.bore", fold=True),
     stroke: measured("Stroke", "s", SIZE, tool="a height gauge over the journals", hard=("30 mm", "160 mm"), usual=("55 mm", "100 mm"), feature="crank.stroke", fold=True),
-    least_speed: given("Gas speed, least", "u_min", METRES, hard=("0 m/s", "150 m/s"), usual=("30 m/s", "70 m/s"), fold=True, hint="Slower gas lets fuel fall out of the air. Common practice, no source.") = "45 m/s",
-    most_speed: given("Gas speed, most", "u_max", METRES, hard=("10 m/s", "250 m/s"), usual=("60 m/s", "120 m/s"), fold=True, hint="Common practice, no source.") = "90 m/s",
-    most_step: given("Step facing the flow, most", "f_max", SIZE, hard=("0.05 mm", "5 mm"), usual=("0.1 mm", "1 mm"), fold=True, hint="Common practice, no source.") = "0.30 mm",
-    most_drop: given("Step falling away, most", "o_max", SIZE, hard=("0.05 mm", "10 mm"), usual=("0.2 mm", "2 mm"), fold=True, hint="Common practice, no source.") = "1.00 mm",
+    least_speed: given("Gas speed, least", "u_min", METRES, hard=("0 m/s", "150 m/s"), usual=("30 m/s", "70 m/s"), fold=True, assumed="slower gas lets fuel fall out of the air; common practice, no source") = "45 m/s",
+    most_speed: given("Gas speed, most", "u_max", METRES, hard=("10 m/s", "250 m/s"), usual=("60 m/s", "120 m/s"), fold=True, assumed="common practice, no source") = "90 m/s",
+    most_step: given("Step facing the flow, most", "f_max", SIZE, hard=("0.05 mm", "5 mm"), usual=("0.1 mm", "1 mm"), fold=True, assumed="common practice, no source") = "0.30 mm",
+    most_drop: given("Step falling away, most", "o_max", SIZE, hard=("0.05 mm", "10 mm"), usual=("0.2 mm", "2 mm"), fold=True, assumed="common practice, no source") = "1.00 mm",
 ):
     """Flat sections of three shapes; continuity for the speed, with gas as thick as in the cylinder and the whole port filled.
 
@@ -133,7 +132,6 @@ def port_section(
     if most_speed <= least_speed:
         raise impossible("most_speed", "is {a}, not more than the least, {b}; give more than {b}", a=most_speed, b=least_speed)
     manifold = shape if manifold_shape == SAME else manifold_shape
-    manifold_width, manifold_height = width if manifold_width is None else manifold_width, height if manifold_height is None else manifold_height
     for kind, w, h, fields in ((shape, width, height, ("height", "corner")), (manifold, manifold_width, manifold_height, ("manifold_height", "corner"))):
         if kind == D:
             if h < w / 2:
@@ -182,7 +180,8 @@ def port_section(
     return answer(
         area, speed, facing, drop, perimeter, Out.hydraulic(4 * area / perimeter, sources.PORT_PLANE), Out.equal_round(sqrt(4 * area / PI), sources.PORT_PLANE), manifold_area,
         Out.ratio(manifold_area / area), piston_speed, swept, Out.speed_limit(most_speed * area / (2 * swept), sources.CONTINUITY),
-        verdict=verdict, limits=(Limit("the step", facing, high=most_step),),
+        verdict=verdict, limits=(Limit("the step", facing, high=most_step), Limit("the gas speed", speed, low=least_speed, high=most_speed, level="attention"),
+                                 Limit("the widening", drop, high=most_drop, level="attention")),
         remarks=(
             warning("The worst step, {f}, lies between the four sides, where the shapes differ: look at the drawing.", f=facing) if facing > most_step and float(facing) > -worst + 0.05e-3 else None,
             note("At mid stroke the gas goes about 1.6 times as fast as its mean, and faster still where the valve is not yet open."),

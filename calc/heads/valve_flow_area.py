@@ -2,7 +2,7 @@
 import math
 
 from calc import cautions, sources
-from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.calculator import Limit, Output, Outputs, answer, calculator, given, measured, number, which_valve
 from calc.drawing import Area, Axis, Dimension, Drawing, Line, Plot, Series
 from calc.formulas.leak import AIR_CONSTANT
 from calc.quantity import ANGLE, AREA, LENGTH, RATIO, ROTATION, SPECIFIC_HEAT, SPEED, TEMPERATURE
@@ -63,20 +63,20 @@ def crossover_lift(throat_area, outer, width, angle):
     cautions=(cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def valve_flow_area(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
+    valve: which_valve("The Mach index is judged for the intake only.") = INTAKE,
     lift: measured("Valve lift, full", "L", SIZE, tool="a dial gauge on the retainer", hard=("0 mm", "30 mm"), usual=("5 mm", "15 mm"), feature="valve.lift"),
-    valve_head: measured("Valve head diameter", "D", SIZE, tool="a calliper", hard=("10 mm", "80 mm"), usual=("25 mm", "55 mm"), feature="head.valve_head_intake"),
-    seat_inner: measured("Seat, inner edge", "D_i", SIZE, tool="a calliper on the dyed seat", hard=("6 mm", "79 mm"), usual=("20 mm", "52 mm")) = "31.90 mm",
-    throat: measured("Throat under the seat", "D_t", SIZE, tool="a telescopic gauge, at the narrowest place", hard=("5 mm", "79 mm"), usual=("18 mm", "50 mm"), feature="port.throat_intake"),
-    stem: measured("Stem in the throat", "D_s", SIZE, tool="a micrometer", hard=("2 mm", "20 mm"), usual=("5 mm", "12 mm"), feature="valve.stem_intake"),
-    valve: choice("Valve", {INTAKE: "intake", EXHAUST: "exhaust"}, hint="The Mach index is judged for the intake only.") = INTAKE,
-    engine_speed: given("Engine speed", "n", TURNS, hard=("100 1/min", "12000 1/min"), usual=("1500 1/min", "7500 1/min")) = "4500 1/min",
+    valve_head: measured("Valve head diameter", "D", SIZE, tool="a calliper", hard=("10 mm", "80 mm"), usual=("25 mm", "55 mm"), feature="head.valve_head_{valve}"),
+    seat_inner: measured("Seat, inner edge", "D_i", SIZE, tool="a calliper on the dyed seat", hard=("6 mm", "79 mm"), usual=("20 mm", "52 mm"), feature="head.seat_inner_{valve}"),
+    throat: measured("Throat under the seat", "D_t", SIZE, tool="a telescopic gauge, at the narrowest place", hard=("5 mm", "79 mm"), usual=("18 mm", "50 mm"), feature="port.throat_{valve}"),
+    stem: measured("Stem in the throat", "D_s", SIZE, tool="a micrometer", hard=("2 mm", "20 mm"), usual=("5 mm", "12 mm"), feature="valve.stem_{valve}"),
+    engine_speed: given("Engine speed", "n", TURNS, hard=("100 1/min", "12000 1/min"), usual=("1500 1/min", "7500 1/min"), feature="crank.top_speed", when=("valve", INTAKE)),
     seat_angle: given("Seat angle", "β", form(ANGLE, 1), hard=("15°", "65°"), usual=("30°", "46°"), feature="head.seat_angle", fold=True, hint="From the plane square to the stem."),
-    bore: measured("Cylinder bore", "b", SIZE, tool="a bore gauge", hard=("40 mm", "160 mm"), usual=("70 mm", "110 mm"), feature="cylinder.bore", fold=True),
-    stroke: measured("Stroke", "s", SIZE, tool="a height gauge over the journals", hard=("30 mm", "160 mm"), usual=("55 mm", "100 mm"), feature="crank.stroke", fold=True),
+    bore: measured("Cylinder bore", "b", SIZE, tool="a bore gauge", hard=("40 mm", "160 mm"), usual=("70 mm", "110 mm"), feature="cylinder.bore", fold=True, when=("valve", INTAKE)),
+    stroke: measured("Stroke", "s", SIZE, tool="a height gauge over the journals", hard=("30 mm", "160 mm"), usual=("55 mm", "100 mm"), feature="crank.stroke", fold=True, when=("valve", INTAKE)),
     flow_coefficient: given("Flow coefficient, mean over the opening", "C_i", INDEX, hard=("0.1", "0.7"), usual=("0.28", "0.45"), fold=True,
-                            hint="Of the valve head's area. 0.3 to 0.4 for two valves; from memory. A flow bench tells.") = "0.35",
-    temperature: given("Air at the valve", "T", form(TEMPERATURE, 0), hard=("-40 °C", "200 °C"), usual=("0 °C", "80 °C"), fold=True) = "40 °C",
-    most_mach: given("Mach index, most", "Z_max", INDEX, hard=("0.1", "1.5"), usual=("0.4", "0.7"), fold=True, hint="Filling falls off above about 0.6.") = "0.60",
+                            hint="Of the valve head's area. A flow bench tells.", assumed="0.3 to 0.4 for two valves; from memory", when=("valve", INTAKE)) = "0.35",
+    temperature: given("Air at the valve", "T", form(TEMPERATURE, 0), hard=("-40 °C", "200 °C"), usual=("0 °C", "80 °C"), fold=True, assumed="warmed by the port; common practice, no source", when=("valve", INTAKE)) = "40 °C",
+    most_mach: given("Mach index, most", "Z_max", INDEX, hard=("0.1", "1.5"), usual=("0.4", "0.7"), fold=True, assumed="filling falls off above it; common practice, no source", when=("valve", INTAKE)) = "0.60",
 ):
     """Geometry of cones, and air as an ideal gas. Heywood's forms take the valve's face as wide as the seat, and lie no more than 2 % above
     the smallest frustum for seats of 30° and steeper, up to a lift of a quarter of the seat's inner edge.
@@ -114,7 +114,7 @@ def valve_flow_area(
             "More lift than that buys little. If more flow is wanted, look at the throat and at the turn above it, and at the seat's cuts."))
     return answer(
         free, crossover, mach, curtain, throat_area, opened, Out.past(lift - crossover), first, Out.lift_ratio(lift / valve_head), Out.throat_ratio(throat / valve_head), piston_speed, speed_limit,
-        verdict=verdict, limits=(*((Limit("the Mach index", mach, high=most_mach),) if fills else ()), Limit("the opening", lift, low=crossover)),
+        verdict=verdict, limits=(*((Limit("the Mach index", mach, high=most_mach),) if fills else ()), Limit("the opening", lift, low=crossover, level="attention")),
         remarks=(
             warning("The throat is {t} of the valve head. Past 0.92 no wall is left under the seat to turn the gas in; common practice, no source.", t=number("", "", INDEX, float(throat / valve_head)))
             if float(throat) > 0.92 * float(valve_head) else

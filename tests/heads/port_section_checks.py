@@ -4,8 +4,8 @@ from math import pi, sqrt
 from tests.checks import Check
 from tests.heads import asked
 
-PIPE = dict(shape="round", width="32 mm", manifold_width="", manifold_height="", bore="85.5 mm", stroke="69 mm", engine_speed="4500 1/min")
-DEE = dict(shape="d", width="36 mm", height="32 mm", corner="5 mm", manifold_width="", manifold_height="")
+PIPE = dict(shape="round", width="32 mm", manifold_width="32 mm", manifold_height="32 mm", bore="85.5 mm", stroke="69 mm", engine_speed="4500 1/min")
+DEE = dict(shape="d", width="36 mm", height="32 mm", corner="5 mm", manifold_width="36 mm", manifold_height="32 mm")
 ROUNDS = dict(shape="round", width="29 mm", manifold_width="30 mm")
 QUAD = "scipy quad of the width over the height"
 

@@ -1,6 +1,7 @@
 """Chambers: verdicts, refusals, what grinding and cutting leave, and the cap that is drawn, against its integral."""
 import math
 import re
+from itertools import product
 
 import pytest
 from hypothesis import assume, given
@@ -8,10 +9,12 @@ from hypothesis import strategies as st
 from scipy.integrate import quad
 from scipy.optimize import brentq
 
+from calc import engine
 from calc.calculator import evaluate
 from calc.heads.chamber_volume import GROWTH, cap_depth, chamber_volume
 from calc.quantity import LENGTH, quantity
 from calc.result import Refused
+from calc.standing import Standing
 
 CM3, MM = 1e-6, 1e-3
 MOUTH = math.pi / 4 * 90 ** 2 / 1000  # cm³ for each millimetre of cut
@@ -130,6 +133,36 @@ def test_inches_give_the_same():
 def test_a_doubt_that_reaches_the_limit_leaves_it_open():
     found = chamber_volume(readings="55.6 ± 0.2 | 56.0 | 56.0 | 56.0")
     assert found.verdict.state == "unsure" and "the smallest chamber" in found.verdict.headline.plain()
+
+
+# whose limits
+
+def in_hand(sheet="TS-16", **entries):
+    return evaluate(chamber_volume, entries, standing=Standing(engine.engine(sheet)))
+
+
+def test_all_corners_of_the_sheet_are_in_order():
+    """Within a hundredth of each other, as is asked beside; and a cut to its end where the volumes bear it."""
+    volume, mouth, cut = (engine.demo().features[id] for id in ("chamber.volume", "chamber.mouth", "chamber.step_cut"))
+    for size, across in product((volume.low, volume.high), (mouth.low, mouth.high)):
+        pair = sorted((size, size + (0.5e-6 if size == volume.low else -0.5e-6)))
+        found = in_hand(readings=" | ".join(f"{v / CM3!r} cm³" for v in pair), mouth=f"{across!r} m")
+        assert found.verdict.state == "pass", found.verdict.headline.plain()
+    for depth, state in ((cut.wear, "pass"), (cut.wear + 1e-5, "fail")):
+        assert chamber_volume(readings="59 cm³ | 59 cm³", low="55.5 cm³", high="56.5 cm³", cut=f"{depth!r} m").verdict.state == state
+
+
+def test_limits_are_the_engine_s_and_nothing_is_judged_without_them():
+    assert in_hand().verdict.state == "awaited"
+    assert in_hand(readings="55.9 | 56.2").verdict.state == "pass" and in_hand(readings="57.9 | 58.2").verdict.state == "fail"
+    assert in_hand("RC-40", readings="55.9 | 56.2").verdict.state in ("unjudged", "awaited")
+
+
+def test_a_doubt_that_can_make_them_unlike_leaves_it_open():
+    """0.45 ± 0.14 cm³ of the 0.5 allowed."""
+    found = chamber_volume(readings="55.80 ± 0.1 | 56.25 ± 0.1").verdict
+    assert found.state == "unsure" and "the likeness" in found.headline.plain()
+    assert chamber_volume(readings="55.60 ± 0.05 | 56.40 ± 0.05").verdict.state == "attention"
 
 
 @pytest.mark.parametrize("volume, area", [(56.0, 6361.7), (30.0, 4000.0), (120.0, 5000.0), (300.0, 5000.0)])

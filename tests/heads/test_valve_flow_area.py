@@ -1,14 +1,17 @@
 """Flow area of a valve against the shortest way and the smallest frustum between two cones; verdicts, refusals, limits."""
 import math
+from itertools import product
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from scipy.optimize import brentq, minimize, minimize_scalar
 
+from calc import engine
 from calc.calculator import evaluate
 from calc.heads.valve_flow_area import crossover_lift, curtain_high, curtain_low, first_stage_lift, valve_flow_area
 from calc.result import Refused
+from calc.standing import Standing
 from tests.heads.valve_flow_area_checks import CHECKS, FLAT, NARROW, STEEP
 
 MM, MM2 = 1e-3, 1e-6
@@ -148,6 +151,34 @@ def test_inches_give_the_same():
 
 def test_a_doubt_that_reaches_the_crossover_leaves_it_open():
     assert valve_flow_area(lift="7.65 ± 0.10 mm").verdict.state == "unsure"
+
+
+# whose sizes, whose limits
+
+def in_hand(**entries):
+    return evaluate(valve_flow_area, entries, standing=Standing(engine.demo()))
+
+
+@pytest.mark.parametrize("valve", ["intake", "exhaust"])
+def test_all_corners_of_the_sheet_are_in_order(valve):
+    sizes = engine.demo().features
+    names = {name: sizes[id] for name, id in (("lift", "valve.lift"), ("valve_head", f"head.valve_head_{valve}"), ("seat_inner", f"head.seat_inner_{valve}"), ("throat", f"port.throat_{valve}"), ("stem", f"valve.stem_{valve}"))}
+    for corner in product(*((f.low, f.high) for f in names.values())):
+        entries = {name: f"{size!r} m" for name, size in zip(names, corner)}
+        verdict = in_hand(**entries, valve=valve).verdict
+        assert verdict.state == "pass", (verdict.headline.plain(), entries)
+
+
+def test_an_exhaust_valve_has_its_own_sizes_and_no_mach_index():
+    found = valve_flow_area(valve="exhaust")
+    assert float(found.taken[2].value) == pytest.approx(31 * MM)
+    assert found["crossover"] / MM == pytest.approx(brentq(lambda x: shortest(x, 31, 27.5, math.radians(45)) - math.pi / 4 * (26 ** 2 - 7.93 ** 2), 0.05, 25), abs=1e-5)
+    read = dict(lift="8.87 mm", valve_head="31 mm", seat_inner="27.5 mm", throat="26 mm", stem="7.93 mm")
+    told = in_hand(**read, valve="exhaust")
+    assert told.verdict.state == "pass" and "mach" not in told.outputs and "crossover" in told.outputs
+    assert in_hand(**read).verdict.state == "awaited"  # which valve?
+    for missing in read:
+        assert in_hand(**{name: text for name, text in read.items() if name != missing}, valve="exhaust").verdict.state == "awaited", missing
 
 
 def test_drawing_and_plot_show_what_was_found():
