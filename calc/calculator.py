@@ -217,13 +217,22 @@ def _told(calculator, taken, found, verdict, doubts, standing=None, own=(), next
     steps = steps_behind(found.numbers)
     if not all(isfinite(n.value) for n in steps):
         raise _no_answer(calculator, "endless")
-    idle = {t.input.name for t in taken if t.origin is NONE}  # what does not count keeps its place in the sums only: nothing that comes of it is told
-    outputs = {n.key: n for n in found.numbers if not idle or idle.isdisjoint(origin.key for origin in origins([n]))}
-    steps = [n for n in steps if not idle or idle.isdisjoint(origin.key for origin in origins([n]))]
+    idle = {id(n) for t in taken if t.origin is NONE for n in _numbers(t.value)}  # what does not count keeps its place in the sums only: nothing that comes of it is told
+    outputs = {n.key: n for n in found.numbers if not idle or idle.isdisjoint(map(id, origins([n])))}
+    steps = [n for n in steps if not idle or idle.isdisjoint(map(id, origins([n])))]
     used = [s.source for s in steps if s.source]
     return Result(calculator, taken, outputs, verdict, tuple(steps), (*remarks, *found.remarks),
                   tuple(dict.fromkeys((*found.cautions, *calculator.cautions))), tuple(dict.fromkeys((*calculator.sources, *used))),
                   found.figures, found.tables, doubts, standing, own, next)
+
+
+def _numbers(value):
+    """The numbers of an input's value: its own, or those of a grid's cells. An output may have an input's name, as a torque that is given or found."""
+    if isinstance(value, tuple):
+        for each in value:
+            yield from _numbers(each)
+    elif isinstance(value, Number):
+        yield value
 
 
 def _partly(calculator, taken, values, missed, standing, own) -> Result:

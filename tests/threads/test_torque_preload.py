@@ -5,9 +5,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from calc.calculator import evaluate
 from calc.formulas import bolt_torque as bolt
 from calc.result import Refused
 from calc.standards.threads import THREADS, stress_area
+from calc.standing import Standing
 from calc.threads.torque_preload import torque_preload
 
 
@@ -149,3 +151,12 @@ def test_both_ways_round_agree_and_the_band_holds_the_middle(torque, mu_g, mu_k,
 def test_more_friction_makes_less_preload(a, b):
     slick, stiff = (torque_preload(thread_friction=repr(mu)) for mu in sorted((a, b)))
     assert stiff["preload"] <= slick["preload"] and stiff["lost"] >= slick["lost"]
+
+
+def test_whichever_was_not_asked_for_is_still_told():
+    """A torque is given or found: found, it is told though none was entered, and so is the nut factor that friction makes."""
+    told = dict(thread="M10x1.5", strength="8.8", clamped="other")
+    by_preload = evaluate(torque_preload, told | dict(known="preload", wanted="20 kN"), standing=Standing())
+    by_torque = evaluate(torque_preload, told | dict(torque="32 N·m"), standing=Standing())
+    assert set(by_preload.outputs) == set(by_torque.outputs) == set(torque_preload.output)
+    assert by_preload["torque"] == pytest.approx(32.88, abs=0.02) and by_preload.verdict.headline.plain().startswith("Torque 32.9 N·m")
