@@ -57,7 +57,7 @@ def stem_height(
     wanted: given("Height wanted", "H_w", SIZE, hard=("5 mm", "150 mm"), usual=("25 mm", "80 mm"), feature="head.stem_height", fold=True),
     tip_most: limit("A tip may lose, at most", "t_a", SIZE, feature="valve.tip_ground", which="wear", hard=("0 mm", "3 mm"), usual=("0.1 mm", "1 mm"),
                     hint="From now on: less by what was ground off before. Only the outermost skin is hard, and the rocker must clear keepers and retainer."),
-    sink_most: limit("A seat may be sunk, at most", "z_a", SIZE, feature="head.seat_sunk", which="wear", hard=("0 mm", "3 mm"), usual=("0 mm", "1 mm"),
+    sink_most: limit("A seat may be sunk, at most", "z_a", SIZE, feature="head.seat_may_sink", which="nominal", hard=("0 mm", "3 mm"), usual=("0 mm", "1 mm"),
                      hint="From now on: what ring, band and valve edge leave, as the cutting of a seat shows. 0 where no seat is to be touched."),
     length_most: limit("Valve's length, most", "L_max", form(LENGTH, 1), feature="valve.length", which="high", hard=("10 mm", "300 mm"), usual=("60 mm", "160 mm"), optional=True, hint="Of a new one. Counts where lengths are read."),
     exhaust_higher: given("Exhaust stems stand higher by design by", "Δ_e", SIZE, hard=("-20 mm", "20 mm"), usual=("-3 mm", "3 mm"), fold=True, assumed="both alike, unless the maker says", hint="Minus where they stand lower. Limits and height wanted are the intake's.") = "0 mm",

@@ -352,8 +352,8 @@ def _flywheel(view):
 
 
 def _through(view):
-    return Check("Turned through by hand", "A tight spot that you feel now is a seized part later.",
-                 as_text("Two whole turns, plugs out. Then oil in, and turned by the starter without ignition until there is oil pressure."))
+    oil = "oil pressure made by a hand pump: new or refaced lifter feet are not cranked" if view.any("lifter", "cam") else "turned by the starter without ignition until there is oil pressure"
+    return Check("Turned through by hand", "A tight spot that you feel now is a seized part later.", as_text(f"Two whole turns, plugs out. Then oil in, and {oil}."))
 
 
 CHECKS = (_clean, _matched, _mains, _cam, _rods_straight, _rod_weights, _rod_bearings, _rod_nuts, _rod_sides, _lifters, _case_nuts, _end_float, _ring_gaps, _pistons, _deck,

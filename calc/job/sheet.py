@@ -25,7 +25,8 @@ STAGES = {"received": "As received", "finished": "As finished", "assembly": "At 
 PAPERS = ("A4", "Letter")
 SYSTEMS = ("metric", "inch")
 CORRECTED, WARM, WORN = "†", "*", "‡"
-CAUTIONS, ROD_CAUTIONS = (cautions.MAKER_FIRST, cautions.AIRCRAFT), (cautions.ROD_SCRAP,)  # those of the single checks stand with their calculators
+CAUTIONS = (cautions.MAKER_FIRST, cautions.AIRCRAFT)  # those of the single checks stand with their calculators
+CAUTIONS_OF = {"rod": cautions.ROD_SCRAP, "lifter": cautions.BREAK_IN, "cam": cautions.BREAK_IN}  # by the groups of the engine's sheet that a job's parts have
 
 # Told by shape as well, for a printer with one ink: a tick in a ring, a cross in a square, a question in a diamond, a dash in a triangle.
 _SHAPES = {
@@ -281,7 +282,8 @@ def _foot(job, codes, draw_code) -> Html:
     else:
         why = "These sizes are too many for codes." if codes == () else "This sheet carries no code."
         words = children(el("b", why), " Send the job's file along with it: the handbook opens that, each check with its calculator filled in.")
-    cautions = [*CAUTIONS, *(ROD_CAUTIONS if "rod" in groups(job) else ())]
+    theirs = groups(job)
+    cautions = [*CAUTIONS, *dict.fromkeys(caution for group, caution in CAUTIONS_OF.items() if group in theirs)]
     return el("div", figures, el("div", el("p", words), el("div", el("h2", "Take care"), *(el("p", caution.text) for caution in cautions)), _signatures(), class_="sheet-last"), class_="sheet-foot")
 
 

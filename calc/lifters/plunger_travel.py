@@ -55,7 +55,7 @@ def shim_for(shorter, ratio):
     purpose="Does the plunger stay off both its stops, cold, hot and worn, and what pushrod puts it there?",
     finds=("lifter preload", "pushrod length", "hydraulic lifter adjustment", "plunger depth", "valve held open", "rocker stand shim", "lifter bottoms", "thermal growth of the valve train"),
     sources=(sources.VALVE_TRAIN_GROWTH, sources.THERMAL, sources.MATERIALS, sources.PRACTICE, sources.INVENTED),
-    cautions=(cautions.SPRING, cautions.MAKER_FIRST, cautions.AIRCRAFT))
+    cautions=(cautions.SPRING, cautions.BREAK_IN, cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def plunger_travel(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
     preload: measured("Plunger pressed in, cold", "p", SIZE, tool="a dial gauge, lifter bled down, valve shut", hard=("-5 mm", "20 mm"), usual=("0.3 mm", "5 mm"), feature="lifter.preload",
@@ -69,7 +69,7 @@ def plunger_travel(
     head: measured("Head, sealing face to rocker shaft", "L_h", LONG, tool="a height gauge", hard=("0 mm", "300 mm"), usual=("60 mm", "200 mm"), feature="head.rocker_height", fold=True),
     lifter: given("Cam centre to the pushrod's seat in the lifter", "L_l", LONG, hard=("1 mm", "200 mm"), usual=("20 mm", "120 mm"), feature="lifter.reach", fold=True, hint="Base circle's radius and body."),
     valve_length: measured("Valve, seat to tip", "L_v", LONG, tool="a calliper", hard=("10 mm", "300 mm"), usual=("60 mm", "160 mm"), feature="valve.length", fold=True),
-    ratio: given("Rocker's ratio", "i", TIMES, hard=("0.5", "3"), usual=("0.9", "1.8"), feature="rocker.ratio", fold=True, hint="Valve side over pushrod side."),
+    ratio: given("Rocker's ratio", "i", TIMES, hard=("0.5", "3"), usual=("0.9", "1.8"), feature="valve.rocker_ratio", fold=True, hint="Valve side over pushrod side."),
     cylinder_material: choice("Cylinder", {id: MATERIALS[id].name for id in CYLINDERS}, fold=True, feature="cylinder.alloy") = "grey-iron",
     head_material: choice("Head", {id: MATERIALS[id].name for id in HEADS}, fold=True, feature="head.alloy") = "al-si-t6",
     valve_material: choice("Valve, material", {id: MATERIALS[id].name for id in VALVES}, fold=True, feature="valve.alloy_{valve}") = "valve-steel",
@@ -80,7 +80,7 @@ def plunger_travel(
     valve_temperature: given("Valve, running, mean", "T_v", TEMP, hard=("-40 °C", "600 °C"), usual=("100 °C", "500 °C"), feature="valve.running_temperature_{valve}", fold=True),
     rod_temperature: given("Pushrod and lifter, running", "T_p", TEMP, hard=("-40 °C", "150 °C"), usual=("50 °C", "130 °C"), feature="lifter.running_temperature", fold=True),
     sinking: limit("Stem's tip may still rise by", "z_v", SIZE, feature="head.stem_rise", which="wear", hard=("0 mm", "5 mm"), usual=("0.2 mm", "1.5 mm"), hint="As the valve sinks into its seat, until its wear limit."),
-    wear: limit("Cam and lifter may still wear by", "z_c", SIZE, feature="cam.base_wear", which="wear", hard=("0 mm", "3 mm"), usual=("0 mm", "0.4 mm"), hint="On the base circle and the foot."),
+    wear: limit("Cam and lifter may still wear by", "z_c", SIZE, feature="cam.may_wear", which="nominal", hard=("0 mm", "3 mm"), usual=("0 mm", "0.4 mm"), hint="On the base circle and the foot."),
     least_top: given("To the upper stop, least", "u_w", SIZE, hard=("0 mm", "5 mm"), usual=("0.1 mm", "1 mm"), fold=True, assumed="common practice, no source") = "0.30 mm",
     least_bottom: given("To the lower stop, least", "l_w", SIZE, hard=("0 mm", "5 mm"), usual=("0.1 mm", "1.5 mm"), fold=True, assumed="common practice, no source") = "0.50 mm",
 ):

@@ -4,6 +4,7 @@ import re
 import pytest
 from hypothesis import given, settings
 
+from calc import cautions
 from calc.job import sheet
 from calc.job.codes import FORM, MOST, MOST_CODES, draw, links
 from calc.job.parts import not_checked
@@ -132,6 +133,16 @@ def test_the_head_says_whose_job_and_whose_limits():
         assert words in head
     assert "nothing yet" in told(body(job()).find(".//header"))
     assert "limits were changed" not in head and CHANGED in told(body({**orchard(), "sheet": "00000000"}).find(".//header"))
+
+
+def test_who_gets_lifters_or_a_cam_back_is_told_how_the_first_start_goes():
+    """Common practice, found in public material of cam grinders: never idled, 2000 to 3000 1/min at once, 20 to 30 min. One text, word for word."""
+    text = cautions.BREAK_IN.text
+    assert all(words in text for words in ("never idled", "2000 to 3000 1/min", "20 to 30 minutes", "new or reground lobes only"))
+    for received, said in (("lifters", True), ("cam", True), ("two heads", False)):
+        words = told(body(job(received=received)))
+        assert (text in words) == said, received
+        assert words.count("never idled") == said and not (said and "turned by the starter" in words), received
 
 
 def test_an_engine_without_a_sheet_here_is_printed_unjudged():
