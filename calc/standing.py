@@ -100,18 +100,22 @@ class OwnLimits:
 
 
 def own_limits(taken: tuple, standing: Standing, chosen: dict) -> tuple[OwnLimits, ...]:
-    """Every size that was read, against the limits of the feature that it is a size of."""
-    found = []
+    """Every size that was read, against the limits of the feature that it is a size of; one of an intake or exhaust valve not before it is
+    said which."""
+    found, open_choices = [], [f"{{{t.input.name}}}" for t in taken if isinstance(t.input, Choice) and t.origin is MISSED]
+
+    def known(feature):
+        return not any(which in feature for which in open_choices)
     for t in taken:
         if not t.entered or t.origin is MISSED and not isinstance(t.input, Grid):
             continue
         doubts = dict(t.doubts)
-        if isinstance(t.input, Quantity) and t.input.measured and t.value is not None and (feature := standing.feature(t.input, chosen)):
+        if isinstance(t.input, Quantity) and t.input.measured and t.value is not None and known(t.input.feature) and (feature := standing.feature(t.input, chosen)):
             found.append(_own(t.input, feature, t.origin.stage or t.input.stage, t.value, doubts.get((), 0.0)))
         if isinstance(t.input, Grid):
             for (r, c), cell in t.input.cells.items():
                 value = t.value[r] and t.value[r][c]
-                if value is not None and cell.name in t.read and (feature := standing.feature(cell, chosen, t.input.columns[c].feature)):
+                if value is not None and cell.name in t.read and known(t.input.columns[c].feature) and (feature := standing.feature(cell, chosen, t.input.columns[c].feature)):
                     found.append(_own(cell, feature, standing.origin(cell.name).stage or cell.stage, value, doubts.get((r, c), 0.0)))
     return tuple(one for one in found if one)
 
