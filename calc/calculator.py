@@ -243,8 +243,11 @@ def _partly(calculator, taken, values, missed, standing, own) -> Result:
     def judge(moved, answer):
         return _weighed(calculator, moved, taken, answer)[0]
     verdict = fails_anyway(missed, work, judge, values) or awaited(missed, standing)
-    numbers = told_without(missed, work, values)
-    return _told(calculator, taken, Answer(numbers, verdict), never_better(verdict, own, standing), {}, standing, own, tuple(t.input.name for t in missed))
+    numbers, doubts = told_without(missed, work, values), {}
+    if numbers and any(t.doubts for t in taken):
+        weighed, _ = doubt.weigh(work, values, taken, work(values))
+        doubts = {n.key: weighed[n.key] for n in numbers}
+    return _told(calculator, taken, Answer(numbers, verdict), never_better(verdict, own, standing), doubts, standing, own, tuple(t.input.name for t in missed))
 
 
 def _chosen(taken) -> dict:

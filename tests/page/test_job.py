@@ -196,7 +196,7 @@ def test_a_result_that_is_a_size_of_the_part_is_kept_as_it_is_shown_with_its_dou
     assert record.load(inch["job"])["readings"][0]["text"] == "0.00131 in"  # 0.002 in over 6 in is 0.00131 in over 100 mm (3.937 in)
 
 
-@pytest.mark.parametrize(("change", "words"), [({"span": None}, "Distance between the readings is still the example's"), ({"span": None, "bend_left": None}, "are still the example's"),
+@pytest.mark.parametrize(("change", "words"), [({"span": None}, "Distance between the readings is still to be read"), ({"span": None, "bend_left": None}, "are still to be read"),
                                                ({"bend_right": "a bit"}, "not a number"), ({"place": ""}, "say first which one")])
 def test_a_result_is_not_kept_where_something_behind_it_is_not_the_readers_own(change, words):
     place = change.pop("place", "1") if "place" in change else "1"
