@@ -200,9 +200,8 @@ def _margin(answer, limit: int, side: int) -> float | None:
 
 def awaited(missed: list[Taken], standing: Standing) -> Verdict:
     """What is still to be read before a verdict can be given; of limits that nobody knows: that nothing is judged by them."""
-    to_read = [t for t in missed if not getattr(t.input, "limit", "")]
-    if to_read:
-        return Verdict("awaited", listed([_name(t) for t in to_read]), say("The verdict waits for what it is about. What can be told from what was read stands below."))
+    if any(not getattr(t.input, "limit", "") for t in missed):
+        return Verdict("awaited", listed([_name(t) for t in missed]), say("The verdict waits for what it is about. What can be told from what was read stands below."))
     names = listed([t.input.label[:1].lower() + t.input.label[1:] for t in missed])
     if standing.sheet is None:
         return Verdict("unjudged", say("no engine’s sheet says {names}", names=names), say("Choose the engine, or type the limit from its maker’s data. Then it can be judged."))

@@ -4,7 +4,7 @@ import json
 from calc.calculator import evaluate
 from calc.engine import engine
 from calc.inputs import Origin
-from calc.page import live_first, live_rest
+from calc.page import live_first, live_rest, size_html
 from calc.page.result import origins
 from calc.result import Refused
 from calc.standing import Standing
@@ -23,6 +23,9 @@ def answer(request: str) -> str:
     {"ok": false, "html": {}, "notes": {}, "errors": [{"field", "code", "message", "suggestion"}]}; a suggestion is what may have been
     meant, a text that is accepted in that field, or "".
 
+    {"call": "sizes", "engine": name or "", "sizes": ["feature part"]} -> {"ok": true, "html": {"feature part": markup}}: sizes of a
+    sentence, for another engine than the examples'.
+
     With "first": true the verdict comes alone, in a third of the time, in a reply that says "more": true where {"call": "rest"}
     gives another with all other parts.
     """
@@ -33,6 +36,8 @@ def answer(request: str) -> str:
         return json.dumps(job.answer(asked))
     if asked["call"] == "rest":
         return json.dumps(_rest())
+    if asked["call"] == "sizes":
+        return json.dumps({"ok": True, "html": {size: _size(size, asked["engine"]) for size in asked["sizes"]}, "errors": []})
     system = asked["system"]
     try:
         found = evaluate(find(asked["calculator"]), asked["entries"], system, standing_of(asked.get("standing")))
@@ -62,3 +67,12 @@ def standing_of(asked: dict | None) -> Standing | None:
     except KeyError:  # a job of an engine that has no sheet here
         sheet = None
     return Standing(sheet, asked.get("which", ""), {entry: Origin("job", told["words"], told["stage"]) for entry, told in asked.get("job", {}).items()})
+
+
+def _size(size: str, name: str) -> str:
+    """A size that a sentence speaks of, on another engine's sheet."""
+    feature, part = size.split(" ")
+    try:
+        return size_html(feature, part, name)
+    except (KeyError, TypeError):
+        return f"(not on {name}’s sheet)" if name else "(what your engine’s maker says)"

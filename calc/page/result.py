@@ -15,10 +15,11 @@ def verdict(result: Result, anchor: str) -> Html:
     """The verdict with the leading numbers, which stays in sight while entries change; below it what to do, and what it takes for granted.
     An example is marked as one, in words and shape."""
     v, state = result.verdict, "example" if result.example else result.verdict.state
+    headline = _listed((_linked(t, anchor) for t in _next(result)), "; ") if state == "awaited" and result.next else v.headline
     main = [o for o in result.calculator.outputs if o.main and o.key in result.outputs]
     return children(
         el("div", el("p", el("span", "Example" if result.example else VERDICT_WORDS[state], class_="verdict-state"), " ",
-                     children(VERDICT_WORDS[v.state], ". ") if result.example else None, v.headline, class_="verdict-head"),
+                     children(VERDICT_WORDS[v.state], ". ") if result.example else None, headline, class_="verdict-head"),
            el("dl", *(_output(o, result) for o in main), class_="outputs main") if main else None,
            class_=f"verdict verdict-{state}", role="group", aria_label="Verdict"),
         el("p", children("Nobody read these sizes: type yours. In the example: ") if result.example else None, v.do, class_=f"verdict-do verdict-{state}"),
@@ -29,21 +30,29 @@ def granted(result: Result, anchor: str) -> Html | None:
     """What the verdict takes for granted: sizes that stand in, what is assumed, and whose limits these are; each leads to its field."""
     if result.standing is None:
         return None
-    def linked(t, *more):
-        return el("a", t.input.label[:1].lower() + t.input.label[1:], *more, href=f"#{anchor}-{t.input.name}", data_field_link=t.input.name)
     told, sheet = [], result.sheet
     if result.stand_ins:
-        told.append(children("Whatever ", _listed(linked(t) for t in result.stand_ins), f" {sheet.name}’s sheet allows. "))
+        told.append(children("Whatever ", _listed(_linked(t, anchor) for t in result.stand_ins), f" {sheet.name}’s sheet allows. "))
     if result.assumed:
-        told.append(children("Taken: ", _listed(linked(t, " ", _shown(t)) for t in result.assumed), ". "))
+        told.append(children("Taken: ", _listed(_linked(t, anchor, " ", _shown(t)) for t in result.assumed), ". "))
     if sheet:
         told.append(children(f"Limits: {sheet.name}’s sheet", ", which is invented." if sheet.invented else "."))
     return el("p", *told, class_="granted") if told else None
 
 
-def _listed(nodes) -> Html:
-    nodes = list(nodes)
-    return children(*(children(", " if i else None, node) for i, node in enumerate(nodes)))
+def _next(result: Result) -> list:
+    """What is to be read next, in the order of the form."""
+    return [t for t in result.taken if t.input.name in result.next]
+
+
+def _linked(t, anchor: str, *more) -> Html:
+    """An input's name, a tap from its field; of a grid that is not whole, the cell that comes next."""
+    words = t.notes[0] if t.notes and t.origin.kind == "missed" else t.input.label
+    return el("a", words[:1].lower() + words[1:], *more, href=f"#{anchor}-{t.input.name}", data_field_link=t.input.name)
+
+
+def _listed(nodes, between: str = ", ") -> Html:
+    return children(*(children(between if i else None, node) for i, node in enumerate(nodes)))
 
 
 def _shown(t) -> "Number | str":
@@ -106,8 +115,22 @@ def body(result: Result, anchor: str) -> Html:
 
 
 def working(result: Result) -> Html:
-    """How the numbers came about, line by line."""
-    return el("ol", *(_line(n) for n in result.working), class_="working")
+    """How the numbers came about, line by line, and before it what they came from."""
+    return children(el("ul", *(el("li", t.input.label, ": ", _value(t), el("span", _came(t.origin), class_="line-source")) for t in result.taken if _value(t) is not None), class_="working-from"),
+                    el("ol", *(_line(n) for n in result.working), class_="working"))
+
+
+def _value(t):
+    """An input's value as it is told, None of what was left out, is still to be read, or stands in a grid of its own."""
+    if t.value is None or t.origin.kind in ("none", "missed") or isinstance(t.value, tuple):
+        return None
+    return children(value(t.input.form, t.span[0]), " to ", value(t.input.form, t.span[1])) if t.span else _shown(t)
+
+
+def _came(origin) -> str:
+    """Where a value comes from, with which, by whom or why."""
+    said = {"job": "from the job", "sheet": "from"}.get(origin.kind, origin.kind)
+    return said + ("" if not origin.words else f" {origin.words}" if origin.kind == "sheet" else f": {origin.words}")
 
 
 def cautions(listed: "tuple[Caution, ...]") -> Html | None:

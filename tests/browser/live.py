@@ -27,11 +27,11 @@ def part(live, name):
     return live.locator(f"[data-part={name}]")
 
 
-def reply(live, system="metric") -> dict:
-    """What CPython answers to the entries that stand in the form; those of the example are left to the calculator."""
-    entries = {e.get_attribute("name"): e.input_value() for e in live.locator("[data-entry]").all()
-               if e.input_value() != e.get_attribute(f"data-{system}")}
-    asked = {"call": "evaluate", "calculator": CALCULATOR, "anchor": live.get_attribute("id"), "entries": entries, "system": system}
+def reply(live, system="metric", standing=None) -> dict:
+    """What CPython answers to the entries that stand in the form, for the engine that the site begins with."""
+    entries = {e.get_attribute("name"): e.input_value() for e in live.locator("[data-entry]").all() if e.input_value().strip()}
+    asked = {"call": "evaluate", "calculator": CALCULATOR, "anchor": live.get_attribute("id"), "entries": entries, "system": system,
+             "standing": standing or {"engine": "TS-16", "which": "", "job": {}}}
     return json.loads(answer(json.dumps(asked)))
 
 

@@ -1,6 +1,7 @@
 // Beside the sizes of a data sheet, in its tables and in sentences: what the job that is worked on holds of them. Loaded only while there is a job (live.mjs).
 
 import { ask, changes, current, get } from "./jobs.mjs";
+import { show as showEngine } from "./sizes.mjs";
 
 const places = [...document.querySelectorAll("[data-job-size], [data-job-said]")];
 
@@ -13,6 +14,7 @@ async function show() {
   const held = key && (await get(key).catch(() => null));
   const reply = held ? await ask("job-sizes", { job: held.text }, "job-sizes") : { ok: false };
   if (!reply) return;
+  showEngine(reply.ok ? reply.engine : undefined);
   for (const place of places) {
     const { engine, jobSize, jobSaid } = place.dataset;
     place.innerHTML = (reply.ok && engine === reply.engine && (reply.html[jobSize] || reply.said[jobSaid])) || "";

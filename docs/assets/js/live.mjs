@@ -368,7 +368,10 @@ if (document.querySelector("job-view")) import("./job.mjs");
 
 function sizesOfJob() {
   if (document.querySelector("[data-job-size], [data-job-said]") && hasJob(document.body)) import("./job-sizes.mjs");
+  else if (document.querySelector(`[data-sheet-size]:not([data-engine="${CSS.escape(engine())}"])`)) import("./sizes.mjs").then(({ show }) => show());
 }
+
+document.addEventListener("sizebook:engine", () => !hasJob(document.body) && document.querySelector("[data-sheet-size]") && import("./sizes.mjs").then(({ show }) => show()));
 
 sizesOfJob();
 addEventListener("storage", ({ key }) => (key === JOB || key === null) && sizesOfJob());
