@@ -897,6 +897,8 @@ def _decimal(digits, plain, kind, may_be=None):
         if may_be is None or may_be(Fraction(whole)):
             raise EntryError("two-ways", f"{quoted(digits)} can be read in two ways", f"write {whole} or {body}")
         notes.append(f"Took {digits} as {body}, with a decimal comma.")
+    elif not marks and re.fullmatch("0+[1-9][0-9]*", digits) and kind is not COUNT:  # nobody writes a nought before a size but for its point: 0005 for .0005
+        raise EntryError("two-ways", f"{quoted(digits)} may have lost its decimal point", f"write it with its point, or {digits.lstrip('0')}")
     return Fraction(body.replace(",", ".").removesuffix(".")), notes
 
 

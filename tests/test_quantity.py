@@ -297,6 +297,14 @@ def test_a_comma_that_may_part_thousands_or_decimals_is_refused(text, kind, word
             assert read(text.replace(decimal.replace(".", ","), said), kind, unit).note == ""
 
 
+@pytest.mark.parametrize("text,kind,words", [("0005", LENGTH, "5"), ("0375 in", LENGTH, "375"), ("-05", TEMPERATURE, "5"), ("37.48 ± 001", LENGTH, "1")])
+def test_a_number_that_may_have_lost_its_point_is_refused(text, kind, words):
+    """A thumb that misses the point of 0.375 types 0375 (common practice: sizes below one are read out without their nought)."""
+    error = refusal(text, kind)
+    assert error.code == "two-ways" and str(error).endswith(f"may have lost its decimal point; write it with its point, or {words}.")
+    assert value("0", LENGTH) == value("00", LENGTH) == 0 and value("04", COUNT) == 4 and value("05° 30'", ANGLE) == math.radians(5.5)
+
+
 @pytest.mark.parametrize("text,kind,possible,expected", [
     # one of both readings cannot be: 54 987 mm is no size of a part of 5 to 120 mm
     ("54,987", LENGTH, (0.005, 0.12), 0.054987), ("54,987 ± 0,004 mm", LENGTH, (0.005, 0.12), 0.054987), ("-1,250 mm", LENGTH, (-1.0, 1.0), -0.00125), ("1,250 °C", TEMPERATURE, (213.15, 423.15), 274.4),
