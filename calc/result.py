@@ -3,6 +3,7 @@ import math
 import re
 from copy import copy
 from dataclasses import dataclass, field, fields, is_dataclass, replace
+from functools import cache
 from itertools import combinations
 
 from calc.conformance import DUST
@@ -160,10 +161,9 @@ def tell_apart(answer: Answer) -> Answer:
     forms = {key: shape for key, number in numbers.items() if (shape := _finer(number, apart)) != number.form}
     made = {}
     for number in sorted(origins(numbers.values()), key=lambda n: n.order):  # what led to a number is older than the number
-        args = tuple(made.get(id(n), n) for n in number.args)
-        if id(number) in forms or any(new is not old for new, old in zip(args, number.args)):
+        if id(number) in forms or not made.keys().isdisjoint(map(id, number.args)):
             made[id(number)] = new = copy(number)
-            new.args, new.form = args, forms.get(id(number), number.form)
+            new.args, new.form = tuple(made.get(id(n), n) for n in number.args), forms.get(id(number), number.form)
     return _with(answer, made)
 
 
@@ -205,25 +205,32 @@ def _with(said, made: dict):
     """The same with other numbers, {id: number}, in their places."""
     if isinstance(said, Number):
         return made.get(id(said), said)
-    parts = _within(said)
-    new = {key: _with(part, made) for key, part in parts.items()}
-    if all(new[key] is parts[key] for key in parts):
+    new = {key: other for key, part in _within(said).items() if (other := _with(part, made)) is not part}
+    if not new:
         return said
     if isinstance(said, dict):
-        return new
+        return said | new
     if isinstance(said, (tuple, list)):
-        return type(said)._make(new.values()) if hasattr(said, "_make") else type(said)(new.values())
+        parts = [new.get(i, part) for i, part in enumerate(said)]
+        return type(said)._make(parts) if hasattr(said, "_make") else type(said)(parts)
     return replace(said, **new)
 
 
+_PLAIN = {float, int, bool, str, type(None)}  # the points of a drawing are thousands of these
+
+
 def _within(said) -> dict:
+    """What stands in something that is said, and may hold numbers."""
+    if isinstance(said, (tuple, list)):
+        return {i: part for i, part in enumerate(said) if type(part) not in _PLAIN}
     if isinstance(said, dict):
         return said
-    if isinstance(said, (tuple, list)):
-        return dict(enumerate(said))
-    if is_dataclass(said) and not isinstance(said, (Form, type)):
-        return {f.name: getattr(said, f.name) for f in fields(said)}
-    return {}
+    return {name: part for name in _names(type(said)) if type(part := getattr(said, name)) not in _PLAIN}
+
+
+@cache
+def _names(kind) -> tuple:
+    return tuple(f.name for f in fields(kind)) if is_dataclass(kind) and kind is not Form else ()
 
 
 @dataclass(frozen=True)
