@@ -90,9 +90,9 @@ def test_refusal(field, entries, sentence):
 
 
 def test_sink_in_one_opening_is_speed_times_time_and_only_the_running_oil_counts_for_it():
-    """By hand: in the engine's own hot oil it would go 2 mm under 220 N in so long; at 460 N, 460/220 as fast, for 260° at 850 1/min."""
+    """By hand: in the engine's own hot oil it would go 2 mm under 220 N in so long; at 495 N, 495/220 as fast, for 260° at 850 1/min."""
     found = plunger_leak()
-    assert found["sink"] == pytest.approx(2e-3 / plunger_leak(**HOT)["time"] * 460 / 220 * 260 / 360 / (850 / 60))
+    assert found["sink"] == pytest.approx(2e-3 / plunger_leak(**HOT)["time"] * 495 / 220 * 260 / 360 / (850 / 60))
     assert plunger_leak(oil_temperature="10 °C")["sink"] == found["sink"] < plunger_leak(running_temperature="120 °C")["sink"]
     assert plunger_leak(running_oil="sae-30")["time"] == found["time"]
 
