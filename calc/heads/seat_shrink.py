@@ -147,7 +147,7 @@ def seat_shrink(
                     name=head.name, t=_at(temper), limit=head_limit) if temper and float(head_limit) > temper else None,
             warning("Expansion of {name} is held only up to {t}: the head temperature is drawn out from there, and rough.", name=head.name, t=_at(head.hottest))
             if float(needed) > head.hottest else None,
-            note("Guides loosen in the oven too. Near 200 °C an iron guide of usual fit keeps hardly any grip and may slide while you work: measure the height of each before and after.")
+            note("Guides loosen in the oven too. Near {t} an iron guide of usual fit keeps hardly any grip and may slide while you work: measure the height of each before and after.", t=_at(473.15))
             if heated > WARM else None,
             note("Frost on a chilled ring takes up the clearance: wipe it off, and go from the cold to the pocket in one move.") if ring_temperature < FREEZING else None,
             note("How fast the ring warms is not computed here; reckon with seconds. The two allowances hold each alone: while the ring warms, the head cools. "
