@@ -172,7 +172,7 @@ def evaluate(calculator: Calculator, entries: dict[str, str] | None = None, syst
     try:
         found, verdict, doubts = _judged(calculator, values, taken)
     except Refused as refused:  # what was read does not go together with what stands in for something unread: that is to be read
-        unread = {t.input.name: t for t in taken if not t.entered and t.origin.kind in ("sheet", "assumed") and isinstance(t.input, Quantity)}
+        unread = {t.input.name: t for t in taken if (not t.entered and t.origin.kind in ("sheet", "assumed") or t.value is None) and isinstance(t.input, Quantity)}
         if not all(e.code == "impossible" and e.field in unread for e in refused.errors):
             raise
         return _partly(calculator, taken, values, [unread[e.field] for e in refused.errors], standing, own)

@@ -446,7 +446,7 @@ def test_number_makes_a_constant_that_shows_its_symbol():
     ("chamber-volume", {"readings": "56.502 cm³ | 56 cm³ | 56 cm³ | 56.2 cm³"}, ("56.502 cm³",), {"largest": "56.502 cm³", "smallest": "56.0 cm³"}),
     ("valve-spring", {"least_seat": "247.3 N"}, ("247 N", "247.3 N"), {}),
     ("ring-groove", {"least_overhang": "0.9604 mm"}, ("0.96 mm", "0.9604 mm"), {}),
-    ("insert-install", {"preload": "28.34 kN"}, ("bears 42.48 kN of 42.51 kN",), {}),  # 1.5 × 28.34
+    ("insert-install", {"preload": "28.34 kN", "length": "2", "slip": "1"}, ("bears 42.48 kN of 42.51 kN",), {}),  # 1.5 × 28.34
     ("reading-verdict", {"reading": "55.00003 mm", "doubt": "0.00001 mm"}, ("0.00003 mm over the upper limit",), {"margin": "−0.00003 mm"})])
 def test_a_number_that_failed_a_limit_does_not_read_as_one_that_did_not(id, entries, words, shown):
     result = evaluate(find(id), entries)

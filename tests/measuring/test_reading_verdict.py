@@ -5,8 +5,10 @@ from hypothesis import strategies as st
 from scipy.stats import norm
 
 from calc import engine
+from calc.calculator import evaluate
 from calc.measuring.reading_verdict import reading_verdict
 from calc.result import Refused
+from calc.standing import Standing
 from tests.measuring.reading_verdict_checks import CASES, entries
 
 
@@ -153,3 +155,14 @@ def test_inches_give_the_same(y, U):
 def test_margin_is_the_distance_to_the_nearer_limit_and_counted_in_doubts(reading, inside):
     found = reading_verdict(reading=f"{reading} mm", low="54.985 mm", high="55.000 mm", doubt="0.004 mm")
     assert (found["margin"], found["in_doubts"]) == (pytest.approx(inside), pytest.approx(inside / 4e-6))
+
+
+def test_limits_are_the_readers_own_and_one_of_them_is_enough():
+    """No limit stands in for one that was not typed: not the example's, nor an engine's."""
+    for sheet in ("TS-16", "RC-40"):
+        standing = Standing(engine.engine(sheet))
+        waits = evaluate(reading_verdict, dict(reading="54.99 ± 0.003"), standing=standing).verdict
+        assert (waits.state, waits.headline.plain()) == ("awaited", "lower limit")
+        for one in (dict(low="54.985"), dict(high="55")):
+            assert evaluate(reading_verdict, dict(reading="54.99 ± 0.003") | one, standing=standing).verdict.state == "pass"
+        assert evaluate(reading_verdict, dict(reading="54.99", low="54.985"), standing=standing).verdict.headline.plain() == "doubt of the reading, ±"

@@ -100,8 +100,10 @@ def test_a_ratio_that_is_advised_is_read_as_one(by):
 
 def test_readings_over_rollers_are_not_judged_on_blocks_that_nobody_told():
     told = dict(large="30", length="60", by="1:10", read_low="30 mm", read_high="40 mm")
+    waits = evaluate(taper, told, standing=Standing()).verdict
+    assert (waits.state, waits.headline.plain()) == ("awaited", "blocks under the upper rollers")
     with pytest.raises(Refused) as refused:
-        evaluate(taper, told, standing=Standing())
+        taper(**told, blocks="")
     assert "is empty, and the taper that was read hangs on it" in str(refused.value.errors[0])
     assert evaluate(taper, told | {"blocks": "30 mm"}, standing=Standing()).verdict.state == "fail"
     set_up = evaluate(taper, {k: told[k] for k in ("large", "length", "by")}, standing=Standing()).verdict
