@@ -167,7 +167,7 @@ def seat_fit(
     def advise(words):
         """What to do, and which ring would serve: the window within which the verdict is in order, taken inwards in either unit."""
         if window:
-            return say(words + " For this pocket take a ring of {w} to {m}.", w=at_least(wanted, SIZE), m=at_most(most, SIZE))
+            return say(words + " By its grip this pocket takes a ring of {w} to {m}.", w=at_least(wanted, SIZE), m=at_most(most, SIZE))
         return words + (" No ring holds in this pocket as it runs without something yielding. Look for a ring that grows more, a thicker wall, or less heat; "
                         "or type rings in between and see what grip they keep.")
     if grip <= 0:

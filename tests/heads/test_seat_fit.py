@@ -174,7 +174,7 @@ def test_ring_that_is_advised_is_in_order():
     """Both ends of the window that a failing fit names, and just outside of it."""
     advised = seat_fit(ring_outside="37.54 mm")
     least, most = advised["ring_wanted"] / MM, advised["ring_most"] / MM
-    assert f"take a ring of {least + 0.0005:.3f} mm to {most - 0.0005:.3f} mm." in advised.verdict.do.plain()
+    assert f"takes a ring of {least + 0.0005:.3f} mm to {most - 0.0005:.3f} mm." in advised.verdict.do.plain()
     at_least, at_most = (seat_fit(ring_outside=f"{d!r} mm") for d in (least + 1e-9, most))
     assert at_least["interference_stopped"] == pytest.approx(0.015 * MM, abs=2e-12) and at_least.verdict.state == "pass"
     assert max(at_most["head_used"], at_most["ring_used"]) == pytest.approx(1.0, abs=1e-9)
