@@ -71,7 +71,7 @@ def valve_spring(
         hint="At the two heights of the maker's sheet, below. A spring left empty is not judged.")
     = "250; 650 | 248; 647 | 253; 653 | 249; 649 | 251; 651 | 247; 646 | 252; 654 | 250; 650",
     fitted_height: measured("Fitted height, valve shut", "h", SIZE, tool="a telescopic gauge between spring bed and retainer", hard=("10 mm", "100 mm"), usual=("25 mm", "60 mm"),
-                            feature="spring.installed_height", hint="The tallest of the head for the loads, then the shortest for the room to coil bind; without the shims of the next field."),
+                            feature="spring.installed_height", stage="", hint="The tallest of the head for the loads, then the shortest for the room to coil bind; without the shims of the next field."),
     shim: given("Shims to be added under the spring", "t", SIZE, hard=("0 mm", "5 mm"), usual=("0 mm", "1.5 mm"), assumed="no shims") = "0 mm",
     lift: measured("Valve lift", "s", SIZE, tool="a dial gauge on the retainer", hard=("1 mm", "25 mm"), usual=("5 mm", "15 mm"), feature="valve.lift"),
     wire: measured("Wire", "d", SIZE, tool="a micrometer", hard=("1 mm", "10 mm"), usual=("2 mm", "6 mm"), feature="spring.wire"),

@@ -38,7 +38,7 @@ class Out(Outputs):
     cautions=(cautions.CUTTING, cautions.HOT_OIL, cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def oil_hole(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
-    hole: measured("Hole", "d", SIZE, tool="pin gauges", hard=("0.2 mm", "8 mm"), usual=("0.6 mm", "3 mm"), feature="lifter.oil_hole"),
+    hole: measured("Hole", "d", SIZE, tool="pin gauges", hard=("0.2 mm", "8 mm"), usual=("0.6 mm", "3 mm"), feature="lifter.oil_hole", stage="finished"),
     pressure: given("Oil pressure at the lifter, idling", "p", form(PRESSURE, 0), hard=("1 kPa", "2000 kPa"), usual=("30 kPa", "600 kPa"), hint="Above what stands in the lifter: the gauge's reading, or less at the far end of the gallery.") = "100 kPa",
     oil: choice("Oil", CHOICES, must=True) = "sae-20w-50",
     oil_temperature: given("Oil temperature", "T", TEMP, hard=("-30 °C", "180 °C"), usual=("-20 °C", "130 °C"), hint="Try the coldest start as well as the hottest idle.") = "100 °C",

@@ -12,6 +12,7 @@ from calc.result import impossible, note, say, warning
 from calc.working import form, step
 
 FINE, SMALL, TEMP, LOAD, SECONDS, LEAKS, NU = form(LENGTH, 4), form(LENGTH, 1), form(TEMPERATURE, 0), form(FORCE, 0), form(TIME, 1), form(FLOW, 3), form(KINEMATIC_VISCOSITY, 2)
+SINK = "usual; only for how far it sinks in the running engine"
 WIDEST = 0.01  # of the diameter: diametral clearance up to which the gap counts as narrow
 FULL_TURN = number("", "", form(ANGLE, 0), 2 * math.pi)
 TEST_FLUIDS = ("iso-vg-10", POINTS)  # workshop procedures use thin test fluid only, under 50 lbf, and time 20 to 90 or 20 to 110 s; found in public material
@@ -46,8 +47,8 @@ class Out(Outputs):
     cautions=(cautions.HOT_OIL, cautions.SNAP_RING, cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def plunger_leak(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
-    bore: measured("Plunger's bore", "D_b", FINE, tool="an air or bore gauge set in a ring", hard=("3 mm", "60 mm"), usual=("8 mm", "30 mm"), feature="lifter.plunger_bore", of="bearing-steel"),
-    plunger: measured("Plunger", "D_p", FINE, tool="a comparator set with gauge blocks", hard=("3 mm", "60 mm"), usual=("8 mm", "30 mm"), feature="lifter.plunger", of="bearing-steel",
+    bore: measured("Plunger's bore", "D_b", FINE, tool="an air or bore gauge set in a ring", hard=("3 mm", "60 mm"), usual=("8 mm", "30 mm"), feature="lifter.plunger_bore", of="bearing-steel", stage=""),
+    plunger: measured("Plunger", "D_p", FINE, tool="a comparator set with gauge blocks", hard=("3 mm", "60 mm"), usual=("8 mm", "30 mm"), feature="lifter.plunger", of="bearing-steel", stage="",
                       hint="Each plunger with its own bore: they are matched, never mixed."),
     oil: choice("Fluid in the tester", CHOICES, must=True, hint="The tester's own thin fluid: engine oil in the cup tells nothing that any band is for.") = "iso-vg-10",
     oil_temperature: given("Fluid's temperature", "T", TEMP, hard=("-30 °C", "180 °C"), usual=("5 °C", "60 °C"), hint="Read in the cup, when the time is taken.") = "20 °C",
@@ -58,12 +59,12 @@ def plunger_leak(
     eccentricity: given("Plunger off the middle", "ε", form(RATIO, 2), hard=("0", "1"), fold=True, assumed="half way off; common practice, no source", hint="0 in the middle, 1 touching one side.") = "0.50",
     least_time: limit("Leak-down time, shortest accepted", "t_min", SECONDS, feature="lifter.leak_down", which="low", hard=("0.1 s", "600 s"), usual=("2 s", "120 s"), hint="The maker's, with the maker's fluid, weight and travel."),
     most_time: limit("Leak-down time, longest accepted", "t_max", SECONDS, feature="lifter.leak_down", which="high", hard=("0.2 s", "3600 s"), usual=("10 s", "600 s")),
-    running_oil: choice("Oil in the engine", GRADES, fold=True, assumed="a usual grade; only for how far it sinks", hint="For how far the plunger sinks in the running engine, and for nothing else.") = "sae-20w-50",
-    running_temperature: given("Oil temperature, engine running", "T_r", TEMP, hard=("-30 °C", "180 °C"), usual=("5 °C", "130 °C"), feature="crankcase.oil_temperature", fold=True),
+    running_oil: choice("Oil in the engine", GRADES, fold=True, assumed=SINK, hint="For how far the plunger sinks in the running engine, and for nothing else.") = "sae-20w-50",
+    running_temperature: given("Oil temperature, engine running", "T_r", TEMP, hard=("-30 °C", "180 °C"), usual=("5 °C", "130 °C"), feature="crankcase.oil_temperature", fold=True, assumed=SINK) = "100 °C",
     running_load: given("Load while the valve is open, mean", "F_m", LOAD, hard=("5 N", "9000 N"), usual=("150 N", "2000 N"), feature="lifter.running_load", fold=True,
-                        hint="Mean of the spring's load shut and open, times the rocker's ratio."),
-    speed: given("Engine speed", "n", form(ROTATION, 0), hard=("50 1/min", "12000 1/min"), usual=("500 1/min", "6000 1/min"), feature="crank.idle_speed", fold=True, hint="Idling is the worst: the valve is open longest."),
-    open_angle: given("Valve open for, at the crank", "α_o", form(ANGLE, 0), hard=("90°", "400°"), usual=("200°", "320°"), feature="cam.open_angle", fold=True),
+                        assumed=SINK, hint="Mean of the spring's load shut and open, times the rocker's ratio.") = "495 N",
+    speed: given("Engine speed", "n", form(ROTATION, 0), hard=("50 1/min", "12000 1/min"), usual=("500 1/min", "6000 1/min"), feature="crank.idle_speed", fold=True, assumed=SINK, hint="Idling is the worst: the valve is open longest.") = "850 1/min",
+    open_angle: given("Valve open for, at the crank", "α_o", form(ANGLE, 0), hard=("90°", "400°"), usual=("200°", "320°"), feature="cam.open_angle", fold=True, assumed=SINK) = "260°",
     cool_temperature: given("Data sheet, cooler point", "T_1", TEMP, hard=("-30 °C", "150 °C"), usual=("20 °C", "60 °C"), fold=True, when=("oil", POINTS)) = "40 °C",
     cool_viscosity: given("Viscosity at the cooler point", "ν_1", NU, hard=("1 mm²/s", "20000 mm²/s"), usual=("5 mm²/s", "1000 mm²/s"), fold=True, when=("oil", POINTS)) = "100 mm²/s",
     warm_temperature: given("Data sheet, warmer point", "T_2", TEMP, hard=("-20 °C", "180 °C"), usual=("70 °C", "150 °C"), fold=True, when=("oil", POINTS)) = "100 °C",

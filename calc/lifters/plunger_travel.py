@@ -58,10 +58,10 @@ def shim_for(shorter, ratio):
     cautions=(cautions.SPRING, cautions.BREAK_IN, cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def plunger_travel(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
-    preload: measured("Plunger pressed in, cold", "p", SIZE, tool="a dial gauge, lifter bled down, valve shut", hard=("-5 mm", "20 mm"), usual=("0.3 mm", "5 mm"), feature="lifter.preload",
+    preload: measured("Plunger pressed in, cold", "p", SIZE, tool="a dial gauge, lifter bled down, valve shut", hard=("-5 mm", "20 mm"), usual=("0.3 mm", "5 mm"), feature="lifter.preload", stage="",
                       hint="Each valve by itself. 0 where the pushrod just touches the plunger on its upper stop, minus where it has play."),
     travel: measured("Plunger travel, stop to stop", "S", SIZE, tool="a dial gauge", hard=("0.2 mm", "25 mm"), usual=("1 mm", "8 mm"), feature="lifter.travel"),
-    pushrod: measured("Pushrod fitted", "L_p", SIZE, tool="a height gauge", hard=("20 mm", "600 mm"), usual=("80 mm", "350 mm"), feature="lifter.pushrod"),
+    pushrod: measured("Pushrod fitted", "L_p", SIZE, tool="a height gauge", hard=("20 mm", "600 mm"), usual=("80 mm", "350 mm"), feature="lifter.pushrod", stage=""),
     valve: which_valve() = "intake",
     case_material: choice("Case", {id: MATERIALS[id].name for id in CASES}, feature="crankcase.alloy") = "mg-az91",
     case_length: measured("Case, cam to cylinder seat", "L_c", LONG, tool="a height gauge", hard=("0 mm", "400 mm"), usual=("40 mm", "200 mm"), feature="crankcase.seat_height", fold=True, hint="Along the cylinder."),

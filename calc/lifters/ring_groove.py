@@ -41,11 +41,11 @@ def annulus(inner, outer):
     cautions=(cautions.SNAP_RING, cautions.CUTTING, cautions.MAKER_FIRST, cautions.AIRCRAFT))
 def ring_groove(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
-    groove: measured("Groove, across its bottom", "D_g", SIZE, tool="a groove calliper", hard=("4 mm", "80 mm"), usual=("10 mm", "36 mm"), feature="lifter.groove"),
-    bore: measured("Bore", "D", BORE, tool="a small bore gauge", hard=("4 mm", "80 mm"), usual=("10 mm", "32 mm"), feature="lifter.unit_hole"),
-    width: measured("Groove, width", "m", SIZE, tool="gauge blocks", hard=("0.2 mm", "6 mm"), usual=("0.7 mm", "2.5 mm"), feature="lifter.groove_width"),
-    ring: measured("Ring, thickness", "s", SIZE, tool="a micrometer", hard=("0.2 mm", "6 mm"), usual=("0.6 mm", "2.5 mm"), feature="lifter.ring"),
-    lip: measured("Lip outside the groove", "n", SIZE, tool="a depth gauge", hard=("0.1 mm", "20 mm"), usual=("1 mm", "8 mm"), feature="lifter.lip"),
+    groove: measured("Groove, across its bottom", "D_g", SIZE, tool="a groove calliper", hard=("4 mm", "80 mm"), usual=("10 mm", "36 mm"), feature="lifter.groove", stage="finished"),
+    bore: measured("Bore", "D", BORE, tool="a small bore gauge", hard=("4 mm", "80 mm"), usual=("10 mm", "32 mm"), feature="lifter.unit_hole", stage="finished"),
+    width: measured("Groove, width", "m", SIZE, tool="gauge blocks", hard=("0.2 mm", "6 mm"), usual=("0.7 mm", "2.5 mm"), feature="lifter.groove_width", stage="finished"),
+    ring: measured("Ring, thickness", "s", SIZE, tool="a micrometer", hard=("0.2 mm", "6 mm"), usual=("0.6 mm", "2.5 mm"), feature="lifter.ring", stage="finished"),
+    lip: measured("Lip outside the groove", "n", SIZE, tool="a depth gauge", hard=("0.1 mm", "20 mm"), usual=("1 mm", "8 mm"), feature="lifter.lip", stage="finished"),
     load: given("Load on the ring", "F", LOAD, hard=("1 N", "20000 N"), usual=("50 N", "3000 N"), feature="lifter.ring_load", hint="Seat load of the valve spring times the rocker's ratio is on the safe side."),
     impact: given("Blows count as", "k", TIMES, hard=("1", "20"), usual=("2", "6"), fold=True, assumed="common practice, no source", hint="Times the load, for a valve train that floats.") = "3.0",
     breadth: measured("Ring, breadth", "e", SIZE, tool="a calliper, from its outside to its inside", hard=("0.2 mm", "10 mm"), usual=("0.8 mm", "4 mm"), feature="lifter.ring_breadth", fold=True),

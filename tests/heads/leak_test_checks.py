@@ -9,7 +9,7 @@ TEST = dict(mode="pressure", volume="2.5 L", start="60 kPa", end="58.5 kPa", tim
 # A vacuum that falls off by a hundredth: the throughput at its start is V/t·0.01·Δp, chosen to be 0.0625 Pa·m³/s.
 FALL = dict(mode="vacuum", room="101.325 kPa", start="61.325 kPa", end=f"{61.325 * exp(-0.01)!r} kPa", time="60 s")
 HOLE = FALL | dict(volume=f"{0.0625 * 60 / 0.01 / 61325 * 1000!r} L")
-CHOKED = FALL | dict(volume=f"{4.6962e-5 * 287.055 * 293.15 * 60 / 0.01 / 61325 * 1000!r} L", limit="10000 cm³/min")
+CHOKED = FALL | dict(volume=f"{4.6962e-5 * 287.055 * 293.15 * 60 / 0.01 / 61325 * 1000!r} L", allowed_by="told", limit="10000 cm³/min")
 DECAY = dict(mode="pressure", volume="2 L", start="50 kPa", end="37.0409 kPa", time="600 s")
 
 CHECKS = [
