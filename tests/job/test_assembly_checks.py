@@ -111,6 +111,9 @@ def test_a_nut_brings_its_thread_and_torque():
     found = checks(received="heads, crank, rods, case")
     assert [(check.entries["thread"], check.entries["torque"]) for check in found if check.calculator == "torque-preload"] == [("M9x1", "33.0 N·m"), ("M12x1.75", "35.0 N·m"), ("M10x1.5", "22.0 N·m")]
     assert "31 N·m to 35 N·m" in by_title(found, "Rod nuts").do.plain()
+    nuts = {check.title: check for check in found if check.calculator == "torque-preload"}
+    assert all(check.open == ("strength",) for check in nuts.values())  # it is on the bolt, and on no sheet
+    assert [nuts[title].entries["clamped"] for title in ("Rod nuts", "Close the case", "Head nuts")] == ["other", "other", "cylinder"]
 
 
 def test_deck_height_is_the_chain_of_the_parts():
