@@ -35,7 +35,7 @@ def _field(taken: Taken, anchor: str, presets: dict) -> Html:
     preset = presets.get(declared.name)
     if isinstance(declared, Choice):
         question = is_question(declared)
-        empty = None if question else el("option", declared.options[taken.value], value="", data_hint=True, selected=True)
+        empty = None if question else el("option", "Example: ", declared.options[taken.value], value="", data_hint=True, selected=True)
         entry = el("select", empty, *(el("option", words, value=key, selected=question and key == taken.value) for key, words in declared.options.items()),
                    id=id, name=declared.name, data_entry=True, aria_describedby=described, data_preset=preset, data_question=taken.value if question else None, data_which=declared.which)
         keys = None

@@ -73,7 +73,7 @@ def test_what_is_to_be_read_next_is_a_tap_away(page, address):
 
 def test_another_engine_brings_its_own_limits_and_nothing_of_the_first(page):
     page.goto("heads/guides/")
-    live = page.locator("live-calculator[data-calculator=guide-fit]")
+    live = page.locator("live-calculator[data-calculator=guide-fit]").first
     entry(live, "guide_bore").fill("0.3452 in")
     entry(live, "stem").fill("0.3406 in")
     live.locator("[data-engine-choice]").select_option("RC-40")
