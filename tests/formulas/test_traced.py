@@ -47,6 +47,7 @@ CASES = [
     (press_fit.von_mises, (P, (-20e6, STRESS)), STRESS),
     (press_fit.inner_yield_pressure, (P, BORE, JOINT), STRESS),
     (press_fit.outer_yield_pressure, (P, JOINT, OUTSIDE), STRESS),
+    (press_fit.grip_lost, (DELTA, P, JOINT, (1e-11, COMPLIANCE)), LENGTH),
     (press_fit.inner_bore_change, (P, BORE, JOINT, E), LENGTH),
     (press_fit.inner_joint_change, (P, BORE, JOINT, E, NU), LENGTH),
     (press_fit.outer_joint_change, (P, JOINT, OUTSIDE, E, NU), LENGTH),
@@ -118,6 +119,7 @@ CASES = [
     (rod_load.top_acceleration, (SLOW, OUTER, (0.137, LENGTH)), ACCELERATION),
     (rod_load.joint_pull, ((0.6, MASS), (0.3, MASS), SLOW, (7700.0, ACCELERATION)), FORCE),
     (rod_load.bolt_give, (OUTER, (5e-5, AREA), INNER, (4e-5, AREA), E), (0, -1, 2, 0)),
+    (rod_load.ends_give, (OUTER, (5e-5, AREA), (4e-5, AREA), E), (0, -1, 2, 0)),
     (screw_threads.hole_shear_area, (SMALL, OUTER, (0.008, LENGTH), (0.0073, LENGTH)), AREA),
     (screw_threads.bolt_shear_area, (SMALL, OUTER, (0.0072, LENGTH), (0.0069, LENGTH)), AREA),
     (screw_threads.drill_for, ((0.008, LENGTH), SMALL, (0.75, PURE), (1.3, PURE)), LENGTH),
@@ -142,9 +144,30 @@ def test_traced_number_has_the_value_and_the_dimensions(formula, inputs, dims):
     assert traced.dims == dims
 
 
+YIELD, WEAK, SOFT = (400e6, STRESS), (100e6, STRESS), (70e9, STRESS)
+BY_TRIAL = [  # found by trial, as plain floats
+    (press_fit.outer_plastic_pressure, (WEAK, JOINT, OUTSIDE), STRESS),
+    (press_fit.inner_plastic_pressure, (YIELD, BORE, JOINT), STRESS),
+    (press_fit.outer_set, (P, JOINT, OUTSIDE, (80e6, STRESS), SOFT), LENGTH),
+    (press_fit.inner_set, (P, BORE, JOINT, (170e6, STRESS), E), LENGTH),
+    (press_fit.pressure_past_yield, (DELTA, BORE, JOINT, OUTSIDE, (7.4e-11, COMPLIANCE), YIELD, WEAK, E, SOFT), STRESS),
+]
+
+
+@pytest.mark.parametrize("formula, inputs, dims", BY_TRIAL, ids=[f.__name__ for f, _, _ in BY_TRIAL])
+def test_what_is_found_by_trial_scales_with_its_units(formula, inputs, dims):
+    """Counted in millimetres and megapascals (tonnes, seconds) it is the same quantity; Numbers are taken as floats."""
+    plain = formula(*(value for value, _ in inputs))
+    assert formula(*(Number(value, of) for value, of in inputs)) == plain > 0
+
+    def scale(of):
+        return 1e3 ** of[0] * 1e-3 ** of[1]
+    assert formula(*(value * scale(of) for value, of in inputs)) == pytest.approx(plain * scale(dims), rel=1e-7)
+
+
 def test_no_formula_is_left_out():
-    """All but those for drawings, which return several numbers."""
-    drawn = {press_fit.inner_stress, press_fit.outer_stress, seat_geometry.section}
+    """All but those for drawings, which return several numbers, and those found by trial."""
+    drawn = {press_fit.inner_stress, press_fit.outer_stress, seat_geometry.section} | {press_fit._where, press_fit._place} | {f for f, _, _ in BY_TRIAL}
     formulas = {f for module in (annular_gap, bolt_torque, leak, press_fit, rod_load, screw_threads, seat_geometry, small_hole, spring, warm_reading) for _, f in inspect.getmembers(module, inspect.isfunction)
                 if f.__module__ == module.__name__}
     assert formulas - drawn == {f for f, _, _ in CASES}
