@@ -184,8 +184,10 @@ def _output(output, result) -> Html:
 
 def _doubt(output, result) -> Html | None:
     """The expanded uncertainty behind a number, where the readings have one."""
-    U = result.doubts.get(output.key)
-    return el("span", " ± ", value(result.outputs[output.key].form.difference, U), class_="doubt") if U else None
+    U, shape = result.doubts.get(output.key, 0.0), result.outputs[output.key].form.difference
+    if not any(digit in "123456789" for digit in shape.bare(U, "metric")):
+        return None  # what stands in moves it by less than is shown
+    return el("span", " ± ", value(shape, U), class_="doubt")
 
 
 def _line(n) -> Html:

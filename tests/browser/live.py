@@ -15,6 +15,13 @@ def opened(page, address):
     return page.locator(f"live-calculator[data-calculator={CALCULATOR}]")
 
 
+def fill_in(live, pocket_bore="37.505", ring_outside="37.61", valve="intake") -> None:
+    """All that the calculator must have read; what else it needs stands in by the sheet or is assumed."""
+    entry(live, "valve").select_option(valve)
+    entry(live, "pocket_bore").fill(pocket_bore)
+    entry(live, "ring_outside").fill(ring_outside)
+
+
 def entry(live, name):
     return live.locator(f"[data-entry][name={name}]")
 
@@ -31,7 +38,7 @@ def reply(live, system="metric", standing=None) -> dict:
     """What CPython answers to the entries that stand in the form, for the engine that the site begins with."""
     entries = {e.get_attribute("name"): e.input_value() for e in live.locator("[data-entry]").all() if e.input_value().strip()}
     asked = {"call": "evaluate", "calculator": CALCULATOR, "anchor": live.get_attribute("id"), "entries": entries, "system": system,
-             "standing": standing or {"engine": "TS-16", "which": "", "job": {}}}
+             "standing": standing or {"engine": "TS-16", "which": entries.get("valve", ""), "job": {}}}
     return json.loads(answer(json.dumps(asked)))
 
 
