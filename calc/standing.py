@@ -167,27 +167,38 @@ def walk(work, judge, values: dict, spans: list[Taken], found, verdict: Verdict)
             answers[t.input.name, end], said = state({t.input.name: (t.input, end)})
             if said != verdict.state and t.input.name not in flips:
                 flips.append(t.input.name)
-    corners = set()
-    for index, (limit, side) in enumerate((limit, side) for limit in range(len(found.limits)) for side in (0, 1)):
-        worst = []
-        for t in spans:
-            margins = {end: _margin(answers[t.input.name, end], limit, side) for end in t.span}
-            if None in margins.values() or margins[t.span[0]] == margins[t.span[1]]:
-                continue
-            worst.append((t.input.name, min(margins, key=margins.get)))
-        if len(worst) > 1:
-            corners.add(tuple(worst))
     if not flips:
-        declared = {t.input.name: t.input for t in spans}
-        for corner in sorted(corners):
-            answer, said = state({name: (declared[name], end) for name, end in corner})
-            answers[corner] = answer
-            if said != verdict.state:
-                flips = [name for name, _ in corner]
-                break
+        flips = _together(state, answers, spans, found, verdict)
     told = {n.key: float(n) for n in found.numbers}
     spread = {key: max((abs(float(n) - value) for answer in answers.values() if answer for n in answer.numbers if n.key == key), default=0.0) for key, value in told.items()}
     return Walked(spread, tuple(flips))
+
+
+def _together(state, answers, spans, found, verdict) -> list:
+    """The inputs that turn the verdict by moving at once, the way that brings one of the limits nearest; none where all of them together
+    leave twice the room that they take of it one by one."""
+    declared, seen = {t.input.name: t.input for t in spans}, set()
+    for limit in range(len(found.limits)):
+        for side in (0, 1):
+            here = _margin(found, limit, side)
+            if here is None:
+                continue
+            towards, gained = 1 if here >= 0 else -1, 0.0  # a limit that is met may be missed, one that is missed may be met
+            corner = []
+            for t in spans:
+                margins = {end: _margin(answers[t.input.name, end], limit, side) for end in t.span}
+                if None in margins.values() or margins[t.span[0]] == margins[t.span[1]]:
+                    continue
+                nearest = min(margins, key=lambda end: towards * margins[end])
+                gained += max(0.0, towards * (here - margins[nearest]))
+                corner.append((t.input.name, nearest))
+            if len(corner) < 2 or tuple(corner) in seen or 2 * gained < abs(here):
+                continue
+            seen.add(tuple(corner))
+            answers[tuple(corner)], said = state({name: (declared[name], end) for name, end in corner})
+            if said != verdict.state:
+                return [name for name, _ in corner]
+    return []
 
 
 def _margin(answer, limit: int, side: int) -> float | None:
