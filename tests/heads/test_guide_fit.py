@@ -14,7 +14,7 @@ from calc.heads.guide_fit import guide_fit, rocking_factor
 from calc.materials import MATERIALS
 from calc.result import Refused
 from calc.standing import Standing
-from tests.formulas.test_press_fit import two_rings
+from tests.formulas.test_press_fit import stepped, two_rings
 from tests.heads.guide_fit_checks import CASES, CHECKS, COLUMNS, FOUND, REAMED_RUNNING, SMOOTH
 from tests.heads.test_seat_fit import growth
 
@@ -104,6 +104,7 @@ VERDICTS = {
     "little grip": ("fail", "Little grip: 0.004 mm left when running", NEW | dict(guide_outside="13.026 mm")),
     "tight, new": ("attention", "Tight when running: 0.006 mm left", NEW | dict(wanted_clearance="0.005 mm", least_hot="0.02 mm", stem_temperature="200 °C")),
     "nothing to ream": ("attention", "Nothing to ream: bore already 0.003 mm larger", NEW | dict(supplied_bore="8.023 mm")),
+    "tighter than as made": ("attention", "Tighter than as made: 0.029 mm, 0.030 mm at least", NEW | dict(wanted_clearance="0.029 mm")),
     "wider than as made": ("attention", "Wider than as made: 0.070 mm, 0.065 mm at most", NEW | dict(wanted_clearance="0.070 mm")),
 }
 
@@ -126,13 +127,28 @@ def test_guide_that_is_advised_is_in_order():
     assert guide_fit(**NEW, guide_outside=f"{large + 1e-4} mm").verdict.state == "attention"
 
 
-def test_what_yields_a_little_loses_what_an_elastic_plastic_ring_does():
-    """An exhaust guide of 13.051 mm in 13.000 mm of the weaker alloy was called a fail at 128 % of first yield. The same formulas are held
-    against a numerical solution in tests/formulas/test_press_fit.py; here, that what is lost, taken off, leaves what is told."""
+def test_what_yields_a_little_loses_what_the_load_stepped_through_leaves():
+    """An exhaust guide of 13.051 mm in 13.000 mm of the weaker alloy was called a fail at 128 % of first yield. Running hot, the hole opened that far
+    by stepping the load (flow rule, finite elements: tests/formulas/test_press_fit.py) gives the pressure; guide and head at that pressure, elastic,
+    make up the rest of the interference, and what is missing is gone for good."""
     found = guide_fit(**NEW, **T6, valve="exhaust", guide_outside="13.051 mm", guide_hole="13.000 mm")
     assert found.verdict.state == "attention" and found["head_used"] > 1.25
-    assert 0 < found["grip_lost"] < 0.004 * MM and found["grip_left"] == pytest.approx(min(found["interference"] - 0.8 * 10.3e-6, found["interference_hot"]) - found["grip_lost"])
-    assert found["grip_left"] > 0.03 * MM
+    guide, head = MATERIALS["bronze"], MATERIALS["al-si-t6"]
+    t_guide, t_head = 273.15 + 200, 273.15 + 170
+    e_guide, e_head, shape_guide, shape_head = guide.modulus_at(t_guide) / 1e9, head.modulus_at(t_head) / 1e9, (13 ** 2 + 7.95 ** 2) / (13 ** 2 - 7.95 ** 2), (29 ** 2 + 13 ** 2) / (29 ** 2 - 13 ** 2)
+
+    def shrinks(p):
+        return 13 * p * (shape_guide - guide.nu) / e_guide
+
+    def excess(opened):
+        """Interference that an opening of the hole, mm, goes with, over the one there is."""
+        p = stepped(6.5, 14.5, head.yield_at(t_head) / 1e9, e_head, head.nu, opened / 2, 0)
+        return opened + shrinks(p) - found["interference_hot"] / MM
+    opened = brentq(excess, 0.010, 0.040, xtol=1e-6)
+    p = stepped(6.5, 14.5, head.yield_at(t_head) / 1e9, e_head, head.nu, opened / 2, 0)
+    assert found["grip_lost"] / MM == pytest.approx(opened - 13 * p * (shape_head + head.nu) / e_head, abs=0.0003)
+    assert found["grip_left"] == pytest.approx(min(found["interference"] - 0.8 * 10.3e-6, found["interference_hot"]) - found["grip_lost"])
+    assert found["grip_left"] > 0.03 * MM > 0.01 * MM > found["grip_lost"] > 0
 
 
 def test_hole_that_no_guide_serves_says_so():
