@@ -36,7 +36,11 @@ FOUND = {
 # Rings of grey iron and Al–Si have the very stiffness of the published case: bore 31, joint 38, outside 60, interference 0.100 mm.
 PUBLISHED = ring(*CASES["iron ring in aluminium"])
 
+# Stiffness of another's parts, typed as a maker's own values: bore 33, joint 39, outside 52, interference 0.120 mm, 205 GPa and 0.29 in 70 GPa and 0.33.
+OWN_VALUES = ring(39, 39.12, 33, 6.5, "high-chrome-iron", "al-si-t6", 20, 20) | dict(own="205 GPa; 0.29; ; 900 MPa | 70 GPa; 0.33; ; 900 MPa")
+
 CHECKS = [
+    Check("seat-fit", "contact pressure with a maker's own values, MPa", OWN_VALUES, 36.721, 0.0005, asked("seat-fit", "pressure", "MPa"), BVP, "library"),
     *(Check("seat-fit", what, ring(*CASES[case]), value, tolerance, asked("seat-fit", output, unit), BVP if case == "iron ring in aluminium" and "cold" in what else OWN, "library")
       for case, values in FOUND.items() for value, (output, what, unit, tolerance) in zip(values, COLUMNS, strict=True)),
     Check("seat-fit", "interference lost to Rz 4 and 6.3 µm, mm", PUBLISHED | dict(ring_roughness="4 µm", pocket_roughness="6.3 µm", ring_temperature="20 °C", head_temperature="20 °C"),
