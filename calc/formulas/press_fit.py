@@ -13,6 +13,7 @@ Holds for round parts, elastic, as long as the shorter of the two. What it leave
 Lengths in m, stresses and moduli in Pa, temperatures in K, strains and friction pure.
 """
 import math
+from functools import lru_cache
 
 from calc.working import PI, greatest, sqrt
 
@@ -185,21 +186,31 @@ def _where(rising, low, high):
     return x
 
 
+@lru_cache(maxsize=256)
+def _outer_through(ratio):
+    """φ at the bore of an outer part that yields right through, from outside/joint."""
+    far = _place(_FREE) + 2 * math.log(ratio)
+    return _MOST if far >= _place(_MOST) else _where(lambda x: _place(x) - far, _FREE, _MOST)
+
+
+@lru_cache(maxsize=256)
+def _inner_through(ratio):
+    """φ at the outside of an inner ring that yields right through, from joint/bore."""
+    near = _place(_FREE) - 2 * math.log(ratio)
+    return _where(lambda x: _place(x) - near, 1e-12, _FREE)
+
+
 def outer_plastic_pressure(outer_yield, joint, outer_outside) -> float:
     """Pressure at which the outer part yields right through and gives way, Pa, as a plain float.
 
     Plane stress: up to 7 % under 2/√3·σ·ln(outside/joint), which is that of a long tube in plane strain; at most 2/√3·σ.
     """
-    far = _place(_FREE) + 2 * math.log(float(outer_outside) / float(joint))
-    phi = _MOST if far >= _place(_MOST) else _where(lambda x: _place(x) - far, _FREE, _MOST)
-    return -2 / math.sqrt(3) * float(outer_yield) * math.cos(phi + math.pi / 6)
+    return -2 / math.sqrt(3) * float(outer_yield) * math.cos(_outer_through(float(outer_outside) / float(joint)) + math.pi / 6)
 
 
 def inner_plastic_pressure(inner_yield, inner_bore, joint) -> float:
     """Pressure at which the inner ring yields right through, Pa, as a plain float. Needs a bore; the yield stress in compression."""
-    near = _place(_FREE) - 2 * math.log(float(joint) / float(inner_bore))
-    phi = _where(lambda x: _place(x) - near, 1e-12, _FREE)
-    return 2 / math.sqrt(3) * float(inner_yield) * math.cos(phi + math.pi / 6)
+    return 2 / math.sqrt(3) * float(inner_yield) * math.cos(_inner_through(float(joint) / float(inner_bore)) + math.pi / 6)
 
 
 def outer_set(pressure, joint, outer_outside, outer_yield, outer_modulus) -> float:
@@ -234,8 +245,7 @@ def inner_set(pressure, inner_bore, joint, inner_yield, inner_modulus) -> float:
         edge2 = bore ** 2 * math.exp(_place(_FREE) - _place(phi))
         return stress * math.cos(phi), stress / math.sqrt(3) * math.sin(phi) * edge2 / joint ** 2
     pressure = min(pressure, inner_plastic_pressure(stress, bore, joint))
-    through = _where(lambda x: _place(x) - _place(_FREE) + 2 * math.log(joint / bore), 1e-12, _FREE)
-    phi = _where(lambda x: pressure - (lambda level, change: level - change)(*ring_outside_edge(x)), through, _FREE)
+    phi = _where(lambda x: pressure - (lambda level, change: level - change)(*ring_outside_edge(x)), _inner_through(joint / bore), _FREE)
     level, change = ring_outside_edge(phi)
     return joint * (level + change - pressure * inner_shape(bore, joint)) / float(inner_modulus)
 
