@@ -7,7 +7,7 @@ import pytest
 from calc import stations
 from calc.calculator import _work, evaluate
 from calc.engine import engine
-from calc.inputs import Choice, Grid, Quantity
+from calc.inputs import Choice, Grid, Origin, Quantity
 from calc.open_input import Open
 from calc.result import Refused
 from calc.standing import Standing, allowed
@@ -134,3 +134,77 @@ def test_parts_at_the_ends_of_the_sheets_own_limits_are_in_order(id, sheet, kind
 def test_a_worn_part_stands_in_down_to_its_wear_limit_and_a_finished_one_does_not():
     bore = engine("TS-16").feature("cylinder.bore")
     assert allowed(bore, "received") == (bore.low, bore.wear) and allowed(bore, "finished") == (bore.low, bore.high)
+
+
+# What the walk over all calculators does not show
+
+TS16 = SHEETS["TS-16"]
+
+
+def test_a_size_past_its_own_limit_is_never_in_order_however_well_it_fits():
+    fits = {"pocket_bore": "37.480 mm", "ring_outside": "37.585 mm", "valve": "intake"}  # each 0.010 mm under its least; the grip is the nominal one
+    assert evaluate(stations.find("seat-fit"), fits).verdict.state == "pass"
+    found = told("seat-fit", fits, TS16)
+    assert found.verdict.state == "fail" and "under the lower limit of TS-16" in found.verdict.headline.plain()
+    assert "Apart from that: Holds" in found.verdict.do.plain()
+
+
+def test_what_the_job_read_as_received_is_held_to_wear_and_as_finished_to_what_was_made():
+    bore = {"guide_bore": "8.040 mm", "stem": "7.960 mm", "valve": "intake"}  # as made up to 8.015, worn from 8.060
+
+    def of(stage):
+        standing = Standing(TS16.sheet, "1 intake", {"guide_bore": Origin("job", "MK", stage)})
+        (own,) = [own for own in told("guide-fit", bore, standing).own if own.input.name == "guide_bore"]
+        return own.held.state
+    assert of("received") == "pass" and of("finished") == "fail"
+
+
+def test_where_no_sheet_knows_the_limit_nothing_is_judged_and_what_was_read_is_told():
+    found = told("guide-fit", needed(stations.find("guide-fit"), Standing(None, "1 intake")), Standing(None, "1 intake"))
+    assert found.verdict.state in ("pass", "attention")  # all limits typed: they are the reader's
+    missing = {name: text for name, text in needed(stations.find("guide-fit"), Standing(None, "1 intake")).items() if name != "worn_clearance"}
+    found = told("guide-fit", missing, Standing(None, "1 intake"))
+    assert found.verdict.state == "unjudged" and found.next == ("worn_clearance",) and "clearance" in found.outputs
+
+
+def test_a_limit_that_nobody_knows_mends_no_fail():
+    entries = needed(stations.find("guide-fit"), Standing(None, "1 exhaust")) | {"stem": "7.999 mm", "guide_bore": "8.000 mm"}
+    del entries["worn_clearance"]  # whatever it is: a hot stem this tight seizes
+    found = told("guide-fit", entries, Standing(None, "1 exhaust"))
+    assert found.verdict.state == "fail", found.verdict.headline.plain()
+
+
+def test_the_part_in_hand_chooses_sizes_materials_and_limits():
+    sizes = {"stem": "7.945 mm", "guide_bore": "7.990 mm"}  # an exhaust stem this tight seizes hot; an intake's does not
+    states = {kind: told("guide-fit", sizes, Standing(TS16.sheet, f"1 {kind}")) for kind in ("intake", "exhaust")}
+    assert states["intake"]["clearance_hot"] > states["exhaust"]["clearance_hot"]
+    assert [t.value for t in states["exhaust"].taken if t.input.name == "valve"] == ["exhaust"]
+    assert told("guide-fit", sizes, Standing(TS16.sheet)).next == ("valve",)
+
+
+def test_a_job_of_another_engine_is_judged_by_its_own_wear_limit():
+    entries = {"guide_bore": "0.3452 in", "stem": "0.3406 in"}  # 0.0046 in apart, of at most 0.0045 in
+    found = told("guide-fit", entries, SHEETS["RC-40"])
+    assert found.verdict.state == "fail" and found.sheet.name == "RC-40" and found.sheet.invented
+    assert told("guide-fit", entries | {"guide_bore": "0.3450 in"}, SHEETS["RC-40"]).verdict.state != "fail"
+
+
+def test_what_can_turn_the_verdict_is_the_one_to_be_read_next():
+    """A bore of the case that the sheet leaves wide open: in the least of them the body would stick."""
+    from dataclasses import replace
+    sheet, entries = TS16.sheet, needed(stations.find("lifter-bore"), TS16)
+    bore = replace(sheet.features["crankcase.lifter_bore"], low=20.96e-3)
+    wide = Standing(replace(sheet, features=sheet.features | {bore.id: bore}), "1 intake")
+    assert told("lifter-bore", entries, TS16).verdict.state == "pass"
+    found = told("lifter-bore", entries, wide)
+    assert found.verdict.state == "awaited" and found.next == ("lifter_hole",) and "lifter bore in the case" in found.verdict.headline.plain()
+
+
+def test_an_output_moves_by_as_much_as_what_stands_in_can_move_it():
+    found = told("seat-fit", {"pocket_bore": "37.505 mm", "ring_outside": "37.610 mm"}, TS16)
+    values = {t.input.name: t.value for t in found.taken}
+    forces = []
+    for ends in itertools.product(*(t.span for t in found.stand_ins)):
+        answer = _work(found.calculator, values | {t.input.name: t.input.number(x) for t, x in zip(found.stand_ins, ends)})
+        forces += [float(n) for n in answer.numbers if n.key == "pressure"]
+    assert found.doubts["pressure"] >= 0.8 * (max(forces) - min(forces)) / 2
