@@ -5,10 +5,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy.optimize import LinearConstraint, linprog, milp
 
+from calc import engine
 from calc.calculator import evaluate
 from calc.heads import VALVES
 from calc.heads.stem_height import plan, stem_height
 from calc.result import Refused
+from calc.standing import Standing
 from tests.corners import corners
 from tests.heads.stem_height_checks import SETS, heights
 
@@ -254,3 +256,9 @@ def test_drawing_stands_at_the_heights_of_the_valve_that_needs_most():
 
 def test_work_that_is_told_carries_its_dangers():
     assert "spinning" in {c.id for c in stem_height(**heights(45.3, 45.0)).cautions} and "spinning" not in {c.id for c in stem_height().cautions}
+
+
+def test_no_limit_of_one_engine_judges_another():
+    read = dict(heights="45.05 mm | 44.98 mm | 45.10 mm")
+    assert evaluate(stem_height, read, standing=Standing(engine.engine("TS-16"))).verdict.state == "pass"
+    assert "height allowed, least" in evaluate(stem_height, read, standing=Standing(engine.engine("RC-40"))).verdict.headline.plain()

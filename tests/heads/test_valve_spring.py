@@ -4,10 +4,12 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
+from calc import engine
 from calc.calculator import evaluate
 from calc.heads import VALVES
 from calc.heads import valve_spring as module
 from calc.result import Refused
+from calc.standing import Standing
 from tests.corners import corners
 
 MM = 1e-3
@@ -256,3 +258,11 @@ def test_ends_that_are_not_ground_stand_one_and_a_half_turns_more_in_the_way():
 def test_a_doubt_that_may_call_for_another_look_says_so(entries, words):
     found = valve_spring(**entries)
     assert found.verdict.state == "unsure" and words in found.verdict.headline.plain()
+
+
+def test_a_reader_counts_the_turns_and_no_limit_of_one_engine_judges_another():
+    read = dict(loads="250 N; 650 N", fitted_height="36.5 mm", lift="8.87 mm", wire="4.60 mm")
+    def told(sheet, **more):
+        return evaluate(module.valve_spring, read | more, standing=Standing(engine.engine(sheet)))
+    assert "all turns" in told("TS-16").verdict.headline.plain() and told("TS-16", total_turns="5.5").verdict.state == "pass"
+    assert "seat load, least" in told("RC-40", total_turns="5.5").verdict.headline.plain()

@@ -28,6 +28,8 @@ BY_HAND = {"4 mm wire": (FOUR, (25.785, 257.85, 489.91, 642.91, 28.0, 3.0)), "3.
 CHECKS = [
     *(Check("valve-spring", what, entries, value, tolerance, asked("valve-spring", output, unit), HAND, "limit")
       for entries, values in BY_HAND.values() for value, (output, what, unit, tolerance) in zip(values, COLUMNS, strict=True)),
+    Check("valve-spring", "length with all 7 coils together, ends not ground, mm", FOUR | dict(ends="wound"), 34.0, 1e-9, asked("valve-spring", "solid_length", "mm"),
+          "EN 13906-1, (n_t + 1.5)·d of cold wound springs, from memory", "standard"),
     Check("valve-spring", "natural frequency, Hz", FOUR, 392.53, 0.005, asked("valve-spring", "frequency", "Hz"), CHAIN, "library"),
     Check("valve-spring", "natural frequency, Hz", THIN, 567.41, 0.005, asked("valve-spring", "frequency", "Hz"), CHAIN, "library"),
     Check("valve-spring", "rate, N/mm", LIBRARY, 23.5, 0.05, asked("valve-spring", "rate", "N/mm"), SPRINGCALC, "library"),

@@ -9,8 +9,11 @@ from hypothesis import strategies as st
 from scipy.integrate import quad, solve_ivp
 from scipy.optimize import brentq
 
+from calc import engine
+from calc.calculator import evaluate
 from calc.lifters.plunger_leak import plunger_leak
 from calc.result import Refused
+from calc.standing import Standing
 from tests.corners import corners
 from tests.lifters.plunger_leak_checks import CASES, COLUMNS, FOUND
 
@@ -163,3 +166,13 @@ def test_every_pair_that_the_sheet_allows_is_in_order():
     for sizes in corners("lifter.plunger_bore", "lifter.plunger", "lifter.plunger_land"):
         found = plunger_leak(**dict(zip(("bore", "plunger", "length"), sizes)))
         assert found.verdict.state == "pass", (sizes, found.verdict.headline.plain())
+
+
+def test_a_reader_is_asked_which_fluid_and_what_only_serves_the_sink_holds_nothing_up():
+    read = dict(bore="15.882 mm", plunger="15.870 mm", oil_temperature="20 °C")
+    def told(sheet, **more):
+        return evaluate(plunger_leak, read | more, standing=Standing(engine.engine(sheet)))
+    assert told("TS-16").verdict.state == "awaited" and told("TS-16", oil="iso-vg-10").verdict.state == "pass"
+    other = told("RC-40", oil="iso-vg-10")  # whose sheet has no leak-down: neither time, load nor travel is borrowed from another engine's
+    assert other.verdict.state == "awaited" and "shortest accepted" in other.verdict.headline.plain()
+    assert not any(words in other.verdict.headline.plain() for words in ("running", "while the valve is open"))

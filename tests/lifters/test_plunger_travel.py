@@ -6,9 +6,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy.optimize import brentq
 
+from calc import engine
+from calc.calculator import evaluate
 from calc.lifters.plunger_travel import plunger_travel, shim_for
 from calc.materials import MATERIALS
 from calc.result import Refused
+from calc.standing import Standing
 from tests.corners import corners
 from tests.lifters.plunger_travel_checks import CASES, FOUND, entries
 
@@ -172,3 +175,12 @@ def test_hotter_case_lifts_hotter_pushrod_presses(case, hotter):
     assert plunger_travel(case_temperature=f"{case + hotter!r} °C")["running"] < base
     assert plunger_travel(case_temperature=f"{case!r} °C", rod_temperature=f"{95 + hotter!r} °C")["running"] > base
     assert plunger_travel(case_temperature=f"{case!r} °C", case_material="ductile-iron")["running"] > base
+
+
+def test_a_reader_says_which_valve_and_a_pushrod_of_another_length_is_no_fault():
+    read = dict(preload="1.8 mm", travel="4 mm", pushrod="265 mm")
+    def told(which=""):
+        return evaluate(plunger_travel, read, standing=Standing(engine.engine("TS-16"), which))
+    assert told().verdict.state == "awaited"
+    intake, exhaust = told("1 intake"), told("1 exhaust")
+    assert intake.verdict.state == exhaust.verdict.state == "pass" and exhaust["running"] > intake["running"] + 0.2 * MM
