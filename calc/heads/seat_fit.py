@@ -183,7 +183,7 @@ def seat_fit(
     elif past(least_grip, left):
         verdict = ("fail", say("Too little grip: {d} left " + when, d=left), advise("Do not fit this ring."))
     elif share > 1:
-        verdict = ("attention", say(part + " yields a little: {l} lost", l=lost), say(
+        verdict = ("attention", say(part + " yields a little: {l} lost", l=lost.shown(4)), say(
             "Grip enough is left: {left} " + when + ". Measure both again; within the maker's limits it may be fitted. {other}", left=left,
             other=say("A ring of {w} to {m} would not yield.", w=at_least(wanted, SIZE), m=at_most(most, SIZE)) if window else "No ring that holds here stays free of it."))
     else:

@@ -91,6 +91,7 @@ def test_first_yield_is_looked_at_and_only_a_wall_that_gives_way_fails():
     """The sheet's exhaust ring at the hint's 300 °C once read “Head yields: do not fit”; it keeps nearly all of its grip."""
     hot = seat_fit(**SOFT, head_temperature="180 °C", ring_temperature="300 °C")
     assert hot.verdict.state == "attention" and hot["head_used"] > 1 and hot["interference_stopped"] > 0.04 * MM
+    assert hot.verdict.headline.plain() == f"Head yields a little: {hot['lost'] / MM:.4f} mm lost" and hot["lost"] < 0.002 * MM
     hotter = seat_fit(**SOFT, head_temperature="200 °C", ring_temperature="320 °C")
     assert hotter.verdict.state == "attention" and 0.02 * MM < hotter["interference_stopped"] < 0.035 * MM
     assert seat_fit(**SOFT, head_temperature="200 °C", ring_temperature="380 °C").verdict.headline.plain() == "Head gives way when running"
