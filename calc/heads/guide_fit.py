@@ -108,8 +108,8 @@ def guide_fit(
     head_wall: measured("Least wall round the hole", "w", SMALL, tool="a calliper, at the thinnest place", hard=("1 mm", "60 mm"), usual=("3 mm", "25 mm"), feature="head.guide_wall", fold=True),
     guide_roughness: given("Roughness of the guide, Rz", "Rz_g", form(ROUGHNESS, 1), hard=("0 µm", "40 µm"), usual=("0 µm", "16 µm"), fold=True, assumed="ground; common practice, no source") = "4 µm",
     hole_roughness: given("Roughness of the hole, Rz", "Rz_h", form(ROUGHNESS, 1), hard=("0 µm", "40 µm"), usual=("0 µm", "16 µm"), fold=True, assumed="reamed; common practice, no source") = "6.3 µm",
-    least_grip: given("Interference wanted, least", "δ_min", SIZE, hard=("0 mm", "0.2 mm"), usual=("0.003 mm", "0.05 mm"), fold=True, hint="Cold and running, roughness pressed flat.", assumed="common practice, no source") = "0.010 mm",
-    friction: given("Friction of guide in head", "µ", TIMES, hard=("0.02", "0.6"), usual=("0.06", "0.25"), fold=True, hint="Oiled about 0.1, dry up to 0.2.", assumed="common practice, no source") = "0.12",
+    least_grip: given("Interference wanted, least", "δ_min", SIZE, hard=("0 mm", "0.2 mm"), usual=("0.003 mm", "0.05 mm"), fold=True, hint="Cold and running, roughness pressed flat.", assumed="common practice, no source", when=("stage", NEW)) = "0.010 mm",
+    friction: given("Friction of guide in head", "µ", TIMES, hard=("0.02", "0.6"), usual=("0.06", "0.25"), fold=True, hint="Oiled about 0.1, dry up to 0.2.", assumed="common practice, no source", when=("stage", NEW)) = "0.12",
 ):
     """Guide and head as two thick cylinders (Lamé, plane stress), each at one temperature; the stem at its own.
 
