@@ -3,6 +3,7 @@
 `answer` takes a request {"call": "job-…", …} and gives a reply; both are JSON-ready. A job travels as its text, which only
 `calc.job.record` reads, so that what a device stores is what was checked here. Imported only once a job is asked for.
 """
+from datetime import datetime
 from functools import cache
 from html import escape
 
@@ -12,7 +13,7 @@ from calc.job.record import STAGES, JobError, NoReason, feature_of, sheet_of
 from calc.job.verdicts import judge, judge_one
 from calc.page import job_fields, job_returned
 from calc.page.html import Html, both, children, el, value
-from calc.page.job_pieces import REASONS, SHORT, about_sheet, at_field, chip, count, day, field, hour, job_of, limits, made, message, reading, received_field, start_form, tally, what_group, with_unit
+from calc.page.job_pieces import QUIET, REASONS, SHORT, about_sheet, at_field, chip, count, day, field, hour, job_of, limits, made, message, reading, received_field, start_form, tally, what_group, with_unit
 from calc.result import Refused
 
 MOST_WHOLE = 1000  # sizes that are shown with history and forms: more would fill a phone
@@ -46,16 +47,27 @@ def _add(asked: dict) -> dict:
     feature = feature_of(job, asked["feature"])
     if not text.strip():
         raise at_field("text", "empty", f"{feature.label if feature else asked['feature']}: is empty; type what you read.")
+    spot = asked["feature"], asked.get("place", ""), asked["stage"]
+    _check_unchanged(job, asked, spot)
     if feature:
         text = with_unit(text, feature.form, asked["system"], feature.label, "text")
         if feature.places and not asked.get("place"):
             raise at_field("place", "place", f"{feature.label}: say which one it is.")
     added = _added(job, asked, text)
-    return made(added) | {"html": {"kept": _kept(added, asked["feature"], asked.get("place", ""), asked["stage"])}}
+    return made(added) | {"html": {"kept": _kept(added, *spot)}}
 
 
 def _take_back(asked: dict) -> dict:
-    return made(_added(job_of(asked["job"]), asked, ""))
+    job = job_of(asked["job"])
+    _check_unchanged(job, asked, (asked["feature"], asked.get("place", ""), asked["stage"]))
+    return made(_added(job, asked, ""))
+
+
+def _check_unchanged(job: dict, asked: dict, spot: tuple) -> None:
+    """A correction is one of the reading that its form shows: it says how many there were."""
+    told = record.history(job, *spot)
+    if "shown" in asked and len(told) != int(asked["shown"]):
+        raise at_field("text", "changed", f"Nothing was kept: another tab has read this size anew meanwhile ({told[-1]['text'] or 'taken back'}). Look at what stands there now, then correct that.")
 
 
 def _added(job: dict, asked: dict, text: str) -> dict:
@@ -88,7 +100,9 @@ def _unstrike(asked: dict) -> dict:
 
 
 def _change(asked: dict) -> dict:
-    return made(record.change(job_of(asked["job"]), name=asked["name"], received=asked["received"], by=asked["shop"]))
+    """What was changed in the form; the rest stays as it is by now."""
+    fields = {of: asked[name] for name, of in (("name", "name"), ("received", "received"), ("shop", "by")) if name in asked}
+    return made(record.change(job_of(asked["job"]), **fields))
 
 
 def _read(asked: dict) -> dict:
@@ -109,7 +123,7 @@ def _jobs(asked: dict) -> dict:
     now = next((pair for pair in read if pair[0]["key"] == asked["key"]), None)
     own = [pair for pair in read if pair[0]["kind"] == "job" and pair != now]
     sheets = [pair for pair in read if pair[0]["kind"] == "sheet" and pair != now]
-    newest = max(read, key=lambda pair: pair[0]["kept"], default=(None, {"engine": "", "by": ""}))[1]
+    newest = max(read, key=_when, default=(None, {"engine": "", "by": ""}))[1]
     start = start_form(asked["engines"], asked["by"], newest["engine"], newest["by"])
     back = [(held, job) for held, job in read if now and held is not now[0]]
     parts = [_current(*now, back, asked) if now else None,
@@ -196,7 +210,7 @@ def _histories(job: dict, told: dict | None, id: str, place: str, label: str, no
         if its := told.get((id, place, stage)):
             yield _history(job, stage, its, now)
             if correct and stage in stages:
-                yield _correct(id, place, label, stage, its[-1])
+                yield _correct(id, place, label, stage, its)
 
 
 def _who(at: str, by: str, now: str) -> str:
@@ -213,9 +227,9 @@ def _history(job: dict, stage: str, told: list, now: str) -> Html:
     return el("div", el("h4", STAGES[stage].capitalize()), el("ol", *lines, class_="job-history", reversed=True), class_="job-stages")
 
 
-def _correct(id: str, place: str, label: str, stage: str, last: dict) -> Html:
-    form = _correction(stage, bool(last["text"]))
-    for blank, told in (("\x01", "-".join(("correct", id.replace(".", "-"), place.replace(" ", "-"), stage))), ("\x02", id), ("\x03", place), ("\x04", f"{label} {place}")):
+def _correct(id: str, place: str, label: str, stage: str, its: list) -> Html:
+    form = _correction(stage, bool(its[-1]["text"]))
+    for blank, told in (("\x01", "-".join(("correct", id.replace(".", "-"), place.replace(" ", "-"), stage))), ("\x02", id), ("\x03", place), ("\x04", f"{label} {place}"), ("\x05", str(len(its)))):
         form = form.replace(blank, escape(told))
     return Html(form)
 
@@ -224,11 +238,11 @@ def _correct(id: str, place: str, label: str, stage: str, last: dict) -> Html:
 def _correction(stage: str, there: bool) -> str:
     """The form that corrects a reading, with blanks for what a job has thousands of: characters that no text of a job holds."""
     key = "\x01"
-    hidden = [el("input", type="hidden", name=name, value=value) for name, value in (("feature", "\x02"), ("place", "\x03"), ("stage", stage))]
+    hidden = [el("input", type="hidden", name=name, value=value) for name, value in (("feature", "\x02"), ("place", "\x03"), ("stage", stage), ("shown", "\x05"))]
     return str(el("details", el("summary", "Correct it" if there else "Put a size in its place"),
                   el("form", *hidden, field(key, "It is", "text", label=f"\x04, {STAGES[stage]}", inputmode="decimal", maxlength=100), *_reasons(key),
                      el("div", el("button", "Correct", type="submit", class_="go"), el("button", "Take it back", type="submit", value="take-back") if there else None, class_="job-buttons"),
-                     message(key, ""), data_job_call="add", novalidate=True, class_="job-form"), data_keep=key, class_="job-correct"))
+                     message(key, ""), data_job_call="add", data_job_form=key, **QUIET, class_="job-form"), data_keep=key, class_="job-correct"))
 
 
 def _reasons(key: str) -> tuple:
@@ -264,7 +278,7 @@ def _write_down(job: dict, asked: dict, stages: tuple, only: tuple = (), key: st
             el("div", *_reasons(key), data_job_reasons=True, hidden=True),
             el("div", el("button", "Keep", type="submit", class_="go"), class_="job-buttons"))
     hidden = [el("input", type="hidden", name=name, value=value) for name, value in (("stages", " ".join(stages)), ("only", " ".join(only)), ("form", key))]
-    return el("form", *hidden, el("div", data_job_kept=key, role="status"), pick, rest, message(key, ""), data_job_call="add", novalidate=True, class_="job-form")
+    return el("form", *hidden, el("div", data_job_kept=key, role="status"), pick, rest, message(key, ""), data_job_call="add", data_job_form=key, **QUIET, class_="job-form")
 
 
 def _picks(key: str, name: str, words: str, options: list, chosen: str) -> Html:
@@ -327,14 +341,14 @@ def _what_was_done(job: dict, now: str) -> Html:
     standing = sum(not line.struck for line in found)
     return el("details", el("summary", "What was done", f" ({standing})" if standing else None), el("ul", *lines, class_="job-done") if lines else None,
               el("form", field("done", "One line", "text", hint="Such as: mains ground to the first undersize.", maxlength=400), el("div", el("button", "Add", type="submit", class_="go"), class_="job-buttons"),
-                 message("done", ""), data_job_call="done", novalidate=True, class_="job-form"), data_keep="done", class_="job-fold")
+                 message("done", ""), data_job_call="done", data_job_form="done", **QUIET, class_="job-form"), data_keep="done", class_="job-fold")
 
 
 def _change_form(job: dict, held: dict) -> Html:
     return el("details", el("summary", "Name, parts, remove"),
               el("form", el("div", field("change", "What you call it", "name", value=job["name"], maxlength=120), received_field("change", list(filter(None, [sheet_of(job)])), job["engine"], job["received"]),
                             field("change", "Shop, as it stands on the sheet", "shop", value=job["by"], maxlength=60), field("change", "Your initials", "initials", maxlength=12, data_job_initials=True), class_="fields"),
-                 el("div", el("button", "Change", type="submit", class_="go"), class_="job-buttons"), message("change", ""), data_job_call="change", novalidate=True, class_="job-form"),
+                 el("div", el("button", "Change", type="submit", class_="go"), class_="job-buttons"), message("change", ""), data_job_call="change", data_job_form="change", **QUIET, class_="job-form"),
               _remove(held), data_keep="change", class_="job-fold")
 
 
@@ -349,7 +363,12 @@ def _remove(held: dict) -> Html:
 def _listed(title: str, pairs: list, asked: dict) -> Html | None:
     if not pairs:
         return None
-    return el("section", el("h2", title), el("ul", *(_line(held, job, asked) for held, job in sorted(pairs, key=lambda pair: pair[0]["kept"], reverse=True)), class_="job-list"))
+    return el("section", el("h2", title), el("ul", *(_line(held, job, asked) for held, job in sorted(pairs, key=_when, reverse=True)), class_="job-list"))
+
+
+def _when(pair: tuple) -> datetime:
+    """When it came to this device: the moment, not what the clock showed, which goes back an hour in autumn."""
+    return datetime.fromisoformat(pair[0]["kept"])
 
 
 def _line(held: dict, job: dict, asked: dict) -> Html:

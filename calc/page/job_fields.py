@@ -104,7 +104,7 @@ def fields(asked: dict) -> dict:
 
     {"html": {"strip": …, name of the field, grid or result: …}, "fill": {name of the field or grid: {"texts": {entry: text}, "at_once": …}},
     "results": {name of the result: [names of the fields that must hold the reader's own]}, "place": chosen, "engine": the job's,
-    "said": {entry: {"words", "stage"}} of what it fills in}
+    "said": {entry: {"words", "stage"}} of what it fills in, "placed": [names of the fields that are read at the place that was chosen]}
     """
     job, calculator = job_of(asked["job"]), find(asked["calculator"])
     features = asked.get("features", {})
@@ -138,7 +138,13 @@ def fields(asked: dict) -> dict:
             el("p", f"{spot.feature.label} can be kept for the job once all of it is read: {', '.join(calculator.input[name].label for name in behind[spot.entry])}. "
                     , class_="job-when-partly job-keep-words"),
             *_keeping(job, [spot], held, choices if spot.place is None else [], chosen, asked["stages"]))
-    return {"html": html, "fill": fill, "results": behind, "place": chosen, "engine": job["engine"], "said": said}
+    return {"html": html, "fill": fill, "results": behind, "place": chosen, "engine": job["engine"], "said": said, "placed": _placed(spots, results, behind)}
+
+
+def _placed(spots: list, results: list, behind: dict) -> list[str]:
+    """The fields whose readings are of one place: what was read at another one does not belong there. A grid's rows name theirs."""
+    own = [spot.field for spot in spots if spot.feature.places and "." not in spot.entry]
+    return list(dict.fromkeys(own + [name for spot in results if spot.feature.places for name in behind[spot.entry]]))
 
 
 def _keeping(job: dict, found: list, held: dict, which: list, chosen: str, stages) -> tuple:
@@ -189,9 +195,10 @@ def _which(choices: list, chosen: str) -> Html:
 def _origin(job: dict, filled: dict, judged: list, now: str) -> Html:
     """Where what stands in the field comes from, and whether it is right; where something else was typed, the way back to it."""
     readings = list(filled.values())
+    last = [r for r in job["readings"] if any(r is one for one in readings)][-1]  # the order of the record: clocks are set back
     one = readings[0] if len(filled) == 1 else None
     stages = " and ".join(dict.fromkeys(SHORT[r["stage"]] for r in readings))
-    who = ", ".join(filter(None, (stages, day(max(r["at"] for r in readings), now), " and ".join(list(dict.fromkeys(r["by"] for r in readings if r["by"]))[:3]))))
+    who = ", ".join(filter(None, (stages, day(last["at"], now), " and ".join(list(dict.fromkeys(r["by"] for r in readings if r["by"]))[:3]))))
     told = [(spot, row) for spot, row in judged if row.state and (one or row.state != "pass")]
     return children(
         el("div", el("p", "From the job ", el("strong", job["name"]), ": ", None if one else f"{count(len(filled), 'reading')}, ", who, ".", class_="job-from"),

@@ -15,6 +15,7 @@ from calc.result import VERDICT_WORDS
 
 MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split()
 REASONS = ("Measured again", "Misread before", "Machined since", "Another part")
+QUIET = {"novalidate": True, "autocomplete": "off"}  # of a form: the browser neither checks nor fills it in
 SHORT = {"received": "received", "finished": "finished", "assembly": "at assembly"}
 
 
@@ -189,4 +190,4 @@ def start_form(names, by: str = "", engine: str = "", shop: str = "", asleep: bo
                          received_field("start", [engine_named(name) for name in names], engine if engine in names else next(iter(names), "")),
                          field("start", "Your initials", "initials", hint="They stand beside every reading that you keep.", maxlength=12, value=by or None), class_="fields"),
               el("div", el("button", "Start this job", type="submit", disabled=asleep, class_="go"), class_="job-buttons"),
-              message("start", ""), data_job_call="new", novalidate=True, class_="job-form")
+              message("start", ""), data_job_call="new", data_job_form="start", **QUIET, class_="job-form")

@@ -1,5 +1,6 @@
 """The pages on which a job leaves the shop: its size sheet, and what it is to the one who bolts the engine together."""
 import json
+import re
 
 from calc.job import codes, record, share
 from calc.job.assembly_checks import assembly_checks
@@ -31,7 +32,7 @@ def _ways(job: dict, asked: dict) -> Html:
 def _sending(job: dict, asked: dict):
     return (el("button", "Send the link", type="button", data_job_do="send", data_of="job-link", data_title=f"Size sheet: {job['name']}", hidden=True),
             el("button", "Copy the link", type="button", data_job_do="copy", data_of="job-link"),
-            el("button", "Export as a file", type="button", data_job_do="export", data_key=asked["key"]))
+            el("button", "Export as a file", type="button", data_job_do="export", data_key=asked["key"] or None))
 
 
 def _link(job: dict, root: str) -> Html:
@@ -42,22 +43,27 @@ def _link(job: dict, root: str) -> Html:
 
 
 def opened(asked: dict) -> dict:
-    """The job of a link's code; where the sheet has several codes, that of this one with those that were read before (`others`)."""
+    """The job of a link's code; where the sheet has several codes, that of this one with those that were read before (`others`).
+    `code` in the reply carries the whole of it, for the address."""
+    if not asked["code"].startswith(codes.FORM):
+        raise record.JobError("This link was made by a newer edition of this handbook. Reload this page to get that edition; if it still does not open, ask the shop for the sheet's file.")
     code = asked["code"].removeprefix(codes.FORM)
     part = share.part(code)
     if part is None:
-        return made(share.decode(code)) | {"used": []}
+        return made(share.decode(code)) | {"used": [], "code": asked["code"]}
     mates = {other: its for other in asked["others"] if (its := share.part(other.removeprefix(codes.FORM))) and its.whole == part.whole and other != asked["code"]}
     found = {part.number, *(its.number for its in mates.values())}
     if missing := [str(n) for n in range(1, part.count + 1) if n not in found]:
         return {"html": {"view": children(
             el("h2", f"{len(found)} of {part.count} codes read"),
             el("p", "This sheet is too large for one code. Scan ", el("strong", "code ", " and ".join(missing)), " as well, in any order: what was read is kept until all are there.", class_="job-note"))}}
-    return made(share.decode(share.join([code, *(mate.removeprefix(codes.FORM) for mate in mates)]))) | {"used": [asked["code"], *mates]}
+    whole = share.join([code, *(mate.removeprefix(codes.FORM) for mate in mates)])
+    return made(share.decode(whole)) | {"used": [asked["code"], *mates], "code": codes.FORM + whole}
 
 
 def received(asked: dict) -> dict:
-    """What whoever bolts the engine together sees: the parts, what comes next, the checks, the sizes."""
+    """What whoever bolts the engine together sees: the parts, what comes next, the checks, the sizes. A sheet that this device
+    does not keep has no `key`, and is shown all the same."""
     others = [(held, job_of(held["text"])) for held in asked["sheets"] if held["key"] != asked["key"]]
     if asked["job"] is None:
         return {"html": {"view": _others(others, asked)}}
@@ -75,11 +81,11 @@ def received(asked: dict) -> dict:
            class_="job-now", aria_labelledby="job-now"),
         *(job_returned.offer(its_job, own["key"], job, asked["key"], asked["kept"], asked["now"], on_sheet=True) for own, its_job in mine),
         el("section", el("h2", "What comes next"), el("p", f"{count(len(checks), 'check')}, in the order in which the engine is closed. Unfold one, measure, and keep what you read."),
-           el("ol", *(_check(job, held, n, check, asked["now"]) for n, check in enumerate(checks)), class_="job-checks")),
+           el("ol", *(_check(job, held, check, asked["now"]) for check in checks), class_="job-checks")),
         el("section", el("h2", "All sizes"), asked["readings"](job, rows, asked["now"], ("assembly",))),
         el("section", el("h2", "Print it, or send it back"),
            el("p", "Sent back, the shop sees what you measured beside what it measured itself."),
-           el("div", el("a", "Print the size sheet", href=f"{asked['root']}job/sheet/#{asked['key']}", class_="go"), *_sending(job, asked), class_="job-buttons"), _link(job, asked["root"]), class_="job-ways"),
+           el("div", el("a", "Print the size sheet", href=f"{asked['root']}job/sheet/#{asked['key']}", class_="go") if asked["key"] else None, *_sending(job, asked), class_="job-buttons"), _link(job, asked["root"]), class_="job-ways"),
         _others(others, asked))
     return {"html": {"view": view}, "name": job["name"]}
 
@@ -94,16 +100,22 @@ def _readable(held: list):
 
 
 def _greeting(job: dict, mine: list, asked: dict) -> str:
-    read = [one for one in record.current(job).values() if one["stage"] != "assembly"]
+    counts = {id(one) for one in record.current(job).values()}
+    read = [one for one in job["readings"] if one["stage"] != "assembly" and id(one) in counts]  # in the order in which they were read, whatever the clocks said
     hands = " and ".join(list(dict.fromkeys(one["by"] for one in read if one["by"]))[:3])
-    when = f", the last on {day(max(one['at'] for one in read), asked['now'])}" if read else ""
+    when = f", the last on {day(read[-1]['at'], asked['now'])}" if read else ""
     own = any(other["id"] == job["id"] for _, other in mine)
     return " ".join(filter(None, (
         f"{job['engine']}: {job['received'] or 'parts as listed below'}.", f"{count(len(read), 'size')} measured by {job['by'] or 'the shop'}{f' ({hands})' if hands else ''}{when}.",
         "This sheet stands beside the job of the same name that you have here, and changes nothing in it by itself." if own else "")))
 
 
-def _check(job: dict, held: dict, n: int, check, now: str) -> Html:
+def _known_by(check) -> str:
+    """By what a check is known again while others come and go: its place in the list changes with what was read."""
+    return re.sub("[^a-z0-9]+", "-", check.title.lower()).strip("-")
+
+
+def _check(job: dict, held: dict, check, now: str) -> Html:
     """`held` is what counts of the job (record.current)."""
     read = [(f, place, stage, one) for (f, place, stage), one in held.items() if f in check.features and stage != "received"]
     own = any(stage == "assembly" for _, _, stage, _ in read)
@@ -112,21 +124,23 @@ def _check(job: dict, held: dict, n: int, check, now: str) -> Html:
             el("ul", *(el("li", feature_of(job, f).label if feature_of(job, f) else f, " ", place, ": ", reading(job, one), " ", el("span", ", ".join(filter(None, (SHORT[stage], day(one["at"], now), one["by"]))), class_="job-who"))
                        for f, place, stage, one in read[:MOST_HELD]), el("li", f"and {len(read) - MOST_HELD} more, below") if len(read) > MOST_HELD else None, class_="job-held") if read else None,
             el("div", data_job_calculator=True) if check.calculator or check.features else None]
-    return el("li", el("details", el("summary", el("span", check.title, class_="job-label"), el("span", "read by you" if own else "", class_="job-stage"), state or None), *body, data_keep=f"check-{n}", data_job_check=n),
+    return el("li", el("details", el("summary", el("span", check.title, class_="job-label"), el("span", "read by you" if own else "", class_="job-stage"), state or None), *body, data_keep=f"check-{_known_by(check)}", data_job_check=_known_by(check)),
               class_=f"job-check job-is-{check.state or 'none'}")
 
 
 def check(asked: dict) -> dict:
     """The calculator of one check, filled in, and a form for those of its sizes that the calculator does not ask for."""
-    job, n = job_of(asked["job"]), int(asked["check"])
-    one = assembly_checks(job)[n]
+    job, id = job_of(asked["job"]), asked["check"]
+    one = next((one for one in assembly_checks(job) if _known_by(one) == id), None)
+    if one is None:
+        raise record.JobError("This check is no longer asked for with what has been read since.")
     features = {"reading": one.features[0]} if one.calculator == GENERAL else {}
     asked_for = job_fields.measured(find(one.calculator), sheet_of(job), features) if one.calculator else set()
     rest = tuple(id for id in one.features if id not in asked_for and feature_of(job, id))
-    form = asked["write_down"](job, asked.get("writing", {}), ("assembly",), rest, f"own-{n}") if rest else None
+    form = asked["write_down"](job, asked.get("writing", {}), ("assembly",), rest, f"own-{id}") if rest else None
     return {"html": {"check": children(
-        el("div", calculator_html(one.calculator, one.entries, f"{ANCHOR}-{n}", filled=Standing(sheet_of(job), one.place)), data_job_features=json.dumps(features)) if one.calculator else None,
-        el("details", el("summary", "Write down another size" if one.calculator else "Write down what you read"), form, data_keep=f"own-{n}", class_="job-correct") if form else None)}}
+        el("div", calculator_html(one.calculator, one.entries, f"{ANCHOR}-{id}", filled=Standing(sheet_of(job), one.place)), data_job_features=json.dumps(features), data_entries_key=f"{id} {one.calculator}") if one.calculator else None,
+        el("details", el("summary", "Write down another size" if one.calculator else "Write down what you read"), form, data_keep=f"own-{id}", class_="job-correct") if form else None)}}
 
 
 def _others(others: list, asked: dict) -> Html | None:

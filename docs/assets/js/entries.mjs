@@ -5,29 +5,49 @@
 // it was taken for. data-unit-metric and data-unit-inch are the symbols of the unit that a bare number is read in (missing where
 // it has none). A question to the calculator (data-question) always has an answer: the first, until another is chosen.
 
-// A letter, a quote, a degree or per cent sign: the reader has said the unit.
+// A letter, a quote, a degree or per cent sign: the reader has said the unit. The e of 3.79e1 says none.
 const SAYS_UNIT = /[\p{L}"'″′°%]/u;
+const EXPONENT = /(?<=[0-9][.,]?)e(?=[-+−]?[0-9])/gi;
+const FRACTION = /[/⁄\u00bc-\u00be\u2150-\u215e]/; // of inches, in the field of any length (calc/quantity.py)
+
+const memory = new Map(); // what storage would not take lives as long as the page
 
 export class Entries {
   #form;
   #name;
   #of = "";
+  #place = "";
+  #placed = [];
 
   constructor(form, name) {
     this.#form = form;
     this.#name = name;
   }
 
-  /** Whose entries these are: of a job or a sheet, by its key, or of nobody's (""). They are kept apart. */
-  belongTo(key, system) {
-    if (key === this.#of) return false;
+  /**
+   * Whose entries these are: of a job or a sheet, by its key, or of nobody's (""), and those of the fields `placed` of which place of
+   * its parts. They are kept apart. What is typed before it is said which place it is goes to the one that is said.
+   */
+  belongTo(key, system, place = "", placed = []) {
+    if (key === this.#of && place === this.#place && placed.join() === this.#placed.join()) return false;
+    const said = key === this.#of && !this.#place && place ? this.#typed.filter(([name]) => placed.includes(fieldOf(name))) : [];
+    if (said.length) write(this.#here, [], system);
     this.#of = key;
+    this.#place = place;
+    this.#placed = placed;
     this.begin(system);
+    for (const [name, text] of said) this.named(name).value = text;
+    if (said.length) this.keep(system);
     return true;
   }
 
-  get #key() {
+  /** Where entries are kept: those of the whole job, and those of the place in hand. */
+  get #whole() {
     return `sizebook:entries:${location.pathname}#${this.#name}@${this.#of}`;
+  }
+
+  get #here() {
+    return `${this.#whole}@${this.#place}`;
   }
 
   get all() {
@@ -99,34 +119,56 @@ export class Entries {
   }
 
   keep(system) {
-    // What a job filled in is kept by the job.
-    const typed = this.all.filter((entry) => entry.value !== blank(entry) && entry.value !== entry.dataset.filled).map((entry) => [entry.name, entry.value]);
-    try {
-      if (typed.length) sessionStorage.setItem(this.#key, JSON.stringify({ system, typed }));
-      else sessionStorage.removeItem(this.#key);
-    } catch {
-      // Storage may be forbidden or full: the entries then live as long as the page.
-    }
+    const here = ([name]) => this.#placed.includes(fieldOf(name));
+    const typed = this.#typed;
+    write(this.#whole, typed.filter((one) => !here(one)), system);
+    if (this.#placed.length) write(this.#here, typed.filter(here), system);
+  }
+
+  /** What a job filled in is kept by the job. */
+  get #typed() {
+    return this.all.filter((entry) => entry.value !== blank(entry) && entry.value !== entry.dataset.filled).map((entry) => [entry.name, entry.value]);
   }
 
   /** Put back what was kept. */
   restore(system) {
-    let kept;
-    try {
-      kept = JSON.parse(sessionStorage.getItem(this.#key));
-    } catch {
-      return;
-    }
-    for (const [name, text] of kept?.typed ?? []) {
-      const entry = this.named(name);
-      if (entry) entry.value = kept.system === system ? text : withUnit(entry, text, kept.system);
+    for (const key of [this.#whole, ...(this.#placed.length ? [this.#here] : [])]) {
+      const kept = read(key);
+      for (const [name, text] of kept?.typed ?? []) {
+        const entry = this.named(name);
+        if (entry) entry.value = kept.system === system ? text : withUnit(entry, text, kept.system);
+      }
     }
   }
 }
 
 const blank = (entry) => entry.dataset.question ?? "";
 
+const fieldOf = (name) => name.split(".")[0];
+
+/** What was typed, with the unit that it was read in. */
 function withUnit(entry, text, system) {
-  const symbol = system === "inch" ? entry.dataset.unitInch : entry.dataset.unitMetric;
-  return symbol && text.trim() && !SAYS_UNIT.test(text) ? `${text.trimEnd()} ${symbol}` : text;
+  const { unitInch, unitMetric } = entry.dataset;
+  const inches = FRACTION.test(text) && ["in", "µin", "thou"].includes(unitInch);
+  const symbol = inches ? "in" : system === "inch" ? unitInch : unitMetric;
+  return symbol && text.trim() && !SAYS_UNIT.test(text.replace(EXPONENT, "")) ? `${text.trimEnd()} ${symbol}` : text;
+}
+
+function write(key, typed, system) {
+  const text = typed.length ? JSON.stringify({ system, typed }) : null;
+  memory.delete(key);
+  try {
+    if (text) sessionStorage.setItem(key, text);
+    else sessionStorage.removeItem(key);
+  } catch {
+    if (text) memory.set(key, text); // storage may be forbidden or full
+  }
+}
+
+function read(key) {
+  try {
+    return JSON.parse(memory.get(key) ?? sessionStorage.getItem(key));
+  } catch {
+    return null;
+  }
 }

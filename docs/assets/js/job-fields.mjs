@@ -1,7 +1,7 @@
 // What a job says beside the fields of a calculator: fills in what it holds, and keeps what is typed at one tap.
 // Loaded only while a job is worked on (live.mjs), or on the page of a received sheet.
 
-import { ask, change, changes, current, download, get, setInitials } from "./jobs.mjs";
+import { ask, change, changes, current, download, get, initials, now, setInitials } from "./jobs.mjs";
 import { choosePlace, place as inHand } from "./standing.mjs";
 
 const SITE = new URL("../../", import.meta.url).href;
@@ -14,7 +14,7 @@ if (!document.querySelector(`link[href$="/css/job.css"]`)) document.head.append(
 export function attach(live, signal) {
   const fields = new JobFields(live);
   const on = (target, event, handler) => target.addEventListener(event, handler, { signal });
-  on(changes, "change", ({ detail }) => (detail === null || detail === fields.key) && fields.refresh());
+  on(changes, "change", ({ detail }) => (detail === null || fields.knows(detail)) && fields.refresh());
   on(document, "sizebook:units", () => fields.refresh());
   on(document, "sizebook:place", () => fields.refresh());
   on(live, "input", (event) => fields.typed(event));
@@ -25,28 +25,45 @@ export function attach(live, signal) {
 }
 
 class JobFields {
-  key = null;
-  #live;
+  // What the page shows: a job (by its key) at a place, and what it has there. These change together, in one step with the markup.
+  #key = null;
   #place = "";
+  #live;
+  #asked = null; // the job that is about to be shown
+  #turn = 0; // of the showings; only the last one counts
   #fill = {}; // field → {texts: {entry: text}, at_once}
   #results = {}; // result → the fields that must hold the reader's own before it can be kept
   #declined = new Set(); // fields whose filling the reader took back
   #strip = null;
+  #tap = ""; // what is being kept
 
   constructor(live) {
     this.#live = live;
   }
 
-  async refresh(kept = []) {
+  knows(key) {
+    return key === this.#key || key === this.#asked;
+  }
+
+  /** Show what the job has now; `kept` is the press with which a reading has been kept. */
+  async refresh(kept = null) {
+    const turn = ++this.#turn;
     const sheet = this.#live.closest("job-view");
-    this.key = sheet ? sheet.key : current();
-    const held = this.key ? await get(this.key).catch(() => null) : null;
-    if (!held) return this.#clear();
+    const key = (this.#asked = sheet ? sheet.key : current());
+    let [held, failed] = [null, sheet ? "" : GONE];
+    try {
+      held = key ? await get(key) : null;
+    } catch (error) {
+      failed = error.message;
+    }
+    if (turn !== this.#turn || !this.#live.isConnected) return;
+    if (!held) return key && failed ? this.#cannot(failed) : this.#clear();
     const asked = { job: held.text, kind: held.kind, calculator: this.#live.calculator, place: inHand(), features: this.#features, stages: stagesOf(held), root: SITE };
     const reply = await ask("job-fields", asked, `job-fields ${this.#live.id}`);
-    if (!reply || !this.#live.isConnected) return;
+    if (!reply || turn !== this.#turn || !this.#live.isConnected) return;
     if (!reply.ok) return this.#cannot(reply.errors[0].message);
-    if (reply.place !== this.#place) this.#declined.clear();
+    if (reply.place !== this.#place || key !== this.#key) this.#declined.clear();
+    this.#key = key;
     this.#place = reply.place;
     const before = this.#fill;
     this.#fill = reply.fill;
@@ -56,26 +73,28 @@ class JobFields {
     const stood = focused?.getBoundingClientRect().top;
     this.#show(strip, beside);
     if (focused) scrollBy({ top: focused.getBoundingClientRect().top - stood, behavior: "instant" }); // what the job says comes above the entry, which stays where it is
-    this.#live.standOn(undefined, this.key); // its own entries first
+    const whose = [key, reply.place, reply.placed];
+    this.#live.standOn(undefined, ...whose); // its own entries first
     let filled = false;
-    for (const name of Object.keys(beside)) filled = this.#bring(name, before[name], kept.includes(name)) || filled;
-    this.#live.standOn({ engine: reply.engine, which: reply.place || inHand(), job: reply.said }, this.key);
+    const answered = kept?.key === key && kept.place === reply.place ? kept : null;
+    for (const name of Object.keys(beside)) filled = this.#bring(name, before[name], answered?.name === name ? answered.texts : null) || filled;
+    this.#live.standOn({ engine: reply.engine, which: reply.place || inHand(), job: reply.said }, ...whose);
     if (filled) this.#entered();
     this.#tell();
   }
 
-  /** Fill a field that the reader has not touched; whether anything changed. */
+  /** Fill a field that the reader has not touched, or not touched since it was kept as those `kept` texts; whether anything changed. */
   #bring(name, before, kept) {
     const fill = this.#fill[name];
     const entries = this.#entriesOf(name, fill, before);
     const untouched = entries.every((entry) => !entry.value || entry.value === entry.dataset.filled);
     const preset = entries.some((entry) => "preset" in entry.dataset); // the page has its reasons for what it filled in
-    const wanted = fill && (kept || (untouched && fill.at_once && !preset && !this.#declined.has(name)));
+    const wanted = (entry) => (kept ? kept[entry.name] === entry.value : untouched && fill.at_once && !preset && !this.#declined.has(name));
     let changed = false;
     for (const entry of entries) {
       const text = fill?.texts[entry.name];
       const was = entry.value;
-      if (wanted && text !== undefined) entry.value = text;
+      if (text !== undefined && wanted(entry)) put(entry, text);
       else if (untouched && entry.dataset.filled !== undefined && entry.value === entry.dataset.filled) entry.value = ""; // the job lets go of it
       if (text === undefined) delete entry.dataset.filled;
       else entry.dataset.filled = text;
@@ -124,6 +143,8 @@ class JobFields {
     for (const place of this.#live.querySelectorAll("[data-job-field]")) place.remove();
     const before = this.#fill;
     this.#fill = {};
+    this.#key = null;
+    this.#place = "";
     let changed = false;
     for (const name of Object.keys(before)) changed = this.#bring(name, before[name], false) || changed;
     this.#live.standOn(null, "");
@@ -193,38 +214,53 @@ class JobFields {
     this.#declined.delete(name);
     for (const [entry, text] of Object.entries(this.#fill[name].texts)) {
       const found = this.#entries.find((one) => one.name === entry);
-      if (found) found.value = text;
+      if (found) put(found, text);
     }
     this.#entered();
     this.#tell();
     this.#entriesOf(name)[0]?.focus({ preventScroll: true });
   }
 
-  async #keep(place, stage, why) {
-    const name = place.dataset.jobField;
+  /** A press keeps what stands there now, for the job and the place that are shown now, whatever comes in between. */
+  async #keep(beside, stage, why) {
+    const name = beside.dataset.jobField;
     const typed = name in this.#results ? [name] : this.#typedIn(name);
-    if (!typed.length) return;
+    if (!typed.length || !this.#key) return;
     const strip = this.#strip?.querySelector("[data-job-initials]");
     if (strip?.value) setInitials(strip.value);
-    const entries = Object.fromEntries(this.#entries.filter((entry) => entry.value.trim()).map((entry) => [entry.name, entry.value]));
-    this.#say(place, "");
-    place.setAttribute("aria-busy", "true");
+    const valueOf = (entry) => [entry.name, entry.value];
+    const entries = Object.fromEntries(this.#entries.filter((entry) => entry.value.trim()).map(valueOf));
+    const texts = Object.fromEntries(this.#entriesOf(name, this.#fill[name]).map(valueOf));
+    const tap = JSON.stringify([this.#key, this.#place, stage, typed, entries]);
+    if (this.#tap === tap) return; // the same tap once more
+    this.#tap = tap;
+    const press = { name, key: this.#key, place: this.#place, texts, job: this.#strip.querySelector(".job-strip-name").textContent };
+    const asked = { calculator: this.#live.calculator, place: press.place, stage, why, typed, entries, features: this.#features, now: now(), by: initials() };
+    this.#say(beside, "");
+    beside.setAttribute("aria-busy", "true");
     try {
       let refused = null;
-      await change(this.key, async (job) => {
-        const reply = await ask("job-keep", { job, calculator: this.#live.calculator, place: this.#place, stage, why, typed, entries, features: this.#features });
+      await change(press.key, async (job) => {
+        const reply = await ask("job-keep", { job, ...asked });
         refused = reply.ok ? null : reply.errors[0].message;
         return reply.ok ? reply.job : null;
       });
-      if (refused) return this.#say(place, refused);
-      if (place.contains(document.activeElement)) (this.#entriesOf(name)[0] ?? place).focus({ preventScroll: true }); // the button goes
-      await this.refresh([name]);
+      if (refused) return this.#answer(press, beside, refused);
+      if (beside.contains(document.activeElement)) (this.#entriesOf(name)[0] ?? beside).focus({ preventScroll: true }); // the button goes
+      await this.refresh(press);
       this.#live.querySelector(`[data-job-field="${CSS.escape(name)}"] .job-from`)?.scrollIntoView({ block: "nearest" });
     } catch (error) {
-      this.#say(place, error.message, error.text);
+      this.#answer(press, beside, error.message, error.text);
     } finally {
-      place.removeAttribute("aria-busy");
+      if (this.#tap === tap) this.#tap = "";
+      beside.removeAttribute("aria-busy");
     }
+  }
+
+  /** What speaks against keeping; with the job and the place that it was for, where others are shown by now. */
+  #answer(press, beside, words, unkept) {
+    const there = press.key === this.#key && press.place === this.#place;
+    this.#say(beside, there ? words : `${[press.job, press.place].filter(Boolean).join(", ")}: ${words}`, unkept);
   }
 
   #say(place, words, unkept = "") {
@@ -261,6 +297,16 @@ function replace(place, html) {
   if (focused !== undefined) place.querySelector(`[data-job-place="${CSS.escape(focused)}"]`)?.focus({ preventScroll: true });
 }
 
+/** Put a text into an entry. Where it has the focus, what was marked stays so, and what was empty is marked: the next key writes over it. */
+function put(entry, text) {
+  const { value, selectionStart: from, selectionEnd: to } = entry;
+  entry.value = text;
+  if (document.activeElement !== entry || !entry.matches("input")) return;
+  if (from === 0 && to === value.length) entry.select();
+  else if (text.startsWith(value)) entry.setSelectionRange(from, to);
+}
+
+const GONE = "The job that was worked on is no longer on this device: it was removed, or the browser has cleared what it kept.";
 const stagesOf = (held) => (held.kind === "sheet" ? ["assembly"] : ["received", "finished"]);
 const holds = (entry, text) => entry?.value === text;
 const isWarmth = (entry) => /\.(part|gauge)$/.test(entry.name);

@@ -9,11 +9,14 @@ const look = document.createElement("link");
 Object.assign(look, { rel: "stylesheet", href: new URL("../css/job.css", import.meta.url).href });
 document.head.append(look);
 
+let turn = 0; // of the showings; only the last one counts
+
 async function show() {
+  const own = ++turn;
   const key = current();
   const held = key && (await get(key).catch(() => null));
   const reply = held ? await ask("job-sizes", { job: held.text }, "job-sizes") : { ok: false };
-  if (!reply) return;
+  if (!reply || own !== turn) return;
   showEngine(reply.ok ? reply.engine : undefined);
   for (const place of places) {
     const { engine, jobSize, jobSaid } = place.dataset;

@@ -40,6 +40,8 @@ let opened = null;
 
 function database() {
   opened ??= openDB(NAME, FORM, {
+    // It waits by itself, and goes on once that tab is closed.
+    blocked: () => changes.dispatchEvent(new CustomEvent("blocked", { detail: "Another tab of this handbook, of an older edition, holds the jobs on this device. Close the other tabs; this page then goes on by itself." })),
     upgrade(db) {
       db.createObjectStore("jobs", { keyPath: "key" });
       db.createObjectStore("parts", { keyPath: "code" }); // of a sheet that needs several codes, until all are there
@@ -75,6 +77,8 @@ function plainly(error) {
     return new StoreError("This device has no room left, so this was not kept. What was kept before is still there. Export the job now, make room on the device, then try again.", "full");
   if (error.name === "VersionError")
     return new StoreError("The jobs on this device were stored by a newer edition of this handbook. They are untouched; reload the page to get that edition.", "newer");
+  if (["UnknownError", "DataError", "NotReadableError", "EncodingError"].includes(error.name))
+    return new StoreError(`What this browser keeps for the handbook cannot be read or written just now (${error.message || error.name}). Close the browser and open it again. If it stays so, what was kept here is lost, and jobs are brought in again from their files.`, "unreadable");
   return new StoreError(`This browser does not let the handbook keep anything (${error.message || error.name}). Private windows and strict settings do that.`, "closed");
 }
 
@@ -92,11 +96,15 @@ async function write(store, work) {
 export const all = () => using((db) => db.getAll("jobs"));
 export const get = (key) => using((db) => db.get("jobs", key));
 
-/** Keep a text as a new job or sheet; returns its key. */
-export async function keep(kind, text, origin = "") {
-  const key = crypto.randomUUID?.() ?? [...crypto.getRandomValues(new Uint32Array(4))].map((n) => n.toString(36)).join("");
+/** Keep a text as a new job or sheet; returns its key. `once`: where the same came here before, that one stays and its key is returned. */
+export async function keep(kind, text, origin = "", { once = false } = {}) {
+  let key = crypto.randomUUID?.() ?? [...crypto.getRandomValues(new Uint32Array(4))].map((n) => n.toString(36)).join("");
   try {
-    await write("jobs", (jobs) => jobs.add({ key, kind, text, rev: 1, kept: now(), origin, exported: null }));
+    await write("jobs", async (jobs) => {
+      const twin = once && (await jobs.getAll()).find((held) => held.kind === kind && held.origin === origin);
+      if (twin) key = twin.key;
+      else await jobs.add({ key, kind, text, rev: 1, kept: now(), origin, exported: null });
+    });
   } catch (error) {
     if (error.code === "full") error.text = text;
     throw error;
@@ -133,10 +141,13 @@ export async function change(key, make) {
   }
 }
 
+/** Remember that a job was exported. The file is there whether or not there is room for that. */
 export async function exported(key, rev) {
   await write("jobs", async (jobs) => {
     const there = await jobs.get(key);
     if (there) await jobs.put({ ...there, exported: { rev, at: now() } });
+  }).catch((error) => {
+    if (error.code !== "full") throw error;
   });
   tell(key);
 }

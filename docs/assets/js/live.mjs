@@ -28,7 +28,7 @@ class LiveCalculator extends HTMLElement {
     const form = this.querySelector("[data-form]");
     if (!form) return;
     const twins = document.querySelectorAll(`live-calculator[data-calculator="${CSS.escape(this.calculator)}"]`);
-    this.#entries = new Entries(form, this.dataset.entriesKey ?? [this.calculator, [...twins].indexOf(this)].filter(Boolean).join(":"));
+    this.#entries = new Entries(form, this.closest("[data-entries-key]")?.dataset.entriesKey ?? [this.calculator, [...twins].indexOf(this)].filter(Boolean).join(":"));
     this.#left = new AbortController();
     const { signal } = this.#left;
     const on = (target, event, handler) => target.addEventListener(event, handler, { signal });
@@ -74,9 +74,10 @@ class LiveCalculator extends HTMLElement {
     if (!signal.aborted) attach(this, signal);
   }
 
-  /** What a job says that entries stand on, {engine, which, job: {entry: {words, stage}}}; null where there is none. `key` names whose they are. */
-  standOn(standing, key) {
-    const moved = this.#entries.belongTo(key, system());
+  /** What a job says that entries stand on, {engine, which, job: {entry: {words, stage}}}; null where there is none. `key` names whose they are, `place` at which place those of the fields `placed` were read. */
+  standOn(standing, key, place = "", placed = []) {
+    const moved = this.#entries.belongTo(key, system(), place, placed);
+    if (moved) this.#putPlace();
     const changed = JSON.stringify(standing) !== JSON.stringify(this.#standing);
     this.#standing = standing;
     if (moved || changed) this.#evaluate();
