@@ -15,7 +15,7 @@ from calc.result import impossible, note, say, warning
 from calc.working import form, greatest, least, step
 from calc.yielding import Heat, lost_and_room
 
-SIZE, SMALL, TEMP, MPA, SHARE, TIMES = form(LENGTH, 3), form(LENGTH, 1), form(TEMPERATURE, 0), form(STRESS, 1), form(RATIO, 0, "%", "%"), form(RATIO, 2)
+SIZE, FINE, SMALL, TEMP, MPA, SHARE, TIMES = form(LENGTH, 3), form(LENGTH, 4), form(LENGTH, 1), form(TEMPERATURE, 0), form(STRESS, 1), form(RATIO, 0, "%", "%"), form(RATIO, 2)
 GUIDES = ("bronze", "aluminium-bronze", "copper-nickel-silicon", "grey-iron", "sintered-iron")
 HEADS = ("al-si-t6", "al-si-cu-t6", "grey-iron")
 STEMS = ("valve-steel", "austenitic-valve-steel")
@@ -45,7 +45,7 @@ class Out(Outputs):
     interference_hot = Output("Interference left, running", "δ_hot", SIZE,
                               rises="guide_outside guide_temperature", falls="guide_hole head_temperature guide_roughness hole_roughness")
     interference_oven = Output("Interference left in the oven", "δ_oven", SIZE, rises="guide_outside", falls="guide_hole guide_roughness hole_roughness")
-    grip_lost = Output("Interference gone for good once it has run", "δ_lost", SIZE, rises="guide_outside", falls="guide_roughness hole_roughness")
+    grip_lost = Output("Interference gone for good once it has run", "δ_lost", FINE, rises="guide_outside", falls="guide_roughness hole_roughness")
     grip_left = Output("Interference left after that, least", "δ_left", SIZE)
     pressure = Output("Contact pressure, cold", "p", MPA,
                       rises="guide_outside head_wall", falls="guide_bore supplied_bore guide_roughness hole_roughness")

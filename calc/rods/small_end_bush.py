@@ -16,7 +16,7 @@ from calc.result import impossible, note, say, warning
 from calc.working import form, greatest, least, step
 from calc.yielding import Heat, lost_and_room
 
-SIZE, SMALL, TEMP, MPA, SHARE, TIMES = form(LENGTH, 3), form(LENGTH, 1), form(TEMPERATURE, 0), form(STRESS, 1), form(RATIO, 0, "%", "%"), form(RATIO, 2)
+SIZE, FINE, SMALL, TEMP, MPA, SHARE, TIMES = form(LENGTH, 3), form(LENGTH, 4), form(LENGTH, 1), form(TEMPERATURE, 0), form(STRESS, 1), form(RATIO, 0, "%", "%"), form(RATIO, 2)
 BUSHES, ROD, PIN = ("bronze", "aluminium-bronze", "copper-nickel-silicon"), "forged-steel", "bearing-steel"
 
 
@@ -27,7 +27,7 @@ class Out(Outputs):
     interference = Output("Interference of the bush", "δ", SIZE, rises="bush_outside", falls="rod_bore")
     interference_hot = Output("Interference left, running", "δ_hot", SIZE,
                               rises="bush_outside rod_temperature", falls="rod_bore bush_roughness bore_roughness")
-    grip_lost = Output("Interference gone for good once it has run", "δ_lost", SIZE, rises="bush_outside", falls="bush_roughness bore_roughness")
+    grip_lost = Output("Interference gone for good once it has run", "δ_lost", FINE, rises="bush_outside", falls="bush_roughness bore_roughness")
     grip_left = Output("Interference left after that, least", "δ_left", SIZE)
     pressure = Output("Contact pressure, cold", "p", MPA, rises="bush_outside rod_wall", falls="supplied_bore bush_roughness bore_roughness")
     closing = Output("Bore closes when pressed in by", "ΔD", SIZE,

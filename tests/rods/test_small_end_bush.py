@@ -48,7 +48,7 @@ VERDICTS = {
     "honed": ("pass", "Pin free: 0.014 mm cold, 0.012 mm when running", DONE),
     "falls out": ("fail", "Falls out: bush 0.005 mm under the bore", dict(bush_outside="26.005 mm")),
     "no grip": ("fail", "Comes loose: −0.001 mm left cold", dict(bush_outside="26.015 mm")),
-    "bush yields": ("attention", "Bush yields a little: 0.004 mm lost", dict(bush_outside="26.090 mm")),
+    "bush yields": ("attention", "Bush yields a little: 0.0036 mm lost", dict(bush_outside="26.090 mm")),
     "rod gives way": ("fail", "Rod gives way: 0.017 mm too much", dict(rod_wall="1.2 mm", supplied_bore="18 mm", pin="19 mm", bush_outside="26.140 mm")),
     "thin": ("fail", "Bush too thin: 0.898 mm of wall", dict(pin="24.2 mm", supplied_bore="24.0 mm", bush_outside="26.030 mm")),
     "seizes": ("fail", "Pin seizes: −0.003 mm left when running", dict(honed="21.997 mm")),
