@@ -9,7 +9,7 @@ from math import floor, log10
 
 from calc.calculator import Output, evaluate
 from calc.engine import Feature
-from calc.inputs import WARM, WHICH, Choice, Grid, Quantity, for_chosen
+from calc.inputs import MISSED, WARM, WHICH, Choice, Grid, Quantity, for_chosen
 from calc.job import record
 from calc.job.record import STAGES, JobError, sheet_of
 from calc.job.verdicts import judge
@@ -265,9 +265,16 @@ def _kept(job: dict, calculator, spot: Spot, asked: dict, why: str) -> dict:
     if spot.place is None:
         raise at_field(spot.entry, "place", f"{declared.label}: say first which one it is: {', '.join(spot.feature.places)}.")
     beside = {part: told for part in declared.parts if (told := entries.get(f"{spot.entry}.{part}", "")).strip()}
-    chosen = {i.name: entries.get(i.name, i.default) for i in calculator.inputs if isinstance(i, Choice)}
+    standing, chosen, open_ = Standing(sheet_of(job), spot.place), {}, set()
+    for choice in (i for i in calculator.inputs if isinstance(i, Choice)):
+        told = standing.unread(choice, chosen)  # what the job's own sheet says, where the reader says nothing
+        chosen[choice.name] = entries.get(choice.name) or told.value
+        if not entries.get(choice.name) and told.origin is MISSED:
+            open_.add(choice.name)
     declared.take({"": text, **beside}, asked["system"], chosen)  # what the calculator refuses is refused here
     warm = {part: with_unit(told, DEGREES, asked["system"], WARM[part], f"{spot.entry}.{part}") for part, told in beside.items()}
+    if warm and declared.of in open_:
+        raise at_field(spot.entry, "empty", f"{declared.label}: say first what it is made of ({calculator.input[declared.of].label}); without that a warm reading cannot be brought to 20 °C.")
     if warm:
         warm["of"] = chosen.get(declared.of, declared.of)
     return _added(job, spot, asked, with_unit(text, declared.form, asked["system"], declared.label, spot.entry), why, **warm)

@@ -5,6 +5,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import expect
 
+from calc.engine import engine
 from calc.job import record
 from tests.browser.conftest import PHONE, fresh_page
 from tests.browser.jobs import NAME, as_file, beside, calculator, entry, fresh, keep, raw_file, readings, start, stored, with_job
@@ -211,7 +212,7 @@ def test_a_warm_reading_is_kept_with_its_temperatures(page):
     keep(fit, "pocket_bore", "37.52", place="1 intake")
     (held,) = stored(page)
     kept = held["job"]["readings"][0]
-    assert (kept["text"], kept["part"], kept["of"]) == ("37.52 mm", "35 °C", entry(fit, "head_material").input_value())
+    assert (kept["text"], kept["part"], kept["of"]) == ("37.52 mm", "35 °C", engine("TS-16").materials["head.alloy"])
     page.reload()
     expect(entry(calculator(page, "seat-fit"), "pocket_bore.part")).to_have_value("35 °C")
 

@@ -105,6 +105,55 @@ def test_a_second_reading_needs_a_reason_and_the_first_stays():
     assert [(r["text"], r["why"]) for r in second["readings"]] == [("37.51 mm", ""), ("37.50 mm", "Misread before")]
 
 
+def test_a_warm_reading_is_brought_to_20_degrees_by_the_material_on_the_jobs_own_sheet():
+    for name in ("TS-16", "RC-40"):
+        job, place = fresh(name), engine(name).features["head.seat_pocket_intake"].places[0]
+        text = engine(name).features["head.seat_pocket_intake"].text
+        asked = ask("keep", job=job, calculator="seat-fit", typed=["pocket_bore"], entries={"pocket_bore": text, "pocket_bore.part": "35"}, place=place, stage="finished", why="")
+        assert record.load(asked["job"])["readings"][0]["of"] == engine(name).materials["head.alloy"]
+    assert engine("TS-16").materials["head.alloy"] != engine("RC-40").materials["head.alloy"], "else this tells nothing"
+
+
+def test_a_correction_is_one_of_the_reading_that_its_form_shows():
+    at = {"feature": "crank.main_journal", "place": "2", "stage": "finished"}
+    once = ask("add", job=fresh(), text="54.98", **at)["job"]
+    shown = re.findall(r'name="shown" value="(\d+)"', ask("view", jobs=[{"key": "k", "kind": "job", "text": once, "kept": NOW, "exported": "", "changed": True}], key="k", engines=["TS-16"], safety="unknown")["html"]["view"])
+    assert shown == ["1"]
+    twice = ask("add", job=once, text="54.985", why="Measured again", shown="1", **at)["job"]
+    for call in ("add", "take-back"):
+        late = ask(call, job=twice, text="54.99", why="Misread before", shown="1", **at)
+        assert not late["ok"] and "another tab has read this size anew meanwhile (54.985 mm)" in late["errors"][0]["message"]
+
+
+def test_a_form_changes_what_was_changed_in_it_only():
+    made = record.load(ask("change", job=fresh(), shop="Tern Street")["job"])
+    assert (made["name"], made["received"], made["by"]) == ("Orchard frost fan", "two heads", "Tern Street")
+
+
+def test_what_was_read_last_is_so_by_the_record_though_a_clock_went_back():
+    job = record.load(fresh())
+    job = record.add_reading(job, "crank.main_journal", "1", "finished", "54.98 mm", "2026-10-25T02:50+02:00", "MK")
+    job = record.add_reading(job, "crank.main_journal", "2", "finished", "54.98 mm", "2026-10-24T23:10+01:00", "MK")  # an hour back, and a clock that was wrong
+    html = ask("received", job=record.dump(job), key="s", kept=NOW, sheets=[], mine=[])["html"]["view"]
+    assert "the last on 24 Oct" in html
+
+
+def test_a_sheet_that_is_not_kept_is_shown_and_offers_nothing_that_needs_it_kept():
+    html = ask("received", job=record.dump(ordinary()), key=None, kept=NOW, sheets=[], mine=[])["html"]["view"]
+    assert "job-check" in html and "job-link" in html and "None" not in html and "job/sheet/#" not in html
+
+
+def test_checks_are_known_by_themselves_and_not_by_their_place_in_the_list():
+    names = re.findall(r'data-job-check="([^"]+)"', ask("received", job=record.dump(ordinary()), key="s", kept=NOW, sheets=[], mine=[])["html"]["view"])
+    assert len(names) == len(set(names)) > 8 and "main-bearing-clearance" in names
+    assert 'data-entries-key="main-bearing-clearance reading-verdict"' in ask("check", job=record.dump(ordinary()), check="main-bearing-clearance")["html"]["check"]
+    assert "no longer asked for" in ask("check", job=record.dump(ordinary()), check="valve-lash")["errors"][0]["message"]
+
+
+def test_a_link_of_a_newer_edition_is_told_from_a_damaged_one():
+    assert "newer edition" in ask("open", code="v2.ABC", others=[])["errors"][0]["message"]
+
+
 def test_a_grid_is_filled_at_once_only_with_whole_rows():
     job = keep(fresh(), "rod-weights", {"weights.2.1": "400 g"})["job"]
     told = fields(job, "rod-weights")["fill"]["weights"]
