@@ -45,6 +45,11 @@ def groups(job: dict) -> set:
     return found | {feature.partition(".")[0] for feature, _, _ in current(job)}
 
 
+def counts(feature) -> bool:
+    """Is it a size that a tool reads and that has limits? What follows from others is not counted again."""
+    return bool(feature.tool) and not feature.follows and (feature.low, feature.high, feature.wear) != (None, None, None)
+
+
 def not_checked(job: dict) -> tuple[list, int]:
     """[(feature, places without a reading as finished or at assembly)] of the job's parts, and how many sizes they have in all.
 
@@ -57,7 +62,7 @@ def not_checked(job: dict) -> tuple[list, int]:
     read = {(feature, place) for feature, place, stage in current(job) if stage != "received"}
     missing, every = [], 0
     for feature in sheet.features.values():
-        if feature.follows or feature.id.partition(".")[0] not in theirs or (feature.low, feature.high, feature.wear) == (None, None, None):
+        if feature.id.partition(".")[0] not in theirs or not counts(feature):
             continue
         places = feature.places or ("",)
         every += len(places)

@@ -13,7 +13,7 @@ from itertools import groupby
 from calc import cautions
 from calc.engine import STANDARD, Feature
 from calc.job.assembly_checks import assembly_checks
-from calc.job.parts import groups, not_checked
+from calc.job.parts import counts, groups, not_checked
 from calc.job.parts_needed import parts_needed
 from calc.job.record import current, done, read_size, sheet_changed, sheet_of
 from calc.job.verdicts import CHANGED, judge
@@ -23,6 +23,9 @@ from calc.result import VERDICT_WORDS
 
 STAGES = {"received": "As received", "finished": "As finished", "assembly": "At assembly"}
 PAPERS = ("A4", "Letter")
+MOST_NAMED = 75  # sizes without a reading that are named one by one: more leave no room for the rest of the page
+GROUP_WORDS = {"chamber": "the chambers", "crank": "the crank", "crankcase": "the case", "cylinder": "the cylinders", "flywheel": "the flywheel", "cam": "the cam", "guide": "the guides", "head": "the heads",
+               "lifter": "the lifters", "piston": "the pistons", "port": "the ports", "rod": "the rods", "spring": "the springs", "valve": "the valves"}
 SYSTEMS = ("metric", "inch")
 CORRECTED, WARM, WORN = "†", "*", "‡"
 CAUTIONS = (cautions.MAKER_FIRST, cautions.AIRCRAFT)  # those of the single checks stand with their calculators
@@ -253,11 +256,27 @@ def _missing(job, engine) -> Html:
     left = sum(len(places) for _, places in missing)
     if not left:
         return el("section", el("h2", "Not checked"), el("p", f"Nothing: all {every} sizes of these parts were read." if every else "No size of these parts has limits here."))
-    return el("section", el("h2", f"Not checked: {left} of {every} sizes"), el("p", f"Without a reading as finished, at all places where none is named: {_named(missing)}."))
+    return el("section", el("h2", f"Not checked: {left} of {every} sizes"), el("p", f"Without a reading as finished, at all places where none is named: {_named(missing, engine)}."))
 
 
-def _named(missing) -> str:
-    """The sizes by name, with their places where some of them were read; intake and exhaust of the same as one."""
+def _by_group(missing, engine) -> dict:
+    """{group: words} of the groups of the engine's sheet of which most was not read: "every size of the rods but Big-end bore, bolted up"."""
+    def group(feature):
+        return feature.id.partition(".")[0]
+    unread = {feature.id: None for feature, places in missing if len(places) == len(feature.places or ("",))}  # in the order of the sheet
+    left, read = Counter(id.partition(".")[0] for id in unread), {}
+    for feature in engine.features.values():
+        if counts(feature) and feature.id not in unread:
+            read.setdefault(group(feature), []).append(feature.label)
+    return {name: f"every size of {GROUP_WORDS.get(name, name)}" + (f" but {', '.join(read[name])}" if name in read else "")
+            for name, n in left.items() if n > 2 * len(read.get(name, ()))}
+
+
+def _named(missing, engine) -> str:
+    """The sizes by name, with their places where some of them were read; intake and exhaust of the same as one. Where there are too many
+    for a page, most by their group."""
+    grouped = _by_group(missing, engine) if len(missing) > MOST_NAMED else {}
+    missing = [(feature, places) for feature, places in missing if feature.id.partition(".")[0] not in grouped or len(places) < len(feature.places or ("",))]
     whole = {feature.label for feature, left in missing if len(left) == len(feature.places or ("",))}
     names = []
     for feature, left in missing:
@@ -268,7 +287,7 @@ def _named(missing) -> str:
             continue
         else:
             names.append(feature.label + (" and exhaust" if kind == "intake" and f"{base}, exhaust" in whole else ""))
-    return "; ".join(names)
+    return "; ".join([*grouped.values(), *names])
 
 
 def _foot(job, codes, draw_code) -> Html:

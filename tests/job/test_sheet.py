@@ -126,6 +126,14 @@ def test_what_was_done_is_to_be_ordered_checked_and_was_not_checked():
     assert "Nothing that these sizes tell." in told(part(body(job(received="flywheel")), "sheet-words"))
 
 
+def test_where_most_of_an_engine_was_not_read_its_parts_are_named_and_what_was_read_of_them():
+    made = job(received="heads, rods, crank, case, cylinders, pistons, cam, lifters, flywheel", readings=[reading("rod.big_end_bore", n, "finished", "56.010 mm") for n in ("1", "2", "3")])
+    words = told(part(body(made), "sheet-words"))
+    left = sum(len(places) for _, places in not_checked(made)[0])
+    assert f"Not checked: {left} of" in words and "every size of the ports; " in words and "every size of the lifters" in words
+    assert "every size of the rods but Big-end bore, bolted up;" in words and "Big-end bore, bolted up (4)" in words
+
+
 def test_the_head_says_whose_job_and_whose_limits():
     head = told(body(orchard()).find(".//header"))
     for words in ("Size sheet", "Orchard frost fan", "TS-16", "two heads, crank, four rods, case", "Tern Street Engine Works", "orchard-7", "2026-11-16 to 2026-11-23", "RB (23), MK (23)",
@@ -138,7 +146,7 @@ def test_the_head_says_whose_job_and_whose_limits():
 def test_who_gets_lifters_or_a_cam_back_is_told_how_the_first_start_goes():
     """Common practice, found in public material of cam grinders: never idled, 2000 to 3000 1/min at once, 20 to 30 min. One text, word for word."""
     text = cautions.BREAK_IN.text
-    assert all(words in text for words in ("never idled", "2000 to 3000 1/min", "20 to 30 minutes", "new or reground lobes only"))
+    assert all(words in text for words in ("never idled", "2000 to 3000 1/min", "20 to 30 minutes", "Only on new or reground lobes"))
     for received, said in (("lifters", True), ("cam", True), ("two heads", False)):
         words = told(body(job(received=received)))
         assert (text in words) == said, received
