@@ -23,7 +23,7 @@ from calc.result import VERDICT_WORDS
 
 STAGES = {"received": "As received", "finished": "As finished", "assembly": "At assembly"}
 PAPERS = ("A4", "Letter")
-MOST_NAMED = 75  # sizes without a reading that are named one by one: more leave no room for the rest of the page
+MOST_NAMED = 60  # sizes without a reading that are named one by one: more leave no room for the rest of the page
 GROUP_WORDS = {"chamber": "the chambers", "crank": "the crank", "crankcase": "the case", "cylinder": "the cylinders", "flywheel": "the flywheel", "cam": "the cam", "guide": "the guides", "head": "the heads",
                "lifter": "the lifters", "piston": "the pistons", "port": "the ports", "rod": "the rods", "spring": "the springs", "valve": "the valves"}
 SYSTEMS = ("metric", "inch")
