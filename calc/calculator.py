@@ -133,8 +133,10 @@ def calculator(id, title, outputs, *, purpose, finds=(), sources=(), cautions=()
 
 
 def _check_when(id, declared, inputs) -> None:
-    """Raises where an input counts only for what its choice does not offer."""
+    """Raises where an input counts only for what its choice does not offer, or with a reading that is always taken."""
     choice_name, *options = getattr(declared, "when", ()) or ("",)
+    if choice_name and not options and getattr(inputs.get(choice_name), "optional", False):
+        return
     if choice_name and (not isinstance(inputs.get(choice_name), Choice) or not options or not set(options) <= set(inputs[choice_name].options)):
         raise DeclarationError(f"{id}: {declared.name} counts when {choice_name} is {', '.join(options) or 'nothing'}, which is no choice of this calculator")
 
@@ -263,7 +265,8 @@ def _take(calculator, entries, system, standing=None) -> tuple:
             own[base][part] = str(text)
         else:
             errors.append(_unknown_input(calculator, name))
-    taken, chosen = {}, {}
+    taken = {}
+    chosen = {name: "read" for name, texts in own.items() if not isinstance(calculator.input[name], Choice) and texts.get("", "").strip()}
     for declared in sorted(calculator.inputs, key=lambda i: not isinstance(i, Choice)):  # a choice may name another input's material
         try:
             taken[declared.name] = _taken(declared, own[declared.name], system, chosen, standing)

@@ -71,7 +71,8 @@ class Quantity:
     What an input is worth that nobody entered (see `calc.standing`): one that `must` be read is missed; a `limit` (low, high, wear or
     nominal of its feature) and a value of the engine come from the engine's sheet; a size that `stands_in` is counted with all that the
     sheet allows it, as folded ones with a feature are; what is `assumed`, for the reason that it says, keeps its default; any other is missed.
-    One that counts only `when` a choice is of some kind, ("stage", "new"), is none otherwise.
+    One that counts only `when` a choice is of some kind, ("stage", "new"), is none otherwise; one that is missed only when another was
+    read, ("rocking",), is none where neither was and the sheet does not know it.
     A reading of a feature is held against that feature's own limits: at the `stage` "received" against wear, "finished" against those as made.
     """
     label: str

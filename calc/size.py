@@ -119,14 +119,17 @@ def cleaned_up(feature: Feature, value: float, U: float | None, upwards: bool) -
 
 def made_to(feature: Feature, value: float, stage: str, U: float | None = None) -> Step:
     """Which of its sizes a part was made to: the nearest; of one that may be worn, the nearest that wear can have brought there. One
-    that the reading's doubt leaves open goes before one that the reading has left behind."""
+    that the reading's doubt leaves open goes before one that the reading has left behind, and so does one that the reading misses by less
+    than a part as made may differ: a stem a hair too thick is no worn oversize."""
     upwards = wears_upwards(feature)
     limit = feature.low if upwards else feature.high
     if stage != "received" or feature.wear is None or limit is None:
         return feature.nearest(value)
     past = [(limit + step.offset - value) * (1 if upwards else -1) for step in (STANDARD, *feature.steps)]
     worn = [(far, step) for far, step in zip(past, (STANDARD, *feature.steps)) if far <= DUST * abs(value)]
-    chosen = max(worn, key=lambda pair: pair[0])[1] if worn else feature.nearest(value)
+    chosen, near = max(worn, key=lambda pair: pair[0])[1] if worn else feature.nearest(value), feature.nearest(value)
+    if None not in (feature.low, feature.high) and _outside(feature.at(near), value) <= feature.high - feature.low < _outside(feature.at(chosen), value):
+        chosen = near
 
     def decision(step):
         return _decide(value, U, usable(feature.at(step)), abs(value))[0]
@@ -134,6 +137,12 @@ def made_to(feature: Feature, value: float, stage: str, U: float | None = None) 
         return chosen
     open_ = [step for step in (STANDARD, *feature.steps) if decision(step) == "cannot tell"]
     return min(open_, key=lambda step: abs(value - feature.nominal - step.offset), default=chosen)
+
+
+def _outside(feature: Feature, value: float) -> float:
+    """How far a size lies outside of what may be used, 0 within."""
+    low, high = usable(feature)
+    return max(0.0 if low is None else low - value, 0.0 if high is None else value - high, 0.0)
 
 
 def wears_upwards(feature: Feature) -> bool:

@@ -38,7 +38,7 @@ class Standing:
 
     def unread(self, declared, chosen: dict) -> Taken:
         """An input that nobody entered; of one that is missed the value only keeps a place in the sums, and nothing that comes of it is told."""
-        if declared.when and chosen.get(declared.when[0], declared.when[1]) not in declared.when[1:]:
+        if len(declared.when) > 1 and chosen.get(declared.when[0], declared.when[1]) not in declared.when[1:]:
             return Taken(declared, {}, declared.default if isinstance(declared, Choice) else self._kept(declared, chosen), False, origin=NONE)
         if isinstance(declared, Choice):
             return self._unread_choice(declared, chosen)
@@ -60,7 +60,8 @@ class Standing:
         if value is None and declared.optional:
             return Taken(declared, {}, None, False, origin=NONE)
         if value is None or not all(declared.hard_range[0] <= x <= declared.hard_range[1] for x in (value, *span)):
-            value, origin, span = self._place_holder(declared, feature, chosen), MISSED, ()
+            counts = len(declared.when) != 1 or declared.when[0] in chosen
+            value, origin, span = self._place_holder(declared, feature, chosen), MISSED if counts else NONE, ()
         return Taken(declared, {}, declared.number(value), False, origin=origin, span=span if span and span[0] < span[1] else ())
 
     def _kept(self, declared, chosen):

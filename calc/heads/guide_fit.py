@@ -84,7 +84,7 @@ def guide_fit(
                          feature="guide.bore", when=("stage", FITTED)),
     rocking: measured("Rocking of the valve, side to side", "r_read", form(LENGTH, 2), tool="a dial gauge on the valve's edge, in the direction of the rocker", hard=("0 mm", "5 mm"), usual=("0.02 mm", "1.5 mm"),
                       optional=True, hint="Full reading.", when=("stage", FITTED)),
-    dial_height: given("Dial beyond the guide's end by", "h_d", SMALL, hard=("0 mm", "200 mm"), usual=("5 mm", "120 mm"), feature="guide.rock_lever",
+    dial_height: given("Dial beyond the guide's end by", "h_d", SMALL, hard=("0 mm", "200 mm"), usual=("5 mm", "120 mm"), feature="guide.rock_lever", when=("rocking",),
                        hint="Along the stem, from the guide's end to the valve's edge: valve less guide, less what of the stem stands out at the other end. Counts only with the rocking."),
     guide_hole: measured("Hole in the head", "D_h", SIZE, tool="a bore gauge set in a ring", hard=("6 mm", "40 mm"), usual=("9 mm", "22 mm"), feature="head.guide_hole", of="head_material", stage="finished", when=("stage", NEW)),
     guide_outside: measured("Guide outside", "D_g", SIZE, tool="a micrometer", hard=("6 mm", "40 mm"), usual=("9 mm", "22 mm"), feature="guide.outside", of="guide_material", stage="finished", when=("stage", NEW)),
