@@ -80,6 +80,7 @@ class LiveCalculator extends HTMLElement {
     if (moved) this.#putPlace();
     const changed = JSON.stringify(standing) !== JSON.stringify(this.#standing);
     this.#standing = standing;
+    this.toggleAttribute("data-of-job", Boolean(standing));
     if (moved || changed) this.#evaluate();
   }
 
