@@ -493,3 +493,20 @@ def test_a_calculator_says_that_its_job_was_cleared(page):
     page.evaluate("() => new Promise((done) => { indexedDB.deleteDatabase('sizebook').onsuccess = done })")
     page.goto("heads/seats/")
     expect(page.locator("p.job-strip").first).to_contain_text("no longer on this device")
+
+
+def test_what_was_kept_at_a_place_that_was_left_meanwhile_is_no_draft_there(page):
+    page.add_init_script(f"({SLOW})()")
+    with_job(page, fresh(), "heads/seats/")
+    fit = calculator(page, "seat-fit")
+    place = lambda which: fit.locator(f".job-strip [data-job-place='{which}']")
+    place("1 intake").click()
+    expect(place("1 intake")).to_have_attribute("aria-pressed", "true")
+    entry(fit, "pocket_bore").fill("37.51")
+    beside(fit, "pocket_bore").get_by_role("button", name="Keep as finished, 1 intake").click()
+    place("2 intake").click()
+    expect(place("2 intake")).to_have_attribute("aria-pressed", "true")
+    page.wait_for_timeout(2000)
+    place("1 intake").click()
+    expect(beside(fit, "pocket_bore")).to_have_attribute("data-state", "filled")
+    expect(entry(fit, "pocket_bore")).to_have_value("37.51 mm")

@@ -43,7 +43,11 @@ export class Entries {
 
   /** Where entries are kept: those of the whole job, and those of the place in hand. */
   get #whole() {
-    return `sizebook:entries:${location.pathname}#${this.#name}@${this.#of}`;
+    return this.#wholeOf(this.#of);
+  }
+
+  #wholeOf(key) {
+    return `sizebook:entries:${location.pathname}#${this.#name}@${key}`;
   }
 
   get #here() {
@@ -123,6 +127,14 @@ export class Entries {
     const typed = this.#typed;
     write(this.#whole, typed.filter((one) => !here(one)), system);
     if (this.#placed.length) write(this.#here, typed.filter(here), system);
+  }
+
+  /** What a job or sheet has kept at a place needs no keeping here. */
+  forget(key, place, texts) {
+    for (const at of [this.#wholeOf(key), `${this.#wholeOf(key)}@${place}`]) {
+      const kept = read(at);
+      if (kept) write(at, kept.typed.filter(([name, text]) => texts[name] !== text), kept.system);
+    }
   }
 
   /** What a job filled in is kept by the job. */

@@ -95,6 +95,7 @@ class JobFields {
       const text = fill?.texts[entry.name];
       const was = entry.value;
       if (text !== undefined && wanted(entry)) put(entry, text);
+      else if (pages(entry)) continue; // the page has its reasons for it
       else if (untouched && entry.dataset.filled !== undefined && entry.value === entry.dataset.filled) entry.value = ""; // the job lets go of it
       if (text === undefined) delete entry.dataset.filled;
       else entry.dataset.filled = text;
@@ -230,7 +231,7 @@ class JobFields {
     if (strip?.value) setInitials(strip.value);
     const valueOf = (entry) => [entry.name, entry.value];
     const entries = Object.fromEntries(this.#entries.filter((entry) => entry.value.trim()).map(valueOf));
-    const texts = Object.fromEntries(this.#entriesOf(name, this.#fill[name]).map(valueOf));
+    const texts = Object.fromEntries(this.#entries.map(valueOf));
     const tap = JSON.stringify([this.#key, this.#place, stage, typed, entries]);
     if (this.#tap === tap) return; // the same tap once more
     this.#tap = tap;
@@ -246,6 +247,7 @@ class JobFields {
         return reply.ok ? reply.job : null;
       });
       if (refused) return this.#answer(press, beside, refused);
+      this.#live.forget(press.key, press.place, Object.fromEntries(Object.entries(entries).filter(([entry]) => typed.includes(entry) || (isWarmth({ name: entry }) && typed.includes(entry.split(".")[0])))));
       if (beside.contains(document.activeElement)) (this.#entriesOf(name)[0] ?? beside).focus({ preventScroll: true }); // the button goes
       await this.refresh(press);
       this.#live.querySelector(`[data-job-field="${CSS.escape(name)}"] .job-from`)?.scrollIntoView({ block: "nearest" });
@@ -307,6 +309,9 @@ function put(entry, text) {
 }
 
 const GONE = "The job that was worked on is no longer on this device: it was removed, or the browser has cleared what it kept.";
+/** Does what the page itself fills in stand there? */
+const pages = (entry) => Boolean(entry.dataset.preset) && entry.value === entry.dataset.preset && entry.dataset.filled === entry.dataset.preset;
+
 const stagesOf = (held) => (held.kind === "sheet" ? ["assembly"] : ["received", "finished"]);
 const holds = (entry, text) => entry?.value === text;
 const isWarmth = (entry) => /\.(part|gauge)$/.test(entry.name);

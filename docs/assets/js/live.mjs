@@ -84,6 +84,11 @@ class LiveCalculator extends HTMLElement {
     if (moved || changed) this.#evaluate();
   }
 
+  /** These texts are kept by a job or sheet: as drafts they are done with. */
+  forget(key, place, texts) {
+    this.#entries.forget(key, place, texts);
+  }
+
   /** Whether there is anything to be worked out: something was read or chosen, or a job is open. */
   get #asked() {
     return this.#standing !== null || !this.#entries.untouched;
