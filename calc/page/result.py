@@ -97,7 +97,8 @@ def _worst(held, system) -> dict:
     worst = max(held, key=lambda own: SEVERITY[own.held.state], default=None)
     if worst is None or not worst.held.state:
         return {}
-    return {"state": worst.held.state, "held": f"{VERDICT_WORDS[worst.held.state]}: {worst.held.words.plain(system)}"}
+    words = worst.held.words.plain(system)
+    return {"state": worst.held.state, "held": words if worst.held.state == "pass" else f"{VERDICT_WORDS[worst.held.state]}: {words}"}
 
 
 def body(result: Result, anchor: str) -> Html:
