@@ -32,7 +32,7 @@ def main(arguments: list[str] | None = None) -> int:
     run.add_argument("--place", metavar="WHICH", default="", help="the part in hand: exhaust, or \"2 exhaust\"")
     run.add_argument("--example", action="store_true", help="take what is not entered from the worked example")
     sheet.add_argument("job", metavar="JOB", help="the file of a job, as the handbook exports it")
-    sheet.add_argument("--link-base", metavar="URL", help="address of the handbook: the sheet gets a code that opens these sizes there")
+    sheet.add_argument("--link-base", metavar="URL", help="address of the handbook, where it is not that of mkdocs.yml (site_url): the sheet gets a code that opens these sizes there")
     sheet.add_argument("--paper", choices=("A4", "Letter"), default="A4")
     sheet.add_argument("--units", choices=("metric", "inch"), default="metric")
     sheet.add_argument("-o", dest="out", metavar="FILE", help="write it there, not to standard output")
@@ -51,24 +51,66 @@ def main(arguments: list[str] | None = None) -> int:
 def _sheet(asked) -> None:
     """Write a job's size sheet."""
     from calc.job import codes, sheet
-    from calc.job.record import JobError, load
+    from calc.job.record import MOST_BYTES, JobError, load
     try:
+        if asked.out is not None and _is_same(asked.job, asked.out):
+            raise JobError(f"{quoted(asked.out)} is the job itself, and the sheet would take its place; give another file behind -o.")
         with open(asked.job, "rb") as file:
-            job = load(file.read())
-        links = codes.links(job, asked.link_base) if asked.link_base else None
-        page = sheet.page(job, links, codes.draw, system=asked.units, paper=asked.paper)
+            job = load(file.read(MOST_BYTES + 1))
+        address = asked.link_base or _own_address(codes)
+        links = codes.links(job, address) if address else None
+        here = codes.here(address) if address and not codes.reachable(address) else ""
+        links = None if here else links
+        page = sheet.page(job, links, codes.draw, system=asked.units, paper=asked.paper, here=here)
+        if here:
+            print(f"The sheet carries no code: {here} opens on no other device; give the shop's own address behind --link-base, or once as site_url in mkdocs.yml.", file=sys.stderr)
         if links and codes.draw(links[0]) is None:
             print("The sheet carries no code: segno, which draws it, is not installed; send the job's file along.", file=sys.stderr)
         if asked.out is None:
             print(page, end="")
         else:
-            with open(asked.out, "w", encoding="utf-8") as file:
-                file.write(page)
+            _write(asked.out, page)
     except JobError as error:
         raise _refused("", "job", "{why}", why=str(error)) from None
     except OSError as error:
         raise _refused("", "file", "{file}: {why}; give a file that can be {used}.", file=quoted(error.filename or asked.out or asked.job),
                        why=(error.strerror or "it cannot be used").lower(), used="written" if error.filename == asked.out else "read") from None
+
+
+def _is_same(one: str, other: str) -> bool:
+    try:
+        return os.path.samefile(one, other)
+    except OSError:  # one of them is not there
+        return os.path.abspath(one) == os.path.abspath(other)
+
+
+def _own_address(codes) -> str:
+    """The shop's own address of the handbook, from the settings of the site beside this package; "" where there are none."""
+    try:
+        with open(os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "mkdocs.yml"), encoding="utf-8") as file:
+            return codes.address_in(file.read())
+    except OSError:
+        return ""
+
+
+def _write(path: str, text: str) -> None:
+    """Beside its place, and moved there once it is whole: what stood there before is never half gone."""
+    if os.path.exists(path) and not os.path.isfile(path):  # a device or a pipe: nothing stands there
+        with open(path, "w", encoding="utf-8") as file:
+            file.write(text)
+        return
+    place = os.path.realpath(path)
+    unfinished = f"{place}.{os.getpid()}.part"
+    try:
+        with open(unfinished, "x", encoding="utf-8") as file:
+            file.write(text)
+        os.replace(unfinished, place)
+    except OSError as error:
+        error.filename = path
+        raise
+    finally:
+        if os.path.exists(unfinished):
+            os.remove(unfinished)
 
 
 def _answer(asked) -> str:

@@ -288,7 +288,7 @@ def run(module: str, description: str, measure, table, result: Path, runs: int) 
     except (NotMeasured, environment.Missing) as error:
         sys.exit(f"Not measured: {error}")
     result.parent.mkdir(exist_ok=True)
-    result.write_text(json.dumps(measured, indent=1))
+    environment.put(result, json.dumps(measured, indent=1))
     print(table(measured))
 
 

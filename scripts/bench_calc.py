@@ -98,7 +98,7 @@ def main() -> None:
     except (NotMeasured, environment.Missing) as error:
         sys.exit(f"Not measured: {error}")
     RESULT.parent.mkdir(exist_ok=True)
-    RESULT.write_text(json.dumps(result, indent=1))
+    environment.put(RESULT, json.dumps(result, indent=1))
     print(f"import of calc.page.live: {result['import']} ms")
     for what, found in result["evaluate"].items():
         slowest = sorted(found.items(), key=lambda pair: -pair[1])[:6]

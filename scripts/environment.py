@@ -145,7 +145,7 @@ def _read_stamp() -> dict[str, str]:
 
 
 def _write_stamp(installed: dict[str, str]) -> None:
-    _stamp().write_text(json.dumps(installed, indent=1))
+    put(_stamp(), json.dumps(installed, indent=1))
 
 
 def _make_venv() -> None:
@@ -188,6 +188,16 @@ def _apt_install(package: str) -> bool:
     quiet = {"stdout": subprocess.DEVNULL, "env": {**os.environ, "DEBIAN_FRONTEND": "noninteractive"}}
     subprocess.run([apt, "update", "-qq"], **quiet)
     return subprocess.run([apt, "install", "-y", "-qq", "--no-install-recommends", package], **quiet).returncode == 0
+
+
+def put(path: Path, text: str) -> None:
+    """Write a file beside its place, and move it there once it is whole: what stood there before is never half gone."""
+    unfinished = path.with_name(f"{path.name}.{os.getpid()}.part")
+    try:
+        unfinished.write_text(text, encoding="utf-8")
+        os.replace(unfinished, path)
+    finally:
+        unfinished.unlink(missing_ok=True)
 
 
 @contextlib.contextmanager

@@ -17,6 +17,8 @@ from pathlib import Path
 
 import brotli
 
+from scripts.runtime import headers
+
 TYPES = {
     **SimpleHTTPRequestHandler.extensions_map,
     "": "application/octet-stream",
@@ -30,6 +32,7 @@ TYPES = {
 }
 # What is not compressed already.
 COMPRESSED = {".css", ".html", ".js", ".json", ".mjs", ".svg", ".txt", ".wasm", ".webmanifest", ".xml", ".zip"}
+SAFE = {"X-Content-Type-Options": "nosniff", "Referrer-Policy": "no-referrer", "X-Frame-Options": "DENY"}  # where a site brings no headers of its own
 QUALITY = 5  # of brotli: small enough, and the large files take half a second once
 
 
@@ -39,8 +42,8 @@ class Handler(SimpleHTTPRequestHandler):
     protocol_version = "HTTP/1.1"
     extensions_map = TYPES
 
-    def __init__(self, *args, cache: Path, quality: int = QUALITY, **kwargs):
-        self.cache, self.quality = cache, quality
+    def __init__(self, *args, cache: Path, quality: int = QUALITY, always: dict | None = None, **kwargs):
+        self.cache, self.quality, self.always = cache, quality, always or {}
         super().__init__(*args, **kwargs)
 
     def send_head(self):
@@ -50,7 +53,7 @@ class Handler(SimpleHTTPRequestHandler):
             if not address.endswith("/"):
                 return self._answer(301, b"", {"Location": address + "/"})
             path /= "index.html"
-        if not path.is_file():
+        if not path.is_file() or not self._is_ours(path):
             return self._missing()
         digest = digest_of(path)
         tag = f'"{digest}"'
@@ -69,6 +72,16 @@ class Handler(SimpleHTTPRequestHandler):
                     break
         return self._answer(200, path.read_bytes() if body is None else body, headers)
 
+    def _is_ours(self, path: Path) -> bool:
+        """Does it lie in the site itself, and not under a name that is hidden? A link that leads out is not followed."""
+        site = Path(self.directory).resolve()
+        try:
+            within = path.resolve().relative_to(site).parts
+            named = Path(os.path.abspath(path)).relative_to(os.path.abspath(self.directory)).parts
+        except ValueError:
+            return False
+        return not any(part.startswith(".") for part in (*within, *named))
+
     def _missing(self):
         page = Path(self.directory) / "404.html"
         if page.is_file():
@@ -77,7 +90,7 @@ class Handler(SimpleHTTPRequestHandler):
 
     def _answer(self, status: int, body: bytes, headers: dict[str, str]) -> None:
         self.send_response(status)
-        for name, value in headers.items():
+        for name, value in {**headers, **self.always}.items():
             self.send_header(name, value)
         if status != 304:
             self.send_header("Content-Length", str(len(body)))
@@ -98,7 +111,7 @@ class Server(ThreadingHTTPServer):
 
 def server(site: Path, cache: Path, host: str = "127.0.0.1", port: int = 0, quality: int = QUALITY) -> Server:
     """A server for a built site, not started yet; port 0 takes a free one (`server_port` tells which)."""
-    return Server((host, port), partial(Handler, directory=str(site), cache=cache, quality=quality))
+    return Server((host, port), partial(Handler, directory=str(site), cache=cache, quality=quality, always=headers.read(site) or SAFE))
 
 
 def compressed(path: Path, digest: str, coding: str, cache: Path, quality: int) -> bytes:

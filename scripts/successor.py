@@ -119,7 +119,7 @@ def main() -> None:
     with_mkdocs.build()
     with tempfile.TemporaryDirectory(prefix="successor-", dir=environment.CACHE) as folder:
         told = {"successor": version("zensical"), **compare(with_mkdocs.SITE, build(Path(folder)))}
-    RESULTS.write_text(json.dumps(told, indent=1))
+    environment.put(RESULTS, json.dumps(told, indent=1))
     print(f"Zensical {told['successor']}: {told['pages']} pages, {len(told['missing'])} missing, {len(told['differences'])} articles differ.")
     for page in told["missing"]:
         print(f"  missing: {page}")

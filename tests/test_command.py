@@ -4,6 +4,7 @@ import io
 import json
 import os
 import re
+import shutil
 import subprocess
 import sys
 from pathlib import Path
@@ -290,6 +291,44 @@ def test_without_the_library_that_draws_codes_the_sheet_says_so(tmp_path):
     ran = run("sheet", JOB, "--link-base", HANDBOOK, PYTHONPATH=str(tmp_path))
     assert ran.returncode == 0 and "This sheet carries no code. " in re.sub("<[^>]+>", "", ran.stdout) and "sheet-codes\"" not in ran.stdout
     assert ran.stderr == "The sheet carries no code: segno, which draws it, is not installed; send the job's file along.\n"
+
+
+@pytest.mark.parametrize("base", ["http://localhost:8000/", "http://127.0.0.1:8000", "http://[::1]:8000/", "http://192.168.1.20:8000/", "http://shop-pc/sizebook/"])
+def test_an_address_that_opens_on_no_other_device_is_told_and_printed_nowhere(base):
+    """A code that says "opens these sizes at home" and leads to localhost opens nothing there."""
+    ran = run("sheet", JOB, "--link-base", base)
+    words = re.sub("<[^>]+>", "", ran.stdout)
+    assert ran.returncode == 0 and base not in ran.stdout and "<figure" not in ran.stdout and "at home" not in words
+    assert "This sheet carries no code: the handbook was opened at" in words and "which no other device can open. Send the job's file along" in words
+    assert "opens on no other device; give the shop's own address behind --link-base, or once as site_url in mkdocs.yml." in ran.stderr
+
+
+def test_the_shops_own_address_is_set_once(tmp_path):
+    """As site_url or under extra, in the settings beside the package: the command takes it where none is given."""
+    shutil.copytree(ROOT / "calc", tmp_path / "calc", ignore=shutil.ignore_patterns("__pycache__"))
+    shutil.copy(ROOT / JOB, tmp_path / "job.json")
+    for said in (f"site_name: Sizebook\nsite_url: {HANDBOOK}\n", f"site_name: Sizebook\nextra:\n  generator: false\n  address: '{HANDBOOK}'  # ours\n"):
+        (tmp_path / "mkdocs.yml").write_text(said, encoding="utf-8")
+        ran = subprocess.run([sys.executable, "-m", "calc", "sheet", "job.json"], cwd=tmp_path, capture_output=True, encoding="utf-8")
+        assert ran.returncode == 0 and "The code opens these sizes at home" in ran.stdout and f"{HANDBOOK}job/received/." in ran.stdout
+        ran = subprocess.run([sys.executable, "-m", "calc", "sheet", "job.json", "--link-base", "https://other.example/"], cwd=tmp_path, capture_output=True, encoding="utf-8")
+        assert "https://other.example/job/received/." in ran.stdout and HANDBOOK not in ran.stdout
+
+
+def test_a_job_is_not_replaced_by_its_sheet_and_a_sheet_stands_whole_or_not_at_all(tmp_path):
+    job, kept = tmp_path / "job.json", (ROOT / JOB).read_bytes()
+    job.write_bytes(kept)
+    (tmp_path / "other.json").symlink_to(job)
+    for out in (job, tmp_path / "x" / ".." / "job.json", tmp_path / "other.json"):
+        (tmp_path / "x").mkdir(exist_ok=True)
+        ran = run("sheet", str(job), "-o", str(out))
+        assert ran.returncode == 2 and ran.stderr.endswith("is the job itself, and the sheet would take its place; give another file behind -o.\n") and job.read_bytes() == kept
+    sheet = tmp_path / "sheet.html"
+    sheet.write_text("the sheet of yesterday")
+    before = sheet.stat().st_ino
+    assert run("sheet", str(job), "-o", str(sheet)).returncode == 0
+    assert sheet.read_text(encoding="utf-8").endswith("</html>\n") and sheet.stat().st_ino != before, "moved into place, not written over"
+    assert sorted(path.name for path in tmp_path.iterdir()) == ["job.json", "other.json", "sheet.html", "x"]
 
 
 @pytest.mark.parametrize("arguments, sentence", [

@@ -324,7 +324,7 @@ def kind_of(text: str) -> Kind | None:
     return min(kinds, key=lambda kind: not text.rstrip().endswith(_entry(text, kind).unit.symbol), default=None)
 
 
-_DIGIT, _DENOMINATOR = re.compile(r"(?<![A-Za-zµ^])[1-9]"), re.compile(r"(?<=/)[01]+")
+_DIGIT, _DENOMINATOR = re.compile(r"(?<![A-Za-zµ^])(?:[1-9]|0(?![.,])|(?<=[0-9])0)"), re.compile(r"(?<=/)[01]+")
 
 
 def _nines(found) -> str:

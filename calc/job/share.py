@@ -1,6 +1,6 @@
 """A job as a code for a link or a printed code, and back: short, and any damage to it is noticed.
 
-    code = "2" + base32 of (CRC-32 of what follows, big end first; raw deflate with the preset dictionary)
+    code = "2" + base32 of (CRC-32 of what follows, big end first; raw deflate with the preset dictionary of form 2)
     part = "P" + number and count (two digits each) + CRC-32 of the whole code (eight hexadecimal digits) + a piece of the code
                + CRC-32 of all that (base32, seven characters)
 
@@ -27,7 +27,7 @@ _FIELD, _COLUMN, _EMPTY = "\x1f", "\x1e", "\x1d"
 _LETTERS = {stage[0]: stage for stage in STAGES}
 _HEAD = ("id", "name", "engine", "sheet", "received", "started", "by")
 _TOLD = ("by", "why", "part", "gauge", "of")
-_FORM, _FORMS, _PART = "2", "12", "P"
+_FORM, _FORMS, _PART = "2", ("1", "2"), "P"
 _PART_LOOKS = re.compile(r"P([0-9]{2})([0-9]{2})([0-9A-F]{8})([0-9A-Z]+)([A-Z2-7]{7})")
 _AROUND = 20  # characters of a part that are not a piece of the code
 # What any job comes to; more is a bomb. What a link holds is counted before anything is made of it.
@@ -39,7 +39,7 @@ _MOST_COLUMNS = 1 + 6 + len(_TOLD) + 4
 def encode(job: dict) -> str:
     """The code of a job: capitals and digits only. Drawn as a QR code, it should be a segment of its own (of letters and digits)
     behind the link's, so that the link's small letters do not cost it its 5.5 bits."""
-    deflate = zlib.compressobj(9, zlib.DEFLATED, -15, 9, zlib.Z_DEFAULT_STRATEGY, _DICTIONARY)
+    deflate = zlib.compressobj(9, zlib.DEFLATED, -15, 9, zlib.Z_DEFAULT_STRATEGY, _DICTIONARIES[_FORM])
     packed = deflate.compress(_columns(checked(job)).encode()) + deflate.flush()
     code = _FORM + _base32(zlib.crc32(packed).to_bytes(4, "big") + packed)
     if len(code) > LONGEST:
@@ -64,7 +64,7 @@ def decode(code: str) -> dict:
     if _base32(data) != code[1:] or len(data) < 5 or zlib.crc32(data[4:]) != int.from_bytes(data[:4], "big"):
         raise JobError(DAMAGED)
     try:
-        inflate = zlib.decompressobj(-15, _DICTIONARY)
+        inflate = zlib.decompressobj(-15, _DICTIONARIES[code[0]])
         text = inflate.decompress(data[4:], _MOST_BYTES)
         if not inflate.eof or inflate.unused_data:
             raise JobError(DAMAGED)
@@ -111,7 +111,7 @@ def part(code: str) -> Part | None:
 def join(parts: list[str]) -> str:
     """The code whose parts these are, in any order; a part may stand there twice. JobError names what is missing or does not belong."""
     parts = [_whole(code) for code in parts]
-    if len(set(parts)) == 1 and parts[0][:1] in tuple(_FORMS):
+    if len(set(parts)) == 1 and parts[0][:1] in _FORMS:
         return parts[0]
     found = [part(code) for code in parts]
     if not found:
@@ -252,7 +252,7 @@ def _since(times: list):
 def _times(started: str, fields: list) -> list:
     times = [started]
     for field in fields:
-        if re.fullmatch("-?[0-9]{1,9}", field):
+        if re.fullmatch("-?[0-9]{1,10}", field):
             field = (_naive(times[-1]) + timedelta(minutes=int(field))).isoformat(timespec="minutes") + times[-1][_MINUTE:]
         times.append(field)
     return times[1:]
@@ -262,7 +262,7 @@ def _naive(at: str) -> datetime:
     return datetime.fromisoformat(at[:_MINUTE])
 
 
-# --- The dictionary of forms 1 and 2: what a job is likely to say, the likeliest last. It never changes: codes on paper need it. ----
+# --- The dictionaries: what a job is likely to say, the likeliest last. They never change: codes on paper need them. --------------
 
 _FEATURES = """torque: head_nut case_nut rod_nut
 chamber: mouth volume
@@ -287,4 +287,17 @@ _LIKELY = (
     *(f"{cylinder} {side}" for cylinder in range(1, 5) for side in ("intake", "exhaust")), "1", "2", "3", "4", "rrrrrrrr", "aaaaaaaa", "rfrfrfrf", "ffffffff",
     " g", " N", " N·m", " cm³", "°", " thou", " in ± 0.0005 in", " in ± 0.0001 in", " in ± 0.0002 in", " µm", " mm ± 0.05 mm", " mm ± 0.02 mm", " mm ± 0.01 mm", " mm ± 0.005 mm", " mm ± 0.006 mm",
     " mm ± 0.002 mm", " mm ± 0.003 mm", " mm ± 0.004 mm", "d3", "d5", "e1", "f7", "2027-01-01T08:00+00:00", "2026-11-25T09:00+01:00")
-_DICTIONARY = _FIELD.join((*(f"{group}.{name}" for group, _, names in (line.partition(":") for line in _FEATURES.splitlines()) for name in names.split()), *_LIKELY)).encode()
+_SINCE_2 = """head: seat_inner_intake seat_inner_exhaust guide_wall
+guide: supplied_bore
+chamber: step_cut
+port: width_exhaust height_exhaust manifold_width_exhaust manifold_height_exhaust throat_exhaust
+piston: height
+rod: small_end_wall small_end_length bush_supplied_bore bolt_shank bolt_shank_length bolt_free_thread pad_beyond_big_end pad_beyond_small_end pad_loss_big_end pad_loss_small_end offset"""
+
+
+def _ids(lines: str):
+    return (f"{group}.{name}" for group, _, names in (line.partition(":") for line in lines.splitlines()) for name in names.split())
+
+
+_DICTIONARIES = {"1": _FIELD.join((*_ids(_FEATURES), *_LIKELY)).encode()}
+_DICTIONARIES["2"] = _FIELD.join(_ids(_SINCE_2)).encode() + _FIELD.encode() + _DICTIONARIES["1"]

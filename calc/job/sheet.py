@@ -45,22 +45,23 @@ def css() -> str:
     return _data("sheet.css")
 
 
-def sheet(job: dict, codes: tuple | None = None, draw_code=None) -> Html:
+def sheet(job: dict, codes: tuple | None = None, draw_code=None, here: str = "") -> Html:
     """The sheet's body. `codes` are the links that carry the job (calc.job.codes.links): None where there is no address to open, empty
-    where the job is too large for them. `draw_code(link)` gives one as SVG, or None where it cannot."""
+    where the job is too large for them; `here` is an address that opens on no other device, where that is why there are none.
+    `draw_code(link)` gives one as SVG, or None where it cannot."""
     rows, engine, corrected = judge(job), sheet_of(job), _corrected(job)
     stages = [stage for stage in STAGES if any(key[2] == stage for key in current(job))] or ["received", "finished"]
     return el("article", _head(job, engine), _sizes(rows, engine, stages, corrected), _notes(job, rows, engine, corrected),
-              el("div", _done(job), _checks(job, rows), _order(job), _missing(job, engine), class_="sheet-words"), _foot(job, codes, draw_code), class_="sheet")
+              el("div", _done(job), _checks(job, rows), _order(job), _missing(job, engine), class_="sheet-words"), _foot(job, codes, draw_code, here), class_="sheet")
 
 
-def page(job: dict, codes: tuple | None = None, draw_code=None, *, system: str = "metric", paper: str = "A4") -> str:
+def page(job: dict, codes: tuple | None = None, draw_code=None, *, system: str = "metric", paper: str = "A4", here: str = "") -> str:
     """The sheet as one HTML file that needs nothing else. ValueError for a system or paper that there is not."""
     if system not in SYSTEMS or paper not in PAPERS:
         raise ValueError(f"{system} and {paper}: give metric or inch, A4 or Letter")
     head = el("head", Html('<meta charset="utf-8">'), Html('<meta name="viewport" content="width=device-width, initial-scale=1">'),
               el("title", f"Size sheet: {job['name']}"), el("style", Html(css() + f"\n@page sheet {{ size: {paper}; }}\n")))
-    return "<!DOCTYPE html>\n" + el("html", head, el("body", sheet(job, codes, draw_code)), lang="en", data_units=system) + "\n"
+    return "<!DOCTYPE html>\n" + el("html", head, el("body", sheet(job, codes, draw_code, here)), lang="en", data_units=system) + "\n"
 
 
 # --- Above the sizes -------------------------------------------------------------------------
@@ -290,7 +291,7 @@ def _named(missing, engine) -> str:
     return "; ".join([*grouped.values(), *names])
 
 
-def _foot(job, codes, draw_code) -> Html:
+def _foot(job, codes, draw_code, here) -> Html:
     """Codes, cautions and signatures, which stay together."""
     drawn = [svg for link in codes or () if draw_code and (svg := draw_code(link))]
     figures = None
@@ -299,7 +300,7 @@ def _foot(job, codes, draw_code) -> Html:
         opens = "The code opens these sizes at home" if len(codes) == 1 else f"These sizes do not fit one code: all {len(codes)}, scanned one after the other in any order, open them at home"
         words = children(el("b", opens), ", each check with its calculator filled in: ", codes[0].partition("#")[0], ". They ride in the link itself and are sent nowhere.")
     else:
-        why = "These sizes are too many for codes." if codes == () else "This sheet carries no code."
+        why = "These sizes are too many for codes." if codes == () else f"This sheet carries no code: the handbook was opened at {here}, which no other device can open." if here else "This sheet carries no code."
         words = children(el("b", why), " Send the job's file along with it: the handbook opens that, each check with its calculator filled in.")
     theirs = groups(job)
     cautions = [*CAUTIONS, *dict.fromkeys(caution for group, caution in CAUTIONS_OF.items() if group in theirs)]

@@ -1,4 +1,5 @@
 """The smallest thing that writes HTML safely: text is escaped here, at the writer, and nowhere else."""
+import re
 from functools import cache, lru_cache
 from html import escape
 
@@ -9,8 +10,16 @@ VOID = {"input", "br", "hr", "link", "meta"}
 SHAPES = {"line", "path", "polygon", "polyline", "rect", "circle"}  # of SVG, where an element left open takes in what follows
 
 
+# Marks that turn the direction of what follows them: a name that bears one would show another name, or the size behind it backwards.
+_TURNS = re.compile("[\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]")
+
+
+def _shown(mark) -> str:
+    return f"\u27e8U+{ord(mark[0]):04X}\u27e9"
+
+
 # A key changes few words of a page: most of what is escaped was so at the key before.
-_text = lru_cache(maxsize=4096)(lambda text: escape(text, quote=False))
+_text = lru_cache(maxsize=4096)(lambda text: escape(_TURNS.sub(_shown, text), quote=False))
 _quoted = lru_cache(maxsize=4096)(escape)
 
 

@@ -21,12 +21,17 @@ MOST_HELD = 40  # sizes that are shown with a check
 def shown(asked: dict) -> dict:
     """The size sheet with its codes, below what prints and sends it."""
     job = job_of(asked["job"])
-    links = codes.links(job, asked["root"])
-    return {"html": {"view": children(el("style", Html(css())), _ways(job, asked), el("div", sheet(job, links, codes.draw), class_="sheet-place", tabindex="0", role="group", aria_label="Size sheet"))}, "name": job["name"]}
+    links, here = (codes.links(job, address), "") if codes.reachable(address := _address(asked)) else (None, codes.here(address))
+    return {"html": {"view": children(el("style", Html(css())), _ways(job, asked), el("div", sheet(job, links, codes.draw, here), class_="sheet-place", tabindex="0", role="group", aria_label="Size sheet"))}, "name": job["name"]}
+
+
+def _address(asked: dict) -> str:
+    """Where others open the handbook: the shop's own address where one is set (`site_url` in mkdocs.yml), else the one that it was opened at."""
+    return asked.get("address") or asked["root"]
 
 
 def _ways(job: dict, asked: dict) -> Html:
-    return el("div", el("div", el("button", "Print", type="button", data_job_do="print", class_="go"), *_sending(job, asked), class_="job-buttons"), _link(job, asked["root"]), class_="md-typeset job-ways")
+    return el("div", el("div", el("button", "Print", type="button", data_job_do="print", class_="go"), *_sending(job, asked), class_="job-buttons"), _link(job, _address(asked)), class_="md-typeset job-ways")
 
 
 def _sending(job: dict, asked: dict):
@@ -37,9 +42,14 @@ def _sending(job: dict, asked: dict):
 
 def _link(job: dict, root: str) -> Html:
     """The link with the whole job in it, however long: a message carries more than a code does."""
-    link = f"{root}{codes.PAGE}#{codes.FORM}{share.encode(job)}"
+    try:
+        link = f"{root.rstrip('/')}/{codes.PAGE}#{codes.FORM}{share.encode(job)}"
+    except record.JobError as error:
+        return el("p", str(error), class_="job-note")
+    only_here = None if codes.reachable(root) else el(
+        "p", f"{codes.here(root)} opens on no other device, so the sheet carries no code, and this link serves here only. Send the file; or open the handbook at the shop's own address.", class_="job-note")
     return el("div", el("label", "The link: it holds the sizes themselves, and no server sees them", for_="job-link"),
-              el("div", el("input", type="text", id="job-link", value=link, readonly=True), class_="entry"), class_="field job-link")
+              el("div", el("input", type="text", id="job-link", value=link, readonly=True), class_="entry"), only_here, class_="field job-link")
 
 
 def opened(asked: dict) -> dict:
@@ -85,7 +95,7 @@ def received(asked: dict) -> dict:
         el("section", el("h2", "All sizes"), asked["readings"](job, rows, asked["now"], ("assembly",))),
         el("section", el("h2", "Print it, or send it back"),
            el("p", "Sent back, the shop sees what you measured beside what it measured itself."),
-           el("div", el("a", "Print the size sheet", href=f"{asked['root']}job/sheet/#{asked['key']}", class_="go") if asked["key"] else None, *_sending(job, asked), class_="job-buttons"), _link(job, asked["root"]), class_="job-ways"),
+           el("div", el("a", "Print the size sheet", href=f"{asked['root']}job/sheet/#{asked['key']}", class_="go") if asked["key"] else None, *_sending(job, asked), class_="job-buttons"), _link(job, _address(asked)), class_="job-ways"),
         _others(others, asked))
     return {"html": {"view": view}, "name": job["name"]}
 

@@ -63,7 +63,7 @@ def main() -> None:
     all_hold = True
     for name in options.work or WORK:
         told, holds = WORK[name](options)
-        (FOLDER / f"{name}.json").write_text(json.dumps(told, indent=1, ensure_ascii=False), encoding="utf-8")
+        environment.put(FOLDER / f"{name}.json", json.dumps(told, indent=1, ensure_ascii=False))
         print(f"{name}: {'holds' if holds else 'DOES NOT HOLD'}", flush=True)
         all_hold = all_hold and holds
     sys.exit(not all_hold)

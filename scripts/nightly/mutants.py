@@ -92,7 +92,7 @@ def prepare(group: str) -> Path:
     for path in (box / "mutants").rglob("*.meta"):
         known = json.loads(path.read_text(encoding="utf-8"))
         known["exit_code_by_key"] = {name: code if code in FAILED else None for name, code in known["exit_code_by_key"].items()}
-        path.write_text(json.dumps(known), encoding="utf-8")
+        environment.put(path, json.dumps(known))
     return box
 
 

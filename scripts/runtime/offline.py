@@ -11,10 +11,12 @@ import json
 from pathlib import Path
 from urllib.parse import quote
 
+from scripts.runtime import headers
+
 SOURCE = Path(__file__).with_name("sw.js")
 WORKER = "sw.js"
 # Not asked for by any page: for search engines, developers and languages that the site has not got.
-LEFT_OUT = ("sitemap.xml", "sitemap.xml.gz", "robots.txt", "built-from.txt", "assets/javascripts/lunr/")
+LEFT_OUT = ("sitemap.xml", "sitemap.xml.gz", "robots.txt", "built-from.txt", "assets/javascripts/lunr/", *headers.FILES)
 LEFT_OUT_SUFFIXES = (".map", ".br", ".gz")
 
 

@@ -1,7 +1,7 @@
 """Writes into every page of the built site which build it is, and what it may run.
 
 The policy (Content-Security-Policy, W3C CSP Level 3) stands in the pages themselves, so that it holds on
-any static host. Scripts come from the site only; the theme's few inline scripts are allowed by the
+any static host; what only a header can say, and a worker's own policy, is for the host (headers.py). Scripts come from the site only; the theme's few inline scripts are allowed by the
 digest of their text. Styles may be inline: the theme sets style attributes on elements, which cannot be
 allowed one by one. `wasm-unsafe-eval` allows WebAssembly, and nothing else that its name suggests.
 """
@@ -9,9 +9,11 @@ allowed one by one. `wasm-unsafe-eval` allows WebAssembly, and nothing else that
 from __future__ import annotations
 
 import re
+from html import escape
 from html.parser import HTMLParser
 from pathlib import Path
 
+from scripts.runtime import headers
 from scripts.runtime.offline import integrity
 
 # A script of another type is data, which the policy does not touch (HTML, "prepare the script element").
@@ -22,25 +24,28 @@ class StampError(Exception):
     """A page that cannot be stamped; names it."""
 
 
-def stamp(site_dir: Path, build_id: str) -> None:
-    """Write build id, site root and policy into every page under `site_dir`."""
+def stamp(site_dir: Path, build_id: str, address: str = "") -> None:
+    """Write build id, site root, policy and the shop's own address into every page under `site_dir`, and the policy for hosts beside them."""
     pages = {path: path.read_text(encoding="utf-8") for path in sorted(site_dir.rglob("*.html"))}
     # One policy for all: a theme that swaps pages keeps the policy of the first and runs the scripts of the next.
     policy = policy_for(pages.values())
     for path, html in pages.items():
         above = len(path.relative_to(site_dir).parts) - 1
-        path.write_text(stamped(html, build_id, "../" * above or "./", policy, path), encoding="utf-8")
+        path.write_text(stamped(html, build_id, "../" * above or "./", policy, path, address), encoding="utf-8")
+    headers.write(site_dir, policy)
 
 
-def stamped(html: str, build_id: str, root: str, policy: str, page: Path) -> str:
+def stamped(html: str, build_id: str, root: str, policy: str, page: Path, address: str = "") -> str:
     """One page with its metas: as the first things in the head, since a policy holds for what follows it.
 
-    A page with calculators says so there, for a script that runs before they are read.
+    A page with calculators says so there, for a script that runs before they are read. `address` is where others open the
+    handbook, where the shop has set it.
     """
     metas = "".join((
         f'<meta http-equiv="Content-Security-Policy" content="{policy}">',
         f'<meta name="sizebook-build" content="{build_id}">',
         f'<meta name="sizebook-root" content="{root}">',
+        f'<meta name="sizebook-address" content="{escape(address)}">' if address else "",
         '<meta name="sizebook-live" content="yes">' if "<live-calculator" in html or "<job-view" in html else "",
     ))
     done, heads = re.subn(r"<head(\s[^>]*)?>(\s*<meta charset=[^>]*>)?", lambda head: head[0] + metas, html, count=1, flags=re.IGNORECASE)

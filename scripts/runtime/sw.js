@@ -36,11 +36,17 @@ const addressOf = (path) => SCOPE + path.replace(/(^|\/)index\.html$/, "$1");
 let opened = null; // once for the thirty files of a page
 
 async function serve(path, request) {
-  const cache = await (opened ??= caches.open(CACHE));
-  const kept = await cache.match(SCOPE + path);
+  let cache, kept;
+  try {
+    cache = await (opened ??= caches.open(CACHE));
+    kept = await cache.match(SCOPE + path);
+  } catch {
+    opened = null; // a full or broken disk: what is kept cannot be read just now, but there may be a line
+    return fetch(request);
+  }
   if (kept || !SELDOM.test(path)) return kept ?? fetch(request);
   const response = await load(path);
-  await cache.put(SCOPE + path, response.clone());
+  await cache.put(SCOPE + path, response.clone()).catch(() => {}); // it serves though it cannot be kept
   return response;
 }
 

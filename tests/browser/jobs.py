@@ -4,6 +4,15 @@ from playwright.sync_api import Locator, Page, expect
 from calc.job import record
 
 NAME = "Orchard frost fan"
+HANDBOOK = "https://tern-street.example/sizebook/"  # the shop's own address, which a link or code carries to others
+
+
+def with_own_address(page: Page) -> None:
+    """As where the shop has set its address; the tests' own, localhost, is none that others can open."""
+    page.add_init_script(f"""addEventListener("DOMContentLoaded", () => {{
+        const meta = Object.assign(document.createElement("meta"), {{ name: "sizebook-address", content: "{HANDBOOK}" }});
+        document.head.append(meta);
+    }})""")
 
 
 def start(page: Page, name: str = NAME, engine: str = "TS-16", received: str = "two heads, crank, four rods", by: str = "MK") -> None:

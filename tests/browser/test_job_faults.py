@@ -12,7 +12,7 @@ from playwright.sync_api import Error, expect
 
 from calc.job import record
 from tests.browser.conftest import CHROMIUM, DESKTOP, PATIENCE, fresh_page, serving
-from tests.browser.jobs import NAME, beside, calculator, entry, fresh, keep, put, readings, start, stored, with_job
+from tests.browser.jobs import HANDBOOK, NAME, beside, calculator, entry, fresh, keep, put, readings, start, stored, with_job, with_own_address
 from tests.browser.test_offline import OFFER, kept, new_edition
 from tests.browser.test_runtime import WOKEN
 from tests.job.jobs import ordinary
@@ -248,6 +248,7 @@ def test_a_new_edition_finds_the_jobs_of_the_one_before(site, browser, tmp_path)
 
 def test_without_signal_a_job_goes_from_bench_to_sheet_to_checks(site, browser):
     with serving(site) as (address, stop), fresh_page(browser, base_url=address) as page:
+        with_own_address(page)
         page.goto("")
         kept(page)
         stop()
@@ -256,7 +257,7 @@ def test_without_signal_a_job_goes_from_bench_to_sheet_to_checks(site, browser):
         keep(calculator(page, "seat-fit"), "pocket_bore", "37.51", place="1 intake")
         page.goto("job/sheet/")
         expect(page.locator(".sheet-foot svg").first).to_be_visible()  # what draws codes is on the device as well
-        page.goto(page.locator("#job-link").input_value())
+        page.goto(page.locator("#job-link").input_value().replace(HANDBOOK, address))
         expect(page.locator(".job-check").first).to_be_visible()
 
 
@@ -289,6 +290,7 @@ def test_a_worker_that_dies_loses_no_job_and_can_be_started_again(page):
 
 def test_a_python_woken_from_its_kept_memory_knows_jobs_too(page):
     """Its memory was taken before anybody asked about a job: what that needs comes late."""
+    with_own_address(page)
     with_job(page, ordinary(), "heads/seats/")
     page.goto("job/sheet/")
     expect(page.locator(".sheet-foot svg").first).to_be_visible()

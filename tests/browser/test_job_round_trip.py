@@ -11,7 +11,7 @@ from calc.job import codes, record, share
 from calc.job.record import number
 from calc.job.verdicts import judge
 from tests.browser.conftest import PHONE, fresh_page
-from tests.browser.jobs import NAME, as_file, beside, calculator, entry, fresh, keep, raw_file, start, stored, with_job
+from tests.browser.jobs import HANDBOOK, NAME, as_file, beside, calculator, entry, fresh, keep, raw_file, start, stored, with_job, with_own_address
 from tests.job.jobs import ordinary
 from tests.job.orchard import orchard
 
@@ -47,7 +47,8 @@ def elsewhere(browser, server):
         yield page
 
 
-def test_from_the_bench_by_paper_to_the_one_who_bolts_it_together_and_back(page, elsewhere, tmp_path):
+def test_from_the_bench_by_paper_to_the_one_who_bolts_it_together_and_back(page, elsewhere, server, tmp_path):
+    with_own_address(page)
     start(page, by="MK")
     page.goto("heads/seats/")
     fit = calculator(page, "seat-fit")
@@ -68,7 +69,8 @@ def test_from_the_bench_by_paper_to_the_one_who_bolts_it_together_and_back(page,
     paper = printed(page, tmp_path, "A4")
     assert len(paper) == 1
     (link,) = decoded(paper)
-    assert link == page.locator("#job-link").input_value() or link.partition("#")[0] == page.url.replace("sheet", "received")
+    assert link == page.locator("#job-link").input_value() and link.startswith(f"{HANDBOOK}job/received/#")
+    link = link.replace(HANDBOOK, server)
 
     asked = []
     elsewhere.on("request", lambda request: asked.append(request.url))
@@ -167,6 +169,7 @@ def test_the_lines_of_what_was_done_come_over_with_the_readings(page, server):
 
 @pytest.mark.parametrize("paper", ["A4", "Letter"])
 def test_an_ordinary_job_is_one_page_whose_code_is_the_job(paper, page, tmp_path):
+    with_own_address(page)
     with_job(page, ordinary(), "job/sheet/")
     sheet = printed(page, tmp_path, paper)
     assert len(sheet) == 1
@@ -189,16 +192,17 @@ def test_the_printed_sheet_has_black_ink_and_nothing_of_the_page(page, tmp_path)
     assert (colours > 250).mean() > 0.6
 
 
-def test_a_job_too_large_for_one_code_opens_once_all_of_its_codes_were_read(page, elsewhere, tmp_path):
+def test_a_job_too_large_for_one_code_opens_once_all_of_its_codes_were_read(page, elsewhere, server, tmp_path):
+    with_own_address(page)
     job = ordinary()
     for line in range(12):
         job = record.add_done(job, f"{line}: " + " ".join(f"{(line * 7919 + n * 104729) % 1000003:x}" for n in range(45)))
     with_job(page, job, "job/sheet/")
     links = decoded(printed(page, tmp_path, "A4"))
-    assert len(links) > 1 and set(links) == set(codes.links(job, page.url.partition("job/")[0]))
+    assert len(links) > 1 and set(links) == set(codes.links(job, HANDBOOK))
     for n, link in enumerate(reversed(links), 1):
         tab = elsewhere.context.new_page()  # a phone opens each code in a tab of its own
-        tab.goto(link)
+        tab.goto(link.replace(HANDBOOK, server))
         if n < len(links):
             expect(tab.locator("job-view")).to_contain_text(f"{n} of {len(links)} codes read")
         else:

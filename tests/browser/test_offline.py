@@ -197,6 +197,19 @@ def test_a_build_that_takes_anothers_place_in_the_middle_of_a_visit_is_never_mix
         shows(live, reply(live)["html"]["verdict"])
 
 
+def test_a_cache_that_cannot_be_opened_lets_the_line_answer(visit, copy):
+    """A full or broken disk under a service worker: every page failed, though there was a line."""
+    page, _ = visit
+    page.goto("")
+    kept(page)
+    worker = page.context.service_workers[0]
+    worker.evaluate("void (caches.open = () => Promise.reject(new Error('disk')))")
+    worker.evaluate("opened = null")
+    answered = page.goto("about/")
+    assert answered.ok and page.title()
+    page.provoked = True
+
+
 def test_plain_http_says_what_it_needs(launch, server):
     # Chromium takes localhost for safe without https, but no other name.
     browser = launch("--host-resolver-rules=MAP sizebook.test 127.0.0.1")

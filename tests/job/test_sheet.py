@@ -6,7 +6,7 @@ from hypothesis import given, settings
 
 from calc import cautions
 from calc.job import sheet
-from calc.job.codes import FORM, MOST, MOST_CODES, draw, links
+from calc.job.codes import FORM, MOST, MOST_CODES, address_in, draw, links, reachable
 from calc.job.parts import not_checked
 from calc.job.record import JobError, add_reading, current
 from calc.job.share import decode, join
@@ -207,6 +207,31 @@ def test_a_sheet_without_a_code_says_so(codes, drawer):
 def test_what_is_no_address_of_a_handbook_is_refused(base):
     with pytest.raises(JobError, match="is no address of a handbook; give one such as"):
         links(orchard(), base)
+
+
+@pytest.mark.parametrize("address", ["https://tern-street.example/sizebook/", "http://sizebook.tern-street.example:8080", "https://203.0.113.7/", "https://[2001:db8::7]/", "https://172.32.0.1/"])
+def test_an_address_that_others_can_open_is_taken(address):
+    assert reachable(address)
+
+
+@pytest.mark.parametrize("address", [
+    "", "file:///home/shop/site/index.html", "http://localhost:8000/", "http://LOCALHOST./", "http://127.0.0.1:8000/", "http://127.1/", "http://2130706433/", "http://0x7f.0.0.1/", "http://0.0.0.0:8000/", "http://[::1]:8000/",
+    "http://[::ffff:127.0.0.1]/", "http://[fe80::1]/", "http://[fd00::5]/", "http://shop-pc/", "http://shop-pc.local/", "http://nas.lan:80/", "http://handbook.home.arpa/", "http://a@localhost/",
+    "http://10.0.0.5/", "http://172.16.0.1/", "http://172.31.9.9/", "http://192.168.178.20:8000/", "http://169.254.1.1/", "http://100.64.0.9/"])  # RFC 1918, 3927, 4193, 4291, 6598, 6761, 6762, 8375
+def test_an_address_of_this_machine_or_network_is_not(address):
+    assert not reachable(address)
+
+
+def test_a_sheet_without_an_address_for_others_says_why():
+    root = body(orchard(), None, draw)
+    assert "This sheet carries no code." in told(root)
+    assert "carries no code: the handbook was opened at localhost, which no other device can open. Send the job's file along" in re.sub("<[^>]+>", "", sheet.sheet(orchard(), None, draw, "localhost"))
+
+
+@pytest.mark.parametrize("settings, address", [("", ""), ("site_name: x\n# site_url: https://a.example/\n", ""), ("site_url: ''\n", ""), ('site_url: "https://a.example/"\n', "https://a.example/"),
+                                               ("extra:\n  address: https://b.example/x/ # ours\n", "https://b.example/x/"), ("site_url: https://a.example/\nextra:\n  address: https://b.example/\n", "https://a.example/")])
+def test_the_shops_address_is_read_from_the_settings(settings, address):
+    assert address_in(settings) == address
 
 
 # --- Safety and the whole file ----------------------------------------------------------------------

@@ -7,6 +7,7 @@ import threading
 import brotli
 import pytest
 
+from scripts.runtime import headers
 from scripts.server import server
 
 WASM = b"\0asm\1\0\0\0" * 200
@@ -84,6 +85,46 @@ def test_wrong_addresses(get):
     assert (status, headers["Location"]) == (301, "/heads/")
     for path in ("/../secret.txt", "/%2e%2e/secret.txt", "/assets/../../secret.txt"):
         assert get(path)[0] == 404, path
+
+
+def test_what_lies_outside_or_is_hidden_is_not_served(get, site, tmp_path):
+    """A link that leads out of the site, to a file or a folder; names that begin with a dot; and a link within the site, which is."""
+    (site / "out.txt").symlink_to(tmp_path / "secret.txt")
+    (site / "outside").symlink_to(tmp_path)
+    (site / "within.mjs").symlink_to(site / "assets/live.mjs")
+    for name in (".htaccess", ".git/config", "assets/.env"):
+        (site / name).parent.mkdir(exist_ok=True)
+        (site / name).write_text("hidden")
+    (site / "seen.txt").symlink_to(site / ".git/config")
+    for path in ("/out.txt", "/outside/secret.txt", "/outside/", "/.htaccess", "/.git/config", "/%2egit/config", "/assets/.env", "/seen.txt"):
+        assert get(path)[0] == 404, path
+    assert get("/within.mjs")[0] == 200
+
+
+def test_every_answer_has_the_headers_of_the_site(site, tmp_path, monkeypatch):
+    """What is missing, what has moved and what has not changed, too. The directives are those of W3C CSP Level 3."""
+    headers.write(site, "default-src 'self'")
+    serving = server(site, tmp_path / "cache")
+    threading.Thread(target=serving.serve_forever, args=(0.05,), daemon=True).start()
+    connection = http.client.HTTPConnection("127.0.0.1", serving.server_port, timeout=30)
+    connection.request("GET", "/")
+    tag = (first := connection.getresponse()).headers["ETag"]
+    first.read()
+    for path, more, status in (("/", {}, 200), ("/", {"If-None-Match": tag}, 304), ("/heads", {}, 301), ("/nowhere", {}, 404), ("/assets/live.mjs", {}, 200)):
+        connection.request("GET", path, headers=more)
+        answered = connection.getresponse()
+        answered.read()
+        assert answered.status == status
+        assert answered.headers["Content-Security-Policy"] == "default-src 'self'; frame-ancestors 'none'"
+        assert (answered.headers["X-Content-Type-Options"], answered.headers["Referrer-Policy"], answered.headers["X-Frame-Options"]) == ("nosniff", "no-referrer", "DENY")
+    connection.close()
+    serving.shutdown()
+    serving.server_close()
+
+
+def test_a_site_that_brings_no_headers_is_served_with_those_that_harm_nothing(get):
+    _, found, _ = get("/")
+    assert (found["X-Content-Type-Options"], found["Referrer-Policy"], found["X-Frame-Options"]) == ("nosniff", "no-referrer", "DENY")
 
 
 def test_head_has_the_same_headers_and_no_body(get):

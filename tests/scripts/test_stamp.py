@@ -7,7 +7,7 @@ from html.parser import HTMLParser
 
 import pytest
 
-from scripts.runtime import stamp
+from scripts.runtime import headers, stamp
 
 PAGE = "<!doctype html><html><head{attributes}><meta charset='utf-8'><title>Sizes</title></head><body>{body}</body></html>"
 
@@ -69,6 +69,24 @@ def test_root_leads_from_each_page_to_the_top(tmp_path):
 def test_only_a_page_with_calculators_says_that_it_has_some(tmp_path):
     made = site_of(tmp_path, {"index.html": "<p>live-calculator</p>", "heads/index.html": '<live-calculator id="a"></live-calculator>'})
     assert {name: "sizebook-live" in page for name, page in made.items()} == {"index.html": False, "heads/index.html": True}
+
+
+def test_hosts_get_the_policy_of_the_pages_and_what_only_a_header_can_say(tmp_path):
+    made = site_of(tmp_path, {"index.html": "<script>one()</script>"})
+    policy = made["index.html"]["Content-Security-Policy"]
+    found = headers.read(tmp_path)
+    assert found == headers.headers(policy) and found["Content-Security-Policy"] == f"{policy}; frame-ancestors 'none'"
+    assert '"' not in policy, "the value stands in quotes for two of the hosts"
+    for name, words in ((headers.APACHE, "Header always set {} \"{}\""), (headers.NGINX, "add_header {} \"{}\" always;")):
+        text = (tmp_path / name).read_text(encoding="utf-8")
+        assert all(words.format(*pair) in text for pair in found.items())
+    assert (tmp_path / headers.HOSTS).read_text(encoding="utf-8").startswith("/*\n  Content-Security-Policy: ")
+
+
+def test_the_shops_own_address_stands_in_every_page_where_it_is_set(tmp_path):
+    assert "sizebook-address" not in site_of(tmp_path, {"index.html": ""})["index.html"]
+    page = stamp.stamped(PAGE.format(attributes="", body=""), "x-y", "./", "", "a.html", 'https://tern-street.example/"x"/')
+    assert metas(page)["sizebook-address"] == 'https://tern-street.example/"x"/'
 
 
 def test_policy_stands_before_everything_that_it_governs(tmp_path):

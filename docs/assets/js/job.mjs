@@ -12,6 +12,7 @@ import { choosePlace } from "./standing.mjs";
 
 const SITE = new URL("../../", import.meta.url).href;
 const CODE = /^v\d+\./; // how the codes of a sheet begin (calc/job/codes.py)
+const MOST_BYTES = 10_000_000; // of a job's file (calc/job/record.py)
 const DRAFTS = `sizebook:drafts:${location.pathname}`;
 const ONCE = ["text", "place", "why", "reason"]; // entries of a size or a line: the next one has its own
 const DOUBLE = [400, 24]; // ms and pixels within which a second tap is the same tap
@@ -356,6 +357,8 @@ class JobView extends HTMLElement {
     };
     this.#clearMessages(form);
     try {
+      // Looked at before it is read: hundreds of megabytes would end the page.
+      if (file.size > MOST_BYTES) return refuse([{ message: `This is no job's file: it has ${Math.round(file.size / 1e6)} MB, and no job has more than ${MOST_BYTES / 1e6}.` }]);
       const text = await file.text();
       const reply = await ask("job-read", { text });
       if (!reply.ok) return refuse(reply.errors);

@@ -4,7 +4,8 @@
 // state: "asleep" → "starting" → "ready", or "failed" with a sentence in `why`; every change is told by
 // a "state" event. Requests asked before it is ready are kept and answered when it is.
 
-const SILENCE = 60_000; // ms without a reply to one request: the worker is gone or stuck
+const ANSWERS = 5_000; // ms until a worker that is there has begun with a request
+const SILENCE = 60_000; // ms without a reply to one that it has begun with: it is stuck
 
 class Runtime extends EventTarget {
   state = "asleep";
@@ -33,6 +34,7 @@ class Runtime extends EventTarget {
     const site = new URL("../../", import.meta.url);
     const build = document.querySelector('meta[name="sizebook-build"]')?.content;
     if (!build) return this.#fail("This copy of the handbook was built without its calculators.");
+    if (typeof WebAssembly === "undefined") return this.#fail("This browser cannot run the calculators: it has no WebAssembly, because it is too old or a strict setting turns it off. The pages can be read.");
     const [python, calc] = build.split("-");
     const where = { runtime: new URL(`runtime/${python}/`, site).href, calc: new URL(`runtime/${calc}/`, site).href };
     this.#enter("starting");
@@ -82,8 +84,15 @@ class Runtime extends EventTarget {
     if (!first) return;
     this.#waiting.delete(first.lane);
     this.#running = first;
-    this.#alarm = setTimeout(() => this.#fail("The calculators do not answer any more."), SILENCE);
-    this.#worker.postMessage(first.request);
+    this.#watch(ANSWERS);
+    // Where others open the handbook, if the shop has said it (site_url in mkdocs.yml): for links that leave this device.
+    const address = document.querySelector('meta[name="sizebook-address"]')?.content;
+    this.#worker.postMessage(address ? { ...first.request, address } : first.request);
+  }
+
+  #watch(patience) {
+    clearTimeout(this.#alarm);
+    this.#alarm = setTimeout(() => this.#fail("The calculators do not answer any more."), patience);
   }
 
   #hear(message) {
@@ -92,6 +101,8 @@ class Runtime extends EventTarget {
       this.#enter("ready");
     } else if (message.state === "failed") {
       return this.#fail(`The calculators could not ${this.state === "ready" ? "go on" : "be started"}: ${message.why}.`);
+    } else if (message.begun) {
+      return this.#watch(SILENCE);
     } else if (message.reply?.more) {
       const { lane, early } = this.#running;
       if (!this.#waiting.has(lane)) early(message.reply);

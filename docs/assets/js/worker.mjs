@@ -2,11 +2,14 @@
 //
 // Its name is where things are: {"runtime": folder, "calc": folder}. It says {state: "ready", woken} or
 // {state: "failed", why} once, then {reply} or {fault} to each request; after a reply with `more` another one follows.
-class Missing extends Error {
-  message = "a part of them could not be fetched";
-}
+class Missing extends Error {}
+
+const NOT_FETCHED = "a part of them could not be fetched";
+const GONE = "a part of them is not there any more, most likely because a new edition has taken its place; reload the page";
+const ANOTHER_PAGE = "the network answered with a page of its own, as one does that asks you to sign in; open that page, then come back";
 
 const { runtime, calc } = JSON.parse(self.name);
+keepToOurOrigin();
 // Everything is asked for at once; Python itself would ask for one after the other.
 const downloads = new Map([["pyodide-lock.json", fetch(`${runtime}pyodide-lock.json`)]]);
 const memory = whole(fetch(`${calc}memory.wasm`)).then((response) => response.arrayBuffer());
@@ -22,6 +25,7 @@ async function serve() {
   const late = new Late(add, LIBRARY, woken);
   self.onmessage = async ({ data: request }) => {
     try {
+      self.postMessage({ begun: true }); // else it would take a minute to see that nobody is here
       if (request.needs) await late.bring(request.needs);
       for (let asked = request; asked; ) {
         const reply = JSON.parse(answer(JSON.stringify(asked)));
@@ -29,7 +33,7 @@ async function serve() {
         asked = reply.more && { call: "rest" };
       }
     } catch (error) {
-      if (lost || error instanceof Missing) return self.postMessage({ state: "failed", why: new Missing().message });
+      if (lost || error instanceof Missing) return self.postMessage({ state: "failed", why: error instanceof Missing ? error.message : NOT_FETCHED });
       // A fault of ours, not of the reader's entries: those come back as a reply. It may be an import that found nothing.
       if (late.isThere) return self.postMessage({ fault: error.message });
       self.onmessage({ data: { ...request, needs: request.needs ?? [] } });
@@ -72,7 +76,8 @@ async function wake(wakePython) {
     downloads.set("python_stdlib.zip", new Response()).set("pyodide.asm.wasm", new Response()); // it needs neither
     return await wakePython(runtime, memory, { hot, cold });
   } catch (error) {
-    if (lost || error instanceof Missing) throw new Missing();
+    if (error instanceof Missing) throw error;
+    if (lost) throw new Missing(NOT_FETCHED);
     console.warn("Python's memory could not be woken:", error);
     downloads.clear();
     return null;
@@ -86,15 +91,17 @@ function cold() {
   request.responseType = "arraybuffer";
   lost = true;
   request.send();
-  if (request.status !== 200) throw new Missing();
+  const wrong = fault(request.status, request.getResponseHeader("Content-Type"));
+  if (wrong) throw new Missing(wrong);
   lost = false;
   return request.response;
 }
 
 /** A module; where it cannot be had, that is told when it is waited for. */
 function part(address) {
-  const module = import(address).catch(() => {
-    throw new Missing();
+  const module = import(address).catch(async () => {
+    await whole(fetch(new URL(address, import.meta.url))); // why it is missing
+    throw new Missing(NOT_FETCHED);
   });
   module.catch(() => {});
   return module;
@@ -105,9 +112,42 @@ async function bytes(address) {
 }
 
 async function whole(download) {
-  const response = await Promise.resolve(download).catch(() => null);
-  if (!response?.ok) throw new Missing();
+  const response = await Promise.resolve(download).catch((error) => {
+    if (error instanceof Missing) throw error;
+    return null;
+  });
+  const wrong = response ? fault(response.status, response.headers.get("Content-Type")) : NOT_FETCHED;
+  if (wrong) throw new Missing(wrong);
   return response;
+}
+
+/** What is wrong with an answer, "" where nothing is: no part of the program is a page. */
+function fault(status, type) {
+  if (status === 404 || status === 410) return GONE;
+  if (type?.includes("text/html")) return ANOTHER_PAGE;
+  return status === 200 ? "" : NOT_FETCHED;
+}
+
+/**
+ * Nothing here asks another host for anything, whatever it comes to run. A page's policy does not reach its workers; where the host sends
+ * the policy as a header, that holds here too, and for import() as well, which cannot be guarded from within.
+ */
+function keepToOurOrigin() {
+  const ours = (address) => {
+    const url = new URL(address?.url ?? address, self.location.href);
+    if (url.origin !== self.location.origin) throw new TypeError(`Only this site is asked, not ${url.host}.`);
+  };
+  const { fetch } = self;
+  self.fetch = async (address, ...more) => {
+    ours(address);
+    return fetch(address, ...more);
+  };
+  const { open } = XMLHttpRequest.prototype;
+  XMLHttpRequest.prototype.open = function (method, address, ...more) {
+    ours(address);
+    return open.call(this, method, address, ...more);
+  };
+  for (const name of ["WebSocket", "WebSocketStream", "EventSource", "WebTransport", "Worker"]) delete self[name];
 }
 
 /**
