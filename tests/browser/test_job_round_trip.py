@@ -292,6 +292,7 @@ def test_what_is_kept_on_a_check_is_judged_there_and_nothing_moves_away(browser,
         assert abs(kept.bounding_box()["y"] - stood) < PHONE["height"] / 2, "the answer is where the thumb was"
         verdict = heights.locator(".verdict")
         edge = verdict.bounding_box()
+        expect(heights.locator("[data-part=announce]")).not_to_be_empty()  # the last answer is there
         for size in verdict.locator("dd:visible").all():
             box = size.bounding_box()
             assert box["x"] >= edge["x"] and box["x"] + box["width"] <= edge["x"] + edge["width"]

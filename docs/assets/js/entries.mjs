@@ -26,11 +26,11 @@ export class Entries {
 
   /**
    * Whose entries these are: of a job or a sheet, by its key, or of nobody's (""), and those of the fields `placed` of which place of
-   * its parts. They are kept apart. What is typed before it is said which place it is goes to the one that is said.
+   * its parts. They are kept apart. What is typed before it is said which place it is goes to the one that is said; what was typed for a job that is gone is nobody's.
    */
   belongTo(key, system, place = "", placed = []) {
     if (key === this.#of && place === this.#place && placed.join() === this.#placed.join()) return false;
-    const said = key === this.#of && !this.#place && place ? this.#typed.filter(([name]) => placed.includes(fieldOf(name))) : [];
+    const said = !key ? this.#typed : key === this.#of && !this.#place && place ? this.#typed.filter(([name]) => placed.includes(fieldOf(name))) : [];
     if (said.length) write(this.#here, [], system);
     this.#of = key;
     this.#place = place;

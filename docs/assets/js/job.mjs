@@ -395,6 +395,8 @@ class JobView extends HTMLElement {
   #replace({ key, of, name, text, html }) {
     this.dataset.ready = "";
     const before = this.#held;
+    // A fold tells of itself a moment after the tap.
+    for (const fold of this.#view.querySelectorAll("details[data-keep]")) if (fold.open !== (this.#open.get(this.#foldOf(fold)) ?? false)) this.#open.set(this.#foldOf(fold), fold.open);
     const justKept = Boolean(before.of && !before.key && key && before.text === text); // a sheet that was opened
     if (justKept) this.#rename(before.of, of);
     const same = before.of === of || justKept;
