@@ -240,13 +240,15 @@ def _unshared(features: list, column: str) -> list:
 
 
 _MINUTE = len("2026-11-25T09:12")
+_FAR = 10 ** 9  # minutes: nineteen centuries and more are not counted, and no digits beyond are read
 
 
 def _since(times: list):
     """Minutes since the time before, where both are written alike from the seconds on; else the time itself."""
     for before, at in zip(times, times[1:]):
         alike = len(before) > _MINUTE - 1 < len(at) and before[_MINUTE:] == at[_MINUTE:]
-        yield str((_naive(at) - _naive(before)) // timedelta(minutes=1)) if alike else at
+        minutes = (_naive(at) - _naive(before)) // timedelta(minutes=1) if alike else 0
+        yield str(minutes) if alike and abs(minutes) < _FAR else at
 
 
 def _times(started: str, fields: list) -> list:

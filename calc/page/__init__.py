@@ -1,11 +1,11 @@
 """Calculators, results and sizes as HTML: the one renderer, used when the site is built and in the browser."""
 from calc import cautions, engine, working
 from calc.calculator import Calculator, evaluate
-from calc.inputs import Choice, Quantity
+from calc.inputs import Choice, Grid, Quantity, with_unit
 from calc.page import result as result_page
 from calc.page.form import form
 from calc.page.html import Html, both, children, el, quantity, value
-from calc.quantity import KINDS
+from calc.quantity import KINDS, EntryError
 from calc.quantity import quantity as read_quantity
 from calc.result import Caution, Result
 from calc.standing import Standing
@@ -21,7 +21,7 @@ def calculator_html(id: str, presets: dict[str, str] | None = None, anchor: str 
     Raises KeyError for an unknown id or engine, calc.result.Refused for a bad preset.
     """
     calculator, anchor = find(id), anchor or id
-    presets = {**(_presets(calculator, engine.engine(sheet)) if sheet else {}), **(presets or {})}
+    presets = {**(_presets(calculator, engine.engine(sheet)) if sheet else {}), **{name: _named(calculator, name, text) for name, text in (presets or {}).items()}}
     found = evaluate(calculator, presets, standing=filled)
     return el(
         "live-calculator",
@@ -37,6 +37,16 @@ def calculator_html(id: str, presets: dict[str, str] | None = None, anchor: str 
            data_search_exclude=True),
         el("p", data_part="announce", class_="visually-hidden", aria_live="polite"),
         class_="calculator", id=anchor, data_calculator=id, role="group", aria_labelledby=f"{anchor}-title")
+
+
+def _named(calculator: Calculator, name: str, text: str) -> str:
+    """What a page enters, with its unit named: it is no reader's, whom one would ask what was meant."""
+    declared = calculator.input.get(name.partition(".")[0])
+    cell = next((cell for cell in declared.cells.values() if cell.name == name), None) if isinstance(declared, Grid) else declared
+    try:
+        return with_unit(text, cell.form) if isinstance(cell, Quantity) and name == cell.name else text
+    except EntryError:
+        return text  # refused with all else that is wrong
 
 
 def _presets(calculator: Calculator, sheet: engine.Engine) -> dict[str, str]:

@@ -6,6 +6,7 @@ from itertools import cycle
 
 from calc import stations
 from calc.engine import DEMO
+from calc.inputs import Grid
 from calc.page.live import answer
 
 # A reader types anything; the entries take turns in being given one of these.
@@ -21,6 +22,17 @@ def ask(calculator, entries, system, standing=None):
     first = json.loads(answer(json.dumps({"call": "evaluate", "calculator": calculator.id, "first": True, "entries": entries, "system": system, "standing": standing})))
     if "more" in first:
         answer(json.dumps({"call": "rest"}))
+
+
+def read(calculator) -> dict:
+    """Entries as a reader has them who has read all: the example's, in their own units."""
+    entries = {}
+    for declared in calculator.inputs:
+        if isinstance(declared, Grid):
+            entries |= {declared.cells[place].name: text for place, text in declared.default_texts.items()}
+        elif text := declared.default_text("metric"):
+            entries[declared.name] = text
+    return entries
 
 
 def work_one() -> None:
@@ -39,3 +51,5 @@ def rehearse() -> None:
             ask(calculator, {"no such entry": "1"}, system)
             for entry in calculator.inputs:
                 ask(calculator, {entry.name: next(typed)}, system, next(standings))
+        for kind in ("intake", "exhaust"):
+            ask(calculator, read(calculator), "metric", {**STANDING, "which": kind})
