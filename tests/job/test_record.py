@@ -390,3 +390,12 @@ def test_the_file_in_the_developers_page_is_one():
     assert json.loads(dump(kept)) == json.loads(example)
     for key in (*kept, *kept["readings"][0]):
         assert f"`{key}`" in page, key
+
+
+@pytest.mark.parametrize("number", ["0", "0.5", "0,250", "1,250", "1 234,5", "5/8", "11/8", "1 31/64", "1 10/100", "1:10", "44° 54'", "1e5", "3·10^-3", "100,0", "20 ± 1", "54.987 ± 0,250"])
+def test_the_kind_of_a_text_is_that_which_asking_every_kind_gives(number):
+    """Thousands of texts are told apart by their marks and units alone."""
+    units = {unit.symbol for kind in record.KINDS.values() for unit in (kind.metric, kind.inch)} | {"cm3", "N/mm2", "C", "ft", "''"}
+    for text in [f"{number} {unit}" for unit in units]:
+        reading = [kind for kind in record.KINDS.values() if not (record._BARE.fullmatch(text) and kind.metric.symbol) and record._reads(text, kind)]
+        assert record.kind_of(text) == min(reading, key=lambda kind: not text.rstrip().endswith(record._entry(text, kind).unit.symbol), default=None), text
