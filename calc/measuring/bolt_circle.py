@@ -28,7 +28,7 @@ class Out(Outputs):
 def bolt_circle(
     holes: given("Number of holes", "N", form(COUNT, 0), hard=("2", "120"), usual=("3", "36")) = "6",
     pitch_circle: given("Pitch circle", "D", PLACE, hard=("1 mm", "5000 mm"), hint="Its diameter, through the middles of the holes.") = "120 mm",
-    hole: given("Hole", "d", form(LENGTH, 2), hard=("0 mm", "2000 mm"), hint="Its diameter.") = "8.5 mm",
+    hole: given("Hole, diameter", "d", form(LENGTH, 2), hard=("0 mm", "2000 mm"), hint="Across each hole.") = "8.5 mm",
     first: given("First hole at", "φ", DEGREES, hard=("-360°", "360°"), assumed="on the X axis", hint="From the X axis, against the clock.") = "0°",
     centre_x: given("Centre, X", "X_0", PLACE, hard=("-5000 mm", "5000 mm"), fold=True, assumed="counted from the middle") = "0 mm",
     centre_y: given("Centre, Y", "Y_0", PLACE, hard=("-5000 mm", "5000 mm"), fold=True, assumed="counted from the middle") = "0 mm",

@@ -49,7 +49,7 @@ def gauge_uncertainty(
     apart: given("Part and gauge may differ by, ±", "Δ", KELVINS, hard=("0 K", "40 K"), usual=("0.2 K", "5 K"), fold=True, assumed="after a while side by side; common practice, no source",
                  hint="After an hour side by side 0.5 K; held in the hand 3 K and more; common practice, no source.") = "1 K",
     off: given("Both may be off 20 °C by, ±", "θ", KELVINS, hard=("0 K", "40 K"), usual=("0.5 K", "15 K"), fold=True, assumed="a heated shop; common practice, no source", hint="Uncorrected. Zero if you bring the size to 20 °C.") = "3 K",
-    material: choice("Part", {id: m.name for id, m in MATERIALS.items()}, must=True) = "forged-steel",
+    material: choice("Material of the part", {id: m.name for id, m in MATERIALS.items()}, must=True) = "forged-steel",
     reported: choice("What is written down", {MEAN: "The mean of these readings", ONE: "One reading, taken like these"}) = MEAN,
     coverage: given("Coverage factor of both papers", "k_g", FACTOR, hard=("1", "4"), usual=("1.7", "3.2"), fold=True, assumed="as calibration papers state it", hint="2 unless the paper says another.") = "2",
 ):

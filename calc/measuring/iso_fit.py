@@ -33,8 +33,8 @@ class Out(Outputs):
     sources=(sources.ISO_286,))
 def iso_fit(
     size: given("Nominal size", "D", form(LENGTH, 2), hard=("0.5 mm", "500 mm"), usual=("3 mm", "500 mm")) = "25 mm",
-    hole: choice("Hole", {name: name for name in HOLES}, exact=True, must=True) = "H7",
-    shaft: choice("Shaft", {name: name for name in SHAFTS}, exact=True, must=True) = "p6",
+    hole: choice("Hole, its class", {name: name for name in HOLES}, exact=True, must=True) = "H7",
+    shaft: choice("Shaft, its class", {name: name for name in SHAFTS}, exact=True, must=True) = "p6",
     hole_read: measured("Your hole", "D_a", SIZE, tool="a bore gauge set in a ring", hard=("0.4 mm", "530 mm"), optional=True) = "",
     shaft_read: measured("Your shaft", "d_a", SIZE, tool="a micrometer", hard=("0.4 mm", "530 mm"), optional=True) = "",
 ):

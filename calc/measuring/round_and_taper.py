@@ -45,7 +45,7 @@ def round_and_taper(
                     tool="a micrometer or a bore gauge",
                     hint="Stations from one end to the other, clear of fillets and edges; A and B square to each other. C and D, and whole stations, may stay empty."
                     ) = "51.994; 51.990 | 51.993; 51.990 | 51.992; 51.989",
-    what: choice("It is", {"journal": "A journal, measured outside", "bore": "A bore"}, must=True) = "journal",
+    what: choice("Kind of part", {"journal": "A journal, measured outside", "bore": "A bore"}, must=True) = "journal",
     low: given("Lower limit", "L", SIZE, hard=SIZES, optional=True, hint="Of a part as made or re-machined.") = "51.985 mm",
     high: given("Upper limit", "H", SIZE, hard=SIZES, optional=True) = "52.000 mm",
     worn: given("Wear limit", "d_w", SIZE, hard=SIZES, optional=True, hint="A journal may not be smaller anywhere, a bore not larger.") = "",

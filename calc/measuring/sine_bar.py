@@ -32,7 +32,7 @@ def sine_bar(
     angle: given("Angle wanted", "α", DEGREES, hard=("0°", "60°", "steeper than that a micrometre of blocks turns it too far: set what is left to 90° instead"),
                  usual=("0°", "45°"), hint="In degrees, or in degrees, minutes and seconds: 5° 30' 15\".") = "5.5°",
     blocks: given("Blocks under the roll", "h_b", HEIGHT, hard=("0 mm", "900 mm"), optional=True, hint="To learn which angle they set.") = "",
-    allowed: given("May be off by", "Δ", SECONDS, hard=("0.1″", "3600″"), fold=True, assumed="common practice, no source", hint="A good bar on good blocks holds 5 to 10 seconds; common practice, no source.") = "10″",
+    allowed: given("Angle may be off by", "Δ", SECONDS, hard=("0.1″", "3600″"), fold=True, assumed="common practice, no source", hint="A good bar on good blocks holds 5 to 10 seconds; common practice, no source.") = "10″",
 ):
     """Right triangle with the bar as its long side: h = L·sin α. The plate is taken as flat, the rolls as alike.
 

@@ -11,7 +11,7 @@ HOT = "1.5"  # see tests/formulas/test_hot_stud.py: two springs, cylinder 160 °
 
 def clamps():
     """Input: what the stud clamps."""
-    return choice("It clamps", CLAMPS, must=True, hint="Head and cylinder get hotter than their studs and stretch them.")
+    return choice("What it clamps", CLAMPS, must=True, hint="Head and cylinder get hotter than their studs and stretch them.")
 
 
 def hot_over_cold():

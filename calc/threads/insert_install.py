@@ -64,7 +64,7 @@ def insert_install(
                    hint="Where only the torque is known, the torque calculator tells it.") = "13 kN",
     kind: choice("Insert", KINDS, must=True) = "wire",
     outside: choice("Thread on the outside of a solid insert", {UNTOLD: "(wire insert: follows from the stud's)"} | sizes.SIZES, must=True, when=("kind", "solid", "key")) = UNTOLD,
-    way: choice("Hole", {"blind": "Blind", "through": "Right through"}) = "blind",
+    way: choice("Hole is", {"blind": "blind", "through": "right through"}) = "blind",
     slip: given("Preload of a slippery thread over that wanted", "k_s", TIMES, hard=("1", "2"), usual=("1.1", "1.5"), fold=True, assumed="friction a quarter less than meant; common practice, no source",
                 hint="The torque calculator tells both; 1 where the stud's stretch is read.") = "1.25",
     hot: hot_over_cold() = HOT,

@@ -51,7 +51,7 @@ class Out(Outputs):
     cautions=(cautions.MAKER_FIRST, cautions.SHEET))
 def sheet_insert(
     thickness: measured("Sheet", "t", SMALL, tool="a micrometer, paint off", hard=("0.3 mm", "6 mm"), usual=("0.5 mm", "3 mm")) = "1 mm",
-    way: choice("Way", WAYS, must=True) = RIVET,
+    way: choice("Way of fastening", WAYS, must=True) = RIVET,
     thread: choice("Thread", {id: THREADS[id].words for id in MACHINE} | {id: f"{id}, screw for sheet" for id in SCREWS}, must=True) = "M5x0.8",
     alloy: choice("Sheet's metal", {id: words for id, (words, _) in SHEETS.items()}, must=True) = "steel",
     torque: given("Torque it will be tightened with", "T_g", NM, hard=("0.05 N·m", "100 N·m"), usual=("0.3 N·m", "40 N·m")) = "2 N·m",

@@ -37,7 +37,7 @@ def tap_drill(
                   hint="75 % is usual, 60 to 65 % in steel, long holes and with a forming tap; common practice, no source.") = "75 %",
     own: measured("Your drill or hole, if you have one", "D_own", SIZE, tool="a micrometer, or pin gauges", hard=("1.5 mm", "26 mm"), optional=True) = "",
     drills: choice("Drills at hand", LISTS) = "metric",
-    tap: choice("Tap", TAPS, must=True) = CUT,
+    tap: choice("Kind of tap", TAPS, must=True) = CUT,
     fit: choice("Class", FITS, fold=True, assumed="what is sold unless another is asked for") = "usual",
 ):
     """The drill nearest to the thread wanted, of those that keep the bore within its class where there are any.

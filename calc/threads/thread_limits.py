@@ -27,7 +27,7 @@ class Out(Outputs):
     sources=(sources.ISO_965, sources.ASME_B1_1))
 def thread_limits(
     size: choice("Thread", SIZES, must=True) = "M8x1.25",
-    part: choice("Part", PARTS, must=True) = BOLT,
+    part: choice("Bolt or hole", PARTS, must=True) = BOLT,
     crest_read: measured("Your bolt's outside, or hole's bore", "c", SIZE, tool="a micrometer; in a hole, pin gauges", hard=("2 mm", "26 mm"), optional=True) = "",
     pitch_read: measured("Your pitch diameter", "p", SIZE, tool="three wires or a thread micrometer", hard=("2 mm", "26 mm"), optional=True) = "",
     fit: choice("Class", FITS, fold=True, assumed="what is sold unless another is asked for") = "usual",
