@@ -80,11 +80,13 @@ def farthest(bore, rod_cut, cap_cut, centre=0.0):
     return distance, math.atan2(x, y)
 
 
-def more_cut(bore, rod_cut, cap_cut, radius, most, centre=0.0):
+def more_cut(bore, rod_cut, cap_cut, radius, most, centre=0.0, rod=1, cap=1):
     """What must further come off each face so that a circle of that radius cleans up; None where `most` is not enough, as where the
-    bore is too wide at the joint. Equal cuts leave the centre where it was."""
+    bore is too wide at the joint. Equal cuts leave the centre where it was; rod or cap 0: off the other face only, the centre kept."""
     def clean(more):
-        return farthest(bore, rod_cut + more, cap_cut + more, centre)[0] <= radius
+        return farthest(bore, rod_cut + rod * more, cap_cut + cap * more, centre)[0] <= radius
+    if clean(0.0):
+        return 0.0
     if not clean(most):
         return None
     low, high = 0.0, most

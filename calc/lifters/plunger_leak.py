@@ -102,7 +102,11 @@ def plunger_leak(
     sink = Out.sink(running * open_time)
     reynolds = Out.reynolds(gap.reynolds(leakage, mean, ρ, µ), sources.ANNULAR_GAP)
 
-    if time < least_time:
+    in_test_fluid = oil in TEST_FLUIDS
+    if not in_test_fluid:  # no maker's band is for it: neither a good time nor a bad one says anything of this plunger
+        verdict = ("attention", say("No test fluid: these {t} compare with nothing", t=time),
+                   "The times accepted are told for the tester's own thin fluid. Wash the last of the oil out, fill the tester with that, and test again; change no plunger for this time.")
+    elif time < least_time:
         verdict = ("fail", say("Leaks too fast: {t}, {least} wanted", t=time, least=least_time),
                    say("Wash plunger, bore and check valve, bleed it and test again. If it stays, this bore wants a plunger of {p} or more.", p=at_least(bore - most_c, FINE)))
     elif time > most_time:
@@ -113,11 +117,11 @@ def plunger_leak(
     return answer(
         time, clearance, leakage, pressure, µ, centred, touching, least_c, most_c, sink, reynolds,
         verdict=verdict,
-        limits=(Limit("the leak-down time", time, low=least_time), Limit("the leak-down time", time, high=most_time, level="attention")),
+        limits=(Limit("the leak-down time", time, low=least_time), Limit("the leak-down time", time, high=most_time, level="attention")) if in_test_fluid else (),
         remarks=(
             note("Where the plunger stands in its bore is not known: anything from {a} to {b} may be read on one and the same lifter.", a=touching, b=centred),
             note("Time goes as one over the cube of the clearance: {m} more on the diameter halves it.", m=number("", "", FINE, float(clearance) * (2 ** (1 / 3) - 1))),
-            warning("A band is told for the tester's own thin fluid at room heat: engine oil in the cup, cold or hot, compares with nothing.") if oil not in TEST_FLUIDS else None,
+            warning("A band is told for the tester's own thin fluid at room heat: engine oil in the cup, cold or hot, compares with nothing.") if not in_test_fluid else None,
             warning("Flow in the gap need not stay laminar at this Reynolds number: the real leak is less than shown.") if float(reynolds) > TURBULENT else None,
         ),
         figures=(section(bore, plunger, length, load, travel, pressure), time_plot(float(clearance), float(centred), float(eccentricity), least_time, most_time, time)))

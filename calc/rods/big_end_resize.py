@@ -3,7 +3,7 @@ import math
 from typing import NamedTuple
 
 from calc import cautions, sources
-from calc.advice import at_least
+from calc.advice import at_least, at_most
 from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, column, given, grid, limit, number
 from calc.conformance import past
 from calc.drawing import Area, Drawing, Label, Line, arc
@@ -18,6 +18,7 @@ SIZE, COARSE = form(LENGTH, 3), form(LENGTH, 2)
 PLANE, MIDWAY = "plane", "midway"
 APART = 1e-3  # m: readings of one bore, or a reading and the size wanted, further apart than this are not of one big end
 MOST_CUT = 0.5e-3  # m off one face
+ALIKE = 0.5e-6  # m: cuts nearer to each other than this are told as one
 MUCH_CUT = 0.15e-3  # m off one face: more, and bolts bottom and the notch gets shallow; common practice, no source
 OFF_JOINT = 0.01e-3  # m: centre off the joint by more is remarked on; common practice, no source
 STRETCHED = 0.05e-3  # m out of round; common practice, no source
@@ -118,7 +119,7 @@ def big_end_resize(
     if as_they_are and not past(clean, high) and not past(spread, most_spread) and not past(least_length, short.length):
         verdict = ("pass", say("In limits as they are: {e} out of round", e=out_of_round), "Leave these bores alone. Write them down by number, with the torque at which they were read.")
     elif past(clean, high):
-        verdict = ("fail", say("Rod {n} does not clean up: {d}", n=worst.name, d=clean), _remedy(worst, wanted, high))
+        verdict = ("fail", say("Rod {n} does not clean up: {d}", n=worst.name, d=clean), _remedy(worst, wanted, high, centred, least_length))
     elif past(least_length, short.length):
         verdict = ("fail", say("Rod {n} too short: {L}", n=short.name, L=short.length), say(
             "{q} went. Cut less off the rod and more off its cap: the cap's cut costs no length, where the bore is centred on the parting line."
@@ -171,17 +172,41 @@ def _rod(name, readings, cut, wanted, centred, nominal_length) -> Rod:
                line("q", "Centre distance lost", a + c, sources.SPLIT_BORE), line("L'", "Centre distance, then", before - a - c, sources.SPLIT_BORE))
 
 
-def _remedy(rod, wanted, high):
-    a, b = map(float, rod.cuts)
+def _remedy(rod, wanted, high, centred, least_length):
     if past(wanted - 2 * rod.stocks[2], high):
         return say("It is too wide at the parting line, where no cut of the faces narrows it. Scrap it, unless the maker has shells of a larger outside.")
     # to the size wanted, or where the sides are wider, to theirs: no cut that a rod bears narrows those; else to the upper limit
     aims = max(float(wanted), float(wanted - 2 * rod.stocks[2])), float(high)
-    enough = [more for aim in aims if (more := split_bore.more_cut(rod.bore, a, b, aim / 2, MOST_CUT, float(rod.centre))) is not None]
+    enough = [more for aim in aims if (more := _more(rod, aim / 2, centred)) is not None]
     if not enough:
         return say("A wider place beside the parting line stays, however much the faces are cut. Measure again; if it is so, scrap it.")
-    more = next((more for more in enough if max(a, b) + more <= MUCH_CUT), enough[-1])
-    return say("It is too long along the rod. Cut {m} more off each face, and look what that leaves of the centre distance.", m=at_least(more, SIZE))
+    a, b = map(float, rod.cuts)
+
+    def left_by(off_rod, off_cap):
+        return rod.length - number("", "", SIZE, (off_rod + off_cap) / 2 if centred == MIDWAY else off_rod)
+    long_enough = [cuts for cuts in enough if not past(least_length, left_by(*cuts))]
+    if not long_enough:
+        return say("It is too long along the rod, and the cut that cleans it up leaves {L} of centre distance, less than the {least} allowed. Measure it again; if it is so, look for another rod.",
+                   L=at_most(left_by(*enough[-1]), SIZE), least=least_length)
+    off_rod, off_cap = next(((x, y) for x, y in long_enough if max(a + x, b + y) <= MUCH_CUT), long_enough[-1])
+    length = left_by(off_rod, off_cap)
+    left = say("That leaves {L} of centre distance.", L=at_most(length, SIZE))
+    if abs(off_rod - off_cap) < ALIKE:
+        return say("It is too long along the rod. Cut {m} more off each face. {left}", m=at_least(max(off_rod, off_cap), SIZE), left=left)
+    cuts = say(" and ".join(words for words, more in (("{r} more off the rod", off_rod), ("{c} more off the cap", off_cap)) if more), r=at_least(off_rod, SIZE), c=at_least(off_cap, SIZE))
+    return say("It is too long along the rod. Cut {cuts}. {left}", cuts=cuts, left=left)
+
+
+def _more(rod, radius, centred):
+    """What must further come off rod and cap so that a circle of that radius cleans up. Centred on the parting line no face is cut in
+    vain: only the rod's costs length; midway between the two cuts both cost the same, so they go together."""
+    a, b = map(float, rod.cuts)
+    if centred == MIDWAY:
+        more = split_bore.more_cut(rod.bore, a, b, radius, MOST_CUT, float(rod.centre))
+        return None if more is None else (more, more)
+    off_rod = split_bore.more_cut(rod.bore, a, b + MOST_CUT, radius, MOST_CUT, cap=0)
+    off_cap = split_bore.more_cut(rod.bore, a + MOST_CUT, b, radius, MOST_CUT, rod=0)
+    return None if off_rod is None or off_cap is None else (off_rod, off_cap)
 
 
 def _where(angle):

@@ -49,7 +49,9 @@ VERDICTS = {
     "worn": ("fail", "Leaks too fast: 21.8 s, 25.0 s wanted", dict(bore="15.888 mm")),
     "warm fluid": ("fail", "Leaks too fast: 17.4 s, 25.0 s wanted", dict(oil_temperature="60 °C", bore="15.8825 mm")),
     "tight": ("attention", "Leaks too slowly: 248.5 s, 110.0 s accepted", dict(bore="15.878 mm")),
-    "engine oil in the cup": ("attention", "Leaks too slowly: 1829.9 s, 110.0 s accepted", dict(oil="sae-20w-50")),
+    "engine oil in the cup": ("attention", "No test fluid: these 1829.9 s compare with nothing", dict(oil="sae-20w-50")),
+    "hot engine oil of a good time": ("attention", "No test fluid: these 60.3 s compare with nothing", HOT),
+    "hydraulic oil": ("attention", "No test fluid: these 473.5 s compare with nothing", dict(oil="iso-vg-46")),
 }
 
 
@@ -58,6 +60,13 @@ def test_verdict(name):
     state, words, entries = VERDICTS[name]
     verdict = plunger_leak(**entries).verdict
     assert (verdict.state, verdict.headline.plain()) == (state, words)
+
+
+def test_no_plunger_is_advised_by_the_time_in_another_fluid():
+    """Published procedures time thin test fluid only, never engine oil: in that, no time passes a plunger and none changes one, however doubtful."""
+    for entries in (dict(oil="sae-20w-50"), HOT, HOT | dict(bore="15.890 mm"), HOT | dict(bore="15.882 ± 0.004 mm")):
+        verdict = plunger_leak(**entries).verdict
+        assert verdict.state == "attention" and "a plunger of" not in verdict.do.plain(), entries
 
 
 def test_plunger_that_is_advised_is_accepted():
