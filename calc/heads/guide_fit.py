@@ -88,11 +88,13 @@ def guide_fit(
                        hint="Along the stem, from the guide's end to the valve's edge: valve less guide, less what of the stem stands out at the other end. Counts only with the rocking."),
     guide_hole: measured("Hole in the head", "D_h", SIZE, tool="a bore gauge set in a ring", hard=("6 mm", "40 mm"), usual=("9 mm", "22 mm"), feature="head.guide_hole", of="head_material", stage="finished", when=("stage", NEW)),
     guide_outside: measured("Guide outside", "D_g", SIZE, tool="a micrometer", hard=("6 mm", "40 mm"), usual=("9 mm", "22 mm"), feature="guide.outside", of="guide_material", stage="finished", when=("stage", NEW)),
-    supplied_bore: measured("Bore of the new guide, as it comes", "D_0", SIZE, tool="a small bore gauge", hard=("2 mm", "20 mm"), usual=("4.5 mm", "13 mm"), feature="guide.supplied_bore", stage="finished", when=("stage", NEW)),
+    supplied_bore: measured("Bore of the new guide, as it comes", "D_0", SIZE, tool="a small bore gauge", hard=("2 mm", "20 mm"), usual=("4.5 mm", "13 mm"), feature="guide.supplied_bore", stage="", when=("stage", NEW)),
     guide_length: measured("Guide length", "L", SMALL, tool="a calliper", hard=("10 mm", "120 mm"), usual=("25 mm", "80 mm"), feature="guide.length", fold=True),
     worn_clearance: limit("Clearance at which it is worn", "c_max", SIZE, feature="guide.clearance_{valve}", which="wear", hard=("0.01 mm", "1 mm"), usual=("0.06 mm", "0.4 mm")),
     most_new: limit("Clearance of a guide as made, most", "c_new", SIZE, feature="guide.clearance_{valve}", which="high", hard=("0.005 mm", "1 mm"), usual=("0.02 mm", "0.2 mm"), hint="A pilot asks for it.", when=("seat", CUT)),
     least_new: limit("Clearance of a guide as made, least", "c_low", SIZE, feature="guide.clearance_{valve}", which="low", hard=("0 mm", "0.5 mm"), usual=("0.005 mm", "0.1 mm"), when=("stage", NEW)),
+    least_stem: limit("Stem as made, least", "d_low", SIZE, feature="valve.stem_{valve}", which="low", hard=("3 mm", "20 mm"), usual=("5 mm", "13 mm"), optional=True, when=("stage", NEW),
+                      hint="A new guide is not reamed to a worn stem."),
     wanted_clearance: given("Clearance wanted, new", "c_w", SIZE, hard=("0.005 mm", "0.5 mm"), usual=("0.02 mm", "0.12 mm"), feature="guide.clearance_{valve}", fold=True, when=("stage", NEW)),
     least_hot: given("Clearance running, least", "c_min", SIZE, hard=("0 mm", "0.2 mm"), usual=("0.005 mm", "0.05 mm"), fold=True, assumed="room for oil; common practice, no source") = "0.010 mm",
     stem_temperature: given("Stem, running", "T_s", TEMP, hard=("-60 °C", "600 °C"), usual=("60 °C", "550 °C"), feature="valve.stem_running_temperature_{valve}", fold=True, assumed="common practice, no source", hint="At the guide's hot end."),
@@ -197,10 +199,11 @@ def guide_fit(
     pilot = seat == CUT
     tight = (Limit("the clearance when running", running, low=0), Limit("the room for oil when running", running, low=least_hot, level="attention"), Limit("the clearance while warming up", first, low=0, level="attention"))
     if new:
-        verdict = _of_new(grip, bearing, left, when, part, share, cracks, gives, lost, room, running, first, stock, to_ream, ream, least_grip, least_hot, clearance, least_new, most_new, guide_wanted, guide_most)
+        verdict = _of_new(grip, bearing, left, when, part, share, cracks, gives, lost, room, running, first, stock, to_ream, ream, least_grip, least_hot, clearance, least_new, most_new, guide_wanted, guide_most, stem, least_stem)
         limits = (Limit("the grip left", left, low=least_grip), Limit("what head and guide bear", room, low=0), Limit("the head's stress", head_used, high=1, level="fail" if head.brittle else "attention"),
                   Limit("the guide's stress", guide_used, high=1, level="attention"), Limit("what is left to ream", stock, low=0, level="attention"),
-                  Limit("the clearance wanted", clearance, low=least_new, high=most_new, level="attention"), *tight)
+                  Limit("the clearance wanted", clearance, low=least_new, high=most_new, level="attention"), *tight,
+                  *((Limit("the stem that it is reamed to", stem, low=least_stem, level="attention"),) if least_stem is not None else ()))
     else:
         apart = step("Δc", "The two clearances differ by", SIZE, abs(clearance - by_rocking))
         verdict = _of_fitted(judged, clearance, by_rocking, apart, running, first, worn_clearance, most_new if pilot else None, least_hot)
@@ -227,7 +230,7 @@ def guide_fit(
                  warming(stem, final, bearing, hole, (thin, shapes[1]), steel, guide, head, *map(float, (stem_temperature, guide_temperature, head_temperature)), running, first)))
 
 
-def _of_new(grip, bearing, left, when, part, share, cracks, gives, lost, room, running, first, stock, to_ream, ream, least_grip, least_hot, clearance, least_new, most_new, guide_wanted, guide_most):
+def _of_new(grip, bearing, left, when, part, share, cracks, gives, lost, room, running, first, stock, to_ream, ream, least_grip, least_hot, clearance, least_new, most_new, guide_wanted, guide_most, stem, least_stem):
     small, large = math.ceil(float(guide_wanted) * 1e6) / 1e6, math.floor(float(guide_most) * 1e6) / 1e6
     other = (say("For this hole take a guide of {w} to {m}.", w=at_least(guide_wanted, SIZE), m=at_most(guide_most, SIZE)) if small <= large else
              say("No guide serves this hole as it runs: what holds hot already overloads it. Look for one that grows more, or a thicker wall."))
@@ -258,6 +261,9 @@ def _of_new(grip, bearing, left, when, part, share, cracks, gives, lost, room, r
         return "attention", say("Wider than as made: {c}, {m} at most", c=clearance, m=most_new), "Type less clearance. A pilot stands in it when the seat is cut, and what a guide is given now it has lost already."
     if stock <= 0:
         return "attention", say("Nothing to ream: bore already {d} larger", d=number("", "", SIZE, -float(stock))), "Take a guide that comes with a smaller bore, or measure this one again once it is in."
+    if least_stem is not None and past(least_stem, stem):
+        return "attention", say("Worn stem: {d}, as made {m} at least", d=stem, m=least_stem), (
+            "A guide reamed to it is too tight for the next valve. Ream for the valve that is to stay: measure a new one, or leave the reaming until it is there.")
     return "pass", say("Press it in, then ream to {D}", D=ream), say("Warm the head, press the guide in square to its stop, let it cool. Only then measure the bore and ream out {a}.", a=to_ream)
 
 

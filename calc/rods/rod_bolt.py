@@ -1,6 +1,6 @@
 """Rod bolts: preload from torque or stretch, the pull of piston and rod at top dead centre, and what holds the cap shut."""
 from calc import cautions, sources
-from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.calculator import Limit, Output, Outputs, answer, calculator, choice, given, limit, measured, number
 from calc.conformance import past
 from calc.drawing import Axis, Plot, Series
 from calc.formulas import bolt_torque as bolt, rod_load
@@ -53,6 +53,8 @@ def rod_bolt(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
     known: choice("Told is", {TORQUE_KNOWN: "the torque", STRETCH_KNOWN: "the stretch"}) = TORQUE_KNOWN,
     torque: given("Torque", "T_g", NM, hard=("1 N·m", "300 N·m"), usual=("10 N·m", "90 N·m"), feature="torque.rod_nut", when=("known", TORQUE_KNOWN), hint="Used where the torque is told."),
+    least_torque: limit("Torque allowed, least", "T_min", NM, feature="torque.rod_nut", which="low", hard=("0 N·m", "300 N·m"), usual=("10 N·m", "90 N·m"), optional=True, when=("known", TORQUE_KNOWN)),
+    most_torque: limit("Torque allowed, most", "T_max", NM, feature="torque.rod_nut", which="high", hard=("1 N·m", "300 N·m"), usual=("10 N·m", "90 N·m"), optional=True, when=("known", TORQUE_KNOWN)),
     stretch: measured("Stretch", "ΔL_g", SIZE, tool="a micrometer over the bolt's ends, free and tight", hard=("0.005 mm", "1 mm"), usual=("0.03 mm", "0.25 mm"), feature="rod.bolt_stretch",
                       must=True, stage="finished", when=("known", STRETCH_KNOWN), hint="Used where the stretch is told."),
     read_over: choice("Stretch is", {ENDS: "over the bolt's ends, head and nut in it", FREE: "of what lies free between head and nut"}, hint="A micrometer over both ends reads the head and the thread in the nut too.") = ENDS,
@@ -136,6 +138,9 @@ def rod_bolt(
     running = step("σ_B", "Stress when running: half the twist is left", MPA, sqrt(((high + joint_share * each) / weakest) ** 2 + 3 * (twisted / 2 * (high / weakest)) ** 2), sources.VDI_2230)
     used = Out.used(greatest(tightening, running) / R, sources.VDI_2230)
 
+    told = known == TORQUE_KNOWN
+    too_little = told and least_torque is not None and past(least_torque, torque)
+    too_much = told and most_torque is not None and past(torque, most_torque)
     if past(used, 1):
         verdict = ("fail", say("Bolt yields: {u} at the high end", u=used), "Less torque, or a stronger bolt as the maker allows. A bolt that was pulled so far is not used again.")
     elif not past(margin, 1):
@@ -144,13 +149,16 @@ def rod_bolt(
         verdict = ("attention", say("Near yield: {u} at the high end", u=used), "It holds with nothing to spare. Tighten by stretch, or with a wrench that was checked, and new bolts each time.")
     elif past(least_margin, margin):
         verdict = ("attention", say("Little clamp: {m} times the pull", m=margin), say("{w} times is wanted. An overspeed would open it: from {n} on the cap lifts.", w=least_margin, n=opens))
+    elif too_little or too_much:
+        verdict = ("attention", say("Not the engine's torque: {T}, {least} " + ("at least" if too_little else "at most"), T=torque, least=least_torque if too_little else most_torque), "The bolt bears it and the cap stays shut, by the friction taken. Set the torque that its sheet allows, unless bolt or nut are others and their maker says so.")
     else:
         verdict = ("pass", say("Holds {m} times the pull at {n}", m=margin, n=speed), say("Tighten both in turn, in two steps. Expect {low} to {high}, and about {s} of stretch.", low=low, high=high, s=stretched))
     return answer(
         F, margin, used, T, stretched, low, high, piston_acceleration, pull, each, clamp, opens,
         verdict=verdict,
         limits=(Limit("the bolt's stress", used, high=1), Limit("the clamp", margin, low=1),
-                Limit("the bolt's stress", used, high=TARGET, level="attention"), Limit("the clamp", margin, low=least_margin, level="attention")),
+                Limit("the bolt's stress", used, high=TARGET, level="attention"), Limit("the clamp", margin, low=least_margin, level="attention"),
+                *((Limit("the torque", torque, low=least_torque, high=most_torque, level="attention"),) if told and (least_torque is not None or most_torque is not None) else ())),
         remarks=(
             note("Over the ends a micrometer reads a seventh or so more than the free length stretches: the head gives, and the thread inside the nut.") if read_over == ENDS else None,
             note("The pull grows with the square of the speed: a tenth more speed is a fifth more pull."),

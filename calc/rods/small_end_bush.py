@@ -57,7 +57,7 @@ def small_end_bush(
     pin: measured("Piston pin, largest", "d", SIZE, tool="a micrometer, where it runs in the bush", hard=("8 mm", "60 mm"), usual=("14 mm", "40 mm"), feature="piston.pin", of=PIN),
     bush_outside: measured("Bush outside", "D_b", SIZE, tool="a micrometer", hard=("9 mm", "80 mm"), usual=("16 mm", "50 mm"), feature="rod.bush_outside", of="bush_material", stage="finished"),
     rod_bore: measured("Small-end bore without bush", "D_s", SIZE, tool="a bore gauge set in a ring", hard=("9 mm", "80 mm"), usual=("16 mm", "50 mm"), feature="rod.small_end_bore", of=ROD, stage="finished"),
-    supplied_bore: measured("Bore of the bush, as it comes", "D_0", SIZE, tool="a small bore gauge", hard=("6 mm", "60 mm"), usual=("13 mm", "40 mm"), feature="rod.bush_supplied_bore", stage="finished", hint="A rolled bush: measure it in a ring."),
+    supplied_bore: measured("Bore of the bush, as it comes", "D_0", SIZE, tool="a small bore gauge", hard=("6 mm", "60 mm"), usual=("13 mm", "40 mm"), feature="rod.bush_supplied_bore", stage="", hint="A rolled bush: measure it in a ring."),
     honed: measured("Bore as honed, smallest", "D_read", SIZE, tool="a bore gauge set in a ring", hard=("6 mm", "60 mm"), usual=("13 mm", "40 mm"), optional=True, hint="Empty until it is honed; then the clearances are of this reading."),
     wanted_clearance: given("Pin clearance wanted", "c_w", SIZE, hard=("0.001 mm", "0.2 mm"), usual=("0.005 mm", "0.03 mm"), feature="rod.pin_clearance"),
     rod_wall: measured("Least wall of the rod's eye", "w", SMALL, tool="a calliper, at the thinnest place", hard=("1 mm", "30 mm"), usual=("2.5 mm", "10 mm"), feature="rod.small_end_wall", fold=True),

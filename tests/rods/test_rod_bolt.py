@@ -38,6 +38,9 @@ VERDICTS = {
     "cap lifts": ("fail", "Cap lifts from 3782 1/min on", dict(torque="8 N·m")),
     "no preload left": ("fail", "Cap lifts from 0 1/min on", dict(torque="4 N·m")),
     "near yield": ("attention", "Near yield: 95 % at the high end", dict(torque="47 N·m")),
+    "more than the engine's torque": ("attention", "Not the engine's torque: 38.0 N·m, 35.0 N·m at most", dict(torque="38 N·m")),
+    "less than the engine's torque": ("attention", "Not the engine's torque: 30.9 N·m, 31.0 N·m at least", dict(torque="30.9 N·m")),
+    "the engine's highest torque": ("pass", "Holds 6.0 times the pull at 4500 1/min", dict(torque="35 N·m")),
     "little clamp": ("attention", "Little clamp: 1.3 times the pull", dict(speed="9500 1/min")),
 }
 
@@ -179,3 +182,11 @@ def test_plot_marks_the_clamp_that_is_left():
     middle = next(s for s in plot.series if s.style == "dashed").points
     assert (speed, clamp) == (pytest.approx(75), pytest.approx(found["clamp"]))
     assert middle[0] == (0, pytest.approx(found["preload"] - 2500))
+
+
+def test_a_torque_is_not_held_to_an_engine_that_says_none_nor_a_stretch_to_a_torque():
+    """RC-40's sheet has no torque of the rod nut."""
+    common = dict(torque="38 N·m", thread="M9x1", strength="10.9")
+    silent = evaluate(rod_bolt, common, standing=Standing(engine("RC-40")))
+    assert not {t.input.name for t in silent.taken if t.origin.kind == "missed"} & {"least_torque", "most_torque"}
+    assert "torque" not in rod_bolt(known="stretch", torque="38 N·m").verdict.headline.plain()
