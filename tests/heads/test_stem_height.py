@@ -262,3 +262,12 @@ def test_no_limit_of_one_engine_judges_another():
     read = dict(heights="45.05 mm | 44.98 mm | 45.10 mm")
     assert evaluate(stem_height, read, standing=Standing(engine.engine("TS-16"))).verdict.state == "pass"
     assert "height allowed, least" in evaluate(stem_height, read, standing=Standing(engine.engine("RC-40"))).verdict.headline.plain()
+
+
+def test_a_valve_whose_tip_was_ground_as_this_page_allows_is_no_scrap():
+    """By the invented sheet a valve of 111.8 mm as made may lose 0.6 mm at its tip: 111.2 mm is its shortest."""
+    def in_hand(length):
+        return evaluate(stem_height, {"heights.1.1": "45.0", "heights.1.2": length, "heights.2.1": "45.0"}, standing=Standing(engine.engine("TS-16"))).verdict
+    sheet = engine.engine("TS-16").features
+    assert sheet["valve.length"].wear == pytest.approx(sheet["valve.length"].low - sheet["valve.tip_ground"].wear)
+    assert in_hand("111.5").state == in_hand("111.2").state == "pass" and in_hand("111.1").state == "fail"
