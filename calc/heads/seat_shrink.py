@@ -53,15 +53,15 @@ def seat_shrink(
                           feature="head.seat_pocket_{valve}", of="head_material", stage="finished"),
     ring_outside: measured("Ring outside", "D_r", SIZE, tool="a micrometer", hard=("10 mm", "90 mm"), usual=("25 mm", "60 mm"),
                            feature="head.seat_ring_outside_{valve}", of="ring_material", stage="finished"),
-    ring_temperature: given("Ring, when it goes in", "T_r", TEMP, hard=("-196 °C", "60 °C", "liquid nitrogen boils at −196 °C"), must=True,
+    ring_temperature: given("Ring temperature, when it goes in", "T_r", TEMP, hard=("-196 °C", "60 °C", "liquid nitrogen boils at −196 °C"), must=True,
                             hint="In the room 20 °C, out of a freezer −18 °C, out of dry ice −78 °C, out of liquid nitrogen −196 °C. The colder, the cooler the head may stay.") = "-196 °C",
     head_limit: given("Head may be heated to, at most", "T_max", TEMP, hard=("60 °C", "350 °C"), usual=("100 °C", "200 °C"),
                       assumed="edge of the temper of a heat-treated aluminium casting; common practice, no source",
                       hint="The maker's word first. An hour at 200 °C is the edge; 160 to 175 °C leave the temper alone.") = "200 °C",
     clearance: given("Clearance wanted to drop the ring in", "c", SIZE, hard=("0 mm", "0.3 mm"), usual=("0.03 mm", "0.1 mm"), fold=True,
                      assumed="lets a ring fall square; common practice, no source", hint="On the diameter.") = "0.05 mm",
-    ring_material: choice("Ring", {id: MATERIALS[id].name for id in RINGS}, fold=True, feature="head.seat_ring_alloy_{valve}") = "sintered-iron",
-    head_material: choice("Head", {id: MATERIALS[id].name for id in HEADS}, fold=True, feature="head.alloy") = "al-si-cu-t6",
+    ring_material: choice("Ring, material", {id: MATERIALS[id].name for id in RINGS}, fold=True, feature="head.seat_ring_alloy_{valve}") = "sintered-iron",
+    head_material: choice("Head, material", {id: MATERIALS[id].name for id in HEADS}, fold=True, feature="head.alloy") = "al-si-cu-t6",
     own: own_values("ring", "head"),
 ):
     """Free growth of pocket and ring from the 20 °C at which both were measured, each with its own mean coefficient.

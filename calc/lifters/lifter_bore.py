@@ -52,7 +52,7 @@ def lifter_bore(
     most_hone: given("Hone takes off at most", "a_max", SIZE, hard=("0.005 mm", "0.5 mm"), usual=("0.02 mm", "0.1 mm"), fold=True, assumed=honing.WHY) = honing.MOST,
     least_hone: given("Left for the hone, at least", "a_min", SIZE, hard=("0.002 mm", "0.2 mm"), usual=("0.01 mm", "0.05 mm"), fold=True, assumed="less does not clean up what the boring tool left; common practice, no source") = honing.LEAST,
     least_wall: limit("Wall, least", "w_min", WALL, feature="lifter.wall", which="wear", hard=("0.2 mm", "10 mm"), usual=("0.8 mm", "3 mm")),
-    body_material: choice("Body", {id: MATERIALS[id].name for id in BODIES}, feature="lifter.alloy", fold=True) = "forged-steel",
+    body_material: choice("Body, material", {id: MATERIALS[id].name for id in BODIES}, feature="lifter.alloy", fold=True) = "forged-steel",
     own: own_values("body", "unit"),
     plunger_bore: measured("Plunger's bore in the unit", "D_b", FINE, tool="an air or bore gauge set in a ring", hard=("2 mm", "58 mm"), usual=("6 mm", "30 mm"), feature="lifter.plunger_bore", fold=True),
     plunger: measured("Plunger", "D_p", FINE, tool="a comparator set with gauge blocks", hard=("2 mm", "58 mm"), usual=("6 mm", "30 mm"), feature="lifter.plunger", fold=True),

@@ -50,7 +50,7 @@ def ring_groove(
     impact: given("Blows count as", "k", TIMES, hard=("1", "20"), usual=("2", "6"), fold=True, assumed="common practice, no source", hint="Times the load, for a valve train that floats.") = "3.0",
     breadth: measured("Ring, breadth", "e", SIZE, tool="a calliper, from its outside to its inside", hard=("0.2 mm", "10 mm"), usual=("0.8 mm", "4 mm"), feature="lifter.ring_breadth", fold=True),
     body: measured("Body, outside", "D_o", BORE, tool="a micrometer", hard=("5 mm", "100 mm"), usual=("12 mm", "40 mm"), feature="lifter.body", fold=True),
-    body_material: choice("Body", {id: MATERIALS[id].name for id in BODIES}, feature="lifter.alloy", fold=True) = "forged-steel",
+    body_material: choice("Body, material", {id: MATERIALS[id].name for id in BODIES}, feature="lifter.alloy", fold=True) = "forged-steel",
     ring_shear: given("Shear strength of the ring", "τ_r", MPA, hard=("100 MPa", "2000 MPa"), usual=("600 MPa", "1100 MPa"), fold=True, assumed="hard spring steel, from memory") = "900 MPa",
     ring_safety: given("Safety of the ring", "S_r", TIMES, hard=("1", "10"), usual=("2", "4"), fold=True, assumed="common practice, no source") = "3.0",
     groove_safety: given("Safety of groove and lip", "S_g", TIMES, hard=("1", "10"), usual=("1.5", "4"), fold=True, assumed="common practice, no source") = "2.0",

@@ -268,7 +268,7 @@ REFUSALS = [
     ("stem", dict(stem="8.1 mm"), "Stem, smallest: is 8.100 mm, not smaller than the guide's bore, 8.008 mm, so that it would not go in; give less than 8.008 mm."),
     ("stem", NEW | dict(stem="13.01 mm"), "Stem, smallest: is 13.010 mm, so that the guide would be reamed to 13.058 mm, right through its outside of 13.046 mm; give less."),
     ("stem", NEW | dict(stem="12.97 mm"), "Stem, smallest: is 12.970 mm, so that the guide would be reamed to 13.018 mm, right through the hole of 13.009 mm; give less."),
-    ("guide_temperature", dict(guide_temperature="320 °C"), "Guide, running: is 320 °C, and properties of Tin bronze, guide stock are held only up to 300 °C; give less, or another material."),
+    ("guide_temperature", dict(guide_temperature="320 °C"), "Guide temperature, running: is 320 °C, and properties of Tin bronze, guide stock are held only up to 300 °C; give less, or another material."),
     ("head_temperature", dict(head_temperature="310 °C"), "Head round the guide, running: is 310 °C, and properties of Al–Si–Cu casting alloy, T6 are held only up to 300 °C; give less, or another material."),
 ]
 

@@ -205,7 +205,7 @@ REFUSALS = [
     ("ring_bore", dict(ring_bore="37.7 mm"), "Ring bore: is 37.70 mm, not smaller than the ring's outside 37.605 mm; give less than 37.605 mm."),
     ("ring_bore", dict(ring_bore="37.55 mm"), "Ring bore: is 37.55 mm, not smaller than the pocket 37.500 mm; give less than 37.500 mm."),
     ("ring_temperature", dict(ring_temperature="550 °C"),
-     "Ring, running: is 550 °C, and properties of Sintered iron seat ring are held only up to 500 °C; give less, or another material."),
+     "Ring temperature, running: is 550 °C, and properties of Sintered iron seat ring are held only up to 500 °C; give less, or another material."),
     ("head_temperature", dict(head_temperature="320 °C"),
      "Head at the pocket, running: is 320 °C, and properties of Al–Si–Cu casting alloy, T6 are held only up to 300 °C; give less, or another material."),
     ("head_temperature", dict(head_material="grey-iron", head_temperature="350 °C", ring_material="aluminium-bronze"),

@@ -185,7 +185,7 @@ def test_cold_is_warned_of_where_there_is_cold():
     ("head_limit", dict(head_limit="340 °C"),
      "Head may be heated to, at most: is 340 °C, and properties of Al–Si–Cu casting alloy, T6 are held only up to 300 °C; give 300 °C or less, or another material."),
     ("ring_temperature", dict(ring_temperature="-210 °C"),
-     "Ring, when it goes in: −210 °C is below −196 °C, past what this calculator can answer for (liquid nitrogen boils at −196 °C); give −196 °C to 60 °C."),
+     "Ring temperature, when it goes in: −210 °C is below −196 °C, past what this calculator can answer for (liquid nitrogen boils at −196 °C); give −196 °C to 60 °C."),
 ])
 def test_refusal(field, given_entries, sentence):
     with pytest.raises(Refused) as refused:
