@@ -107,7 +107,7 @@ def guide_fit(
     own: own_values("guide", "head"),
     hole_fitted: given("Hole of the guide that is in the head", "D_h,in", SIZE, hard=("6 mm", "40 mm"), usual=("9 mm", "22 mm"), feature="head.guide_hole", fold=True, hint="As made: it cannot be measured there.", when=("stage", FITTED)),
     outside_fitted: given("Outside of the guide that is in the head", "D_g,in", SIZE, hard=("6 mm", "40 mm"), usual=("9 mm", "22 mm"), feature="guide.outside", fold=True, hint="As made.", when=("stage", FITTED)),
-    head_wall: measured("Least wall round the hole", "w", SMALL, tool="a calliper, at the thinnest place", hard=("1 mm", "60 mm"), usual=("3 mm", "25 mm"), feature="head.guide_wall", fold=True),
+    head_wall: measured("Least wall round the hole", "w", SMALL, tool="a calliper, at the thinnest place", hard=("1 mm", "60 mm"), usual=("3 mm", "25 mm"), feature="head.guide_wall", stage="", fold=True),
     guide_roughness: given("Roughness of the guide, Rz", "Rz_g", form(ROUGHNESS, 1), hard=("0 µm", "40 µm"), usual=("0 µm", "16 µm"), fold=True, assumed="ground; common practice, no source") = "4 µm",
     hole_roughness: given("Roughness of the hole, Rz", "Rz_h", form(ROUGHNESS, 1), hard=("0 µm", "40 µm"), usual=("0 µm", "16 µm"), fold=True, assumed="reamed; common practice, no source") = "6.3 µm",
     least_grip: given("Interference wanted, least", "δ_min", SIZE, hard=("0 mm", "0.2 mm"), usual=("0.003 mm", "0.05 mm"), fold=True, hint="Cold and running, roughness pressed flat.", assumed="common practice, no source", when=("stage", NEW)) = "0.010 mm",

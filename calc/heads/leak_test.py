@@ -60,7 +60,7 @@ def leak_test(
                    hint="By a thermometer in the volume or on its wall. Minus where it cooled.") = "0 K",
     limit: given("Leak allowed, where it is told", "q_told", FLOWS, hard=("0.01 cm³/min", "10000 cm³/min"), usual=("0.5 cm³/min", "500 cm³/min"), when=("allowed_by", TOLD),
                  hint="As air at 0 °C and 1 atm.") = "5 cm³/min",
-    seat: measured("Seat, diameter where the valve lies", "d_s", form(LENGTH, 1), tool="a calliper", hard=("3 mm", "150 mm"), usual=("15 mm", "60 mm"), feature="head.valve_head_{valve}", fold=True, when=("allowed_by", SEAT)),
+    seat: measured("Seat, diameter where the valve lies", "d_s", form(LENGTH, 1), tool="a calliper", hard=("3 mm", "150 mm"), usual=("15 mm", "60 mm"), feature="head.valve_head_{valve}", stage="", fold=True, when=("allowed_by", SEAT)),
     for_length: given("Leak allowed for each 100 mm round the seat", "q_100", FLOWS, hard=("0.01 cm³/min", "10000 cm³/min"), usual=("2 cm³/min", "500 cm³/min"), fold=True, when=("allowed_by", SEAT),
                       assumed="common practice, no source", hint="Testers on the bench often pass more. Seats of one head are best judged against each other.") = "25 cm³/min",
     warming_doubt: given("Warming that may have gone unseen", "u_T", form(TEMPERATURE_DIFFERENCE, 2), hard=("0 K", "20 K"), usual=("0.05 K", "2 K"), fold=True,

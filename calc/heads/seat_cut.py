@@ -71,7 +71,7 @@ def seat_cut(
                         hint="The steeper cut towards the port."),
     valve_angle: given("Valve face angle", "θ_v", DEGREES, hard=("10°", "75°"), usual=("29°", "46°"), feature="head.valve_angle", fold=True),
     valve_face: measured("Valve face, width", "b_v", SIZE, tool="a calliper, along the face", hard=("0.5 mm", "10 mm"), usual=("1.5 mm", "4 mm"),
-                         feature="head.valve_face_width", fold=True),
+                         feature="head.valve_face_width", stage="", fold=True),
     face_ground: given("Still to be ground off the valve's face", "n_v", SIZE, hard=("0 mm", "2 mm"), usual=("0 mm", "0.3 mm"), fold=True,
                        assumed="nothing: the valve's face is ground already", hint="Square to the face.") = "0 mm",
     clean_up: given("Seat cutter, least feed to clean up", "a_c", FEED, hard=("0 mm", "2 mm"), usual=("0 mm", "0.3 mm"), fold=True,

@@ -80,7 +80,7 @@ def seat_fit(
     depth: measured("Depth of the fit", "h", form(LENGTH, 2), tool="a depth gauge", hard=("1 mm", "30 mm"), usual=("4 mm", "12 mm"),
                     feature="head.seat_pocket_depth", stage="finished", fold=True, hint="The length on which ring and pocket touch, without the lead."),
     head_wall: measured("Least wall round the pocket", "w", SMALL, tool="a calliper, at the thinnest place", hard=("1 mm", "100 mm"),
-                        usual=("3 mm", "25 mm"), feature="head.seat_pocket_wall", fold=True, hint="Towards the other seat, the plug or a stud."),
+                        usual=("3 mm", "25 mm"), feature="head.seat_pocket_wall", stage="", fold=True, hint="Towards the other seat, the plug or a stud."),
     ring_material: choice("Ring, material", {id: MATERIALS[id].name for id in RINGS}, fold=True, feature="head.seat_ring_alloy_{valve}") = "sintered-iron",
     head_material: choice("Head, material", {id: MATERIALS[id].name for id in HEADS}, fold=True, feature="head.alloy") = "al-si-cu-t6",
     own: own_values("ring", "head"),

@@ -64,7 +64,7 @@ def crossover_lift(throat_area, outer, width, angle):
 def valve_flow_area(
     *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
     valve: which_valve("The Mach index is judged for the intake only.") = INTAKE,
-    lift: measured("Valve lift, full", "L", SIZE, tool="a dial gauge on the retainer", hard=("0 mm", "30 mm"), usual=("5 mm", "15 mm"), feature="valve.lift"),
+    lift: measured("Valve lift, full", "L", SIZE, tool="a dial gauge on the retainer", hard=("0 mm", "30 mm"), usual=("5 mm", "15 mm"), feature="valve.lift", stage=""),
     valve_head: measured("Valve head diameter", "D", SIZE, tool="a calliper", hard=("10 mm", "80 mm"), usual=("25 mm", "55 mm"), feature="head.valve_head_{valve}"),
     seat_inner: measured("Seat, inner edge", "D_i", SIZE, tool="a calliper on the dyed seat", hard=("6 mm", "79 mm"), usual=("20 mm", "52 mm"), feature="head.seat_inner_{valve}"),
     throat: measured("Throat under the seat", "D_t", SIZE, tool="a telescopic gauge, at the narrowest place", hard=("5 mm", "79 mm"), usual=("18 mm", "50 mm"), feature="port.throat_{valve}"),

@@ -73,7 +73,7 @@ def valve_spring(
     fitted_height: measured("Fitted height, valve shut", "h", SIZE, tool="a telescopic gauge between spring bed and retainer", hard=("10 mm", "100 mm"), usual=("25 mm", "60 mm"),
                             feature="spring.installed_height", stage="", hint="The tallest of the head for the loads, then the shortest for the room to coil bind; without the shims of the next field."),
     shim: given("Shims to be added under the spring", "t", SIZE, hard=("0 mm", "5 mm"), usual=("0 mm", "1.5 mm"), assumed="no shims") = "0 mm",
-    lift: measured("Valve lift", "s", SIZE, tool="a dial gauge on the retainer", hard=("1 mm", "25 mm"), usual=("5 mm", "15 mm"), feature="valve.lift"),
+    lift: measured("Valve lift", "s", SIZE, tool="a dial gauge on the retainer", hard=("1 mm", "25 mm"), usual=("5 mm", "15 mm"), feature="valve.lift", stage=""),
     wire: measured("Wire", "d", SIZE, tool="a micrometer", hard=("1 mm", "10 mm"), usual=("2 mm", "6 mm"), feature="spring.wire"),
     total_turns: given("All turns", "n_t", TURNS, hard=("2.5", "25"), usual=("4", "12"), feature="spring.total_turns", must=True, hint="Counted on the spring, from tip to tip of the wire."),
     ends: choice("Ends of the spring", {GROUND: "closed and ground flat", "wound": "closed, not ground"}, assumed="ground flat, as those of valve springs are", hint="Ends that are not ground stand one and a half turns more in the way.") = GROUND,

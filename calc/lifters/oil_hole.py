@@ -44,7 +44,7 @@ def oil_hole(
     oil_temperature: given("Oil temperature", "T", TEMP, hard=("-30 °C", "180 °C"), usual=("-20 °C", "130 °C"), hint="Try the coldest start as well as the hottest idle.") = "100 °C",
     sink: given("Plunger sinks in one opening", "z", form(LENGTH, 3), hard=("0.0005 mm", "5 mm"), usual=("0.001 mm", "0.3 mm"), hint="From “Leak-down of a plunger”, with a margin for a worn one.") = "0.020 mm",
     wall: measured("Length of the hole", "L", SIZE, tool="a calliper: the wall where it goes through", hard=("0.2 mm", "40 mm"), usual=("0.8 mm", "10 mm"), feature="lifter.oil_hole_length", fold=True),
-    plunger: measured("Plunger", "D_p", form(LENGTH, 4), tool="a micrometer", hard=("3 mm", "60 mm"), usual=("8 mm", "30 mm"), feature="lifter.plunger", fold=True),
+    plunger: measured("Plunger", "D_p", form(LENGTH, 4), tool="a micrometer", hard=("3 mm", "60 mm"), usual=("8 mm", "30 mm"), feature="lifter.plunger", stage="", fold=True),
     groove: measured("Oil groove of the body, width", "b", SIZE, tool="a calliper", hard=("0.5 mm", "20 mm"), usual=("1.5 mm", "8 mm"), feature="lifter.oil_groove", fold=True),
     speed: given("Engine speed", "n", form(ROTATION, 0), hard=("50 1/min", "12000 1/min"), usual=("100 1/min", "6000 1/min"), feature="crank.idle_speed", fold=True),
     meeting: given("Hole and gallery meet for, at the crank", "α_m", DEGREES, hard=("5°", "720°"), usual=("120°", "500°"), feature="lifter.feed_angle", fold=True, hint="While the valve is shut, out of 720°."),

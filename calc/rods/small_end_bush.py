@@ -60,7 +60,7 @@ def small_end_bush(
     supplied_bore: measured("Bore of the bush, as it comes", "D_0", SIZE, tool="a small bore gauge", hard=("6 mm", "60 mm"), usual=("13 mm", "40 mm"), feature="rod.bush_supplied_bore", stage="", hint="A rolled bush: measure it in a ring."),
     honed: measured("Bore as honed, smallest", "D_read", SIZE, tool="a bore gauge set in a ring", hard=("6 mm", "60 mm"), usual=("13 mm", "40 mm"), optional=True, hint="Empty until it is honed; then the clearances are of this reading."),
     wanted_clearance: given("Pin clearance wanted", "c_w", SIZE, hard=("0.001 mm", "0.2 mm"), usual=("0.005 mm", "0.03 mm"), feature="rod.pin_clearance"),
-    rod_wall: measured("Least wall of the rod's eye", "w", SMALL, tool="a calliper, at the thinnest place", hard=("1 mm", "30 mm"), usual=("2.5 mm", "10 mm"), feature="rod.small_end_wall", fold=True),
+    rod_wall: measured("Least wall of the rod's eye", "w", SMALL, tool="a calliper, at the thinnest place", hard=("1 mm", "30 mm"), usual=("2.5 mm", "10 mm"), feature="rod.small_end_wall", stage="", fold=True),
     length: measured("Length of the fit", "b", SMALL, tool="a calliper", hard=("5 mm", "80 mm"), usual=("15 mm", "40 mm"), feature="rod.small_end_length", fold=True),
     least_cold: limit("Pin clearance of a fresh bush, least", "c_cold", SIZE, feature="rod.pin_clearance", which="low", hard=("0 mm", "0.1 mm"), usual=("0.003 mm", "0.02 mm")),
     most_clearance: limit("Pin clearance of a fresh bush, most", "c_max", SIZE, feature="rod.pin_clearance", which="high", hard=("0.005 mm", "0.3 mm"), usual=("0.01 mm", "0.06 mm")),
