@@ -44,3 +44,12 @@ def test_the_sheet_itself_allows_what_the_cases_read():
     assert 3.7 >= (F["rod.small_end_wall"].low - 0.125 * MM) / MM and 7.8 >= (F["head.seat_pocket_wall"].low - 0.25 * MM) / MM and 7.4 >= (F["head.guide_wall"].low - 0.1 * MM) / MM - 1e-9
     assert lift_of(F["cam.lobe_lift"].wear) == pytest.approx(8.65 * MM) and lift_of(F["cam.lobe_lift"].nominal) == pytest.approx(F["valve.lift"].nominal)
     assert F["head.seat_inner_intake"].nominal < 33 * MM < F["head.valve_head_intake"].nominal
+
+
+@pytest.mark.parametrize("big, small, state", [("390", "155", "pass"), ("385", "153", "pass"), ("390", "152", "fail")])
+def test_a_rod_that_was_ground_as_its_page_allows_is_no_scrap_by_its_weight(big, small, state):
+    weights = {f"weights.{r}.{c}": text for r in (1, 2, 3, 4) for c, text in ((1, big), (2, small), (3, str(int(big) + int(small))))}
+    verdict = evaluate(find("rod-weights"), weights, standing=Standing(SHEET)).verdict
+    assert verdict.state == state, (verdict.headline.plain(), verdict.do.plain())
+    for end, loss in (("big_end_mass", "pad_loss_big_end"), ("small_end_mass", "pad_loss_small_end")):
+        assert F[f"rod.{end}"].wear == pytest.approx(F[f"rod.{end}"].low - F[f"rod.{loss}"].wear)
