@@ -25,6 +25,8 @@ CASES = {
     "a guide's hole bored to the second oversize": ("guide-fit", "1 intake", dict(stage="new", guide_hole="13.209", guide_outside="13.246", stem="7.96", supplied_bore="7.95", head_wall="7.4")),
     "a seat that was read where the valve lies, not at the valve's edge": ("leak-test", "1 intake", dict(start="60", end="59", time="60", volume="250", seat="33")),
     "the lift that a lobe on its wear limit leaves": ("valve-spring", "1 intake", SPRING | dict(lift="8.66")),
+    "a head opened at the joint to its manifold, as its page says": ("port-section", "1 intake", dict(shape="oval", width="36.6", height="30", manifold_width="36.6", manifold_height="30", aside="0", above="0")),
+    "a throat opened for more flow": ("valve-flow-area", "1 intake", dict(lift="8.87", valve_head="35", seat_inner="31.9", throat="30.6", stem="7.96")),
     "a valve refaced, its face wider": ("seat-cut", "1 intake", dict(valve_head="35", seat_outer="34.4", seat_inner="31.4", seat_depth="0.35", valve_margin="1.2", stem_risen="0.1", valve_face="3.8")),
 }
 

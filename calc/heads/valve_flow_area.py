@@ -67,7 +67,7 @@ def valve_flow_area(
     lift: measured("Valve lift, full", "L", SIZE, tool="a dial gauge on the retainer", hard=("0 mm", "30 mm"), usual=("5 mm", "15 mm"), feature="valve.lift", stage=""),
     valve_head: measured("Valve head diameter", "D", SIZE, tool="a calliper", hard=("10 mm", "80 mm"), usual=("25 mm", "55 mm"), feature="head.valve_head_{valve}"),
     seat_inner: measured("Seat, inner edge", "D_i", SIZE, tool="a calliper on the dyed seat", hard=("6 mm", "79 mm"), usual=("20 mm", "52 mm"), feature="head.seat_inner_{valve}"),
-    throat: measured("Throat under the seat", "D_t", SIZE, tool="a telescopic gauge, at the narrowest place", hard=("5 mm", "79 mm"), usual=("18 mm", "50 mm"), feature="port.throat_{valve}"),
+    throat: measured("Throat under the seat", "D_t", SIZE, tool="a telescopic gauge, at the narrowest place", hard=("5 mm", "79 mm"), usual=("18 mm", "50 mm"), feature="port.throat_{valve}", stage=""),
     stem: measured("Stem in the throat", "D_s", SIZE, tool="a micrometer", hard=("2 mm", "20 mm"), usual=("5 mm", "12 mm"), feature="valve.stem_{valve}"),
     engine_speed: given("Engine speed", "n", TURNS, hard=("100 1/min", "12000 1/min"), usual=("1500 1/min", "7500 1/min"), feature="crank.top_speed", when=("valve", INTAKE)),
     seat_angle: given("Seat angle", "β", form(ANGLE, 1), hard=("15°", "65°"), usual=("30°", "46°"), feature="head.seat_angle", fold=True, hint="From the plane square to the stem."),
