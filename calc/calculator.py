@@ -245,7 +245,7 @@ def _partly(calculator, taken, values, missed, standing, own) -> Result:
     def judge(moved, answer):
         return _weighed(calculator, moved, taken, answer)[0]
     verdict = fails_anyway(missed, work, judge, values) or awaited(missed, standing)
-    numbers, doubts = told_without(missed, work, values), {}
+    numbers, doubts = told_without(missed, {name for t in taken for name in t.read}, work, values), {}
     if numbers and any(t.doubts for t in taken):
         weighed, _ = doubt.weigh(work, values, taken, work(values))
         doubts = {n.key: weighed[n.key] for n in numbers}

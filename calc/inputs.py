@@ -50,7 +50,9 @@ class Taken:
 
     @property
     def read(self) -> tuple:
-        """Names of the entries that were filled: its own, or cells of a grid."""
+        """Names of the entries that were filled: its own, or cells of a grid, all of them where it was filled as a whole."""
+        if isinstance(self.input, Grid) and self.text.strip():
+            return (self.input.name, *(cell.name for cell in self.input.cells.values()))
         return tuple(f"{self.input.name}.{part}" if part else self.input.name for part, text in self.texts.items() if text.strip())
 
     @property
@@ -73,7 +75,8 @@ class Quantity:
     sheet allows it, as folded ones with a feature are; what is `assumed`, for the reason that it says, keeps its default; any other is missed.
     One that counts only `when` a choice is of some kind, ("stage", "new"), is none otherwise; one that is missed only when another was
     read, ("rocking",), is none where neither was and the sheet does not know it.
-    A reading of a feature is held against that feature's own limits: at the `stage` "received" against wear, "finished" against those as made.
+    A reading of a feature is held against that feature's own limits: at the `stage` "received" against wear, "finished" against those as made;
+    with none, "", it is not: what the calculator itself judges, or a size that may be worked on within the limits of another.
     """
     label: str
     symbol: str

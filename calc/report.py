@@ -83,7 +83,7 @@ def result_text(result: Result, system: str = "metric") -> str:
 def _granted(result: Result, system: str):
     """What the verdict takes for granted, a line each."""
     if result.stand_ins:
-        yield f"Whatever {', '.join(t.input.name for t in result.stand_ins)} the sheet allows."
+        yield f"Not read, so any size that the sheet allows was counted: {', '.join(t.input.name for t in result.stand_ins)}."
     if result.assumed:
         yield "Taken: " + ", ".join(f"{t.input.name} {t.value.text(system) if isinstance(t.value, Number) else t.value}" for t in result.assumed) + "."
     if result.sheet:

@@ -71,7 +71,7 @@ def hold(feature: Feature, stage: str, value: Number, U: float | None = None, sc
 def _remedy(feature: Feature, stage: str, value: float, U: float | None, upwards: bool, worn_out: bool, parts: tuple) -> str:
     """What to do about a size past its limit; `parts` are the stages of those that it was worked out from."""
     if not parts and _far_off(feature, value):
-        return "No such part is so far off: look at the decimal point, the unit and the place, and measure again."
+        return "No such part is so far off: look at the engine, the place, the decimal point and the unit, and measure again."
     if stage == "assembly":
         return "Do not bolt it up. Clean it and measure once more; if it stays so, ask the shop."
     if parts and stage == "finished" and "received" in parts:
@@ -79,7 +79,7 @@ def _remedy(feature: Feature, stage: str, value: float, U: float | None, upwards
     if parts:
         return "Measure the parts once more to rule out a slip, then change one of them."
     if stage == "finished":
-        return "Do not fit it. Measure once more to rule out a slip, then rework it, or make it to the next size."
+        return "Do not fit it. Measure once more to rule out a slip, then rework it, make it to the next size, or take another."
     if worn_out:
         after = cleaned_up(feature, value, U, upwards)
         return f"Re-machine it to {after.name}, or replace it." if after else "Replace it, or re-machine it as its page says."
@@ -151,10 +151,10 @@ def wears_upwards(feature: Feature) -> bool:
 
 
 def _far_off(feature: Feature, value: float) -> bool:
-    """Is it a tenth or more away from every size of a part whose own limits lie within a tenth? Then it was hardly read there."""
+    """Is it a twentieth or more away from every size of a part whose own limits lie within a twentieth? Then it was hardly read there."""
     limits = [x for x in (feature.low, feature.high, feature.wear) if x is not None]
-    tenth = abs(feature.nominal) / 10
-    return all(abs(x - feature.nominal) < tenth for x in limits) and all(abs(value - feature.nominal - step.offset) > tenth for step in (STANDARD, *feature.steps))
+    near = abs(feature.nominal) / 20
+    return all(abs(x - feature.nominal) < near for x in limits) and all(abs(value - feature.nominal - step.offset) > near for step in (STANDARD, *feature.steps))
 
 
 def limits_in_words(feature: Feature, low: float | None, high: float | None) -> Text:

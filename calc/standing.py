@@ -213,7 +213,7 @@ def _margin(answer, limit: int, side: int) -> float | None:
 def awaited(missed: list[Taken], standing: Standing) -> Verdict:
     """What is still to be read before a verdict can be given; of limits that nobody knows: that nothing is judged by them."""
     if any(not getattr(t.input, "limit", "") for t in missed):
-        return Verdict("awaited", listed([_name(t) for t in missed]), say("The verdict waits for what it is about. What can be told from what was read stands below."))
+        return Verdict("awaited", listed([_name(t) for t in missed]), say("No verdict yet: read what is named above. Numbers that hold already are shown."))
     names = listed([t.input.label[:1].lower() + t.input.label[1:] for t in missed])
     if standing.sheet is None:
         return Verdict("unjudged", say("no engine’s sheet says {names}", names=names), say("Choose the engine, or type the limit from its maker’s data. Then it can be judged."))
@@ -229,26 +229,30 @@ def listed(names: list[str]) -> Text:
     return say("{all}", all="; ".join(names))
 
 
-def told_without(missed: list[Taken], work, values: dict) -> tuple:
-    """The outputs that need nothing of what is missed: neither by how they were worked, nor by which way the calculator took."""
+def told_without(missed: list[Taken], read: set, work, values: dict) -> tuple:
+    """The outputs that come of something that was `read` (names) and need nothing of what is missed: neither by how they were worked, nor
+    by which way the calculator took."""
     names = {t.input.name for t in missed} | {cell.name for t in missed if isinstance(t.input, Grid) for cell in t.input.cells.values()}
     try:
-        here, there = work(values), work({**values, **{t.input.name: _elsewhere(t) for t in missed}})
+        here, *elsewhere = work(values), *(work({**values, **{t.input.name: _elsewhere(t, share) for t in missed}}) for share in (0.05, 0.02))
     except Refused:
         return ()
-    other = {n.key: float(n) for n in there.numbers}
-    return tuple(n for n in here.numbers if other.get(n.key) == float(n) and names.isdisjoint(origin.key for origin in origins([n])))
+    others = [{n.key: float(n) for n in there.numbers} for there in elsewhere]
+    behind = {n.key: {origin.key for origin in origins([n]) if origin.op != "step" or origin.key in read} for n in here.numbers}
+    return tuple(n for n in here.numbers if all(other.get(n.key) == float(n) for other in others) and names.isdisjoint(behind[n.key]) and read & behind[n.key])
 
 
-def _elsewhere(t: Taken):
-    """Another value in the place of one that is missed."""
+def _elsewhere(t: Taken, share: float):
+    """Another value in the place of one that is missed: some share of its range off."""
     if isinstance(t.input, Choice):
         return list(t.input.options)[-1] if t.value != list(t.input.options)[-1] else list(t.input.options)[0]
+    if isinstance(t.input, Grid):  # none of its rows as they stand, nor alike: what was read of it is not the whole either
+        return tuple(row and tuple(cell and t.input.cells[r, c].number(float(cell) * (1 + share * (r + 1 + c))) for c, cell in enumerate(row)) for r, row in enumerate(t.value))
     if not isinstance(t.input, Quantity):
-        return t.value
+        return given(t.value.symbol, t.value.label, t.value.form, float(t.value) * (1 + share), key=t.value.key)
     low, high = t.input.usual_range or t.input.hard_range
     value = float(t.value)
-    return t.input.number(value + (high - value if high - value > value - low else low - value) * 0.05)
+    return t.input.number(value + (high - value if high - value > value - low else low - value) * share)
 
 
 def fails_anyway(missed: list[Taken], work, judge, values: dict) -> Verdict | None:

@@ -9,6 +9,7 @@ from calc.calculator import _work, evaluate
 from calc.engine import engine
 from calc.inputs import Choice, Grid, Origin, Quantity
 from calc.open_input import Open
+from calc.page.result import verdict
 from calc.result import Refused
 from calc.standing import Standing, allowed
 
@@ -208,3 +209,17 @@ def test_an_output_moves_by_as_much_as_what_stands_in_can_move_it():
         answer = _work(found.calculator, values | {t.input.name: t.input.number(x) for t, x in zip(found.stand_ins, ends)})
         forces += [float(n) for n in answer.numbers if n.key == "pressure"]
     assert found.doubts["pressure"] >= 0.8 * (max(forces) - min(forces)) / 2
+
+
+@pytest.mark.parametrize("id, entry", [("big-end-resize", {"bores.1.1": "56.5 mm"}), ("stack-up", {"chain.1.1": "101.70 mm"}), ("stack-up", {}), ("rod-align", {}), ("stem-height", {})])
+def test_nothing_of_the_example_is_told_while_a_grid_is_not_whole(id, entry):
+    """Its other rows are the example's: what they make together with one that was read is nobody's."""
+    found = told(id, entry, TS16)
+    assert found.verdict.state in ("awaited", "fail") and not found.outputs, {key: n.text() for key, n in found.outputs.items()}
+
+
+def test_what_the_sheet_alone_makes_is_no_headline():
+    """A guide in the head cannot be measured outside: its grip is as made, and stands below."""
+    found = told("guide-fit", {"stem": "7.94 mm", "guide_bore": "8.01 mm"}, TS16)
+    html = verdict(found, "a")
+    assert 'data-output="clearance"' in html and 'data-output="interference"' not in html and "interference" in found.outputs

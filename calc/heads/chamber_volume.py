@@ -104,8 +104,11 @@ def chamber_volume(
     elif past(spread, most_spread):
         verdict = ("attention", say("Unlike: {s} apart", s=spread), say("Ground out to {w} they would still be unlike, for the largest stays as it is. Choose to match the largest, or cut the step first.", w=wanted) if unlike_still else
                    say("Grind out the small ones as in the table, {v} at most, a little at a time, and measure again.", v=grind))
+    elif len(chambers) == 1:
+        verdict = ("attention", say("One chamber alone: {V}, within its limits", V=smallest), "Read the others: what counts besides is that they are alike.")
     else:
-        verdict = ("pass", say("Alike: {s} apart, all in limits", s=spread), "Write the four volumes down: the compression is worked out from them.")
+        verdict = ("pass", say("Alike: {s} apart, all in limits", s=spread), "Write the volumes down: the compression is worked out from them." if len(chambers) == len(CHAMBERS) else
+                   "Write the volumes down, and read the others of the engine: they must be like these.")
     return answer(
         smallest, largest, spread, Out.mean(sum(volume for *_, volume in chambers) / len(chambers)), taken, Out.tenth(area * TENTH, sources.STRAIGHT_CUT),
         grind, cut_wanted, cut_most, Out.kelvin(growth * KELVIN * largest, sources.LIQUIDS), Out.film(area * FILM, sources.STRAIGHT_CUT),

@@ -133,6 +133,8 @@ def stem_height(
         verdict = ("attention", say("Heights right; {n} of the springs too tall", n=str(len(shims))), "Put the shims of the table under them, and measure every fitted height with the shims in place.")
     elif float(tight.shim) < 0:
         verdict = ("attention", say("Heights right; spring {name} too short", name=tight.name), say("It has {f} with no shim at all. Look whether retainer and keepers belong to this valve, and check that its coils do not bind.", f=tight.fitted))
+    elif len(valves) == 1:
+        verdict = ("attention", say("One stem alone: {H}, within its limits", H=valves[0].height), "Measure the others: what counts besides is that they stand even.")
     else:
         verdict = ("pass", say("Even: {s} apart, all in limits", s=spread), "Write them down by valve. After any more cutting, measure again: a seat sunk raises its stem by as much.")
     if longest is not None and past(longest.length, length_most):
@@ -148,7 +150,6 @@ def stem_height(
             note("Grinding a tip leaves its spring as it was; sinking a seat, or grinding the valve's face, lets the spring out by as much as the stem rises."),
             note("A tip ground before stands less than {c} above its spring: then measure that valve by valve, or the fitted height itself.", c=tip_to_retainer) if shims or float(tight.shim) < 0 else None,
             _alone(valves, most_spread),
-            warning("One stem alone says nothing of evenness: measure the others too.") if len(valves) == 1 else None,
         ),
         tables=(_table(valves, wanted, low, high),),
         cautions=(cautions.SPINNING,) if float(tip) > FINE else (),

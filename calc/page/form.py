@@ -14,7 +14,7 @@ def form(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, presets:
     folded = [_field(t, anchor, presets) for t in taken if t.input.fold]
     warm = [_warm_row(t.input, anchor, presets) for t in taken if isinstance(t.input, Quantity) and t.input.parts]
     foot = el("div", el("button", "Empty all fields", type="reset", data_reset=True, class_="reset"), class_="form-foot")
-    whose = el("p", el("label", "Limits of ", el("select", data_engine_choice=True, data_none="another engine, without a sheet here")), class_="engine-choice") if any(t.input.feature for t in taken) else None
+    whose = el("p", el("label", "Limits of ", el("select", data_engine_choice=True, data_none="another engine (no sheet)")), class_="engine-choice") if any(t.input.feature for t in taken) else None
     return el("form", whose, el("div", *first, class_="fields"),
               _fold("more", f"{len(folded)} more that rarely change", el("div", *folded, class_="fields")) if folded else None,
               _fold("warm", "Read warm? Part and gauge temperatures", *warm) if warm else None,
@@ -29,9 +29,9 @@ def _field(taken: Taken, anchor: str, presets: dict) -> Html:
     if isinstance(taken.input, Grid):
         return _grid(taken, anchor, presets)
     declared, id = taken.input, f"{anchor}-{taken.input.name}"
-    label = el("label", _label(declared), " ", _origin(declared.name), for_=id)
+    label = el("label", _label(declared), for_=id)
     hint = _hint(declared)
-    described = f"{id}-message" + (f" {id}-hint" if hint else "")
+    described = f"{id}-message {id}-origin" + (f" {id}-hint" if hint else "")
     preset = presets.get(declared.name)
     if isinstance(declared, Choice):
         question = is_question(declared)
@@ -47,7 +47,7 @@ def _field(taken: Taken, anchor: str, presets: dict) -> Html:
     else:
         entry = _entry(declared.name, id, declared.form, taken.value, preset, described)
         keys = _keys(declared.label, [declared.form], _signed(declared), declared.measured)
-    return el("div", label, el("div", entry, class_="entry"), keys, _message(id, declared.name),
+    return el("div", label, el("div", entry, class_="entry"), keys, _origin(id, declared.name), _message(id, declared.name),
               el("p", hint, id=f"{id}-hint", class_="hint") if hint else None, class_="field", data_field=True)
 
 
@@ -56,9 +56,9 @@ def is_question(declared) -> bool:
     return isinstance(declared, Choice) and not (declared.must or declared.feature or declared.assumed or declared.which)
 
 
-def _origin(name: str) -> Html:
+def _origin(id: str, name: str) -> Html:
     """The place for where a field's value comes from, once it is no example."""
-    return el("span", class_="origin", data_origin=name)
+    return el("p", id=f"{id}-origin", class_="origin", data_origin=name)
 
 
 def _label(declared) -> Html:
@@ -102,7 +102,7 @@ def _grid(taken: Taken, anchor: str, presets: dict) -> Html:
                class_=f"cells cells-{min(len(declared.columns), 4)}" + " named" * any(len(row) > 3 for row in declared.rows))
     shapes = list(dict.fromkeys(column.form for column in declared.columns))
     signed = any(_signed(declared.cells[0, c]) for c in range(len(declared.columns)))
-    return el("fieldset", el("legend", declared.label, " ", _origin(declared.name)), table, _keys(declared.label, shapes, signed, declared.measured),
+    return el("fieldset", el("legend", declared.label), table, _keys(declared.label, shapes, signed, declared.measured), _origin(id, declared.name),
               _message(id, declared.name), el("p", hint, id=f"{id}-hint", class_="hint"), class_="field grid", data_field=True)
 
 

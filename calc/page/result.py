@@ -5,7 +5,7 @@ from calc.page.html import Html, children, el, quantity, symbol, value
 from calc.page.svg import figure
 from calc.result import VERDICT_WORDS, Caution, Result, Table
 from calc.standing import SEVERITY
-from calc.working import Number
+from calc.working import Number, origins as origins_of
 
 SOURCE_KINDS = {"standard": "published standard", "handbook": "handbook", "analytic": "exact geometry or physics",
                 "common practice": "common practice, no source", "maker": "maker's data", "invented": "invented for the example"}
@@ -16,7 +16,7 @@ def verdict(result: Result, anchor: str) -> Html:
     An example is marked as one, in words and shape."""
     v, state = result.verdict, "example" if result.example else result.verdict.state
     headline = _listed((_linked(t, anchor) for t in _next(result)), "; ") if state == "awaited" and result.next else v.headline
-    main = [o for o in result.calculator.outputs if o.main and o.key in result.outputs]
+    main = [o for o in result.calculator.outputs if o.main and o.key in result.outputs and _readers(o, result)]
     return children(
         el("div", el("p", el("span", "Example" if result.example else VERDICT_WORDS[state], class_="verdict-state"), " ",
                      children(VERDICT_WORDS[v.state], ". ") if result.example else None, headline, class_="verdict-head"),
@@ -26,15 +26,21 @@ def verdict(result: Result, anchor: str) -> Html:
         granted(result, anchor))
 
 
+def _readers(output, result: Result) -> bool:
+    """Does a number stand on anything that was read? What the sheet alone makes is no headline."""
+    read = {t.input.name for t in result.taken if t.entered}
+    return result.standing is None or any(origin.key.partition(".")[0] in read for origin in origins_of([result.outputs[output.key]]) if origin.key and origin.op == "given")
+
+
 def granted(result: Result, anchor: str) -> Html | None:
     """What the verdict takes for granted: sizes that stand in, what is assumed, and whose limits these are; each leads to its field."""
     if result.standing is None:
         return None
     told, sheet = [], result.sheet
     if result.stand_ins:
-        told.append(children("Whatever ", _listed(_linked(t, anchor) for t in result.stand_ins), f" {sheet.name}’s sheet allows. "))
+        told.append(children("Not read, so any size that ", f"{sheet.name}’s sheet allows was counted: ", _listed((_linked(t, anchor) for t in result.stand_ins), "; "), ". "))
     if result.assumed:
-        told.append(children("Taken: ", _listed(_linked(t, anchor, " ", _shown(t)) for t in result.assumed), ". "))
+        told.append(children("Taken: ", _listed((_linked(t, anchor, " ", _shown(t)) for t in result.assumed), "; "), ". "))
     if sheet:
         told.append(children(f"Limits: {sheet.name}’s sheet", ", which is invented." if sheet.invented else "."))
     return el("p", *told, class_="granted") if told else None
@@ -56,7 +62,10 @@ def _listed(nodes, between: str = ", ") -> Html:
 
 
 def _shown(t) -> "Number | str":
-    return t.value if isinstance(t.value, Number) else t.input.options.get(t.value, "")
+    if isinstance(t.value, Number):
+        return t.value
+    words = t.input.options.get(t.value, "")
+    return words[:1].lower() + words[1:] if words[1:2].islower() else words
 
 
 def origins(result: Result, system: str) -> dict:
@@ -68,14 +77,15 @@ def origins(result: Result, system: str) -> dict:
     for own in result.own:
         held.setdefault(own.input.name.partition(".")[0], []).append(own)
     for t in result.taken:
-        told[t.input.name] = {"from": t.origin.kind, "words": _where(t, result), "shown": _stands(t, result, system), **_worst(held.get(t.input.name, ()), system)}
+        idle = t.origin.kind == "none" and len(t.input.when) > 1  # it counts only with another choice
+        told[t.input.name] = {"from": "idle" if idle else t.origin.kind, "words": _where(t, result), "shown": _stands(t, result, system), **_worst(held.get(t.input.name, ()), system)}
     return told
 
 
 def _where(t, result) -> str:
     if t.span:
         return f"any of {t.origin.words}"
-    return {"sheet": t.origin.words, "assumed": "assumed" if t.origin.words else "", "missed": "to be read" if not getattr(t.input, "limit", "") else "not known", "job": "from the job"}.get(t.origin.kind, "")
+    return {"sheet": t.origin.words, "assumed": "assumed" if t.origin.words else "", "missed": "not known" if getattr(t.input, "limit", "") else "to be chosen" if hasattr(t.input, "options") else "to be read", "job": "from the job"}.get(t.origin.kind, "")
 
 
 def _stands(t, result, system) -> str:
@@ -98,7 +108,7 @@ def _worst(held, system) -> dict:
     if worst is None or not worst.held.state:
         return {}
     words = worst.held.words.plain(system)
-    return {"state": worst.held.state, "held": words if worst.held.state == "pass" else f"{VERDICT_WORDS[worst.held.state]}: {words}"}
+    return {"state": worst.held.state, "held": f"By its own limits: {words[:1].lower()}{words[1:]}" if worst.held.state == "pass" else f"{VERDICT_WORDS[worst.held.state]} by its own limits: {words}"}
 
 
 def body(result: Result, anchor: str) -> Html:

@@ -225,3 +225,10 @@ def test_liquid_that_warms_more_means_a_larger_chamber(liquid, a, b):
 def test_work_that_is_told_carries_its_dangers():
     assert {"cutting", "magnesium"} <= {c.id for c in chamber_volume(cut="0.01 mm").cautions} and {"cutting", "magnesium"} <= {c.id for c in chamber_volume(**volumes(55.6, 56.4)).cautions}
     assert not {"cutting", "magnesium"} & {c.id for c in chamber_volume().cautions}
+
+
+def test_one_chamber_alone_is_not_alike_to_anything():
+    found = evaluate(chamber_volume, {"readings": "56.1"})
+    assert (found.verdict.state, found.verdict.headline.plain()) == ("attention", "One chamber alone: 56.1 cm³, within its limits")
+    two = evaluate(chamber_volume, {"readings": "56.1 | 56.0"})
+    assert two.verdict.state == "pass" and "read the others" in two.verdict.do.plain()
