@@ -149,6 +149,9 @@ def engine(name: str) -> Engine:
     try:
         data = __spec__.loader.get_data(os.path.join(os.path.dirname(__file__), "engines", file))  # from a folder and from a zip alike
     except OSError:
+        archive = getattr(__spec__.loader, "archive", "")
+        if archive and not os.path.exists(archive):  # a Python that woke without its files: whoever asked brings them, and asks again
+            raise ImportError(f"{archive} is not there yet") from None
         raise KeyError(f"there is no data sheet for {name!r}: calc/engines/{file} does not exist") from None
     return load(data.decode(), f"calc/engines/{file}")
 

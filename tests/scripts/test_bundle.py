@@ -118,9 +118,10 @@ def test_random_accepted_entries_are_answered_alike_to_the_last_digit_that_is_sh
 
 
 def test_what_compares_answers_sees_what_differs(made):
-    request = {"call": "evaluate", "calculator": "seat-fit", "anchor": "here", "entries": {}, "system": "metric"}
+    request = {"call": "evaluate", "calculator": "rod-weights", "anchor": "here", "entries": {}, "system": "metric"}  # sums and products only: alike to the last bit
     right = same.case(request)
-    wrong = {**right, "reply": right["reply"].replace("Holds", "Slips", 1)}
+    wrong = {**right, "reply": right["reply"].replace("apart", "together", 1)}
+    assert wrong != right
     assert same.differences([right, wrong], *made) == [(wrong, {"reply": right["reply"], "data": right["data"]})]
     assert same.deviation({"a": [1.0, "x"]}, {"a": [1.0 + 1e-12, "x"]}) == pytest.approx(1e-12, rel=1e-3)
     assert same.deviation({"a": [1.0, "x"]}, {"a": [1.0, "y"]}) == same.deviation({"a": 1.0}, {"b": 1.0}) == same.deviation([1.0], [1.0, 2.0]) == float("inf")
