@@ -7,7 +7,8 @@ from playwright.sync_api import expect
 
 from scripts import environment
 from scripts.runtime import bundle, split
-from tests.browser.live import entry, opened, part, reply, shows
+from tests.browser.conftest import fresh_page
+from tests.browser.live import CALCULATOR, entry, opened, part, reply, shows
 
 pytestmark = pytest.mark.browser
 
@@ -275,3 +276,20 @@ def test_the_theme_measures_the_headings_again_after_an_answer_was_painted_not_b
     assert until_painted < headings
     page.wait_for_timeout(1000)
     assert page.evaluate("measured") > headings
+
+
+def test_a_slow_first_visit_that_is_left_and_taken_up_again(browser, server, address):
+    """The line is slow, the reader goes on before Python is there, comes back, and types: nothing hangs, nothing typed is lost."""
+    with fresh_page(browser, base_url=server) as page:  # with its service worker, which is still fetching then
+        page.route("**/runtime/**", lambda route: (page.wait_for_timeout(400), route.continue_()))
+        live = opened(page, address)
+        entry(live, "ring_outside").fill("37.61")
+        page.goto("heads/guides/")
+        page.goto("measuring/limits/")
+        page.go_back()
+        page.go_back()
+        live = page.locator(f"live-calculator[data-calculator={CALCULATOR}]")
+        expect(entry(live, "ring_outside")).to_have_value("37.61")
+        entry(live, "pocket_bore").fill("37.505")
+        shows(live, reply(live)["html"]["verdict"])
+        page.provoked = True  # what was asked for is broken off as the page is left
