@@ -437,65 +437,6 @@ def test_a_calculator_says_that_its_job_was_cleared(page):
     expect(page.locator("p.job-strip").first).to_contain_text("no longer on this device")
 
 
-# --- Beside the fields of a calculator ---------------------------------------------------------------
-
-def test_what_was_typed_at_one_place_does_not_stand_at_another(page):
-    with_job(page, fresh(), "heads/seats/")
-    fit = calculator(page, "seat-fit")
-    place = lambda which: fit.locator(f".job-strip [data-job-place='{which}']")
-    entry(fit, "pocket_bore").fill("37.51")  # before it is said which one it is
-    place("1 intake").click()
-    expect(place("1 intake")).to_have_attribute("aria-pressed", "true")
-    expect(entry(fit, "pocket_bore")).to_have_value("37.51")
-    place("2 intake").click()
-    expect(place("2 intake")).to_have_attribute("aria-pressed", "true")
-    expect(entry(fit, "pocket_bore")).to_have_value("")
-    page.reload()
-    expect(place("2 intake")).to_have_attribute("aria-pressed", "true")
-    expect(entry(fit, "pocket_bore")).to_have_value("")
-    place("1 intake").click()
-    expect(entry(fit, "pocket_bore")).to_have_value("37.51")
-
-
-def test_readings_of_one_rod_make_no_bend_of_another(page):
-    with_job(page, fresh(), "rods/resizing/")
-    align = calculator(page, "rod-align")
-    place = lambda which: align.locator(f".job-strip [data-job-place='{which}']")
-    place("3").click()
-    expect(place("3")).to_have_attribute("aria-pressed", "true")
-    entry(align, "bend_right").fill("0.03")
-    place("4").click()
-    expect(place("4")).to_have_attribute("aria-pressed", "true")
-    expect(entry(align, "bend_right")).to_have_value("")
-
-
-def test_a_fraction_and_a_power_of_ten_keep_their_meaning_when_the_units_turn(page):
-    page.goto("heads/seats/")
-    fit = page.locator("live-calculator[data-calculator=seat-fit]")
-    for typed, turned in (("1 1/2", "1 1/2 in"), ("3.79e1", "3.79e1 mm"), ("37.5", "37.5 mm"), ("1.48 in", "1.48 in")):
-        page.locator("[data-units-choice=metric]").first.click()
-        entry(fit, "pocket_bore").fill(typed)
-        page.locator("[data-units-choice=inch]").first.click()
-        expect(entry(fit, "pocket_bore")).to_have_value(turned)
-
-
-def test_enter_that_ends_a_composed_word_stays_in_its_field(page):
-    page.goto("heads/seats/")
-    field = entry(page.locator("live-calculator[data-calculator=seat-fit]"), "pocket_bore")
-    field.focus()
-    field.evaluate("e => e.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', isComposing: true, bubbles: true, cancelable: true }))")
-    expect(field).to_be_focused()
-    field.evaluate("e => e.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true, cancelable: true }))")
-    expect(field).not_to_be_focused()
-
-
-def test_a_calculator_says_that_its_job_was_cleared(page):
-    with_job(page, fresh(), "about/")
-    page.evaluate("() => new Promise((done) => { indexedDB.deleteDatabase('sizebook').onsuccess = done })")
-    page.goto("heads/seats/")
-    expect(page.locator("p.job-strip").first).to_contain_text("no longer on this device")
-
-
 def test_what_was_kept_at_a_place_that_was_left_meanwhile_is_no_draft_there(page):
     page.add_init_script(f"({SLOW})()")
     with_job(page, fresh(), "heads/seats/")
