@@ -1,5 +1,6 @@
 """What a reader's entries stand on: no verdict over a number that nobody read and that it does not name, and none that such a number could turn."""
 import itertools
+import json
 import random
 
 import pytest
@@ -12,6 +13,7 @@ from calc.open_input import Open
 from calc.page.result import verdict
 from calc.result import Refused
 from calc.standing import Standing, allowed
+from tests.test_command import here
 
 IDS = stations.ids()
 SHEETS = {name: Standing(engine(name), "1 intake") for name in ("TS-16", "RC-40")}
@@ -223,3 +225,16 @@ def test_what_the_sheet_alone_makes_is_no_headline():
     found = told("guide-fit", {"stem": "7.94 mm", "guide_bore": "8.01 mm"}, TS16)
     html = verdict(found, "a")
     assert 'data-output="clearance"' in html and 'data-output="interference"' not in html and "interference" in found.outputs
+
+
+@pytest.mark.parametrize("id", IDS)
+def test_the_command_takes_nothing_from_the_example_unless_it_is_told_to(id):
+    """Each entry alone: what is missing is named and the status is 2, or every value says where it comes from."""
+    for declared in stations.find(id).inputs:
+        for name, text in alone(declared).items():
+            ran = here("run", id, f"{name}={text}", "--engine", "TS-16", "--place", "1 intake", "--json")
+            told = json.loads(ran.stdout)
+            if ran.returncode == 2:
+                assert all(error["code"] in ("unread", "no-limit", "impossible") for error in told["errors"]), told
+            else:
+                assert not told["example"] and "example" not in {i["origin"]["from"] for i in told["inputs"].values()}, (name, told["verdict"])
