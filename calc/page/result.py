@@ -33,8 +33,9 @@ def _readers(output, result: Result) -> bool:
 
 
 def granted(result: Result, anchor: str) -> Html | None:
-    """What the verdict takes for granted: sizes that stand in, what is assumed, and whose limits these are; each leads to its field."""
-    if result.standing is None:
+    """What the verdict takes for granted: sizes that stand in, what is assumed, and whose limits these are; each leads to its field.
+    Where there is no verdict yet, nothing."""
+    if result.standing is None or result.verdict.state in ("awaited", "unjudged"):
         return None
     told, sheet = [], result.sheet
     if result.stand_ins:
