@@ -183,15 +183,14 @@ def evaluate(calculator: Calculator, entries: dict[str, str] | None = None, syst
         walked = walk(lambda moved: _work(calculator, moved), lambda moved, answer: _weighed(calculator, moved, taken, answer)[0], values, spans, found, verdict)
         doubts = {key: doubts.get(key, 0.0) + spread for key, spread in walked.spread.items() if doubts.get(key, 0.0) + spread}
         if turning := walked.turning:
-            verdict = _turned(calculator, turning, standing)
+            verdict = _turned([t for t in spans if t.input.name in turning], standing)
     return _told(calculator, taken, found, never_better(verdict, own, standing), doubts, standing, own, turning)
 
 
-def _turned(calculator, names, standing) -> Verdict:
+def _turned(turning, standing) -> Verdict:
     """What is said where a size that nobody read can turn the verdict."""
-    labels = [calculator.input[name].label for name in names]
-    return Verdict("awaited", listed([label[:1].lower() + label[1:] for label in labels]), say(
-        "Within what {sheet}’s sheet allows {it}, the verdict can be one or the other.", sheet=standing.sheet.name, it="it" if len(labels) == 1 else "them"))
+    return Verdict("awaited", listed([t.called for t in turning]), say(
+        "Within what {sheet}’s sheet allows {it}, the verdict can be one or the other.", sheet=standing.sheet.name, it="it" if len(turning) == 1 else "them"))
 
 
 def _judged(calculator, values, taken) -> tuple:
@@ -219,13 +218,24 @@ def _told(calculator, taken, found, verdict, doubts, standing=None, own=(), next
     steps = steps_behind(found.numbers)
     if not all(isfinite(n.value) for n in steps):
         raise _no_answer(calculator, "endless")
-    idle = {id(n) for t in taken if t.origin is NONE for n in _numbers(t.value)}  # what does not count keeps its place in the sums only: nothing that comes of it is told
-    outputs = {n.key: n for n in found.numbers if not idle or idle.isdisjoint(map(id, origins([n])))}
-    steps = [n for n in steps if not idle or idle.isdisjoint(map(id, origins([n])))]
+    idle = _idle(taken, found.numbers)
+    outputs = {n.key: n for n in found.numbers if n.order not in idle}
+    steps = [n for n in steps if n.order not in idle]
     used = [s.source for s in steps if s.source]
     return Result(calculator, taken, outputs, verdict, tuple(steps), (*remarks, *found.remarks),
                   tuple(dict.fromkeys((*found.cautions, *calculator.cautions))), tuple(dict.fromkeys((*calculator.sources, *used))),
                   found.figures, found.tables, doubts, standing, own, next)
+
+
+def _idle(taken, numbers) -> set:
+    """What does not count keeps its place in the sums only: that, and all that comes of it, is not told. By the order in which numbers
+    were made, which a copy keeps; what led to a number is older than the number."""
+    idle = {n.order for t in taken if t.origin is NONE for n in _numbers(t.value)}
+    if idle:
+        for n in sorted(origins(numbers), key=lambda n: n.order):
+            if any(each.order in idle for each in n.args):
+                idle.add(n.order)
+    return idle
 
 
 def _numbers(value):

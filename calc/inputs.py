@@ -49,6 +49,12 @@ class Taken:
     meant: tuple = ()  # (index path into value, what may have been meant instead of an unusual number, as a text to type)
 
     @property
+    def called(self) -> str:
+        """What it is called within a sentence; of a grid that is not whole, the cell that comes next."""
+        words = self.notes[0] if self.notes and self.origin is MISSED else self.input.label
+        return words[:1].lower() + words[1:]
+
+    @property
     def read(self) -> tuple:
         """Names of the entries that were filled: its own, or cells of a grid, all of them where it was filled as a whole."""
         if isinstance(self.input, Grid) and self.text.strip():

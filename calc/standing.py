@@ -7,8 +7,9 @@ calculator is worked over its whole range, and where something in there turns th
 from dataclasses import dataclass, field
 from itertools import product
 
+from calc.conformance import COVERAGE
 from calc.engine import Engine, Feature
-from calc.inputs import ASSUMED, MISSED, NONE, Choice, Grid, Origin, Quantity, Taken
+from calc.inputs import ASSUMED, MISSED, NONE, READ, Choice, Grid, Origin, Quantity, Taken
 from calc.result import Refused, Text, Verdict, say
 from calc.size import Held, hold, usable
 from calc.working import given, origins
@@ -34,7 +35,7 @@ class Standing:
         return found if found and found.form.kind == declared.form.kind else None
 
     def origin(self, entry: str) -> Origin:
-        return self.job.get(entry, Origin("read"))
+        return self.job.get(entry, READ)
 
     def unread(self, declared, chosen: dict) -> Taken:
         """An input that nobody entered; of one that is missed the value only keeps a place in the sums, and nothing that comes of it is told."""
@@ -76,7 +77,7 @@ class Standing:
         value, origin = declared.default, ASSUMED
         if declared.which:
             found = [id for id in declared.options if id in self.which.split()]
-            value, origin = (found[0], Origin("read")) if found else (declared.default, MISSED)
+            value, origin = (found[0], READ) if found else (declared.default, MISSED)
         elif declared.feature and self.sheet and (material := self.sheet.materials.get(declared.feature_for(chosen))) in declared.options:
             value, origin = material, self.of_sheet
         elif declared.must or declared.feature and not declared.assumed:
@@ -125,7 +126,7 @@ def _own(declared, feature, stage, value, u) -> OwnLimits | None:
     if not stage:
         return None
     number = given(declared.symbol, declared.label, declared.form, float(value))
-    return OwnLimits(declared, feature, hold(feature, stage, number, 2 * u or None))
+    return OwnLimits(declared, feature, hold(feature, stage, number, COVERAGE * u or None))
 
 
 def never_better(verdict: Verdict, own: tuple[OwnLimits, ...], standing: Standing) -> Verdict:
@@ -213,16 +214,11 @@ def _margin(answer, limit: int, side: int) -> float | None:
 def awaited(missed: list[Taken], standing: Standing) -> Verdict:
     """What is still to be read before a verdict can be given; of limits that nobody knows: that nothing is judged by them."""
     if any(not getattr(t.input, "limit", "") for t in missed):
-        return Verdict("awaited", listed([_name(t) for t in missed]), say("No verdict yet: read what is named above. Numbers that hold already are shown."))
-    names = listed([t.input.label[:1].lower() + t.input.label[1:] for t in missed])
+        return Verdict("awaited", listed([t.called for t in missed]), say("No verdict yet: read what is named above. Numbers that hold already are shown."))
+    names = listed([t.called for t in missed])
     if standing.sheet is None:
         return Verdict("unjudged", say("no engine’s sheet says {names}", names=names), say("Choose the engine, or type the limit from its maker’s data. Then it can be judged."))
     return Verdict("unjudged", say("{sheet}’s sheet does not say {names}", sheet=standing.sheet.name, names=names), say("Type it from the maker’s data. Then it can be judged."))
-
-
-def _name(t: Taken) -> str:
-    words = t.notes[0] if t.notes else t.input.label
-    return words[:1].lower() + words[1:]
 
 
 def listed(names: list[str]) -> Text:

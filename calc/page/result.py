@@ -53,9 +53,8 @@ def _next(result: Result) -> list:
 
 
 def _linked(t, anchor: str, *more) -> Html:
-    """An input's name, a tap from its field; of a grid that is not whole, the cell that comes next."""
-    words = t.notes[0] if t.notes and t.origin.kind == "missed" else t.input.label
-    return el("a", words[:1].lower() + words[1:], *more, href=f"#{anchor}-{t.input.name}", data_field_link=t.input.name)
+    """An input's name, a tap from its field."""
+    return el("a", t.called, *more, href=f"#{anchor}-{t.input.name}", data_field_link=t.input.name)
 
 
 def _listed(nodes, between: str = ", ") -> Html:
