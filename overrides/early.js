@@ -13,8 +13,8 @@
   }
   dataset.units = kept === "inch" ? "inch" : "metric";
   dataset.engines = JSON.stringify(engines);
-  dataset.engine = engines.includes(engine) ? engine : engines[0];
+  dataset.engine = engine !== null && engines.includes(engine) ? engine : engines[0];
 })();
 
 // The calculators need not wait for the rest of the page.
-import(new URL(`${document.querySelector('meta[name="sizebook-root"]').content}assets/js/runtime.mjs`, location)).then(({ runtime }) => runtime.startSoon());
+import(new URL(`${document.querySelector('meta[name="sizebook-root"]')?.content}assets/js/runtime.mjs`, location.href).href).then(({ runtime }) => runtime.startSoon());

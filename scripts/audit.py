@@ -33,7 +33,7 @@ LISTS = ("site", "test", "node", "audit", "nightly", "successor")
 INSTALLED = ("site", "test")  # in every environment that tests
 OPTIONAL = ("node", "audit", "nightly", "successor")  # where they were needed
 OF_PYTHON = {"pip", "setuptools"}  # venv brings them
-LOCK = ROOT / "scripts/runtime/package-lock.json"
+LOCKED = (ROOT / "scripts/runtime", ROOT / "scripts/typecheck")  # each with a package-lock.json
 PINNED = re.compile(r"^(?P<name>[A-Za-z0-9._-]+)==(?P<version>[^\s;]+)\s*(?:;\s*(?P<marker>[^\\]+?))?\s*(?P<hashes>(?:--hash=sha256:[0-9a-f]{64}\s*)+)$")
 
 
@@ -195,10 +195,10 @@ def ask_pip_audit(names: list[str]) -> Known:
     return Known(known.checked, known.faults, {name: known.unchecked.get(name, why) for name in names if name not in map(normal, known.checked)})
 
 
-def ask_npm_audit(names: list[str]) -> Known:
+def ask_npm_audit(locked: Path, names: list[str]) -> Known:
     try:
         npm = environment.npm(environment.node())
-        done = _run([*npm, "audit", "--package-lock-only", "--json"], LOCK.parent)
+        done = _run([*npm, "audit", "--package-lock-only", "--json"], locked)
         return read_npm_audit(json.loads(done.stdout), names)
     except (subprocess.SubprocessError, OSError, ValueError, KeyError, environment.Missing) as error:
         return Known([], [], dict.fromkeys(names, _short(error)))
@@ -239,10 +239,10 @@ def main() -> int:
     for name in LISTS:
         pinned[name], faults = pins((environment.REQUIREMENTS / f"{name}.txt").read_text(encoding="utf-8"))
         wrong += [f"requirements/{name}.txt: {fault}" for fault in faults]
-    lock = json.loads(LOCK.read_text(encoding="utf-8"))
-    wrong += lock_faults(lock)
-    npm = {path.rpartition("node_modules/")[2]: package for path, package in lock["packages"].items() if path}
-    print(f"Pinned: {len({p.name for some in pinned.values() for p in some})} Python packages with {sum(p.hashes for some in pinned.values() for p in some)} hashes, {len(npm)} npm packages.")
+    locks = {folder: json.loads((folder / "package-lock.json").read_text(encoding="utf-8")) for folder in LOCKED}
+    wrong += [fault for lock in locks.values() for fault in lock_faults(lock)]
+    npm = {folder: {path.rpartition("node_modules/")[2]: package for path, package in lock["packages"].items() if path} for folder, lock in locks.items()}
+    print(f"Pinned: {len({p.name for some in pinned.values() for p in some})} Python packages with {sum(p.hashes for some in pinned.values() for p in some)} hashes, {sum(map(len, npm.values()))} npm packages.")
 
     distributions = {normal(d.name): d for d in metadata.distributions()}
     installed = {name: d.version for name, d in distributions.items()}
@@ -252,18 +252,19 @@ def main() -> int:
     print(f"Installed: {len(installed)} Python packages in {sys.prefix}, each file compared with its package's record.")
     from scripts.runtime import bundle
 
-    wrong += npm_not_as_locked(lock, bundle.packages(environment.CACHE))
+    for folder, lock in locks.items():
+        wrong += npm_not_as_locked(lock, bundle.packages(environment.CACHE, folder))
 
     print("\nLicences, in each package's own words:")
     for name, distribution in sorted(distributions.items()):
         print(f"  {name} {distribution.version}: {licence(distribution.metadata)}")
-    for name, package in sorted(npm.items()):
+    for name, package in sorted((pair for packages in npm.values() for pair in packages.items()), key=lambda pair: pair[0]):
         print(f"  npm {name} {package['version']}: {package.get('license', 'not stated')}")
 
     unchecked: dict[str, str] = {}
     print()
     everything = sorted({pin.name for some in pinned.values() for pin in some})
-    for what, known in (("Python", ask_pip_audit(everything)), ("npm", ask_npm_audit(sorted(npm)))):
+    for what, known in (("Python", ask_pip_audit(everything)), *(("npm", ask_npm_audit(folder, sorted(npm[folder]))) for folder in LOCKED)):
         wrong += known.faults
         unchecked |= {f"{what} {name}": why for name, why in known.unchecked.items()}
         print(f"Known faults, {what}: {len(known.checked)} packages asked about, {len(known.faults)} faults; {len(known.unchecked)} NOT asked about.")

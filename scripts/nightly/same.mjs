@@ -3,9 +3,9 @@
 // A case is {request, reply, data}: texts, as CPython wrote them. Written to stdout is one line a case: null, or {reply, data}.
 import { readFileSync } from "node:fs";
 
-const [scripts, runtime, calculators, cases] = process.argv.slice(2);
-const { LIBRARY, wakePython } = await import(`${scripts}/python.mjs`);
-const read = (name) => new Uint8Array(readFileSync(name));
+const [scripts, runtime, calculators, cases] = /** @type {[string, string, string, string]} */ (process.argv.slice(2));
+const { LIBRARY, wakePython } = /** @type {typeof import("../../docs/assets/js/python.mjs")} */ (await import(`${scripts}/python.mjs`));
+const read = (/** @type {string} */ name) => new Uint8Array(readFileSync(name));
 const program = { hot: WebAssembly.compile(read(`${calculators}/hot.wasm`)), cold: () => read(`${runtime}/cold.wasm`) };
 const { python, add } = await wakePython(`${runtime}/`, Promise.resolve(read(`${calculators}/memory.wasm`).buffer), program);
 add(LIBRARY, read(`${runtime}/python_stdlib.zip`));
@@ -29,7 +29,7 @@ for (const each of JSON.parse(readFileSync(cases, "utf-8"))) {
     got = pair.toJs();
     pair.destroy();
   } catch (error) {
-    got = [`fault: ${error.message}`, ""];
+    got = [`fault: ${/** @type {Error} */ (error).message}`, ""];
   }
   const [reply, data] = got;
   console.log(JSON.stringify(reply === each.reply && data === each.data ? null : { reply, data }));

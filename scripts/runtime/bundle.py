@@ -59,10 +59,10 @@ def build(site_dir: Path, cache_dir: Path, calc: Path = CALC) -> str:
     return f"{python}-{calculators}"
 
 
-def packages(cache_dir: Path) -> Path:
-    """The folder node_modules with what package-lock.json names, installed once."""
-    lock = [HERE / "package.json", HERE / "package-lock.json"]
-    return _make_once(cache_dir.resolve() / "npm" / _digest(lock), _install) / "node_modules"
+def packages(cache_dir: Path, locked: Path = HERE) -> Path:
+    """The folder node_modules with what package-lock.json in the folder `locked` names, installed once."""
+    lock = [locked / "package.json", locked / "package-lock.json"]
+    return _make_once(cache_dir.resolve() / "npm" / _digest(lock), lambda folder: _install(lock, folder)) / "node_modules"
 
 
 def program(cache_dir: Path) -> Path:
@@ -125,9 +125,9 @@ def _segno() -> Path:
     return Path(found.origin).parent
 
 
-def _install(folder: Path) -> None:
-    for name in ("package.json", "package-lock.json"):
-        shutil.copy(HERE / name, folder)
+def _install(lock: list[Path], folder: Path) -> None:
+    for file in lock:
+        shutil.copy(file, folder)
     # No package needs its install script; the environment's certificates are kept for registries behind a proxy.
     _run([*environment.npm(environment.node()), "ci", "--ignore-scripts", "--no-audit", "--no-fund"], cwd=folder)
 

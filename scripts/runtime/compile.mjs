@@ -4,8 +4,8 @@ import { readFile, writeFile } from "node:fs/promises";
 import { pathToFileURL } from "node:url";
 import { join, sep } from "node:path";
 
-const [runtime, library, calc, segno, out] = process.argv.slice(2);
-const { loadPyodide } = await import(pathToFileURL(join(runtime, "pyodide.mjs")));
+const [runtime, library, calc, segno, out] = /** @type {[string, string, string, string, string]} */ (process.argv.slice(2));
+const { loadPyodide } = /** @type {typeof import("pyodide")} */ (await import(pathToFileURL(join(runtime, "pyodide.mjs")).href));
 
 // The order inside sets is part of the bytecode: a fixed seed makes two builds the same.
 const python = await loadPyodide({ indexURL: runtime + sep, stdLibURL: library, env: { PYTHONHASHSEED: "0" } });
@@ -17,7 +17,7 @@ python.runPython(await readFile(new URL("inside.py", import.meta.url), "utf8"));
 try {
   python.globals.get("make")("/source/calc", "/out");
 } catch (error) {
-  console.error(error.message);
+  console.error(/** @type {Error} */ (error).message);
   process.exit(1);
 }
 

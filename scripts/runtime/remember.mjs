@@ -4,25 +4,27 @@
 import chance from "node:crypto";
 import { readFile, writeFile } from "node:fs/promises";
 import { join, sep } from "node:path";
-import { pathToFileURL } from "node:url";
+import { pack } from "../../docs/assets/js/memory.mjs";
+import { LIBRARY, add, load, wakePython } from "../../docs/assets/js/python.mjs";
 
-const [loader, bytecode, trimmed, marked, out] = process.argv.slice(2);
-const scripts = new URL("../../docs/assets/js/", import.meta.url);
-const { LIBRARY, add, load, wakePython } = await import(new URL("python.mjs", scripts));
-const { pack } = await import(new URL("memory.mjs", scripts));
+const [loader, bytecode, trimmed, marked, out] = /** @type {[string, string, string, string, string]} */ (process.argv.slice(2));
 
 // What the browser's memory begins with; one that has grown is not what the program expects to find.
 const HEAP = 31_457_280; // bytes
 const BITS = 32;
 const rehearsal = await readFile(new URL("rehearsal.py", import.meta.url), "utf8");
-const [library, calc] = await Promise.all(["python_stdlib.zip", "calc.zip"].map(async (name) => new Uint8Array(await readFile(join(bytecode, name)))));
+const read = async (/** @type {string} */ name) => new Uint8Array(await readFile(join(bytecode, name)));
+const [library, calc] = await Promise.all([read("python_stdlib.zip"), read("calc.zip")]);
 
-// The same sources give the same memory: nothing in it may come from the hour or from chance.
+// The same sources give the same memory: nothing in it may come from the hour, from chance, or from where it is made.
+process.argv[1] = "./this.program"; // what a browser calls it: the runtime keeps the path that it was started by
 process.env.TZ = "UTC";
 Date.now = () => 946_728_000_000; // 2000-01-01, noon
 performance.now = () => 0;
 Math.random = () => 0.5;
-crypto.getRandomValues = chance.randomFillSync = (array) => array.fill(1);
+const ones = (/** @type {Uint8Array} */ array) => array.fill(1);
+Object.assign(crypto, { getRandomValues: ones });
+Object.assign(chance, { randomFillSync: ones });
 
 try {
   const file = Buffer.concat(await remember());
@@ -30,24 +32,29 @@ try {
   await writeFile(join(out, "memory.wasm"), file);
   await writeFile(join(out, "seen.json"), JSON.stringify(seen));
 } catch (error) {
-  console.error(error.message);
+  console.error(/** @type {Error} */ (error).message);
   process.exit(1);
 }
 process.exit(0); // nothing runs any more, but the runtime may hold Node open
+
+
+/** @typedef {import("pyodide").PyodideInterface & {_module: {HEAPU8: Uint8Array}, _api: {serializeHiwireState(): object}}} Inside  the runtime with what is no part of its interface */
 
 /** Start Python, import every calculator, and pack what is then in its memory. */
 async function remember() {
   const { instantiate } = WebAssembly;
   const program = await WebAssembly.compile(await readFile(trimmed));
-  WebAssembly.instantiate = async (source, imports) => {
-    if (!imports?.env) return instantiate(source, imports); // a small one of the loader's own
-    return { module: program, instance: await instantiate(program, imports) };
-  };
-  const python = await load(loader + sep, {
+  Object.assign(WebAssembly, {
+    async instantiate(/** @type {WebAssembly.Module} */ source, /** @type {WebAssembly.Imports} */ imports) {
+      if (!imports?.env) return instantiate(source, imports); // a small one of the loader's own
+      return { module: program, instance: await instantiate(program, imports) };
+    },
+  });
+  const python = /** @type {Inside} */ (await load(loader + sep, {
     stdLibURL: join(bytecode, "python_stdlib.zip"),
     _makeSnapshot: true,
     env: { PYTHONHASHSEED: "0", TZ: "UTC" },
-  });
+  }));
   WebAssembly.instantiate = instantiate;
   add(python, "calc", calc);
   rehearse(python, "work_one");
@@ -56,16 +63,18 @@ async function remember() {
   return pack(memory, python._api.serializeHiwireState());
 }
 
-/** Wake that memory with the marked program, rehearse all that calculators can be asked, and read the marks. */
+/** Wake that memory with the marked program, rehearse all that calculators can be asked, and read the marks. @param {ArrayBuffer} memory */
 async function observe(memory) {
   const program = await WebAssembly.compile(await readFile(marked));
   const { instantiate } = WebAssembly;
-  let exports;
-  WebAssembly.instantiate = async (source, imports) => {
-    const made = await instantiate(source, imports);
-    if (source === program) ({ exports } = made);
-    return made;
-  };
+  let exports = /** @type {Record<string, WebAssembly.Global> | null} */ (null);
+  Object.assign(WebAssembly, {
+    async instantiate(/** @type {WebAssembly.Module} */ source, /** @type {WebAssembly.Imports} */ imports) {
+      const made = await instantiate(source, imports);
+      if (source === program) exports = /** @type {Record<string, WebAssembly.Global>} */ (made.exports);
+      return made;
+    },
+  });
   const { python } = await wakePython(loader + sep, Promise.resolve(memory), {
     hot: Promise.resolve(program),
     cold() {
@@ -75,14 +84,15 @@ async function observe(memory) {
   add(python, LIBRARY, library);
   add(python, "calc", calc);
   rehearse(python, "rehearse");
+  if (!exports) throw new Error("The marked program has not been begun.");
   const seen = [];
-  for (let i = 0; `seen${i}` in exports; i++) {
-    for (let bit = 0; bit < BITS; bit++) if ((exports[`seen${i}`].value >>> bit) & 1) seen.push(i * BITS + bit);
+  for (let i = 0, marks; (marks = exports[`seen${i}`]); i++) {
+    for (let bit = 0; bit < BITS; bit++) if ((marks.value >>> bit) & 1) seen.push(i * BITS + bit);
   }
   return seen;
 }
 
-/** Run a function of rehearsal.py, and leave nothing of it. */
+/** Run a function of rehearsal.py, and leave nothing of it. @param {import("pyodide").PyodideInterface} python @param {string} name */
 function rehearse(python, name) {
   python.runPython(`exec(${JSON.stringify(rehearsal)}, here := {}); here["${name}"](); del here; import gc; gc.collect()`);
 }

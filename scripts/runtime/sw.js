@@ -1,9 +1,11 @@
 // Keeps one whole build of the handbook on the device, and serves that build and nothing else: pages,
 // scripts and runtime of two builds are never mixed. `offline.py` fills in the next two lines.
 const BUILD = "";
+/** @type {Record<string, string>} */
 const FILES = {}; // path → integrity ("sha256-…"); a page by its index.html
 
-const SCOPE = self.registration.scope;
+const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
+const SCOPE = worker.registration.scope;
 const OURS = `sizebook ${SCOPE} `; // two copies of the handbook may share a host
 const CACHE = OURS + BUILD;
 const LIST = `${SCOPE}files of this build`; // what a cache holds, kept in it for the next build to compare
@@ -11,15 +13,15 @@ const AT_ONCE = 6;
 // Needed only by a browser that Python's memory cannot be woken in: kept when it has been asked for.
 const SELDOM = /^runtime\/[^/]+\/pyodide\.asm\.wasm$/;
 
-self.addEventListener("install", (event) => event.waitUntil(fill()));
-self.addEventListener("activate", (event) => event.waitUntil(clear()));
-self.addEventListener("message", (event) => {
+worker.addEventListener("install", (event) => event.waitUntil(fill()));
+worker.addEventListener("activate", (event) => event.waitUntil(clear()));
+worker.addEventListener("message", (event) => {
   // Only the reader's word makes a new build take the place of the one that the open pages came from.
-  if (event.data.call === "activate") self.skipWaiting();
+  if (event.data.call === "activate") worker.skipWaiting();
   // A page that came from the network before this worker stood ready may use it, if it is of the same build.
-  if (event.data.call === "claim" && BUILD.startsWith(`${event.data.build}-`)) event.waitUntil(self.clients.claim());
+  if (event.data.call === "claim" && BUILD.startsWith(`${event.data.build}-`)) event.waitUntil(worker.clients.claim());
 });
-self.addEventListener("fetch", (event) => {
+worker.addEventListener("fetch", (event) => {
   const { method, url, mode } = event.request;
   if (method !== "GET" || !url.startsWith(SCOPE)) return;
   const address = new URL(url);
@@ -29,12 +31,16 @@ self.addEventListener("fetch", (event) => {
   else if (mode === "navigate" && `${path}/index.html` in FILES) event.respondWith(Response.redirect(`${address.href}/`));
 });
 
+/** @param {string} url */
 const pathOf = (url) => url.slice(SCOPE.length).replace(/#.*/, "").replace(/(^|\/)$/, "$1index.html");
 // Asked for as a reader's link asks for it: some hosts redirect from index.html to its folder.
+/** @param {string} path */
 const addressOf = (path) => SCOPE + path.replace(/(^|\/)index\.html$/, "$1");
 
+/** @type {Promise<Cache> | null} */
 let opened = null; // once for the thirty files of a page
 
+/** @param {string} path @param {Request} request */
 async function serve(path, request) {
   let cache, kept;
   try {
@@ -65,7 +71,7 @@ async function fill() {
   await Promise.all(Array.from({ length: AT_ONCE }, work));
 }
 
-/** integrity → how to read that content from a cache of an older build */
+/** Integrity → how to read that content from a cache of an older build. @returns {Promise<Map<string | undefined, () => Promise<Response | undefined>>>} */
 async function olderFiles() {
   const older = new Map();
   for (const name of await caches.keys()) {
@@ -77,9 +83,9 @@ async function olderFiles() {
   return older;
 }
 
-/** Fetch a file of this very build: the browser refuses one whose content has another digest. */
+/** Fetch a file of this very build: the browser refuses one whose content has another digest. @param {string} path */
 async function load(path) {
-  const ask = (cache) => fetch(new Request(addressOf(path), { integrity: FILES[path], cache }));
+  const ask = (/** @type {RequestCache} */ cache) => fetch(new Request(addressOf(path), { integrity: FILES[path], cache }));
   // The runtime lies under names that change with its content, so what the page has just loaded will do.
   const response = path.startsWith("runtime/") ? await ask("default").catch(() => ask("reload")) : await ask("reload");
   if (!response.ok) throw new Error(`${path}: ${response.status}`);

@@ -4,10 +4,10 @@
 import { readFileSync } from "node:fs";
 import { text } from "node:stream/consumers";
 
-const [scripts, runtime, calculators, task] = process.argv.slice(2);
-const { startPython, wakePython } = await import(`${scripts}/python.mjs`);
+const [scripts, runtime, calculators, task] = /** @type {[string, string, string, string]} */ (process.argv.slice(2));
+const { startPython, wakePython } = /** @type {typeof import("../../docs/assets/js/python.mjs")} */ (await import(`${scripts}/python.mjs`));
 
-const read = (name) => new Uint8Array(readFileSync(name));
+const read = (/** @type {string} */ name) => new Uint8Array(readFileSync(name));
 let cold = 0;
 const program = {
   hot: WebAssembly.compile(read(`${calculators}/hot.wasm`)),
@@ -19,11 +19,11 @@ const start = () =>
     ? startPython(`${runtime}/`, Promise.resolve(calc))
     : wakePython(`${runtime}/`, Promise.resolve(read(`${calculators}/memory.wasm`).buffer), program);
 const { answer } = await start();
-const reply = (request) => {
+const reply = (/** @type {object} */ request) => {
   try {
     return answer(JSON.stringify(request));
   } catch (error) {
-    return `fault: ${error.message}`;
+    return `fault: ${/** @type {Error} */ (error).message}`;
   }
 };
 const requests = JSON.parse(await text(process.stdin));

@@ -32,8 +32,13 @@ def test_a_pin_for_another_machine_is_not_wanted_here():
     assert not wrong and audit.wanted_here(found) == {"three": "3.0"} and found[0].name == "one-two"
 
 
-def test_the_lock_of_the_browsers_packages_is_in_order():
-    assert audit.lock_faults(json.loads(audit.LOCK.read_text(encoding="utf-8"))) == []
+@pytest.mark.parametrize("folder", audit.LOCKED, ids=lambda folder: folder.name)
+def test_every_lock_of_npm_is_in_order(folder):
+    assert audit.lock_faults(json.loads((folder / "package-lock.json").read_text(encoding="utf-8"))) == []
+
+
+def test_no_lock_of_npm_is_left_out():
+    assert {path.parent for path in (environment.ROOT / "scripts").rglob("package-lock.json")} == set(audit.LOCKED)
 
 
 @pytest.mark.parametrize("change, told", [
@@ -123,7 +128,7 @@ def test_the_exit_status_tells_a_fault_from_what_was_not_looked_through(wrong, u
     monkeypatch.setattr(audit, "changed_files", lambda _: [])
     monkeypatch.setattr(audit, "npm_not_as_locked", lambda *_: [])
     monkeypatch.setattr(audit, "ask_pip_audit", lambda names: audit.Known([n for n in names if n not in unchecked], wrong, unchecked))
-    monkeypatch.setattr(audit, "ask_npm_audit", lambda names: audit.Known(names, [], {}))
+    monkeypatch.setattr(audit, "ask_npm_audit", lambda _, names: audit.Known(names, [], {}))
     assert audit.main() == status
     said = capsys.readouterr()
     assert ("All in order." in said.out) == (status == 0)

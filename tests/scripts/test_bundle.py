@@ -103,6 +103,12 @@ def test_what_the_examples_need_of_the_program_is_in_its_hot_part(made):
     assert ask_runtime(made, asked, "wake")[1] == 0
 
 
+def test_the_memory_does_not_tell_where_it_was_made(made):
+    """The same sources give the same bytes on every machine, and no reader gets the name of a maker's folder."""
+    memory, place = (made[1] / "memory.wasm").read_bytes(), str(environment.ROOT)
+    assert not any(place.encode(coding) in memory for coding in ("utf-8", "utf-16-le", "utf-32-le"))  # Python's strings have one to four bytes a letter
+
+
 def test_the_hot_part_is_a_small_one(made):
     """A tenth of the functions, and none of the data."""
     assert (made[1] / "hot.wasm").stat().st_size < (made[0] / "pyodide.asm.wasm").stat().st_size / 5

@@ -2,8 +2,8 @@
 import { readFile } from "node:fs/promises";
 import { text } from "node:stream/consumers";
 
-const [runtime, wheel] = process.argv.slice(2);
-const { loadPyodide } = await import(`${runtime}/pyodide.mjs`);
+const [runtime, wheel] = /** @type {[string, string]} */ (process.argv.slice(2));
+const { loadPyodide } = /** @type {typeof import("pyodide")} */ (await import(`${runtime}/pyodide.mjs`));
 const python = await loadPyodide({ indexURL: `${runtime}/` });
 python.unpackArchive(new Uint8Array(await readFile(wheel)), "wheel");
 const reply = python.pyimport("calc.page.live").answer(await text(process.stdin));

@@ -10,15 +10,20 @@ const SAYS_UNIT = /[\p{L}"'″′°%]/u;
 const EXPONENT = /(?<=[0-9][.,]?)e(?=[-+−]?[0-9])/gi;
 const FRACTION = /[/⁄\u00bc-\u00be\u2150-\u215e]/; // of inches, in the field of any length (calc/quantity.py)
 
+/** @type {Map<string, string>} */
 const memory = new Map(); // what storage would not take lives as long as the page
+
+/** @typedef {[name: string, text: string][]} Typed */
 
 export class Entries {
   #form;
   #name;
   #of = "";
   #place = "";
+  /** @type {string[]} */
   #placed = [];
 
+  /** @param {HTMLFormElement} form @param {string} name */
   constructor(form, name) {
     this.#form = form;
     this.#name = name;
@@ -27,6 +32,7 @@ export class Entries {
   /**
    * Whose entries these are: of a job or a sheet, by its key, or of nobody's (""), and those of the fields `placed` of which place of
    * its parts. They are kept apart. What is typed before it is said which place it is goes to the one that is said; what was typed for a job that is gone is nobody's.
+   * @param {string} key @param {System} system @param {string[]} placed
    */
   belongTo(key, system, place = "", placed = []) {
     if (key === this.#of && place === this.#place && placed.join() === this.#placed.join()) return false;
@@ -36,7 +42,7 @@ export class Entries {
     this.#place = place;
     this.#placed = placed;
     this.begin(system);
-    for (const [name, text] of said) this.named(name).value = text;
+    for (const [name, text] of said) this.#put(name, text);
     if (said.length) this.keep(system);
     return true;
   }
@@ -46,6 +52,7 @@ export class Entries {
     return this.#wholeOf(this.#of);
   }
 
+  /** @param {string} key */
   #wholeOf(key) {
     return `sizebook:entries:${location.pathname}#${this.#name}@${key}`;
   }
@@ -58,8 +65,15 @@ export class Entries {
     return [...this.#form.querySelectorAll("[data-entry]")];
   }
 
+  /** @param {string | null} name */
   named(name) {
     return this.all.find((entry) => entry.name === name);
+  }
+
+  /** @param {string} name @param {string} text */
+  #put(name, text) {
+    const entry = this.named(name);
+    if (entry) entry.value = text;
   }
 
   /** What was entered, by name. */
@@ -72,7 +86,7 @@ export class Entries {
     return this.all.some((entry) => entry.matches("input") && entry.value.trim());
   }
 
-  /** Of what a job filled in, what still stands there, by name. */
+  /** Of what a job filled in, what still stands there, by name. @param {Said} told */
   stillFilled(told) {
     return Object.fromEntries(Object.entries(told).filter(([name]) => this.named(name)?.dataset.filled === this.named(name)?.value));
   }
@@ -82,7 +96,7 @@ export class Entries {
     return this.all.every((entry) => entry.value === blank(entry));
   }
 
-  /** What stands here at first: nothing, what the page fills in, and what was kept. */
+  /** What stands here at first: nothing, what the page fills in, and what was kept. @param {System} system */
   begin(system) {
     this.empty();
     this.preset();
@@ -104,7 +118,7 @@ export class Entries {
     }
   }
 
-  /** Show what stands in for each entry: what the answer took it for, else the example. */
+  /** Show what stands in for each entry: what the answer took it for, else the example. @param {System} system @param {Origins} origins */
   hint(system, origins = {}) {
     for (const entry of this.all) {
       const text = origins[entry.name]?.shown;
@@ -117,19 +131,20 @@ export class Entries {
     }
   }
 
-  /** Change to another unit system: what was typed keeps its meaning. */
+  /** Change to another unit system: what was typed keeps its meaning. @param {System} from */
   turn(from) {
     for (const entry of this.all) if (entry.matches("input")) entry.value = withUnit(entry, entry.value, from);
   }
 
+  /** @param {System} system */
   keep(system) {
-    const here = ([name]) => this.#placed.includes(fieldOf(name));
+    const here = (/** @type {Typed[number]} */ [name]) => this.#placed.includes(fieldOf(name));
     const typed = this.#typed;
     write(this.#whole, typed.filter((one) => !here(one)), system);
     if (this.#placed.length) write(this.#here, typed.filter(here), system);
   }
 
-  /** What a job or sheet has kept at a place needs no keeping here. */
+  /** What a job or sheet has kept at a place needs no keeping here. @param {string} key @param {string} place @param {Texts} texts */
   forget(key, place, texts) {
     for (const at of [this.#wholeOf(key), `${this.#wholeOf(key)}@${place}`]) {
       const kept = read(at);
@@ -137,16 +152,17 @@ export class Entries {
     }
   }
 
-  /** What a job filled in is kept by the job. */
+  /** What a job filled in is kept by the job. @returns {Typed} */
   get #typed() {
     return this.all.filter((entry) => entry.value !== blank(entry) && entry.value !== entry.dataset.filled).map((entry) => [entry.name, entry.value]);
   }
 
-  /** Put back what was kept. */
+  /** Put back what was kept. @param {System} system */
   restore(system) {
     for (const key of [this.#whole, ...(this.#placed.length ? [this.#here] : [])]) {
       const kept = read(key);
-      for (const [name, text] of kept?.typed ?? []) {
+      if (!kept) continue;
+      for (const [name, text] of kept.typed) {
         const entry = this.named(name);
         if (entry) entry.value = kept.system === system ? text : withUnit(entry, text, kept.system);
       }
@@ -154,18 +170,21 @@ export class Entries {
   }
 }
 
+/** @param {Entry} entry */
 const blank = (entry) => entry.dataset.question ?? "";
 
-const fieldOf = (name) => name.split(".")[0];
+/** @param {string} name @returns {string} of the field that an entry is a part of */
+export const fieldOf = (name) => name.split(".")[0] ?? "";
 
-/** What was typed, with the unit that it was read in. */
+/** What was typed, with the unit that it was read in. @param {Entry} entry @param {string} text @param {System} system */
 function withUnit(entry, text, system) {
   const { unitInch, unitMetric } = entry.dataset;
-  const inches = FRACTION.test(text) && ["in", "µin", "thou"].includes(unitInch);
+  const inches = FRACTION.test(text) && ["in", "µin", "thou"].includes(unitInch ?? "");
   const symbol = inches ? "in" : system === "inch" ? unitInch : unitMetric;
   return symbol && text.trim() && !SAYS_UNIT.test(text.replace(EXPONENT, "")) ? `${text.trimEnd()} ${symbol}` : text;
 }
 
+/** @param {string} key @param {Typed} typed @param {System} system */
 function write(key, typed, system) {
   const text = typed.length ? JSON.stringify({ system, typed }) : null;
   memory.delete(key);
@@ -177,9 +196,10 @@ function write(key, typed, system) {
   }
 }
 
+/** @param {string} key @returns {{system: System, typed: Typed} | null} */
 function read(key) {
   try {
-    return JSON.parse(memory.get(key) ?? sessionStorage.getItem(key));
+    return JSON.parse(memory.get(key) ?? sessionStorage.getItem(key) ?? "null");
   } catch {
     return null;
   }

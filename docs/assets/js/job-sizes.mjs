@@ -15,12 +15,13 @@ async function show() {
   const own = ++turn;
   const key = current();
   const held = key && (await get(key).catch(() => null));
-  const reply = held ? await ask("job-sizes", { job: held.text }, "job-sizes") : { ok: false };
-  if (!reply || own !== turn) return;
-  showEngine(reply.ok ? reply.engine : undefined);
+  const reply = held ? await ask("job-sizes", { job: held.text }, "job-sizes") : null;
+  if ((held && !reply) || own !== turn) return;
+  const has = reply?.ok ? reply : null;
+  showEngine(has?.engine);
   for (const place of places) {
-    const { engine, jobSize, jobSaid } = place.dataset;
-    place.innerHTML = (reply.ok && engine === reply.engine && (reply.html[jobSize] || reply.said[jobSaid])) || "";
+    const { engine, jobSize = "", jobSaid = "" } = place.dataset;
+    place.innerHTML = (engine === has?.engine && (has?.html[jobSize] || has?.said[jobSaid])) || "";
   }
 }
 

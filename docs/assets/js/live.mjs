@@ -2,7 +2,7 @@
 // into the page. The page already holds the example, worked out when the site was built; nothing is
 // worked out until something is entered or a job is open. Words and markup of results come from the worker.
 
-import { Entries } from "./entries.mjs";
+import { Entries, fieldOf } from "./entries.mjs";
 import { runtime } from "./runtime.mjs";
 import { chooseKind, engine, place } from "./standing.mjs";
 import { system } from "./units.mjs";
@@ -13,16 +13,21 @@ const REHEARSALS = 5; // answers that nobody has asked for
 
 const JOB = "sizebook:job"; // in localStorage while a job is worked on; without one nothing of it is loaded
 
-class LiveCalculator extends HTMLElement {
-  #entries;
+/** @typedef {StandingAsked | null | undefined} Standing  null where there is none, undefined until a job has said so */
+
+export class LiveCalculator extends HTMLElement {
+  #entries = new Entries(document.createElement("form"), "");
+  /** @type {AbortController | undefined} */
   #left; // aborted when the element leaves the page
-  #example; // what stood here first: html by part
+  /** @type {[part: HTMLElement, html: string][] | undefined} */
+  #example; // what stood here first
   #waits = 0;
   #speaks = 0;
   #turn = 0; // of asking: an answer to an earlier one is not shown
   #rehearsed = false;
   #job = false; // whether a job has its say here
-  #standing = null; // what the job says that entries stand on; undefined until it has said so
+  /** @type {Standing} */
+  #standing = null; // what the job says that entries stand on
 
   connectedCallback() {
     const form = this.querySelector("[data-form]");
@@ -31,7 +36,8 @@ class LiveCalculator extends HTMLElement {
     this.#entries = new Entries(form, this.closest("[data-entries-key]")?.dataset.entriesKey ?? [this.calculator, [...twins].indexOf(this)].filter(Boolean).join(":"));
     this.#left = new AbortController();
     const { signal } = this.#left;
-    const on = (target, event, handler) => target.addEventListener(event, handler, { signal });
+    /** @type {Listen} */
+    const on = (target, event, handler) => target.addEventListener(event, /** @type {EventListener} */ (handler), { signal });
 
     on(form, "input", () => this.#entered());
     on(form, "change", ({ target }) => target.matches("[data-which]") && target.value && chooseKind(target.value));
@@ -65,7 +71,7 @@ class LiveCalculator extends HTMLElement {
     clearTimeout(this.#speaks);
   }
 
-  /** Let the job that is worked on fill in what it holds, and keep what is typed. */
+  /** Let the job that is worked on fill in what it holds, and keep what is typed. @param {AbortSignal} signal */
   async #putToJob(signal) {
     if (this.#job) return;
     this.#job = true;
@@ -74,7 +80,10 @@ class LiveCalculator extends HTMLElement {
     if (!signal.aborted) attach(this, signal);
   }
 
-  /** What a job says that entries stand on, {engine, which, job: {entry: {words, stage}}}; null where there is none. `key` names whose they are, `place` at which place those of the fields `placed` were read. */
+  /**
+   * What a job says that entries stand on. `key` names whose they are, `place` at which place those of the fields `placed` were read.
+   * @param {Standing} standing @param {string} key @param {string[]} placed
+   */
   standOn(standing, key, place = "", placed = []) {
     const moved = this.#entries.belongTo(key, system(), place, placed);
     if (moved) this.#putPlace();
@@ -84,7 +93,7 @@ class LiveCalculator extends HTMLElement {
     if (moved || changed) this.#evaluate();
   }
 
-  /** These texts are kept by a job or sheet: as drafts they are done with. */
+  /** These texts are kept by a job or sheet: as drafts they are done with. @param {string} key @param {string} place @param {Texts} texts */
   forget(key, place, texts) {
     this.#entries.forget(key, place, texts);
   }
@@ -96,7 +105,7 @@ class LiveCalculator extends HTMLElement {
 
   #putPlace() {
     const which = this.querySelector("[data-which]");
-    const kind = place().split(" ").pop();
+    const kind = place().split(" ").pop() ?? "";
     if (!which || ![...which.options].some(({ value }) => value === kind)) return false;
     const changed = which.value !== kind;
     which.value = kind;
@@ -108,7 +117,7 @@ class LiveCalculator extends HTMLElement {
   }
 
   get calculator() {
-    return this.dataset.calculator;
+    return this.dataset.calculator ?? "";
   }
 
   #entered() {
@@ -116,6 +125,7 @@ class LiveCalculator extends HTMLElement {
     this.#evaluate();
   }
 
+  /** @param {System} left */
   #turned(left) {
     this.#entries.turn(left);
     this.#entries.keep(system());
@@ -123,6 +133,7 @@ class LiveCalculator extends HTMLElement {
     else this.#entries.hint(system());
   }
 
+  /** @param {Event} event */
   #reset(event) {
     event.preventDefault();
     this.#entries.empty();
@@ -150,12 +161,13 @@ class LiveCalculator extends HTMLElement {
     clearTimeout(this.#waits);
     this.#waits = setTimeout(() => this.#markStale(true), PATIENCE);
     const turn = ++this.#turn;
-    const told = (reply) => turn === this.#turn && this.#answered(reply);
+    const told = (/** @type {Reply<"evaluate"> | null} */ reply) => turn === this.#turn && this.#answered(reply);
     const asked = runtime.ask(this.#request, this, told);
     this.#tellState();
     told(await asked);
   }
 
+  /** @param {Reply<"evaluate"> | null} reply */
   #answered(reply) {
     if (!reply || !this.isConnected) return;
     clearTimeout(this.#waits);
@@ -169,21 +181,23 @@ class LiveCalculator extends HTMLElement {
     for (const [name, text] of Object.entries(reply.notes ?? {})) this.#message(name, "note", text);
   }
 
+  /** @returns {Asked<"evaluate">} */
   get #request() {
     const own = this.#entries.anyRead ? { engine: engine(), which: place(), job: {} } : null;
     const standing = this.#standing ? { ...this.#standing, job: this.#entries.stillFilled(this.#standing.job) } : own;
     return { call: "evaluate", calculator: this.calculator, anchor: this.id, first: true, entries: this.#entries.texts, standing, system: system(), working: this.#working.open };
   }
 
-  /** Say beside each field where its value comes from. */
+  /** Say beside each field where its value comes from. @param {Origins} origins */
   #tellOrigins(origins) {
     this.#entries.hint(system(), origins);
     for (const place of this.querySelectorAll("[data-origin]")) {
-      const told = origins[place.dataset.origin];
+      const told = origins[place.dataset.origin ?? ""];
       const words = told ? (told.held ?? told.words) : "";
       if (place.textContent !== words) place.textContent = words;
       place.dataset.state = told?.state ?? "";
       const field = place.closest("[data-field]");
+      if (!field) continue;
       if (told) field.dataset.from = told.from;
       else delete field.dataset.from;
     }
@@ -197,26 +211,28 @@ class LiveCalculator extends HTMLElement {
     for (let n = 0; n < REHEARSALS && !this.#example; n++) await runtime.ask(this.#request, Symbol("rehearsal"));
   }
 
+  /** @param {Texts} html */
   #show(html) {
-    const changed = this.#parts.filter((part) => part.dataset.part in html);
-    for (const part of changed) swap(part, html[part.dataset.part]);
+    const changed = this.#parts.filter((part) => partOf(part) in html);
+    for (const part of changed) swap(part, html[partOf(part)] ?? "");
     this.#markStale(false, false, changed);
     if (html.announce) this.#say(html.announce);
   }
 
+  /** @param {Wrong[]} errors */
   #refuse(errors) {
     this.#markStale(true, true);
     for (const { field, message, suggestion } of errors) {
-      if (!this.#message(field, "error", message)) this.#status.append(message);
+      if (field === null || !this.#message(field, "error", message)) this.#status.append(message);
       else if (suggestion) this.#suggest(field, suggestion);
     }
   }
 
-  /** Put a sentence under a field, whose aria-describedby names that place already; whether there is such a field. */
+  /** Put a sentence under a field, whose aria-describedby names that place already; whether there is such a field. @param {string} name @param {"note" | "error"} kind @param {string} text */
   #message(name, kind, text) {
     const entry = this.#entries.named(name);
     // A cell of a grid has its sentence below the grid.
-    const place = [name, name.split(".")[0]].map((known) => this.querySelector(`[data-message-for="${CSS.escape(known)}"]`)).find(Boolean);
+    const place = [name, fieldOf(name)].map((known) => this.querySelector(`[data-message-for="${CSS.escape(known)}"]`)).find(Boolean);
     if (!place) return false;
     place.textContent = [place.textContent, text].filter(Boolean).join(" "); // several cells of a grid share one place
     place.dataset.kind = kind;
@@ -229,7 +245,7 @@ class LiveCalculator extends HTMLElement {
     return true;
   }
 
-  /** What was probably meant, at one tap. */
+  /** What was probably meant, at one tap. @param {string} name @param {string} text */
   #suggest(name, text) {
     const button = document.createElement("button");
     Object.assign(button, { type: "button", textContent: text });
@@ -246,13 +262,14 @@ class LiveCalculator extends HTMLElement {
     this.#tellState();
   }
 
-  /** Mark the result as that of other entries; the words for it say that an entry was refused. */
+  /** Mark the result as that of other entries; the words for it say that an entry was refused. @param {boolean} stale */
   #markStale(stale, refused = false, parts = this.#parts) {
     const words = this.querySelector('[data-part="stale"]');
     if (words) words.hidden = !refused;
     for (const part of parts) part.toggleAttribute("data-stale", stale);
   }
 
+  /** @param {string} text */
   #say(text) {
     const place = this.querySelector('[data-part="announce"]');
     clearTimeout(this.#speaks);
@@ -275,31 +292,37 @@ class LiveCalculator extends HTMLElement {
     }
   }
 
+  /** @param {MouseEvent} event */
   #pressed(event) {
     const { target } = event;
     if (target.closest("[data-retry]")) return runtime.retry();
     const link = target.closest("[data-field-link]");
-    if (link) return this.#goTo(link.dataset.fieldLink, event);
+    if (link) return this.#goTo(link.dataset.fieldLink ?? "", event);
     const suggested = target.closest("[data-suggest]");
     if (suggested) {
-      const entry = this.#entries.named(suggested.dataset.suggestFor);
-      entry.value = suggested.dataset.suggest;
+      const { suggest = "", suggestFor = "" } = suggested.dataset;
+      const entry = this.#entries.named(suggestFor);
+      if (!entry) return;
+      entry.value = suggest;
       entry.focus();
       entry.dispatchEvent(new Event("input", { bubbles: true }));
       return;
     }
     const key = target.closest("[data-key]");
     const field = key?.closest("[data-field]");
-    if (!field) return;
-    const entry = field.contains(document.activeElement) && document.activeElement.matches("input") ? document.activeElement : field.querySelector("[data-entry]");
-    const whole = entry.selectionStart === 0 && entry.selectionEnd === entry.value.length;
+    if (!key || !field) return;
+    const sign = key.dataset.key ?? "";
+    const focused = document.activeElement;
+    const entry = field.contains(focused) && focused?.matches("input") ? focused : field.querySelector("input[data-entry]");
+    if (!entry) return;
+    const [start, end] = [entry.selectionStart ?? 0, entry.selectionEnd ?? 0];
+    const whole = start === 0 && end === entry.value.length;
     // A unit is added behind a number that is selected as a whole; anything else replaces it.
-    const from = whole && key.dataset.key.startsWith(" ") ? entry.selectionEnd : entry.selectionStart;
-    entry.setRangeText(key.dataset.key, from, entry.selectionEnd, "end");
+    entry.setRangeText(sign, whole && sign.startsWith(" ") ? end : start, end, "end");
     entry.dispatchEvent(new Event("input", { bubbles: true }));
   }
 
-  /** To the field that a verdict speaks of, in whatever fold it stands. */
+  /** To the field that a verdict speaks of, in whatever fold it stands. @param {string} name @param {Event} event */
   #goTo(name, event) {
     const entry = this.#entries.named(name) ?? this.#entries.all.find((one) => one.name.startsWith(`${name}.`));
     if (!entry) return;
@@ -309,7 +332,7 @@ class LiveCalculator extends HTMLElement {
     entry.focus();
   }
 
-  /** Enter goes on to the next entry that is in sight. */
+  /** Enter goes on to the next entry that is in sight. @param {KeyboardEvent} event */
   #moveOn(event) {
     if (event.key !== "Enter" || event.isComposing || !event.target.matches("input[data-entry]")) return;
     event.preventDefault();
@@ -317,14 +340,16 @@ class LiveCalculator extends HTMLElement {
     open[open.indexOf(event.target) + 1]?.focus();
   }
 
-  /** A column (or block) copied from elsewhere fills the cells from here on; what has no cell is left to the reader. */
+  /** A column (or block) copied from elsewhere fills the cells from here on; what has no cell is left to the reader. @param {ClipboardEvent} event */
   #pasted(event) {
     const text = event.clipboardData?.getData("text/plain").replace(/\r?\n$/, "") ?? "";
     const row = event.target.closest("[data-grid] tr");
-    if (!row || !/[\t\n]/.test(text)) return;
+    const cell = event.target.closest("td");
+    const body = row?.closest("tbody");
+    if (!row || !cell || !body || !/[\t\n]/.test(text)) return;
     event.preventDefault();
-    const rows = [...row.parentElement.rows];
-    const across = [...row.cells].indexOf(event.target.closest("td"));
+    const rows = [...body.rows];
+    const across = [...row.cells].indexOf(cell);
     text.split(/\r?\n/).forEach((line, down) => {
       line.split("\t").forEach((value, along) => {
         const entry = rows[rows.indexOf(row) + down]?.cells[across + along]?.querySelector("[data-entry]");
@@ -336,7 +361,7 @@ class LiveCalculator extends HTMLElement {
 
   /** The parts whose markup comes with an answer. */
   get #parts() {
-    return [...this.querySelectorAll("[data-part]")].filter(({ dataset }) => !["stale", "status", "announce"].includes(dataset.part));
+    return [...this.querySelectorAll("[data-part]")].filter((part) => !["stale", "status", "announce"].includes(partOf(part)));
   }
 
   /** The fold with the working, which comes with an answer only while it stands open. */
@@ -349,19 +374,23 @@ class LiveCalculator extends HTMLElement {
   }
 }
 
-/** Replace markup, but leave open what the reader had opened, and the focus where it was. */
+/** @param {HTMLElement} part */
+const partOf = (part) => part.dataset.part ?? "";
+
+/** Replace markup, but leave open what the reader had opened, and the focus where it was. @param {HTMLElement} part @param {string} html */
 function swap(part, html) {
-  const folds = (root) => root.querySelectorAll("details[data-keep]");
+  const folds = (/** @type {HTMLElement} */ root) => root.querySelectorAll("details[data-keep]");
   const open = new Map([...folds(part)].map((fold) => [fold.dataset.keep, fold.open]));
-  const focused = part.contains(document.activeElement) && document.activeElement.closest("[data-keep]")?.dataset.keep;
+  const focused = part.contains(document.activeElement) && document.activeElement?.closest("[data-keep]")?.dataset.keep;
   part.innerHTML = html;
   for (const fold of folds(part)) {
     const { keep } = fold.dataset;
-    if (open.has(keep)) fold.open = open.get(keep);
-    if (keep === focused) fold.querySelector("summary").focus({ preventScroll: true });
+    fold.open = open.get(keep) ?? fold.open;
+    if (keep === focused) fold.querySelector("summary")?.focus({ preventScroll: true });
   }
 }
 
+/** @param {Element} live */
 function hasJob(live) {
   try {
     return Boolean(live.closest("job-view") || localStorage.getItem(JOB));

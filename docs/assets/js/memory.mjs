@@ -10,9 +10,10 @@
 const PAGE = 4096; // bytes
 const HEAD = 24;
 
-/** @returns {Uint8Array[]}  parts of the file */
+/** @param {Uint8Array} memory @param {object} state @returns {Uint8Array[]}  parts of the file */
 export function pack(memory, state) {
   const words = new Uint32Array(memory.buffer, memory.byteOffset, memory.byteLength / 4);
+  /** @type {number[]} */
   const pages = [];
   for (let at = 0; at < words.length; at += PAGE / 4) {
     if (words.subarray(at, at + PAGE / 4).some(Boolean)) pages.push(at / (PAGE / 4));
@@ -25,20 +26,21 @@ export function pack(memory, state) {
   return [head, ...content];
 }
 
-/** Fill the memory of a program that has just begun; returns the state. */
+/** Fill the memory of a program that has just begun; returns the state. @param {ArrayBuffer} file @param {Uint8Array} memory */
 export function pour(file, memory) {
-  const [count, length] = new Uint32Array(file, HEAD, 2);
+  const [count = 0, length = 0] = new Uint32Array(file, HEAD, 2);
   const pages = new Uint32Array(file, HEAD + 8, count);
   const json = HEAD + 8 + 4 * count;
   let from = json + length;
   for (let at = 0, next; at < count; at = next) {
+    const first = /** @type {number} */ (pages[at]);
     next = at + 1;
-    while (next < count && pages[next] === pages[next - 1] + 1) next++;
-    memory.set(new Uint8Array(file, from, (next - at) * PAGE), pages[at] * PAGE);
+    while (next < count && pages[next] === first + next - at) next++;
+    memory.set(new Uint8Array(file, from, (next - at) * PAGE), first * PAGE);
     from += (next - at) * PAGE;
   }
   return JSON.parse(new TextDecoder().decode(new Uint8Array(file, json, length)));
 }
 
-/** A number as LEB128, in five bytes whatever it is. */
+/** A number as LEB128, in five bytes whatever it is. @param {number} number */
 const five = (number) => [0, 7, 14, 21, 28].map((shift) => ((number >>> shift) & 0x7f) | (shift < 28 ? 0x80 : 0));

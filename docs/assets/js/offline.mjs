@@ -41,6 +41,7 @@ async function quiet() {
   if (runtime.startsByItself) await runtime.settled();
 }
 
+/** @param {ServiceWorkerRegistration} registration */
 function follow(registration) {
   const { installing, waiting, active } = registration;
   if (waiting) offer(registration);
@@ -52,11 +53,13 @@ function follow(registration) {
   });
 }
 
+/** @param {ServiceWorker} worker */
 function settled(worker) {
   tell(READY);
   if (!controlled) worker.postMessage({ call: "claim", build: document.querySelector('meta[name="sizebook-build"]')?.content });
 }
 
+/** @param {ServiceWorkerRegistration} registration */
 function offer(registration) {
   if (document.querySelector("[data-new-edition]")) return;
   const box = document.createElement("div");
@@ -72,6 +75,7 @@ function offer(registration) {
   document.body.append(box);
 }
 
+/** @param {string} words @param {() => void} press */
 function button(words, press) {
   const made = document.createElement("button");
   made.type = "button";
@@ -86,6 +90,7 @@ function reload() {
   location.reload();
 }
 
+/** @param {string} words */
 function tell(words) {
   if (place.textContent !== words) place.textContent = words;
 }

@@ -3,8 +3,10 @@
 
 const media = matchMedia("print");
 let printing = false;
+/** @type {HTMLDetailsElement[]} */
 let folded = [];
 
+/** @param {HTMLDetailsElement} fold */
 function note(fold) {
   if (!printing && !media.matches) fold.toggleAttribute("data-unfolded", fold.open);
 }
@@ -15,7 +17,7 @@ addEventListener("beforeprint", () => {
   for (const fold of folded) fold.open = true;
   // A formula does not break into lines: one too long for the paper is set smaller, by its length in its own letters.
   for (const line of document.querySelectorAll("[data-unfolded] .formula math")) {
-    line.style.setProperty("--length", Math.ceil(line.getBoundingClientRect().width / parseFloat(getComputedStyle(line).fontSize)));
+    line.style.setProperty("--length", String(Math.ceil(line.getBoundingClientRect().width / parseFloat(getComputedStyle(line).fontSize))));
   }
 });
 addEventListener("afterprint", () => {

@@ -5,12 +5,14 @@
 const PLACED = Uint8Array.of(0, 97, 115, 109, 1, 0, 0, 0, 1, 4, 1, 96, 0, 0, 2, 7, 1, 1, 97, 1, 97, 0, 0, 7, 5, 1, 1, 97, 0, 0);
 
 /**
+ * @typedef {{memory: WebAssembly.Memory, cold: WebAssembly.Table, table1: WebAssembly.Table, table2: WebAssembly.Table}} Tables  what python.mjs and this one know of the program
  * @param {WebAssembly.Module} hot
+ * @param {WebAssembly.Imports} imports
  * @param {() => BufferSource} cold  gets the other part while the program stands still
- * @returns {Promise<WebAssembly.Instance>}
  */
 export async function instantiate(hot, imports, cold) {
-  const { exports } = await WebAssembly.instantiate(hot, imports).then((instance) => instance);
+  const instance = await WebAssembly.instantiate(hot, imports).then((instance) => instance);
+  const exports = /** @type {WebAssembly.Exports & Tables} */ (instance.exports);
   const place = placer();
   // A function that is not in the hot part calls the first of this table, and then itself in it.
   exports.cold.set(0, place(() => {
@@ -20,6 +22,7 @@ export async function instantiate(hot, imports, cold) {
   return { exports };
 }
 
+/** @returns {(a: () => void) => unknown} */
 function placer() {
   const module = new WebAssembly.Module(PLACED);
   return (a) => new WebAssembly.Instance(module, { a: { a } }).exports.a;

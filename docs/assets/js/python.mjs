@@ -7,18 +7,26 @@ import { instantiate } from "./program.mjs";
 export const LIBRARY = "python314"; // where Python looks for it
 
 /**
+ * @typedef {import("pyodide").PyodideInterface} Python
+ * @typedef {import("pyodide").PyodideConfig} Config
+ * @typedef {NonNullable<Config["createPyodideModule"]>} Create  the loader's own
+ * @typedef {Parameters<Create>[0]} Settings
+ * @typedef {{hot: Promise<WebAssembly.Module>, cold: () => BufferSource}} Program  see program.mjs
+ */
+
+/**
  * Wake Python from its memory as it stood, when the site was built, with all calculators imported and rehearsed.
  * @param {string} runtime  address of the folder with the runtime, ending in a slash
  * @param {Promise<ArrayBuffer>} memory  what scripts/runtime/remember.mjs wrote
- * @param {{hot: Promise<WebAssembly.Module>, cold: () => BufferSource}} program  see program.mjs
- * @returns {Promise<{answer: (request: string) => string, add: (name: string, zip: Uint8Array) => void}>}
- *   JSON in, JSON out; nothing can be imported late until the zips LIBRARY and "calc", or others, have been added
+ * @param {Program} program
+ * @returns its `answer`: JSON in, JSON out; nothing can be imported late until the zips LIBRARY and "calc", or others, have been added
  */
 export async function wakePython(runtime, memory, program) {
   const python = await load(runtime, {
     _loadSnapshot: new Uint8Array(), // only says that there is one
     createPyodideModule: async (settings) => {
-      const { default: create } = await import(`${runtime}pyodide.asm.mjs`);
+      const { default: create } = /** @type {{default: Create}} */ (await import(`${runtime}pyodide.asm.mjs`));
+      /** @type {ReturnType<Settings["API"]["restoreSnapshot"]>} */
       let state;
       const module = await begin(create, settings, program, async (exports) => {
         state = pour(await memory, new Uint8Array(exports.memory.buffer));
@@ -37,6 +45,7 @@ export async function wakePython(runtime, memory, program) {
 
 /**
  * Start from bytecode, which takes longer, but asks nothing of the browser that it may not have.
+ * @param {string} runtime
  * @param {Promise<Uint8Array>} calc  the calculators' bytecode as a stored zip
  */
 export async function startPython(runtime, calc) {
@@ -45,12 +54,18 @@ export async function startPython(runtime, calc) {
   return serving(python);
 }
 
-/** Let the runtime begin with a program of ours where it would fetch its own. */
+/**
+ * Let the runtime begin with a program of ours where it would fetch its own.
+ * @param {Create} create @param {Settings} settings @param {Program} program
+ * @param {(exports: import("./program.mjs").Tables) => Promise<void>} fill
+ * @returns {ReturnType<Create>}
+ */
 function begin(create, settings, { hot, cold }, fill) {
   return new Promise((resolve, reject) => {
     const fault = Symbol("fault");
-    settings.instantiateWasm = (imports, done) => {
-      Object.assign(imports.env, { Jsv_GetError_import: () => fault, JsvError_Check: (value) => value === fault });
+    /** @param {WebAssembly.Imports} imports @param {(instance: WebAssembly.Instance, module: WebAssembly.Module) => void} done */
+    const instantiateWasm = (imports, done) => {
+      Object.assign(imports.env ?? {}, { Jsv_GetError_import: () => fault, JsvError_Check: (/** @type {unknown} */ value) => value === fault });
       hot.then(async (module) => {
         const instance = await instantiate(module, imports, cold);
         await fill(instance.exports);
@@ -58,10 +73,11 @@ function begin(create, settings, { hot, cold }, fill) {
       }).catch(reject);
       return {};
     };
-    create(settings).then(resolve, reject);
+    create(Object.assign(settings, { instantiateWasm })).then(resolve, reject);
   });
 }
 
+/** @param {string} runtime @param {Config & {stdLibURL?: string}} [more] @returns {Promise<Python>} */
 export async function load(runtime, more) {
   // The second is asked for by the first; here it is asked for with it.
   const parts = ["pyodide.mjs", "pyodide.asm.mjs"].map((name) => import(runtime + name));
@@ -71,14 +87,15 @@ export async function load(runtime, more) {
   return loadPyodide({ indexURL: runtime, ...more });
 }
 
+/** @param {Python} python */
 function serving(python) {
-  const { answer } = python.pyimport("calc.page.live");
+  const { answer } = /** @type {{answer: (request: string) => string}} */ (python.pyimport("calc.page.live"));
   // Garbage is collected from here on, but not looked for among what was imported.
   python.runPython("import gc; gc.freeze(); gc.enable()");
-  return { python, answer, add: (name, zip) => add(python, name, zip) };
+  return { python, answer, add: (/** @type {string} */ name, /** @type {Uint8Array} */ zip) => add(python, name, zip) };
 }
 
-/** Let Python import from a stored zip. */
+/** Let Python import from a stored zip. @param {Python} python @param {string} name @param {Uint8Array} zip */
 export function add(python, name, zip) {
   const path = `/lib/${name}.zip`;
   python.FS.writeFile(path, zip);

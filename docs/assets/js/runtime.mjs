@@ -7,12 +7,18 @@
 const ANSWERS = 5_000; // ms until a worker that is there has begun with a request
 const SILENCE = 60_000; // ms without a reply to one that it has begun with: it is stuck
 
+/** @typedef {{request: Asked, lane: unknown, early: (reply: Reply) => void, resolve: (reply: Reply | null) => void}} Waiting */
+
 class Runtime extends EventTarget {
+  /** @type {"asleep" | "starting" | "ready" | "failed"} */
   state = "asleep";
   why = "";
   woken = false; // from its memory, or else started from bytecode
+  /** @type {Worker | null} */
   #worker = null;
-  #waiting = new Map(); // lane → {request, resolve}: the latest of each lane, in the order of asking
+  /** @type {Map<unknown, Waiting>} */
+  #waiting = new Map(); // by lane: the latest of each, in the order of asking
+  /** @type {Waiting | null} */
   #running = null;
   #alarm = 0;
 
@@ -41,7 +47,7 @@ class Runtime extends EventTarget {
     try {
       this.#worker = new Worker(new URL("worker.mjs", import.meta.url), { type: "module", name: JSON.stringify(where) });
     } catch (error) {
-      return this.#fail(`The calculators could not be started: ${error.message}.`);
+      return this.#fail(`The calculators could not be started: ${/** @type {Error} */ (error).message}.`);
     }
     this.#worker.onmessage = ({ data }) => this.#hear(data);
     this.#worker.onerror = (event) => {
@@ -66,20 +72,23 @@ class Runtime extends EventTarget {
 
   /**
    * Ask; the latest request of a lane overtakes the older ones that have not been answered.
-   * @param {(reply: object) => void} early  told of a reply that more is to follow
-   * @returns {Promise<object|null>} the reply, or null where a later request overtook this one
+   * @template {Call} C
+   * @param {Asked<C>} request
+   * @param {unknown} lane
+   * @param {(reply: Reply<C>) => void} early  told of a reply that more is to follow
+   * @returns {Promise<Reply<C> | null>} the reply, or null where a later request overtook this one
    */
-  ask(request, lane = `${request.call} ${request.calculator ?? ""}`, early = () => {}) {
+  ask(request, lane = `${request.call} ${"calculator" in request ? request.calculator : ""}`, early = () => {}) {
     this.start();
     return new Promise((resolve) => {
       this.#waiting.get(lane)?.resolve(null);
-      this.#waiting.set(lane, { request, lane, early, resolve });
+      this.#waiting.set(lane, /** @type {Waiting} */ ({ request, lane, early, resolve }));
       this.#next();
     });
   }
 
   #next() {
-    if (this.state !== "ready" || this.#running) return;
+    if (this.state !== "ready" || this.#running || !this.#worker) return;
     const [first] = this.#waiting.values();
     if (!first) return;
     this.#waiting.delete(first.lane);
@@ -90,11 +99,13 @@ class Runtime extends EventTarget {
     this.#worker.postMessage(address ? { ...first.request, address } : first.request);
   }
 
+  /** @param {number} patience */
   #watch(patience) {
     clearTimeout(this.#alarm);
     this.#alarm = setTimeout(() => this.#fail("The calculators do not answer any more."), patience);
   }
 
+  /** @param {FromWorker} message */
   #hear(message) {
     if (message.state === "ready") {
       this.woken = message.woken;
@@ -103,6 +114,8 @@ class Runtime extends EventTarget {
       return this.#fail(`The calculators could not ${this.state === "ready" ? "go on" : "be started"}: ${message.why}.`);
     } else if (message.begun) {
       return this.#watch(SILENCE);
+    } else if (!this.#running) {
+      return; // it was cut off
     } else if (message.reply?.more) {
       const { lane, early } = this.#running;
       if (!this.#waiting.has(lane)) early(message.reply);
@@ -111,9 +124,9 @@ class Runtime extends EventTarget {
       clearTimeout(this.#alarm);
       const { lane, resolve } = this.#running;
       this.#running = null;
-      if (message.fault) {
+      if (message.fault !== undefined) {
         console.error(message.fault);
-        resolve({ ok: false, notes: {}, errors: [{ field: null, code: "fault", message: FAULT }] });
+        resolve({ ok: false, html: {}, notes: {}, errors: [{ field: null, code: "fault", message: FAULT }] });
       } else {
         resolve(this.#waiting.has(lane) ? null : message.reply);
       }
@@ -121,6 +134,7 @@ class Runtime extends EventTarget {
     this.#next();
   }
 
+  /** @param {string} why */
   #fail(why) {
     clearTimeout(this.#alarm);
     this.#worker?.terminate();
@@ -133,6 +147,7 @@ class Runtime extends EventTarget {
     this.#enter("failed", why);
   }
 
+  /** @param {Runtime["state"]} state */
   #enter(state, why = "") {
     this.state = state;
     this.why = why;

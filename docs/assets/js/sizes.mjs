@@ -7,13 +7,20 @@ import { engine } from "./standing.mjs";
 const places = [...document.querySelectorAll("[data-sheet-size]")];
 const first = new Map(places.map((place) => [place, place.innerHTML]));
 
+/** @param {HTMLElement} place */
+const sizeOf = (place) => place.dataset.sheetSize ?? "";
+
+let turn = 0; // of the showings; only the last one counts
+
 /** Show the sizes of an engine; of the one that stands here first, as they stood. */
 export async function show(name = engine()) {
+  const own = ++turn;
   const strange = places.filter((place) => place.dataset.engine !== name);
-  const sizes = [...new Set(strange.map((place) => place.dataset.sheetSize))];
-  const reply = sizes.length ? await runtime.ask({ call: "sizes", engine: name, sizes }, "sizes") : { ok: true, html: {} };
-  if (!reply) return; // overtaken by the choice of another
+  const sizes = [...new Set(strange.map(sizeOf))];
+  const reply = sizes.length ? await runtime.ask(/** @type {Asked<"sizes">} */ ({ call: "sizes", engine: name, sizes }), "sizes") : null;
+  if (own !== turn) return;
   for (const place of places) {
-    place.innerHTML = place.dataset.engine === name ? first.get(place) : reply.ok ? reply.html[place.dataset.sheetSize] : `(${name || "your engine"}: see its sheet)`;
+    const stands = place.dataset.engine === name ? first.get(place) : reply?.ok ? reply.html[sizeOf(place)] : `(${name || "your engine"}: see its sheet)`;
+    place.innerHTML = stands ?? "";
   }
 }

@@ -20,6 +20,7 @@ export function place() {
 
 let remembered = "";
 
+/** @param {string} wanted */
 export function choosePlace(wanted) {
   if (wanted === place()) return;
   remembered = wanted;
@@ -31,12 +32,13 @@ export function choosePlace(wanted) {
   document.dispatchEvent(new Event("sizebook:place"));
 }
 
-/** Intake or exhaust: a cylinder that was chosen with it stays. */
+/** Intake or exhaust: a cylinder that was chosen with it stays. @param {string} kind */
 export function chooseKind(kind) {
   const cylinder = place().match(/^\d+(?= |$)/)?.[0];
   choosePlace([cylinder, kind].filter(Boolean).join(" "));
 }
 
+/** @param {string} wanted */
 function chooseEngine(wanted) {
   if (wanted === engine()) return;
   root.dataset.engine = wanted;
@@ -47,13 +49,14 @@ function chooseEngine(wanted) {
 /** Put the engines into every choice of them, as those of a calculator that has come with an answer. */
 export function show() {
   for (const select of document.querySelectorAll("[data-engine-choice]")) {
-    if (!select.options.length) select.append(...JSON.parse(root.dataset.engines ?? "[]").map((name) => new Option(name || select.dataset.none, name)));
+    const names = /** @type {string[]} */ (JSON.parse(root.dataset.engines ?? "[]"));
+    if (!select.options.length) select.append(...names.map((name) => new Option(name || select.dataset.none, name)));
     select.value = engine();
   }
 }
 
 document.addEventListener("change", ({ target }) => {
-  if (!target.matches?.("[data-engine-choice]")) return;
+  if (!(target instanceof HTMLSelectElement && target.matches("[data-engine-choice]"))) return;
   chooseEngine(target.value);
   try {
     localStorage.setItem(ENGINE, target.value);

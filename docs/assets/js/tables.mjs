@@ -4,23 +4,32 @@
 // Without this script the table stands in the order of the page.
 for (const table of document.querySelectorAll("table[data-sortable]")) {
   const body = table.tBodies[0];
-  for (const head of table.tHead.rows[0].cells) {
+  const heads = table.tHead?.rows[0]?.cells;
+  if (!body || !heads) continue;
+  for (const head of heads) {
     const button = document.createElement("button");
     button.type = "button";
     button.append(...head.childNodes);
     head.append(button);
     button.addEventListener("click", () => {
       const turned = head.getAttribute("aria-sort") === "ascending";
-      for (const other of table.tHead.rows[0].cells) other.removeAttribute("aria-sort");
+      for (const other of heads) other.removeAttribute("aria-sort");
       head.setAttribute("aria-sort", turned ? "descending" : "ascending");
-      const rows = [...body.rows].sort((a, b) => compare(a.cells[head.cellIndex].innerText, b.cells[head.cellIndex].innerText));
+      const rows = [...body.rows].sort((a, b) => compare(textOf(a.cells[head.cellIndex]), textOf(b.cells[head.cellIndex])));
       body.append(...(turned ? rows.reverse() : rows));
     });
   }
 }
 
+/** @param {HTMLTableCellElement} [cell] */
+const textOf = (cell) => cell?.innerText ?? "";
+
+/** @param {string} text */
+const numberOf = (text) => parseFloat(text.replace("−", "-"));
+
+/** @param {string} a @param {string} b */
 function compare(a, b) {
-  const [x, y] = [a, b].map((text) => parseFloat(text.replace("−", "-")));
+  const [x, y] = [numberOf(a), numberOf(b)];
   return Number.isNaN(x) || Number.isNaN(y) ? a.localeCompare(b) : x - y;
 }
 

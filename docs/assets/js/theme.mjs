@@ -8,7 +8,7 @@ const PATIENCE = 1000; // ms
 const HEADSTART = 100; // ms, in which what was typed meanwhile is answered
 const STILL = 200; // ms without a change of size
 
-const held = document.querySelector("script[data-held]");
+const held = /** @type {HTMLScriptElement} */ (document.querySelector("script[data-held]")); // every page has one (main.html)
 const read = new Promise((go) => document.addEventListener("DOMContentLoaded", go, { once: true }));
 const waited = new AbortController();
 
@@ -26,24 +26,28 @@ async function calculators() {
   await pause(HEADSTART);
 }
 
-/** A press or a key outside the calculators. */
+/** A press or a key outside the calculators. @param {AbortSignal} signal @returns {Promise<void>} */
 function reader(signal) {
   return new Promise((go) => {
-    const outside = ({ target }) => target.closest?.("live-calculator") || go();
+    /** @param {Event} event */
+    const outside = ({ target }) => (target instanceof Element && target.closest("live-calculator")) || go();
     for (const event of ["pointerdown", "keydown"]) addEventListener(event, outside, { capture: true, passive: true, signal });
   });
 }
 
+/** @param {number} ms */
 function pause(ms) {
   return new Promise((go) => setTimeout(go, ms));
 }
 
-/** It measures every heading again when an answer changes the page's height, and the answer's paint would wait for that. */
+/** It measures every heading again when an answer changes the page's height, and the answer's paint would wait for that. @param {typeof ResizeObserver} Observer */
 function late(Observer) {
   return class extends Observer {
+    /** @param {ResizeObserverCallback} tell */
     constructor(tell) {
+      /** @type {Map<Element, ResizeObserverEntry>} */
       const sizes = new Map(); // of each element the latest
-      let alarm;
+      let alarm = 0;
       super((entries, observer) => {
         for (const entry of entries) sizes.set(entry.target, entry);
         clearTimeout(alarm);

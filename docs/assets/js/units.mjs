@@ -5,12 +5,13 @@
 const KEPT = "sizebook:units";
 const root = document.documentElement;
 
-/** "metric" or "inch" */
+/** @returns {System} */
 export const system = () => (root.dataset.units === "inch" ? "inch" : "metric");
 
+/** @param {string | null | undefined} wanted */
 export function choose(wanted) {
   const left = system();
-  if (wanted === left || !["metric", "inch"].includes(wanted)) return;
+  if (wanted === left || (wanted !== "metric" && wanted !== "inch")) return;
   root.dataset.units = wanted;
   show();
   document.dispatchEvent(new CustomEvent("sizebook:units", { detail: left }));

@@ -8,13 +8,14 @@ const NOT_FETCHED = "a part of them could not be fetched";
 const GONE = "a part of them is not there any more, most likely because a new edition has taken its place; reload the page";
 const ANOTHER_PAGE = "the network answered with a page of its own, as one does that asks you to sign in; open that page, then come back";
 
-const { runtime, calc } = JSON.parse(self.name);
+const { runtime, calc } = /** @type {{runtime: string, calc: string}} */ (JSON.parse(self.name));
 keepToOurOrigin();
 // Everything is asked for at once; Python itself would ask for one after the other.
+/** @type {Map<string, Promise<Response> | Response>} */
 const downloads = new Map([["pyodide-lock.json", fetch(`${runtime}pyodide-lock.json`)]]);
 const memory = whole(fetch(`${calc}memory.wasm`)).then((response) => response.arrayBuffer());
 const hot = WebAssembly.compileStreaming(whole(fetch(`${calc}hot.wasm`)));
-const start = part("./python.mjs");
+const start = /** @type {Promise<typeof import("./python.mjs")>} */ (part("./python.mjs"));
 for (const module of ["./memory.mjs", "./program.mjs", `${runtime}pyodide.mjs`, `${runtime}pyodide.asm.mjs`]) part(module);
 let lost = false; // a part of the program, while it ran
 
@@ -23,24 +24,34 @@ async function serve() {
   const woken = await wake(wakePython);
   const { answer, add } = woken ?? (await startPython(runtime, bytes(`${calc}calc.zip`)));
   const late = new Late(add, LIBRARY, woken);
-  self.onmessage = async ({ data: request }) => {
+  /** @param {Asked} request */
+  const serveOne = async (request) => {
     try {
-      self.postMessage({ begun: true }); // else it would take a minute to see that nobody is here
+      tell({ begun: true }); // else it would take a minute to see that nobody is here
       if (request.needs) await late.bring(request.needs);
-      for (let asked = request; asked; ) {
-        const reply = JSON.parse(answer(JSON.stringify(asked)));
-        self.postMessage({ reply });
-        asked = reply.more && { call: "rest" };
+      for (let asked = /** @type {Asked | null} */ (request); asked; ) {
+        const reply = /** @type {Reply} */ (JSON.parse(answer(JSON.stringify(asked))));
+        tell({ reply });
+        asked = reply.more ? { call: "rest" } : null;
       }
     } catch (error) {
-      if (lost || error instanceof Missing) return self.postMessage({ state: "failed", why: error instanceof Missing ? error.message : NOT_FETCHED });
+      if (lost || error instanceof Missing) return tell({ state: "failed", why: error instanceof Missing ? error.message : NOT_FETCHED });
       // A fault of ours, not of the reader's entries: those come back as a reply. It may be an import that found nothing.
-      if (late.isThere) return self.postMessage({ fault: error.message });
-      self.onmessage({ data: { ...request, needs: request.needs ?? [] } });
+      if (late.isThere) return tell({ fault: messageOf(error) });
+      serveOne({ ...request, needs: request.needs ?? [] });
     }
   };
-  self.postMessage({ state: "ready", woken: Boolean(woken) });
+  self.onmessage = ({ data }) => serveOne(data);
+  tell({ state: "ready", woken: Boolean(woken) });
 }
+
+/** @param {FromWorker} message */
+function tell(message) {
+  self.postMessage(message);
+}
+
+/** @param {unknown} error */
+const messageOf = (error) => (error instanceof Error ? error.message : String(error));
 
 /** What is imported late: from the zips that a woken Python did not need, and packages that no start brings. */
 class Late {
@@ -48,6 +59,7 @@ class Late {
   #library;
   #there = new Set();
 
+  /** @param {(name: string, zip: Uint8Array) => void} add @param {string} library @param {unknown} woken */
   constructor(add, library, woken) {
     this.#add = add;
     this.#library = library;
@@ -58,12 +70,13 @@ class Late {
     return this.#there.has("calc");
   }
 
-  /** Without signal a request has to do without the packages that it named. */
+  /** Without signal a request has to do without the packages that it named. @param {string[]} packages */
   async bring(packages) {
     await Promise.all([this.#one(this.#library, `${runtime}python_stdlib.zip`), this.#one("calc", `${calc}calc.zip`)]);
     for (const name of packages) await this.#one(name, `${runtime}${name}.zip`).catch(console.warn);
   }
 
+  /** @param {string} name @param {string} address */
   async #one(name, address) {
     if (this.#there.has(name)) return;
     this.#add(name, await bytes(address));
@@ -71,6 +84,7 @@ class Late {
   }
 }
 
+/** @param {typeof import("./python.mjs").wakePython} wakePython */
 async function wake(wakePython) {
   try {
     downloads.set("python_stdlib.zip", new Response()).set("pyodide.asm.wasm", new Response()); // it needs neither
@@ -84,7 +98,7 @@ async function wake(wakePython) {
   }
 }
 
-/** The other part of the program, while it waits in the middle of a function. */
+/** The other part of the program, while it waits in the middle of a function. @returns {ArrayBuffer} */
 function cold() {
   const request = new XMLHttpRequest();
   request.open("GET", `${runtime}cold.wasm`, false);
@@ -97,7 +111,7 @@ function cold() {
   return request.response;
 }
 
-/** A module; where it cannot be had, that is told when it is waited for. */
+/** A module; where it cannot be had, that is told when it is waited for. @param {string} address */
 function part(address) {
   const module = import(address).catch(async () => {
     await whole(fetch(new URL(address, import.meta.url))); // why it is missing
@@ -107,21 +121,23 @@ function part(address) {
   return module;
 }
 
+/** @param {string} address */
 async function bytes(address) {
   return new Uint8Array(await (await whole(fetch(address))).arrayBuffer());
 }
 
+/** @param {Promise<Response> | Response} download */
 async function whole(download) {
   const response = await Promise.resolve(download).catch((error) => {
     if (error instanceof Missing) throw error;
     return null;
   });
   const wrong = response ? fault(response.status, response.headers.get("Content-Type")) : NOT_FETCHED;
-  if (wrong) throw new Missing(wrong);
+  if (!response || wrong) throw new Missing(wrong);
   return response;
 }
 
-/** What is wrong with an answer, "" where nothing is: no part of the program is a page. */
+/** What is wrong with an answer, "" where nothing is: no part of the program is a page. @param {number} status @param {string | null} type */
 function fault(status, type) {
   if (status === 404 || status === 410) return GONE;
   if (type?.includes("text/html")) return ANOTHER_PAGE;
@@ -133,21 +149,23 @@ function fault(status, type) {
  * the policy as a header, that holds here too, and for import() as well, which cannot be guarded from within.
  */
 function keepToOurOrigin() {
+  /** @param {RequestInfo | URL} address */
   const ours = (address) => {
-    const url = new URL(address?.url ?? address, self.location.href);
+    const url = new URL(address instanceof Request ? address.url : address, self.location.href);
     if (url.origin !== self.location.origin) throw new TypeError(`Only this site is asked, not ${url.host}.`);
   };
   const { fetch } = self;
-  self.fetch = async (address, ...more) => {
+  self.fetch = async (/** @type {RequestInfo | URL} */ address, ...more) => {
     ours(address);
     return fetch(address, ...more);
   };
+  const there = /** @type {Record<string, unknown>} */ (/** @type {unknown} */ (self));
   const { open } = XMLHttpRequest.prototype;
-  XMLHttpRequest.prototype.open = function (method, address, ...more) {
+  XMLHttpRequest.prototype.open = function (/** @type {string} */ method, /** @type {string | URL} */ address, /** @type {unknown[]} */ ...more) {
     ours(address);
-    return open.call(this, method, address, ...more);
+    return Reflect.apply(open, this, [method, address, ...more]);
   };
-  for (const name of ["WebSocket", "WebSocketStream", "EventSource", "WebTransport", "Worker"]) delete self[name];
+  for (const name of ["WebSocket", "WebSocketStream", "EventSource", "WebTransport", "Worker"]) delete there[name];
 }
 
 /**
@@ -158,12 +176,13 @@ function failureOfTheLoader() {
   const { fetch } = self;
   const { instantiateStreaming } = WebAssembly;
   return new Promise((_, reject) => {
+    /** @type {<T>(promise: Promise<T>) => Promise<T>} */
     const watched = (promise) => {
       promise.catch(reject);
       return promise;
     };
     self.fetch = (address, ...more) => {
-      const name = String(address).split("/").pop();
+      const name = String(address).split("/").pop() ?? "";
       const early = downloads.get(name);
       downloads.delete(name);
       return watched(whole(early ?? fetch(address, ...more)));
@@ -175,5 +194,5 @@ function failureOfTheLoader() {
 try {
   await Promise.race([serve(), failureOfTheLoader()]);
 } catch (error) {
-  self.postMessage({ state: "failed", why: error.message });
+  tell({ state: "failed", why: messageOf(error) });
 }

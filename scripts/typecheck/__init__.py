@@ -1,0 +1,1 @@
+"""Checks the types of the site's own JavaScript: `python -m scripts.typecheck`."""
