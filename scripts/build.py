@@ -18,6 +18,7 @@ import tempfile
 from html.parser import HTMLParser
 from pathlib import Path
 
+from scripts.comments import without_comments
 from scripts.environment import CACHE, ROOT, Missing, one_at_a_time
 from scripts.mdx.place import MarkdownError, page
 
@@ -52,6 +53,7 @@ def _build_anew(site_dir: Path, build_id: str) -> None:
         name_parts(fresh)
         rank_calculators(fresh, _wanted_words())
         mend_search(fresh)
+        leave_out_comments(fresh)
         _runtime(fresh)
         (fresh / BUILT_FROM).write_text(build_id)
         if site_dir.exists():
@@ -178,6 +180,12 @@ def mend_search(folder: Path) -> None:
         raise BuildFailed(f"The search of the theme is another one than that which is mended: “{AMBIGUOUS}” is not in it exactly once.")
     path, text = found[0]
     path.write_text(text.replace(AMBIGUOUS, PARTED), encoding="utf-8")
+
+
+def leave_out_comments(folder: Path) -> None:
+    """From the pages' own scripts; what is others' work comes later and keeps its licence."""
+    for path in (folder / "assets/js").glob("*.mjs"):
+        path.write_text(without_comments(path.read_text(encoding="utf-8")), encoding="utf-8")
 
 
 def _runtime(fresh: Path) -> None:

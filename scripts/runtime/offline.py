@@ -11,6 +11,7 @@ import json
 from pathlib import Path
 from urllib.parse import quote
 
+from scripts.comments import without_comments
 from scripts.runtime import headers
 
 SOURCE = Path(__file__).with_name("sw.js")
@@ -29,7 +30,7 @@ def write(site_dir: Path, build_id: str) -> None:
             raise FileNotFoundError(f"{needed} is not in {site_dir}: the site would not work offline.")
     listing = json.dumps(held, indent=0, sort_keys=True)
     build = f"{build_id}-{hashlib.sha256(listing.encode()).hexdigest()[:12]}"
-    worker = SOURCE.read_text(encoding="utf-8")
+    worker = without_comments(SOURCE.read_text(encoding="utf-8"))
     for blank, filled in (('const BUILD = "";', f'const BUILD = "{build}";'), ("const FILES = {};", f"const FILES = {listing};")):
         if worker.count(blank) != 1:
             raise ValueError(f"{SOURCE.name} must hold “{blank}” exactly once.")

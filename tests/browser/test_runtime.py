@@ -77,6 +77,16 @@ def test_a_worker_that_fails_later_says_so_and_answers_after_a_retry(page, live)
     page.provoked = True
 
 
+def test_a_fault_of_the_calculator_is_told_as_its_own(page, live):
+    entry(live, "ring_outside").fill("37.61")
+    shows(live, reply(live)["html"]["verdict"])
+    calculators(page)[0].evaluate("() => { JSON.parse = () => { throw new Error('spoilt') } }")
+    entry(live, "ring_outside").fill("37.62")
+    expect(part(live, "status")).to_contain_text("The calculator failed on these entries; that is its fault, not yours.")
+    assert entry(live, "ring_outside").input_value() == "37.62"
+    page.provoked = True  # the runtime prints what it was told
+
+
 def test_a_worker_that_is_gone_is_told_within_five_seconds(page, address):
     page.clock.install()
     live = opened(page, address)

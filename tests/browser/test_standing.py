@@ -4,7 +4,7 @@ from playwright.sync_api import expect
 
 from calc.page import size_html
 from tests.browser.jobs import fresh, with_job
-from tests.browser.live import entry, part, plain
+from tests.browser.live import entry, part, plain, wait_for_state
 
 pytestmark = pytest.mark.browser
 
@@ -113,3 +113,22 @@ def test_a_job_of_another_engine_never_shows_a_limit_of_the_examples(page, addre
         for said in page.locator("[data-sheet-size]").all():
             id = said.get_attribute("data-sheet-size")
             expect(said).to_have_text(plain(page, own[id]) if own[id] else "(not on RC-40’s sheet)", use_inner_text=False)
+
+
+def test_the_engine_that_is_chosen_last_counts_whatever_is_answered_later(page, address):
+    """Two choices while Python is still on its way: the answer for the first comes when nobody asks for it any more."""
+    held = []
+    page.route("**/runtime/*/memory.wasm", lambda route: held.append(route))
+    page.goto(address)
+    sentences = page.locator("[data-sheet-size]")
+    first = sentences.all_inner_texts()
+    assert first
+    choice = page.locator("[data-engine-choice]").first
+    choice.select_option("RC-40")
+    page.wait_for_function("import(new URL('/assets/js/sizes.mjs', location)).then(() => true)")
+    choice.select_option("TS-16")
+    for route in held:
+        route.continue_()
+    wait_for_state(page, "ready")
+    page.evaluate("import(new URL('/assets/js/runtime.mjs', location)).then(({ runtime }) => runtime.ask({ call: 'sizes', engine: '', sizes: [] }, 'behind'))")
+    assert sentences.all_inner_texts() == first

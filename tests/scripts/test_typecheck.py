@@ -1,12 +1,16 @@
 """The types of the site's own JavaScript hold, and what checks them finds a fault wherever one is."""
 
+import json
 import re
 import shutil
+import subprocess
 from pathlib import Path
 
 import pytest
 
 from scripts import environment
+from scripts.comments import without_comments
+from scripts.runtime import bundle
 from scripts.typecheck.__main__ import faults
 
 PLACES = ("docs/assets/js", "overrides", "scripts", "tests/scripts")  # where JavaScript of our own stands
@@ -60,3 +64,26 @@ def test_no_script_is_left_out(name, found_in_spoilt):
 @pytest.mark.parametrize("name", ACROSS)
 def test_what_is_wrong_by_another_module_or_the_markup_is_found(name, found_in_spoilt):
     assert (name, lines_of(name) + 3) in found_in_spoilt
+
+
+# Prints each script as TypeScript reads it, comments left out; on stdin is {name: script}.
+PRINT = """
+const ts = require(process.argv[1]);
+const scripts = JSON.parse(require("fs").readFileSync(0, "utf8"));
+const options = { compilerOptions: { target: "ESNext", module: "ESNext", removeComments: true }, reportDiagnostics: true };
+const read = (text) => { const { outputText, diagnostics } = ts.transpileModule(text, options); return [outputText, diagnostics.length]; };
+console.log(JSON.stringify(Object.fromEntries(Object.entries(scripts).map(([name, text]) => [name, read(text)]))));
+"""
+
+
+def test_without_its_comments_every_script_is_the_same_program_on_the_same_lines():
+    served = {name: (environment.ROOT / name).read_text(encoding="utf-8") for name in scripts(environment.ROOT) if name.startswith("docs/") or name.endswith("/sw.js")}
+    bare = {name: without_comments(text) for name, text in served.items()}
+    compiler = bundle.packages(environment.CACHE, environment.ROOT / "scripts/typecheck") / "typescript"
+    before, after = (
+        json.loads(subprocess.run([environment.node(), "--eval", PRINT, compiler], input=json.dumps(some), capture_output=True, text=True, check=True).stdout) for some in (served, bare)
+    )
+    assert before == after and not any(faulty for _, faulty in after.values())
+    for name, text in served.items():
+        assert "/**" not in bare[name] and len(bare[name].split("\n")) == len(text.split("\n"))
+        assert not re.search(r"^\s*//", bare[name], re.MULTILINE)
