@@ -167,6 +167,31 @@ def test_the_lines_of_what_was_done_come_over_with_the_readings(page, server):
     expect(page.locator(".job-done li").last).to_contain_text("Case bolted up")
 
 
+def test_a_sheet_that_the_browser_has_cleared_meanwhile_is_told_as_that(page, server):
+    """No other tab tells of it: the page still offers what it has not any more."""
+    shop = record.add_done(fresh(), "Mains ground 0.25 mm under")
+    with_job(page, shop)
+    page.goto(codes.links(record.add_done(shop, "Case bolted up"), server)[0])
+    expect(page.locator("#job-now")).to_have_text(NAME)
+    page.goto("job/")
+    press = page.get_by_role("button", name="Take it over into the job")
+    expect(press).to_be_visible()
+    page.evaluate(CLEAR_SHEETS)
+    press.click()
+    expect(page.locator("[data-job-message]").first).to_have_text("This sheet is no longer on this device: it was removed, or the browser has cleared what it kept.")
+    assert [one["job"] for one in stored(page)] == [shop]
+
+
+CLEAR_SHEETS = """() => new Promise((done) => {
+    const asked = indexedDB.open('sizebook');
+    asked.onsuccess = () => {
+        const change = asked.result.transaction('jobs', 'readwrite'), jobs = change.objectStore('jobs');
+        jobs.getAll().onsuccess = ({ target }) => target.result.filter(({ kind }) => kind === 'sheet').forEach(({ key }) => jobs.delete(key));
+        change.oncomplete = () => { asked.result.close(); done(); };
+    };
+})"""
+
+
 @pytest.mark.parametrize("paper", ["A4", "Letter"])
 def test_an_ordinary_job_is_one_page_whose_code_is_the_job(paper, page, tmp_path):
     with_own_address(page)

@@ -103,7 +103,8 @@ class JobFields {
     this.#tell();
   }
 
-  /** Fill a field that the reader has not touched, or not touched since it was kept as those `kept` texts; whether anything changed.
+  /**
+   * Fill a field that the reader has not touched, or not touched since it was kept as those `kept` texts; whether anything changed.
    * @param {string} name @param {Fill | undefined} before @param {Texts | null} kept
    */
   #bring(name, before, kept) {

@@ -460,7 +460,7 @@ export class JobView extends HTMLElement {
     const active = document.activeElement;
     const focused = same && active instanceof HTMLElement && this.contains(active) ? active : null;
     const typed = focused instanceof HTMLInputElement && focused.type === "text" ? { text: focused.value, from: focused.selectionStart, to: focused.selectionEnd } : null;
-    const back = wayTo(focused).map((way) => ({ way, stood: this.#view.querySelector(way)?.getBoundingClientRect().top ?? 0 }));
+    const back = wayTo(focused).map((way) => ({ way, stood: this.#view.querySelector(way)?.getBoundingClientRect().top }));
     const heights = [...this.#view.querySelectorAll("[data-job-check][open]")].map((fold) => ({ key: fold.dataset.keep ?? "", height: heightOf(fold.querySelector("[data-job-calculator]")) }));
     this.#view.innerHTML = html;
     // A check's calculator is made anew in a moment: until then its room is kept, so that nothing moves away.
@@ -472,11 +472,11 @@ export class JobView extends HTMLElement {
     const next = this.#next ? this.#view.querySelector(this.#next) : null;
     if (next) this.#next = "";
     if (next) scrollTo({ top: 0 });
-    const { way, stood } = back.find(({ way }) => this.#view.querySelector(way)) ?? { way: "", stood: 0 };
+    const { way, stood } = back.find(({ way }) => this.#view.querySelector(way)) ?? {};
     const found = next ?? (way ? this.#view.querySelector(way) : null);
     found?.focus({ preventScroll: true });
     if (typed && found instanceof HTMLInputElement && found.id === focused?.id && found.value === typed.text) found.setSelectionRange(typed.from, typed.to);
-    if (found && !next) scrollBy({ top: found.getBoundingClientRect().top - stood, behavior: "instant" }); // whatever grew above it
+    if (found && !next && stood !== undefined) scrollBy({ top: found.getBoundingClientRect().top - stood, behavior: "instant" }); // whatever grew above it
     this.#missed = found && focused?.id && found.id !== focused.id ? focused.id : ""; // it may be in a check that is made in a moment
   }
 
