@@ -7,12 +7,12 @@ import json
 import os
 import sys
 
-from calc.calculator import evaluate
-from calc.report import declaration_data, declaration_text, result_data, result_text
-from calc.quantity import quoted
-from calc.result import InputError, Refused, say
-from calc.standing import Standing
-from calc.stations import every, find
+from calc.declare.calculator import evaluate
+from calc.page.report import declaration_data, declaration_text, result_data, result_text
+from calc.core.reading import quoted
+from calc.core.result import InputError, Refused, say
+from calc.declare.standing import Standing
+from calc.stations.index import every, find
 
 
 def main(arguments: list[str] | None = None) -> int:
@@ -50,7 +50,8 @@ def main(arguments: list[str] | None = None) -> int:
 
 def _sheet(asked) -> None:
     """Write a job's size sheet."""
-    from calc.job import codes, sheet
+    from calc.job import codes
+    from calc.page.job import sheet
     from calc.job.record import MOST_BYTES, JobError, load
     try:
         if asked.out is not None and _is_same(asked.job, asked.out):
@@ -148,11 +149,11 @@ def _missing(declared, engine: str | None) -> str:
 
 
 def _sheet_named(name: str | None):
-    from calc.engine import SheetError, engine
+    from calc.reference.engine import SheetError, engine
     try:
         return engine(name) if name else None
     except (KeyError, SheetError) as error:
-        raise _refused("", "unknown-engine", "{why}; give the name of a sheet in calc/engines, such as TS-16.", why=str(error.args[0]).rstrip(".")) from None
+        raise _refused("", "unknown-engine", "{why}; give the name of a sheet in calc/reference/engines, such as TS-16.", why=str(error.args[0]).rstrip(".")) from None
 
 
 def _json(data) -> str:

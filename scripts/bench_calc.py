@@ -45,8 +45,8 @@ def imports() -> float:
 
 def evaluations() -> dict[str, dict[str, float]]:
     """ms for each calculator's example: worked, and worked and written as HTML."""
-    from calc import stations
-    from calc.calculator import evaluate
+    from calc.stations import index as stations
+    from calc.declare.calculator import evaluate
     from calc.page.live import answer
 
     def median(work) -> float:

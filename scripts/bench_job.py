@@ -10,7 +10,7 @@ import json
 import sys
 import time
 
-from calc.engine import demo
+from calc.reference.engine import demo
 from calc.job import record, share
 from calc.page.live import answer
 

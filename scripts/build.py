@@ -151,7 +151,7 @@ AMBIGUOUS, PARTED = "e=e+s+o.id}return e", 'e=e+s+o.id+","}return e'
 
 def _wanted_words() -> dict[str, list[str]]:
     """What each calculator is looked for by, by its id."""
-    from calc import stations
+    from calc.stations import index as stations
 
     return {id: [stations.find(id).title, *stations.find(id).finds] for id in stations.ids()}
 

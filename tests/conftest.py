@@ -7,8 +7,9 @@ import os
 
 from hypothesis import HealthCheck, Phase, settings
 
-from calc import calculator, stations
-from calc.conformance import DUST
+from calc.declare import calculator
+from calc.stations import index as stations
+from calc.core.conformance import DUST
 from tests.entries import numbers
 
 settings.register_profile("quick", deadline=None, derandomize=True, report_multiple_bugs=False, suppress_health_check=[HealthCheck.too_slow])
@@ -18,7 +19,7 @@ settings.load_profile(os.environ.get("SIZEBOOK_HYPOTHESIS", "quick"))
 
 
 # Verdicts and the limits behind them, whatever a test asks a calculator: what is called a fail lies outside one of the limits to fail that
-# it returns, and what passes within them all. A doubt turns a verdict by its limits only (calc/doubt.py): a fail that none of them knows
+# it returns, and what passes within them all. A doubt turns a verdict by its limits only (calc/declare/doubt.py): a fail that none of them knows
 # would stay a firm one, however near. Of two calculators the verdict is about the doubt itself.
 ABOUT_DOUBT = ("reading-verdict", "gauge-uncertainty")
 work = calculator._work

@@ -1,8 +1,8 @@
 """Every combination of what an engine's sheet allows of some sizes: what is made so must be in order together."""
 from itertools import product
 
-from calc import engine
-from calc.quantity import to_unit
+from calc.reference import engine
+from calc.core.writing import to_unit
 
 
 def corners(*features, sheet="TS-16"):

@@ -3,9 +3,11 @@ import math
 
 from hypothesis import strategies as st
 
-from calc.inputs import Choice, Grid, Quantity
-from calc.open_input import Open
-from calc.quantity import TEMPERATURE, EntryError, read, to_unit
+from calc.declare.inputs import Choice, Grid, Quantity
+from calc.declare.open_input import Open
+from calc.core.kinds import TEMPERATURE
+from calc.core.reading import EntryError, read
+from calc.core.writing import to_unit
 
 DEGREES = ["", "20", "35 °C", "−10 °C", "90 °F", "21 ± 0.5 °C"]  # of the part or the gauge of a warm reading
 

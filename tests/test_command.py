@@ -11,10 +11,11 @@ from pathlib import Path
 
 import pytest
 
-from calc import stations
+from calc.stations import index as stations
 from calc.__main__ import main
-from calc.calculator import evaluate
-from calc.quantity import KINDS
+from calc.declare.calculator import evaluate
+from calc.core.kinds import KINDS
+from calc.core.spelling import unit_spelled
 
 ROOT = Path(__file__).resolve().parent.parent
 
@@ -121,7 +122,7 @@ def documented() -> str:
 def test_every_key_and_every_code_is_described():
     told = set(re.findall(r'"?([a-z][a-z_-]*)"?', " ".join(re.findall(r"`([^`]*)`", documented()))))
     assert not {key for shape in (RESULT, DECLARATION, LISTED, ERRORS) for key in names(shape)} - told
-    source = "".join(p.read_text(encoding="utf-8") for p in (ROOT / "calc").glob("*.py"))
+    source = "".join(p.read_text(encoding="utf-8") for p in (ROOT / "calc").rglob("*.py"))
     codes = set(re.findall(r'(?:EntryError|refusal)\(\s*"([a-z-]+)"|(?:InputError|_refused)\([^,()]+(?:\([^()]*\))?, "([a-z-]+)"', source))
     codes = {code for pair in codes for code in pair if code}
     assert len(codes) > 15 and not codes - told, codes - told
@@ -147,7 +148,7 @@ def test_show_gives_the_declaration(id):
         if i["type"] == "quantity":
             assert i["default"] is None and i["optional"] or i["least"] <= i["default"] <= i["most"]
             assert i["unit"] in i["units"] and i["unit_inch"] in i["units"] and i["kind"] in KINDS
-            assert not i["unit"] or KINDS[i["kind"]].find(i["unit"]).symbol == i["unit"]
+            assert not i["unit"] or unit_spelled(KINDS[i["kind"]], i["unit"]).symbol == i["unit"]
     text = here("show", id)
     assert text.returncode == 0 and all(name in text.stdout for name in (*shown["inputs"], *shown["outputs"]))
 

@@ -14,18 +14,20 @@ import mpmath
 import pytest
 from hypothesis import given, settings, strategies as st
 
-from calc import engine, stations
-from calc.calculator import evaluate
-from calc.inputs import Choice, Grid, Quantity
-from calc.materials import MATERIALS
-from calc.open_input import Open
+from calc.reference import engine
+from calc.stations import index as stations
+from calc.declare.calculator import evaluate
+from calc.declare.inputs import Choice, Grid, Quantity
+from calc.reference.materials import MATERIALS
+from calc.declare.open_input import Open
 from calc.page.formula import line_text
 from calc.page.result import SOURCE_KINDS
 from calc.page.svg import figure
-from calc.quantity import from_unit, quantity, read, to_unit
-from calc.report import result_data
-from calc.result import Limit, Refused, Text
-from calc.working import figures
+from calc.core.reading import quantity, read
+from calc.core.writing import from_unit, to_unit
+from calc.page.report import result_data
+from calc.core.result import Limit, Refused, Text
+from calc.core.working import figures
 from tests.entries import entries, numbers, written
 from tests.figures import faults
 from tests.formula_reader import Reader, Unreadable

@@ -8,12 +8,13 @@ import re
 
 import pytest
 
-from calc import stations
-from calc.inputs import Choice, Grid, Quantity
-from calc.open_input import Open
+from calc.stations import index as stations
+from calc.declare.inputs import Choice, Grid, Quantity
+from calc.declare.open_input import Open
 from calc.page.live import answer
-from calc.quantity import KINDS
+from calc.core.kinds import KINDS
 from tests.sentences import check_sentence
+from calc.core.spelling import unit_spelled
 
 CODES = {"unknown-choice", "empty", "not-a-number", "several-numbers", "two-ways", "unknown-unit", "wrong-kind", "not-finite", "too-long", "bad-fraction", "bad-angle", "bad-doubt",
          "out-of-range", "too-few", "too-many", "twice", "impossible"}  # those of DEVELOPERS.md but `no-answer`, which is a fault of ours
@@ -79,7 +80,7 @@ def test_a_quantity_of_another_kind_is_refused_by_its_name(id):
     for declared in c.inputs:
         if isinstance(declared, Quantity):
             kind = declared.form.kind
-            others = {k.metric.symbol for k in KINDS.values() if k.dims != kind.dims and k.metric.symbol and kind.find(k.metric.symbol) is None}
+            others = {k.metric.symbol for k in KINDS.values() if k.dims != kind.dims and k.metric.symbol and unit_spelled(kind, k.metric.symbol) is None}
             for unit in sorted(others):
                 errors = ask(c, declared.name, f"5 {unit}", "metric")
                 assert errors and errors[0]["code"] in ("wrong-kind", "unknown-unit"), f"{declared.name} took 5 {unit}: {errors}"

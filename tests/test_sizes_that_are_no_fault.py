@@ -1,10 +1,10 @@
 """Sizes that serve a calculator's sum and are no fault of the part by the engine's own sheet: by none of them is a good part condemned."""
 import pytest
 
-from calc.calculator import evaluate
-from calc.engine import engine
-from calc.standing import Standing
-from calc.stations import find
+from calc.declare.calculator import evaluate
+from calc.reference.engine import engine
+from calc.declare.standing import Standing
+from calc.stations.index import find
 
 SHEET = engine("TS-16")
 F = {id: f for id, f in SHEET.features.items()}

@@ -8,13 +8,13 @@ from itertools import combinations
 
 import pytest
 
-from calc import stations
-from calc.calculator import Output, Outputs, answer, calculator, evaluate, given, number
-from calc.conformance import DUST
-from calc.heads import valve_spring
-from calc.quantity import LENGTH
-from calc.result import Limit, Refused, Table, Text, note, say, tell_apart, warning
-from calc.working import Form, Number, form, steps_behind
+from calc.stations import index as stations
+from calc.declare.calculator import Output, Outputs, answer, calculator, evaluate, given, number
+from calc.core.conformance import DUST
+from calc.stations.heads import valve_spring
+from calc.core.kinds import LENGTH
+from calc.core.result import Limit, Refused, Table, Text, note, say, tell_apart, warning
+from calc.core.working import Form, Number, form, steps_behind
 from tests.entries import is_count, numbers, written
 
 MM = form(LENGTH, 2)

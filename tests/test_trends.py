@@ -5,13 +5,13 @@ Only the direction is judged here, the rest held, anywhere within the accepted r
 import pytest
 from hypothesis import given, settings, strategies as st
 
-from calc import stations
-from calc.calculator import DeclarationError, Output, Outputs, calculator, choice, evaluate, given as known, grid, column
-from calc.inputs import Choice
-from calc.open_input import Open
-from calc.quantity import LENGTH
-from calc.result import Refused
-from calc.working import form
+from calc.stations import index as stations
+from calc.declare.calculator import DeclarationError, Output, Outputs, calculator, choice, evaluate, given as known, grid, column
+from calc.declare.inputs import Choice
+from calc.declare.open_input import Open
+from calc.core.kinds import LENGTH
+from calc.core.result import Refused
+from calc.core.working import form
 from tests.entries import entries, is_count, neighbourhoods, numbers, written
 
 # Those whose results hang on tables, on choices or on entries of any kind alone: no number to rise or fall with.

@@ -8,7 +8,7 @@ c/d = 0.01; with the plunger's or the bore's, by about 1 %. What the moving plun
 Lengths in m, pressure in Pa, viscosity in Pa·s, flow in m³/s; `eccentricity` is the plunger's offset over the radial clearance,
 0 in the middle to 1 where it touches.
 """
-from calc.working import PI
+from calc.core.working import PI
 
 
 def eccentric(eccentricity):

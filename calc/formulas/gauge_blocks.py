@@ -9,7 +9,7 @@ Both have the same shape, counted in their smallest step: 1 µm, or 0.0001 in.
 """
 from dataclasses import dataclass
 
-from calc.quantity import LENGTH, Unit
+from calc.core.kinds import LENGTH, Unit
 
 UNIT, HALF = 10000, 500  # steps in 10 mm or 1 in, and in 0.5 mm or 0.05 in
 

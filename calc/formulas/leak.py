@@ -7,7 +7,7 @@ temperature looks just like a leak; so does a change of the barometer, where the
 Every pressure here is absolute (gauge reading + barometer), every temperature absolute. Volumes in m³ *with the hoses*, times
 in s. A loss counts positive under pressure; under vacuum the same formulas give the gain as a negative number.
 """
-from calc.working import PI, exp, greatest, log, sqrt
+from calc.core.working import PI, exp, greatest, log, sqrt
 
 ATMOSPHERE = 101325.0  # Pa, standard atmosphere
 AIR_KAPPA = 1.4  # ratio of specific heats of air

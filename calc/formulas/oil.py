@@ -4,10 +4,11 @@ log₁₀ log₁₀(ν + 0.7) = A − B·log₁₀ T, ν in mm²/s, T in kelvin.
 out here. Between and near the two points it holds within the doubt of the points, far outside within some per cent, and not at all
 in the cold where wax begins to form. Viscosities in m²/s, temperatures in K, densities in kg/m³; plain numbers and traced ones.
 """
-from calc.quantity import KINEMATIC_VISCOSITY, TEMPERATURE
-from calc.working import in_unit, log10, of_unit
+from calc.core.spelling import unit_spelled
+from calc.core.kinds import KINEMATIC_VISCOSITY, TEMPERATURE
+from calc.core.working import in_unit, log10, of_unit
 
-MM2_S, KELVIN = KINEMATIC_VISCOSITY.metric, TEMPERATURE.find("K")
+MM2_S, KELVIN = KINEMATIC_VISCOSITY.metric, unit_spelled(TEMPERATURE, "K")
 SHIFT = 0.7
 GROWTH = 0.0007  # 1/K: oil's growth in volume, typical of mineral oils, from memory
 

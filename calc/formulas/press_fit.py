@@ -15,7 +15,7 @@ Lengths in m, stresses and moduli in Pa, temperatures in K, strains and friction
 import math
 from functools import lru_cache
 
-from calc.working import PI, greatest, sqrt
+from calc.core.working import PI, greatest, sqrt
 
 
 # pressure in the joint

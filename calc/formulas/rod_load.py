@@ -3,7 +3,7 @@
 SI units. The crank turns evenly, the rod's mass is split onto its two bores as a balance shows it (which keeps mass and
 centre of mass, and is exact at the dead centres).
 """
-from calc.working import PI
+from calc.core.working import PI
 
 
 def pin_acceleration(throw, speed):

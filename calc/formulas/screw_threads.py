@@ -2,7 +2,7 @@
 
 Lengths in m, forces in N, stresses in Pa, shares as ratios; written for floats and traced numbers alike.
 """
-from calc.working import PI, sqrt
+from calc.core.working import PI, sqrt
 
 FULL_CUT = 0.75 * sqrt(3)  # 1.299: what a thread of 100 % takes off the diameter, over the pitch, in the American handbooks' count
 FULL_HEIGHT = 0.625 * sqrt(3)  # 1.0825: the same down to the basic minor diameter

@@ -11,7 +11,7 @@ Lengths in m.
 """
 from dataclasses import dataclass
 
-from calc.working import cos, greatest, least, sin, tan
+from calc.core.working import cos, greatest, least, sin, tan
 
 
 # one cone

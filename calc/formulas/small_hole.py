@@ -6,7 +6,7 @@ swirl behind the inlet adds in a hole shorter than a few diameters; the discharg
 
 Lengths in m, pressure in Pa, viscosity in Pa·s, density in kg/m³, flow in m³/s.
 """
-from calc.working import PI, sqrt
+from calc.core.working import PI, sqrt
 
 LAMINAR = 2000.0  # Reynolds number up to which a pipe's flow is laminar
 

@@ -6,7 +6,7 @@ wire. Turns are counted as *active* (those that move) and *total* (those that st
 Holds for a constant pitch and a load along the axis. A spring whose coils touch one after the other gets stiffer as it closes.
 Lengths in m, forces in N, stresses and moduli in Pa, frequencies in Hz.
 """
-from calc.working import PI, sqrt
+from calc.core.working import PI, sqrt
 
 # Zimmerli's endurance strength of spring wire under 10 mm: amplitude about a mean, Pa, for endless life
 UNPEENED = (241e6, 379e6)

@@ -8,8 +8,8 @@ from array import array
 from functools import lru_cache
 from random import Random
 
-from calc.conformance import phi
-from calc.working import sqrt
+from calc.core.conformance import phi
+from calc.core.working import sqrt
 
 SHAPES = ("uniform", "normal")
 _PICO = 1e12  # widths are counted in picometres: sums of whole numbers are exact, and cancel without loss

@@ -4,7 +4,7 @@ Plane geometry; the only source is the right triangle. Lengths in m, angles in r
 """
 import math
 
-from calc.working import PI, atan, asin, cos, sin, tan
+from calc.core.working import PI, atan, asin, cos, sin, tan
 
 
 # sine bar

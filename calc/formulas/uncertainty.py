@@ -5,7 +5,7 @@ rectangular distribution: anywhere between, equally likely.
 """
 import math
 
-from calc.working import least, sqrt
+from calc.core.working import least, sqrt
 
 ENOUGH = 1e6  # degrees of freedom: more than these change no coverage factor in its first five digits
 

@@ -1,5 +1,5 @@
 """A size read warm, brought to the 20 °C at which sizes are stated (ISO 1). Lengths m, expansions 1/K, temperatures K."""
-from calc.working import sqrt
+from calc.core.working import sqrt
 
 GAUGE_ALPHA = 11.5e-6  # 1/K, steel gauges and gauge blocks: ISO 3650 has (11.5 ± 1.0)·10⁻⁶, from memory
 

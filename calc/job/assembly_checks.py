@@ -3,14 +3,14 @@ import math
 import re
 from dataclasses import dataclass, field
 
-from calc.engine import Feature
+from calc.reference.engine import Feature
 from calc.job.parts import groups
 from calc.job.record import JobError, current, number, read_size, sheet_of
 from calc.job.verdicts import judge
-from calc.quantity import to_unit
-from calc.result import Text, as_text, say
-from calc.conformance import COVERAGE
-from calc.standards.threads import THREADS
+from calc.core.writing import to_unit
+from calc.core.result import Text, as_text, say
+from calc.core.conformance import COVERAGE
+from calc.reference.standards.threads import THREADS
 
 _STAGES = ("assembly", "finished")  # what was read as received tells nothing of the part as it goes in
 CYLINDERS = ("1", "2", "3", "4")

@@ -3,7 +3,7 @@ import re
 
 from calc.job import share
 from calc.job.record import JobError
-from calc.quantity import quoted
+from calc.core.reading import quoted
 
 PAGE = "job/received/"  # the page of the handbook that reads a link
 FORM = "v1."

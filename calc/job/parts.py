@@ -2,7 +2,7 @@
 import re
 from dataclasses import dataclass
 
-from calc.engine import Engine
+from calc.reference.engine import Engine
 from calc.job.record import current, sheet_of
 
 

@@ -6,12 +6,12 @@ import math
 import re
 from dataclasses import dataclass
 
-from calc.conformance import COVERAGE, decide, margins, standard
-from calc.engine import STANDARD, Feature, Step
+from calc.core.conformance import COVERAGE, decide, margins, standard
+from calc.reference.engine import STANDARD, Feature, Step
 from calc.job.record import JobError, current, done, number, sheet_of
-from calc.size import cleaned_up, made_to, usable, wears_upwards
-from calc.result import Text, say
-from calc.working import given
+from calc.reference.size import cleaned_up, made_to, usable, wears_upwards
+from calc.core.result import Text, say
+from calc.core.working import given
 
 _STAGES = ("finished", "assembly", "received")  # which reading counts
 

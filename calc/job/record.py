@@ -22,13 +22,15 @@ from difflib import get_close_matches
 from functools import lru_cache
 from zlib import crc32
 
-from calc import engine as engines
-from calc.conformance import COVERAGE
-from calc.inputs import WARM, Quantity
-from calc.materials import MATERIALS
-from calc.quantity import KINDS, LENGTH, TEMPERATURE, Entry, EntryError, Kind, decimals_for, quoted, read, with_article
-from calc.result import Refused
-from calc.working import Number, form, given
+from calc.reference import engine as engines
+from calc.core.conformance import COVERAGE
+from calc.declare.inputs import WARM, Quantity
+from calc.reference.materials import MATERIALS
+from calc.core.kinds import KINDS, LENGTH, TEMPERATURE, Kind
+from calc.core.reading import Entry, EntryError, quoted, read, with_article
+from calc.core.writing import decimals_for
+from calc.core.result import Refused
+from calc.core.working import Number, form, given
 
 FORMAT, VERSION = "sizebook-job", 2
 STAGES = {"received": "as received", "finished": "as finished", "assembly": "at assembly"}

@@ -6,12 +6,12 @@ all of them are measured, its doubt from theirs (GUM, first order), with reading
 """
 from dataclasses import dataclass
 
-from calc.conformance import COVERAGE
-from calc.engine import STANDARD, Feature, Step
+from calc.core.conformance import COVERAGE
+from calc.reference.engine import STANDARD, Feature, Step
 from calc.job.record import STAGES, JobError, counting, current, number, sheet_of
-from calc.result import Text, Verdict, as_text, say
-from calc.size import DUST, hold, limits_in_words
-from calc.working import Number, given
+from calc.core.result import Text, Verdict, as_text, say
+from calc.reference.size import DUST, hold, limits_in_words
+from calc.core.working import Number, given
 
 CHANGED = "The data sheet's limits were changed since the last reading: the verdicts here are by the new ones."  # where record.sheet_changed
 

@@ -1,15 +1,17 @@
 """Calculators, results and sizes as HTML: the one renderer, used when the site is built and in the browser."""
-from calc import cautions, engine, working
-from calc.calculator import Calculator, evaluate
-from calc.inputs import Choice, Grid, Quantity, with_unit
+from calc.core import working
+from calc.reference import cautions, engine
+from calc.declare.calculator import Calculator, evaluate
+from calc.declare.inputs import Choice, Grid, Quantity, with_unit
 from calc.page import result as result_page
 from calc.page.form import form
 from calc.page.html import Html, both, children, el, quantity, value
-from calc.quantity import KINDS, EntryError
-from calc.quantity import quantity as read_quantity
-from calc.result import Caution, Result
-from calc.standing import Standing
-from calc.stations import find
+from calc.core.kinds import KINDS
+from calc.core.reading import EntryError
+from calc.core.reading import quantity as read_quantity
+from calc.core.result import Caution, Result
+from calc.declare.standing import Standing
+from calc.stations.index import find
 
 STALE = "The entry above cannot be used. What stands here is the last good result, for other numbers."
 
@@ -123,7 +125,7 @@ def table_html(name: str, anchor: str) -> Html:
 
 def job_html(view: str) -> Html:
     """A page of jobs as it stands before a device has filled it; KeyError naming those that there are."""
-    from calc.page import job_pages  # only pages need it, and it is not loaded in the browser
+    from calc.page.job import pages as job_pages  # only pages need it, and it is not loaded in the browser
     if view not in job_pages.PAGES:
         raise KeyError(f"there is no page of jobs {view!r}; there are {', '.join(job_pages.PAGES)}")
     return job_pages.page(view)

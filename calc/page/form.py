@@ -1,10 +1,11 @@
 """A calculator's form: every field with its symbol, unit, how to measure it, and a place for one sentence."""
-from calc.calculator import Calculator
-from calc.inputs import WARM, Choice, Grid, Quantity, Taken, with_unit
-from calc.open_input import Open
+from calc.declare.calculator import Calculator
+from calc.declare.inputs import WARM, Choice, Grid, Quantity, Taken, with_unit
+from calc.declare.open_input import Open
 from calc.page.html import Html, both, children, el, symbol
-from calc.quantity import LENGTH, TEMPERATURE, to_unit
-from calc.working import form as form_of
+from calc.core.kinds import LENGTH, TEMPERATURE
+from calc.core.writing import to_unit
+from calc.core.working import form as form_of
 
 
 def form(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, presets: dict) -> Html:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from calc.page.html import Html, both, children, el
-from calc.working import Number, figures
+from calc.core.working import Number, figures
 
 SUM, PRODUCT, POWER, ATOM = 1, 2, 3, 4  # how firmly a piece of a formula holds together
 _NAMES = {"least": "min", "greatest": "max", "log10": "log"}

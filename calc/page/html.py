@@ -3,8 +3,8 @@ import re
 from functools import cache, lru_cache
 from html import escape
 
-from calc.result import Text
-from calc.working import Form, Number
+from calc.core.result import Text
+from calc.core.working import Form, Number
 
 VOID = {"input", "br", "hr", "link", "meta"}
 SHAPES = {"line", "path", "polygon", "polyline", "rect", "circle"}  # of SVG, where an element left open takes in what follows

@@ -1,14 +1,14 @@
 """The one entry that the browser calls: a request in, a reply out, both JSON."""
 import json
 
-from calc.calculator import evaluate
-from calc.engine import engine
-from calc.inputs import Origin
+from calc.declare.calculator import evaluate
+from calc.reference.engine import engine
+from calc.declare.inputs import Origin
 from calc.page import live_first, live_rest, size_html
 from calc.page.result import origins
-from calc.result import Refused
-from calc.standing import Standing
-from calc.stations import find
+from calc.core.result import Refused
+from calc.declare.standing import Standing
+from calc.stations.index import find
 
 _rest = None  # makes the reply that follows one with "more"
 
@@ -32,7 +32,7 @@ def answer(request: str) -> str:
     global _rest
     asked = json.loads(request)
     if asked["call"].startswith("job-"):
-        from calc.page import job
+        from calc.page.job import calls as job
         return json.dumps(job.answer(asked))
     if asked["call"] == "rest":
         return json.dumps(_rest())

@@ -1,11 +1,11 @@
 """A result as HTML: first what to do, then the numbers, then why."""
-from calc import engine
+from calc.reference import engine
 from calc.page.formula import line_html
 from calc.page.html import Html, children, el, quantity, symbol, value
 from calc.page.svg import figure
-from calc.result import VERDICT_WORDS, Caution, Result, Table
-from calc.standing import SEVERITY
-from calc.working import Number, origins as origins_of
+from calc.core.result import VERDICT_WORDS, Caution, Result, Table
+from calc.declare.standing import SEVERITY
+from calc.core.working import Number, origins as origins_of
 
 SOURCE_KINDS = {"standard": "published standard", "handbook": "handbook", "analytic": "exact geometry or physics",
                 "common practice": "common practice, no source", "maker": "maker's data", "invented": "invented for the example"}

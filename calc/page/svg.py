@@ -2,10 +2,10 @@
 import math
 import re
 
-from calc.drawing import Area, Dimension, Drawing, Label, Line, Plot
+from calc.core.drawing import Area, Dimension, Drawing, Label, Line, Plot
 from calc.page.html import Html, both, children, el
-from calc.result import Text
-from calc.working import Number
+from calc.core.result import Text
+from calc.core.working import Number
 
 WIDTH = 360  # user units; text of 12 units is then legible at 390 px
 MARGIN = 34

@@ -7,14 +7,15 @@ A new table is one function in `TABLES`. Cells are bare numbers; the unit stands
 """
 from collections.abc import Callable
 
-from calc.materials import MATERIALS, REFERENCE
+from calc.reference.materials import MATERIALS, REFERENCE
 from calc.page.html import Html, both, children, el
-from calc.quantity import EXPANSION, LENGTH, MODULUS, quantity
-from calc.result import Table
+from calc.core.kinds import EXPANSION, LENGTH, MODULUS
+from calc.core.reading import quantity
+from calc.core.result import Table
 from calc.formulas.screw_threads import FULL_CUT, drill_for
-from calc.standards import drills, iso_286
-from calc.standards.threads import THREADS, Zone, external, internal
-from calc.working import Form, form
+from calc.reference.standards import drills, iso_286
+from calc.reference.standards.threads import THREADS, Zone, external, internal
+from calc.core.working import Form, form
 
 EDGE, DEVIATION, SIZE = form(LENGTH, 0, "mm", "in"), form(LENGTH, 0, "µm", "thou"), form(LENGTH, 3)
 SMALLEST, LARGEST = 3, 180  # mm: from a valve stem to the largest bore of an engine like these

@@ -31,7 +31,8 @@ class SizebookExtension(Extension):
 
 
 def _own_handbook() -> Handbook:
-    from calc import page, stations
+    from calc import page
+    from calc.stations import index as stations
 
     return Handbook(page, stations, DOCS)
 

@@ -28,8 +28,8 @@ from markdown.util import AtomicString
 from pymdownx.blocks import BlocksExtension
 from pymdownx.blocks.block import Block
 
-from calc import engine
-from calc.result import Refused
+from calc.reference import engine
+from calc.core.result import Refused
 from scripts.mdx.handbook import Handbook
 from scripts.mdx.place import Lines, MarkdownError, outside_fences
 

@@ -8,14 +8,14 @@ from difflib import get_close_matches
 from functools import cached_property
 from pathlib import Path
 
-from calc import engine
+from calc.reference import engine
 from scripts.mdx import place
 
 PLACED = re.compile(r"^ *///+ *calculator *\| *([\w-]+) *$")
 
 
 class Handbook:
-    """`page` renders (`calc.page`), `stations` lists (`calc.stations`), `docs` is the folder of the pages."""
+    """`page` renders (`calc.page`), `stations` lists (`calc.stations.index`), `docs` is the folder of the pages."""
 
     def __init__(self, page, stations, docs: Path):
         self.page, self.stations, self.docs = page, stations, docs

@@ -4,7 +4,7 @@ from pathlib import Path
 
 from mkdocs.exceptions import PluginError
 
-from calc import engine
+from calc.reference import engine
 from scripts.mdx import place
 
 ROOT = Path(__file__).resolve().parents[2]

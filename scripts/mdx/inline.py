@@ -16,7 +16,7 @@ from typing import NamedTuple
 
 from markdown.inlinepatterns import InlineProcessor
 
-from calc import engine
+from calc.reference import engine
 from scripts.mdx.handbook import Handbook
 from scripts.mdx.place import Lines, MarkdownError
 

@@ -26,11 +26,11 @@ FORMULAS = ("formulas", "standards", "conformance", "doubt")  # groups that are 
 ROWS = "tests/test_checks.py"  # the tables of outside numbers are tests of what they ask; here those that stand beside the tests named
 GROUPS = {  # what is spoilt: the tests that must see it
     "formulas": (["calc/formulas/*"], ["tests/formulas", ROWS]),
-    "standards": (["calc/standards/*"], ["tests/standards", ROWS]),
-    "conformance": (["calc/conformance.py"], ["tests/test_conformance.py", ROWS]),
-    "doubt": (["calc/doubt.py"], ["tests/test_doubt.py"]),
-    "quantity": (["calc/quantity.py"], ["tests/test_quantity.py"]),
-    **{station: ([f"calc/{station}/*"], [f"tests/{station}", ROWS]) for station in ("measuring", "heads", "rods", "lifters", "threads")},
+    "standards": (["calc/reference/standards/*"], ["tests/reference/standards", ROWS]),
+    "conformance": (["calc/core/conformance.py"], ["tests/core/test_conformance.py", ROWS]),
+    "doubt": (["calc/declare/doubt.py"], ["tests/declare/test_doubt.py"]),
+    "quantity": (["calc/core/reading.py"], ["tests/core/test_quantity.py"]),
+    **{station: ([f"calc/stations/{station}/*"], [f"tests/stations/{station}", ROWS]) for station in ("measuring", "heads", "rods", "lifters", "threads")},
 }
 # mutmut, without the mutants of words and sources, and without calls that lack some. Where pytest does not find the tests it is told to run, the exception would end the process
 # with 1, as a failing test does: a mutant would pass for killed that nobody has tried.

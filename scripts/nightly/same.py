@@ -16,11 +16,11 @@ from pathlib import Path
 
 from hypothesis import HealthCheck, Phase, assume, given, seed, settings, strategies as st
 
-from calc import stations
-from calc.calculator import evaluate
+from calc.stations import index as stations
+from calc.declare.calculator import evaluate
 from calc.page.live import answer
-from calc.report import result_data
-from calc.result import Refused
+from calc.page.report import result_data
+from calc.core.result import Refused
 from scripts import environment
 from scripts.runtime import bundle
 from tests.entries import entries

@@ -4,9 +4,9 @@ on the way, and by `remember.mjs`, which keeps the memory that it leaves and fin
 import json
 from itertools import cycle
 
-from calc import stations
-from calc.engine import DEMO
-from calc.inputs import Grid
+from calc.stations import index as stations
+from calc.reference.engine import DEMO
+from calc.declare.inputs import Grid
 from calc.page.live import answer
 
 # A reader types anything; the entries take turns in being given one of these.

@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import expect
 
-from calc.engine import engine
+from calc.reference.engine import engine
 from calc.job import record
 from tests.browser.conftest import PHONE, fresh_page
 from tests.browser.jobs import NAME, as_file, beside, calculator, entry, fresh, keep, raw_file, readings, start, stored, with_job

@@ -6,7 +6,7 @@ import re
 import pytest
 from playwright.sync_api import expect
 
-from calc.stations import find, ids
+from calc.stations.index import find, ids
 from tests.browser.conftest import PHONE, fresh_page
 
 pytestmark = pytest.mark.browser

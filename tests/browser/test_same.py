@@ -1,7 +1,7 @@
 """Random accepted entries of every calculator, asked of a page's own worker: answered as CPython answers, whole replies compared."""
 import json
 
-from calc.stations import every
+from calc.stations.index import every
 from scripts.nightly import same
 
 

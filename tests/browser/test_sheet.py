@@ -5,8 +5,8 @@ import pypdfium2
 import pytest
 import zxingcpp
 
-from calc.engine import demo
-from calc.job import sheet
+from calc.reference.engine import demo
+from calc.page.job import sheet
 from calc.job.codes import draw, links
 from calc.job.record import add_reading, current
 from tests.job.jobs import job, reading

@@ -4,7 +4,7 @@ import re
 import pytest
 from playwright.sync_api import expect
 
-from calc.materials import MATERIALS
+from calc.reference.materials import MATERIALS
 from tests.browser.conftest import DESKTOP, PHONE
 
 pytestmark = pytest.mark.browser

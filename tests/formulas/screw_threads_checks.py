@@ -1,6 +1,6 @@
 """Shear areas, shares of thread and readings over wires that stand elsewhere."""
 from calc.formulas import screw_threads as screw
-from calc.standards.threads import INCH, THREADS, external, internal
+from calc.reference.standards.threads import INCH, THREADS, external, internal
 from tests.checks import Check
 
 LIBRARY = "screw_thread_lib 0.0.6 (PyPI), {} with its own ASME B1.1-2019 sizes"

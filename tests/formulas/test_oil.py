@@ -7,8 +7,8 @@ from hypothesis import strategies as st
 from scipy.optimize import fsolve
 
 from calc.formulas import oil
-from calc.quantity import KINEMATIC_VISCOSITY, TEMPERATURE
-from calc.working import form, given as traced
+from calc.core.kinds import KINEMATIC_VISCOSITY, TEMPERATURE
+from calc.core.working import form, given as traced
 from tests.formulas.oil_checks import CHECKS
 
 FIVE = [c for c in CHECKS if c.kind == "standard"]

@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 from scipy.optimize import brentq, minimize
 
 from calc.formulas import screw_threads as screw
-from calc.standards.threads import THREADS, external, internal
+from calc.reference.standards.threads import THREADS, external, internal
 
 threads = st.sampled_from(sorted(THREADS)).map(THREADS.get)
 

@@ -7,7 +7,7 @@ import inspect
 import pytest
 
 from calc.formulas import annular_gap, bolt_torque, leak, press_fit, rod_load, screw_threads, seat_geometry, small_hole, spring, warm_reading
-from calc.working import PURE, Number
+from calc.core.working import PURE, Number
 
 LENGTH, AREA, VOLUME, TIME = (1, 0, 0, 0), (2, 0, 0, 0), (3, 0, 0, 0), (0, 0, 1, 0)
 STRESS, FORCE, TORQUE, KELVIN = (-1, 1, -2, 0), (1, 1, -2, 0), (2, 1, -2, 0), (0, 0, 0, 1)

@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calc.formulas import trigonometry as trig
-from calc.working import Number
+from calc.core.working import Number
 
 LENGTH, PURE = (1, 0, 0, 0), (0, 0, 0, 0)
 angles = st.floats(0.001, 59.0).map(radians)
@@ -95,7 +95,8 @@ def test_degrees_minutes_seconds(given_degrees, text):
 
 @given(st.floats(-400, 400))
 def test_degrees_minutes_seconds_read_back(angle):
-    from calc.quantity import ANGLE, read
+    from calc.core.kinds import ANGLE
+    from calc.core.reading import read
     text = trig.degrees_minutes_seconds(radians(angle))
     assert degrees(read(text, ANGLE).value) == pytest.approx(angle, abs=0.051 / 3600)
 

@@ -4,7 +4,7 @@ from datetime import datetime, timedelta
 
 from hypothesis import strategies as st
 
-from calc.engine import demo
+from calc.reference.engine import demo
 from calc.job import record
 from calc.job.record import STAGES, add_done, add_reading, new
 

@@ -2,11 +2,11 @@
 import pytest
 from hypothesis import given, settings, strategies as st
 
-from calc.calculator import evaluate
-from calc.engine import engine
+from calc.declare.calculator import evaluate
+from calc.reference.engine import engine
 from calc.job.assembly_checks import assembly_checks
 from calc.job.parts import groups, not_checked
-from calc.stations import find
+from calc.stations.index import find
 from tests.job.jobs import any_job, job, reading
 from tests.job.orchard import orchard
 

@@ -1,7 +1,7 @@
 """Parts as people name them, and the groups of the data sheets that come with them."""
 import pytest
 
-from calc.engine import engine
+from calc.reference.engine import engine
 from calc.job.parts import PARTS, groups, parts_of
 from tests.job.jobs import job
 

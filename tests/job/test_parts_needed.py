@@ -2,11 +2,11 @@
 import pytest
 from hypothesis import given, strategies as st
 
-from calc.engine import STANDARD, engine
+from calc.reference.engine import STANDARD, engine
 from calc.job.parts_needed import FITS, parts_needed
 from calc.job.record import load
 from calc.job.verdicts import judge
-from calc.size import CLEAN_UP
+from calc.reference.size import CLEAN_UP
 from tests.job.jobs import any_job, job, reading
 from tests.job.orchard import orchard
 

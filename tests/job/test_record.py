@@ -8,10 +8,11 @@ from pathlib import Path
 import pytest
 from hypothesis import given, settings, strategies as st
 
-from calc import engine
+from calc.reference import engine
 from calc.job import record
 from calc.job.record import JobError, add_done, add_reading, change, checked, current, done, dump, history, load, new, number, read_size, strike, unstrike
-from calc.quantity import LENGTH, read
+from calc.core.kinds import LENGTH
+from calc.core.reading import read
 from tests.job.jobs import AT, any_job, job, reading
 
 def unmarked(**fields) -> dict:
@@ -124,7 +125,7 @@ def test_a_warm_reading_is_worked_out_at_20_degrees():
     """Steel 11.5e-6/K: 54.987 mm read 10 K warm with a steel gauge at 20 °C is 54.987 / (1 + 11.5e-6·10) at 20 °C (ISO 1)."""
     warm = add_reading(job(), *MAIN, "finished", "54.987 mm ± 0.004 mm", AT, "MK", part="30 °C", of="forged-steel")
     value, u = number(warm, warm["readings"][0])
-    from calc.materials import MATERIALS
+    from calc.reference.materials import MATERIALS
     alpha = MATERIALS["forged-steel"].mean_alpha(303.15)
     assert float(value) == pytest.approx(0.054987 / (1 + alpha * 10), abs=1e-9)
     assert u == pytest.approx(math.hypot(2e-6, 0.054987 * alpha * 10 * 0.025))  # GUM, H.1 (from memory), counts the coefficient's doubt too: 5 % of it, k = 2
@@ -239,10 +240,10 @@ def test_a_job_of_an_engine_without_a_sheet_is_kept_and_takes_readings():
 
 def test_a_data_sheet_that_cannot_be_used_is_told_with_its_line(monkeypatch):
     def broken(name):
-        raise engine.SheetError("calc/engines/zz9.toml, line 3: crank.main_journal has no nominal size; give one.")
+        raise engine.SheetError("calc/reference/engines/zz9.toml, line 3: crank.main_journal has no nominal size; give one.")
     kept = job()
     monkeypatch.setattr(engine, "engine", broken)
-    assert refused(current, kept).startswith("calc/engines/zz9.toml, line 3")
+    assert refused(current, kept).startswith("calc/reference/engines/zz9.toml, line 3")
 
 
 def test_a_reading_of_another_kind_than_the_sheets_is_kept_but_is_no_number():

@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from hypothesis import given, settings, strategies as st
 
-from calc.engine import engine
+from calc.reference.engine import engine
 from calc.job import share
 from calc.job.record import JobError, dump, load
 from calc.job.share import DAMAGED, decode, encode, join, split

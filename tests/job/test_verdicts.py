@@ -6,13 +6,13 @@ import pytest
 from hypothesis import given, strategies as st
 from scipy.stats import norm
 
-from calc import engine
-from calc.conformance import DUST
+from calc.reference import engine
+from calc.core.conformance import DUST
 from calc.job.record import STAGES, add_reading
 from calc.job.verdicts import judge
-from calc.quantity import quantity
-from calc.size import hold, wears_upwards
-from calc.working import given as number
+from calc.core.reading import quantity
+from calc.reference.size import hold, wears_upwards
+from calc.core.working import given as number
 from tests.job.jobs import AT, any_job, job, reading
 
 MM = 1000

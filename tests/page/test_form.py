@@ -4,11 +4,11 @@ from html import unescape
 
 import pytest
 
-from calc.calculator import evaluate
-from calc.engine import demo
+from calc.declare.calculator import evaluate
+from calc.reference.engine import demo
 from calc.page import calculator_html
-from calc.standing import Standing
-from calc.stations import find
+from calc.declare.standing import Standing
+from calc.stations.index import find
 
 
 def fields(html):

@@ -3,7 +3,7 @@ import re
 
 import pytest
 
-from calc import cautions
+from calc.reference import cautions
 from calc.page import caution_html, quantity_html
 
 

@@ -5,13 +5,13 @@ import re
 import pytest
 from hypothesis import given, settings
 
-from calc.engine import engine
-from calc.inputs import Grid
+from calc.reference.engine import engine
+from calc.declare.inputs import Grid
 from calc.job import record
-from calc.page import job_fields
+from calc.page.job import fields as job_fields
 from calc.page.live import answer
-from calc.quantity import read
-from calc.stations import every, find
+from calc.core.reading import read
+from calc.stations.index import every, find
 from tests.job.jobs import any_job, ordinary
 from tests.markup import page
 

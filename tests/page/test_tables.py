@@ -6,7 +6,7 @@ import pytest
 
 from calc.page import table_html, tables
 from calc.page.html import children
-from calc.standards import iso_286
+from calc.reference.standards import iso_286
 
 
 def seen(cell, system):

@@ -14,7 +14,7 @@ import pytest
 from calc.job.record import dump
 from calc.job.share import encode, split
 from calc.page.live import answer
-from calc.stations import every
+from calc.stations.index import every
 from scripts import environment
 from scripts.nightly import same
 from scripts.runtime import bundle

@@ -8,8 +8,8 @@ from types import SimpleNamespace
 import pytest
 from markdown import Markdown
 
-from calc import engine
-from calc.result import InputError, Refused, say
+from calc.reference import engine
+from calc.core.result import InputError, Refused, say
 from scripts.mdx import SizebookExtension, blocks, place
 from scripts.mdx.handbook import Handbook
 

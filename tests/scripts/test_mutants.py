@@ -3,8 +3,8 @@ import importlib.util
 
 import pytest
 
-from calc import stations
-from calc.calculator import evaluate
+from calc.stations import index as stations
+from calc.declare.calculator import evaluate
 from scripts import environment
 from scripts.nightly import mutants
 

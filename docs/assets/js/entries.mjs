@@ -8,7 +8,7 @@
 // A letter, a quote, a degree or per cent sign: the reader has said the unit. The e of 3.79e1 says none.
 const SAYS_UNIT = /[\p{L}"'″′°%]/u;
 const EXPONENT = /(?<=[0-9][.,]?)e(?=[-+−]?[0-9])/gi;
-const FRACTION = /[/⁄\u00bc-\u00be\u2150-\u215e]/; // of inches, in the field of any length (calc/quantity.py)
+const FRACTION = /[/⁄\u00bc-\u00be\u2150-\u215e]/; // of inches, in the field of any length (calc/core/reading.py)
 
 /** @type {Map<string, string>} */
 const memory = new Map(); // what storage would not take lives as long as the page

@@ -1,0 +1,45 @@
+"""Sizes that advice names, rounded in each unit system to the side on which they serve: what is read here and typed again is in order.
+
+To the nearest digit, half of them would not be.
+"""
+import math
+from fractions import Fraction
+
+from calc.core.conformance import DUST
+from calc.core.writing import from_unit, stated, to_unit
+from calc.core.working import Form, Number
+
+
+class Told(Number):
+    """A number that is written in its own words in each unit system."""
+    __slots__ = ("texts",)
+
+    def __init__(self, value, texts):
+        super().__init__(value)
+        self.texts = texts
+
+    def text(self, system="metric"):
+        return self.texts[system]
+
+
+def at_least(value, shape: Form) -> Told:
+    """`value` or a little more."""
+    return _told(float(value), shape, math.ceil, -DUST)
+
+
+def at_most(value, shape: Form) -> Told:
+    """`value` or a little less."""
+    return _told(float(value), shape, math.floor, DUST)
+
+
+def rounded(value: float, shape: Form, system: str, turn) -> Fraction:
+    """A value in that system's unit, turned up or down to the digits with which it is written."""
+    places = shape.places(system)
+    return Fraction(turn(Fraction(repr(to_unit(value, shape.unit(system)))) * 10 ** places), 10 ** places)
+
+
+def _told(value, shape, turn, dust):
+    def text(system):
+        unit = shape.unit(system)
+        return stated(from_unit(float(rounded(value + dust, shape, system, turn)), unit), unit, shape.places(system))
+    return Told(value, {system: text(system) for system in ("metric", "inch")})

@@ -1,0 +1,125 @@
+"""What a drawing or a plot shows, as data in metres; calc.page.svg writes it.
+
+Coordinates: x to the right, y up. A drawing is to scale in itself unless `exaggerated` says by how much.
+"""
+import math
+from dataclasses import dataclass
+
+from calc.core.result import Text
+from calc.core.working import Form, Number
+
+
+@dataclass(frozen=True)
+class Area:
+    """A cut face, hatched: pattern 'a' and 'b' lean against each other, 'c' is close, 'solid' is filled, '' is plain."""
+    points: tuple
+    hatch: str = "a"
+    role: str = "cut"
+
+
+@dataclass(frozen=True)
+class Line:
+    """`style`: outline, thin, centre, hidden, band (the contact or limit that matters)."""
+    points: tuple
+    style: str = "outline"
+
+
+@dataclass(frozen=True)
+class Dimension:
+    """A dimension line from `start` to `end`, moved off by `away` along its normal (metres; sign picks the side)."""
+    start: tuple
+    end: tuple
+    number: Number
+    away: float = 0.0
+    name: str = ""
+
+
+@dataclass(frozen=True)
+class Label:
+    """Words at a point, with a leader to `target` where given. `anchor`: start, middle, end."""
+    at: tuple
+    words: "str | Text | Number"
+    anchor: str = "middle"
+    target: tuple = ()
+
+
+@dataclass(frozen=True)
+class Drawing:
+    """`alt` says in words what is seen. `exaggerated` is a sentence, or empty where the drawing is to scale."""
+    title: str
+    alt: Text
+    shapes: tuple
+    exaggerated: "str | Text" = ""
+
+
+@dataclass(frozen=True)
+class Axis:
+    label: str
+    form: Form
+
+
+@dataclass(frozen=True)
+class Series:
+    """A curve of (x, y) points in SI units. `style`: line, dashed, points, limit."""
+    label: str
+    points: tuple
+    style: str = "line"
+
+
+@dataclass(frozen=True)
+class Plot:
+    title: str
+    alt: Text
+    x: Axis
+    y: Axis
+    series: tuple
+    marks: tuple = ()  # (x, y, words) where the reader's own number stands
+
+
+def arc(centre, radius, start, end, steps=48) -> tuple:
+    """Points along an arc, angles in radians from +x, counter-clockwise."""
+    return tuple((centre[0] + radius * math.cos(a), centre[1] + radius * math.sin(a))
+                 for a in (start + (end - start) * i / steps for i in range(steps + 1)))
+
+
+def box(left, bottom, right, top) -> tuple:
+    """Corner points of a rectangle."""
+    return ((left, bottom), (right, bottom), (right, top), (left, top))
+
+
+def coils(x, bottom, height, wire, mean_diameter, active, total) -> tuple:
+    """A helical spring in section on the axis `x`: the half turns behind the cut, then the cut wires, so that what stands in the
+    middle can be drawn over the former. The end turns lie closed and are ground flat. Metres; turns may be fractions."""
+    closed, pitch = (total - active) / 2, (height - (total - active) * wire) / active
+
+    def middle(turn):
+        return bottom + wire * min(turn, closed) + pitch * min(max(turn - closed, 0), active) + wire * max(turn - closed - active, 0)
+    places = [(x + (-1) ** (k + 1) * mean_diameter / 2, middle(k / 2)) for k in range(int(2 * total) + 1)]
+
+    def seen(points, hatch):
+        kept = clip(points, x - mean_diameter, bottom, x + mean_diameter, bottom + height)
+        return (Area(kept, hatch),) if kept else ()
+    shapes = []
+    for (x1, y1), (x2, y2) in zip(places[1::2], places[2::2]):
+        length = math.hypot(x2 - x1, y2 - y1)
+        nx, ny = -(y2 - y1) / length * wire / 2, (x2 - x1) / length * wire / 2
+        shapes += seen(((x1 + nx, y1 + ny), (x2 + nx, y2 + ny), (x2 - nx, y2 - ny), (x1 - nx, y1 - ny)), "")
+    for place in places:
+        shapes += seen(arc(place, wire / 2, 0, 2 * math.pi, 24), "c")
+    return tuple(shapes)
+
+
+def clip(points, left, bottom, right, top) -> tuple:
+    """The part of a closed outline that lies in a rectangle (Sutherland and Hodgman); empty where none does."""
+    if all([left <= x <= right and bottom <= y <= top for x, y in points]):
+        return tuple(points)
+    for axis, edge, way in ((0, left, 1), (0, right, -1), (1, bottom, 1), (1, top, -1)):
+        kept = []
+        for p, q in zip(points, (*points[1:], *points[:1])):
+            a, b = (p[axis] - edge) * way, (q[axis] - edge) * way
+            if a >= 0:
+                kept.append(p)
+            if a * b < 0:
+                kept.append(tuple(u + (v - u) * a / (a - b) for u, v in zip(p, q)))
+        points = tuple(kept)
+    return points

@@ -1,4 +1,0 @@
-"""Calculators of threads, asked as a reader asks them: with texts."""
-from tests.measuring import asked
-
-__all__ = ["asked"]
