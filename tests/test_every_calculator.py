@@ -17,7 +17,7 @@ from hypothesis import given, settings, strategies as st
 from calc.reference import engine
 from calc.stations import index as stations
 from calc.declare.calculator import evaluate
-from calc.declare.inputs import Choice, Grid, Quantity
+from calc.declare.inputs import Choice, Quantity
 from calc.reference.materials import MATERIALS
 from calc.declare.open_input import Open
 from calc.page.formula import line_text
@@ -280,6 +280,6 @@ def test_the_walk_covers_what_is_registered():
 def test_a_verdict_that_is_at_odds_with_its_limits_is_seen_in_every_test(entries, limits, words):
     """tests/conftest.py looks at each."""
     c = stations.find("seat-fit")
-    spoilt = replace(c, function=lambda **values: replace(c.function(**values), limits=limits))
+    spoilt = replace(c, function=lambda i: replace(c.function(i), limits=limits))
     with pytest.raises(AssertionError, match=re.escape(words)):
         evaluate(spoilt, entries)

@@ -9,12 +9,12 @@ from itertools import combinations
 import pytest
 
 from calc.stations import index as stations
-from calc.declare.calculator import Output, Outputs, answer, calculator, evaluate, given, number
+from calc.declare.calculator import Answer, Inputs, Output, Outputs, answer, calculator, evaluate, given
 from calc.core.conformance import DUST
 from calc.stations.heads import valve_spring
 from calc.core.kinds import LENGTH
 from calc.core.result import Limit, Refused, Table, Text, note, say, tell_apart, warning
-from calc.core.working import Form, Number, form, steps_behind
+from calc.core.working import Form, Number, constant, form, steps_behind
 from tests.entries import is_count, numbers, written
 
 MM = form(LENGTH, 2)
@@ -82,19 +82,21 @@ class Out(Outputs):
     left = Output("Left", "c", MM, main=True)
 
 
-WANTED = number("c_w", "Wanted", MM, 1e-3)
+WANTED = constant("c_w", "Wanted", MM, 1e-3)
 
 
-@calculator("bound", "Bound", Out, purpose="...")
-def bound(
-    height: given("Height", "h", form(LENGTH, 3), hard=("0 mm", "50 mm")) = "31 mm",
-    state: given("State", "s", MM, hard=("0 mm", "9 mm")) = "0 mm",
-):
-    left = Out.left(height - number("L", "Bound at", MM, 30e-3))
+class In(Inputs):
+    height: Number = given("Height", "h", form(LENGTH, 3), hard="0 to 50 mm", example="31 mm")
+    state: Number = given("State", "s", MM, hard="0 to 9 mm", example="0 mm")
+
+
+@calculator("bound", "Bound", In, Out, purpose="...")
+def bound(i: In) -> Answer:
+    left = Out.left(i.height - constant("L", "Bound at", MM, 30e-3))
     short = WANTED - left
     if left >= WANTED:
         return answer(left, verdict=("pass", say("{left} left", left=left), "Fit it."))
-    return answer(left, verdict=("attention", say("Near bound: {left} left", left=left), say("{wanted} were wanted. Take out {short}.", wanted=WANTED, short=number("", "", MM, float(short)))),
+    return answer(left, verdict=("attention", say("Near bound: {left} left", left=left), say("{wanted} were wanted. Take out {short}.", wanted=WANTED, short=constant("", "", MM, float(short)))),
                   remarks=(note("{left} of {wanted}.", left=left, wanted=WANTED),), tables=(Table("All", ("Left", "Wanted"), ((left, say("{wanted}", wanted=WANTED)),)),))
 
 
@@ -108,7 +110,7 @@ def test_attention_is_told_apart_wherever_its_numbers_stand():
 
 
 def test_of_two_limits_it_is_told_from_the_nearer():
-    left = Out.left(number("h", "Height", MM, 50.04e-6) + 0)
+    left = Out.left(constant("h", "Height", MM, 50.04e-6) + 0)
     two = (Limit("it", left, high=50e-6), Limit("it", left, high=30e-6, level="attention"))
     for limits in (two, two[::-1]):
         assert tell_apart(answer(left, verdict=("fail", say("{left}", left=left), "Do."), limits=limits)).verdict.headline.plain() == "0.05004 mm"
@@ -129,7 +131,7 @@ def test_numbers_of_the_calculator_stay_as_they_are():
 
 
 def test_the_answer_given_is_left_alone_and_the_working_is_carried_along():
-    left = Out.left(number("h", "Height", MM, 30.998e-3) - number("L", "Bound at", MM, 30e-3))
+    left = Out.left(constant("h", "Height", MM, 30.998e-3) - constant("L", "Bound at", MM, 30e-3))
     twice = Out.left(left * 2)
     given_answer = answer(left, twice, verdict=("fail", say("{left} left", left=left), say("{all} of {wanted}.", all=say("Only {left}", left=left), wanted=WANTED)),
                           limits=(Limit("what is left", left, low=WANTED),), remarks=(warning("{left} left.", left=left),))

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given, settings, strategies as st
 
 from calc.stations import index as stations
-from calc.declare.calculator import DeclarationError, Output, Outputs, calculator, choice, evaluate, given as known, grid, column
+from calc.declare.calculator import Answer, DeclarationError, Inputs, Number, Output, Outputs, Rows, calculator, choice, column, evaluate, given as known, grid
 from calc.declare.inputs import Choice
 from calc.declare.open_input import Open
 from calc.core.kinds import LENGTH
@@ -133,7 +133,11 @@ def test_a_trend_that_names_no_number_is_refused(trends):
     class Out(Outputs):
         result = Output("Result", "r", SIZE, **trends)
     with pytest.raises(DeclarationError, match="demo: result is said to rise or fall with"):
-        @calculator("demo", "Demo", Out, purpose="")
-        def demo(size: known("Size", "s", SIZE, hard=("0 mm", "9 mm")) = "1 mm", material: choice("Material", {"a": "A"}) = "a",
-                 sizes: grid("Sizes", rows=("1",), columns=(column("A", "a", SIZE, hard=("0 mm", "9 mm")), column("B", "b", SIZE, hard=("0 mm", "9 mm")))) = "1; 2"):
+        class In(Inputs):
+            size: Number = known("Size", "s", SIZE, hard="0 to 9 mm", example="1 mm")
+            material: str = choice("Material", {"a": "A"}, default="a")
+            sizes: Rows = grid("Sizes", rows=("1",), columns=(column("A", "a", SIZE, hard="0 to 9 mm"), column("B", "b", SIZE, hard="0 to 9 mm")), example="1; 2")
+
+        @calculator("demo", "Demo", In, Out, purpose="")
+        def demo(i: In) -> Answer:
             """Nothing."""

@@ -7,7 +7,7 @@ does not exist lies infinitely far. `standard(margin, u)` counts a margin so.
 import math
 
 from calc.core.kinds import RATIO
-from calc.core.working import Number, form, given, pure_function
+from calc.core.working import Number, constant, form, pure_function
 
 DUST = 1e-12  # m, and of larger numbers so much of them: what floats may leave of two equal ones
 COVERAGE = 2  # k: expanded uncertainty U = k·u, about 95 % (GUM); so is every doubt behind a ±
@@ -98,4 +98,4 @@ def deciding_share(below: float, above: float, proof: float = PROOF) -> float:
 
 def percent(share: float) -> Number:
     """A share in whole per cent, rounded down: what falls short of proof must not read as proof."""
-    return given("", "", form(RATIO, 0, "%"), math.floor(share * 100 + 1e-9) / 100)
+    return constant("", "", form(RATIO, 0, "%"), math.floor(share * 100 + 1e-9) / 100)

@@ -314,7 +314,7 @@ def of_unit(x, kind: Kind, unit: Unit):
     return Number(value, kind.dims, "of", (x,), form=unit)
 
 
-def given(symbol: str, label: str, shape: Form, value: float, source=None, key="") -> Number:
+def constant(symbol: str, label: str, shape: Form, value: float, source=None, key="") -> Number:
     """A named number that was not computed: an input, a property of a material, a constant."""
     return Number(value, shape.kind.dims, "given", (), symbol, label, shape, source, key)
 

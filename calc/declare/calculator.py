@@ -1,22 +1,25 @@
 """One declaration per calculator, and the one way to evaluate it.
 
-A calculator is a function whose parameters are annotated with what they are (`measured`, `given`, `choice`) and whose results
-are named by a class of `Output`s. Form, checks on input, page, command, schema and the tests' sweep all read this declaration.
+A calculator is a function of what a class of `Inputs` declares; a class of `Outputs` names its results. Form, checks on input, page,
+command, schema and the tests' sweep all read this declaration.
+
+    class In(Inputs):
+        pocket_bore: Number = measured("Pocket bore", "D_p", SIZE, tool="a bore gauge", hard="5 to 120 mm", example="37.9 mm")
 
     class Out(Outputs):
-        grip = Output("Interference", "δ", form(LENGTH, 3), main=True)
+        grip = Output("Interference", "δ", SIZE, main=True)
 
-    @calculator("seat-fit", "Seat ring in its pocket", Out, purpose="...", finds=("press fit",), sources=(LAME,), cautions=(HOT,))
-    def seat_fit(
-        pocket_bore: measured("Pocket bore", "D_p", form(LENGTH, 3), tool="bore gauge", hard=("5 mm", "120 mm")) = "37.9 mm",
-    ):
-        return answer(Out.grip(...), verdict=("pass", "Holds", "Fit it."))
+    @calculator("seat-fit", "Seat ring in its pocket", In, Out, purpose="...", finds=("press fit",), sources=(LAME,), cautions=(HOT,))
+    def seat_fit(i: In) -> Answer:
+        return answer(Out.grip(i.ring_outside - i.pocket_bore), verdict=("pass", "Holds", "Fit it."))
 """
 import inspect
+from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from difflib import get_close_matches
 from functools import cached_property
 from math import isfinite
+from typing import Any, get_args
 
 from calc.declare import doubt
 from calc.declare.inputs import MISSED, NONE, READ, Choice, Grid, Quantity, Taken, choice, column, given, grid, hand_over_doubts, limit, measured, which_valve
@@ -24,18 +27,16 @@ from calc.declare.open_input import any_of
 from calc.core.reading import quoted
 from calc.core.result import Answer, Impossible, InputError, Limit, Refused, Remark, Result, Verdict, answer, as_text, say, tell_apart
 from calc.declare.standing import Standing, awaited, fails_anyway, listed, never_better, own_limits, told_without, walk
-from calc.core.working import Form, Number, given as given_number, origins, step, steps_behind
+from calc.core.working import Form, Number, constant, origins, step, steps_behind
 
-__all__ = ["Calculator", "Limit", "Output", "Outputs", "answer", "any_of", "calculator", "choice", "column", "evaluate", "given", "grid", "limit", "measured", "number", "which_valve"]
+__all__ = ["Answer", "Calculator", "Inputs", "Limit", "Number", "Output", "Outputs", "Rows", "answer", "any_of", "calculator", "choice", "column", "evaluate", "given", "grid", "limit", "measured", "which_valve"]
+
+
+Rows = tuple[tuple[Number, ...], ...]  # of a grid; a row that may stay empty is None then, and so is a cell of an optional column
 
 
 class DeclarationError(TypeError):
     """A calculator declared wrongly; names the calculator, the parameter and what is missing."""
-
-
-def number(symbol, label, shape, value, source=None) -> Number:
-    """A named constant inside a calculator (a material's property, a reference temperature)."""
-    return given_number(symbol, label, shape, value, source)
 
 
 @dataclass
@@ -71,6 +72,41 @@ class Output:
         return step(self.symbol, self.label, form or self.form, expression, source, self.key)
 
 
+class Inputs:
+    """Base of what a calculator asks for: fields in the order of its form, each annotated with what the function gets of it.
+
+        class In(Inputs):
+            pocket_bore: Number = measured("Pocket bore", "D_p", SIZE, tool="a bore gauge", hard="5 to 120 mm", example="37.48 mm")
+            bearing: Number | None = measured(...)  # may stay empty
+
+    An instance holds their values.
+    """
+
+    _all: tuple = ()
+
+    def __init_subclass__(cls):
+        super().__init_subclass__()
+        annotated, found = inspect.get_annotations(cls), []
+        for name, kind in annotated.items():
+            declared = vars(cls).get(name)
+            if not hasattr(declared, "take"):
+                raise DeclarationError(f"{cls.__module__}: {name} is not declared with measured, given or choice")
+            if isinstance(declared, Quantity):
+                optional = type(None) in get_args(kind)
+                declared = replace(declared, optional=optional, stands_in=declared.stands_in and not optional)
+            found.append(replace(declared, name=name))
+        if forgotten := [name for name, value in vars(cls).items() if hasattr(value, "take") and name not in annotated]:
+            raise DeclarationError(f"{cls.__module__}: {forgotten[0]} says no type, such as Number")
+        cls._all = tuple(found)
+
+    def __init__(self, **values):
+        self.__dict__.update(values)
+
+    @classmethod
+    def all(cls) -> tuple:
+        return cls._all
+
+
 class Outputs:
     """Base of a calculator's named results, in the order in which they are shown."""
 
@@ -88,9 +124,13 @@ class Calculator:
     finds: tuple
     sources: tuple
     cautions: tuple
-    function: object
-    inputs: tuple
+    function: Callable[[Any], Answer]
+    asks: type[Inputs]
     outputs: tuple
+
+    @property
+    def inputs(self) -> tuple:
+        return self.asks.all()
 
     @cached_property
     def input(self) -> dict:
@@ -104,32 +144,34 @@ class Calculator:
         return evaluate(self, entries)
 
 
-def calculator(id, title, outputs, *, purpose, finds=(), sources=(), cautions=()):
+def calculator(id, title, inputs, outputs, *, purpose, finds=(), sources=(), cautions=()):
     """Declare a calculator; the decorated name becomes the `Calculator`. Its station is the package that it stands in."""
+
     def declare(function):
-        inputs = []
-        annotations = inspect.get_annotations(function)
-        for parameter in inspect.signature(function).parameters.values():
-            declared = annotations.get(parameter.name)
-            if not hasattr(declared, "take"):
-                raise DeclarationError(f"{id}: parameter {parameter.name} is not declared with measured, given or choice")
-            default = "" if parameter.default is parameter.empty else parameter.default
-            if not default and not declared.feature and not getattr(declared, "optional", False):
-                raise DeclarationError(f"{id}: {parameter.name} has neither a default nor a feature to take it from")
-            if isinstance(declared, Choice) and default not in declared.options:
-                raise DeclarationError(f"{id}: {parameter.name} has the default {default!r}, which is not one of {', '.join(declared.options)}")
-            if getattr(declared, "limit", "") and default:
-                raise DeclarationError(f"{id}: {parameter.name} is a limit, which comes from an engine's sheet or the reader and has no default")
-            inputs.append(replace(declared, name=parameter.name, default=default))
-        for i in inputs:
-            _check_when(id, i, {i.name: i for i in inputs})
+        if not inputs.all():
+            raise DeclarationError(f"{id}: no inputs")
+        for i in inputs.all():
+            _check_input(id, i, {i.name: i for i in inputs.all()})
         if not outputs.all():
             raise DeclarationError(f"{id}: no outputs")
         for output in outputs.all():
-            _check_trends(id, output, {i.name: i for i in inputs})
-        return Calculator(id, title, function.__module__.split(".")[2], purpose, tuple(finds), tuple(sources), tuple(cautions),
-                          function, tuple(inputs), outputs.all())
+            _check_trends(id, output, {i.name: i for i in inputs.all()})
+        station = function.__module__.split(".")[-2]
+        return Calculator(id, title, station, purpose, tuple(finds), tuple(sources), tuple(cautions), function, inputs, outputs.all())
+
     return declare
+
+
+def _check_input(id, declared, inputs) -> None:
+    """Raises where an input could not be worked without its reader: the example has nothing for it, or it counts for what is never asked."""
+    default = declared.default
+    if not default and not declared.feature and not getattr(declared, "optional", False):
+        raise DeclarationError(f"{id}: {declared.name} has neither an example nor a feature to take it from")
+    if isinstance(declared, Choice) and default not in declared.options:
+        raise DeclarationError(f"{id}: {declared.name} begins with {default!r}, which is not one of {', '.join(declared.options)}")
+    if getattr(declared, "limit", "") and default:
+        raise DeclarationError(f"{id}: {declared.name} is a limit, which comes from an engine's sheet or the reader and has no default")
+    _check_when(id, declared, inputs)
 
 
 def _check_when(id, declared, inputs) -> None:
@@ -315,7 +357,7 @@ def _taken(declared, texts, system, chosen, standing) -> Taken:
 def _work(calculator, values):
     """Call the calculator's function; entries that do not go together are refused."""
     try:
-        found = calculator.function(**values)
+        found = calculator.function(calculator.asks(**values))
     except Refused:
         raise
     except Impossible as error:

@@ -8,7 +8,7 @@ import math
 
 from calc.core.conformance import COVERAGE, decide, deciding_share, percent, probability, standard
 from calc.core.result import Refused, Verdict, say
-from calc.core.working import given
+from calc.core.working import constant
 
 LOST = 1e-13  # relative: a change so small is the arithmetic's, where a reading falls out of a result or does not come into it
 
@@ -67,7 +67,7 @@ def _moved(work, values, declared, path, by):
 
 def _shift(value, path, by):
     if not path:
-        return given(value.symbol, value.label, value.form, float(value) + by, key=value.key)
+        return constant(value.symbol, value.label, value.form, float(value) + by, key=value.key)
     return tuple(_shift(part, path[1:], by) if i == path[0] else part for i, part in enumerate(value))
 
 

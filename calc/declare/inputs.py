@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from difflib import get_close_matches
 from fractions import Fraction
 from functools import cached_property
+from typing import Any
 
 from calc.reference import engine
 from calc.core.advice import Told, at_least, rounded
@@ -16,7 +17,7 @@ from calc.core.reading import EntryError, quantity, quoted, read
 from calc.core.writing import from_unit, stated, to_unit
 from calc.core.result import InputError, Refused, Remark, say
 from calc.reference.sources import THERMAL
-from calc.core.working import Form, Number, form, given as given_number, step
+from calc.core.working import Form, Number, constant, form, step
 
 WARM = {"part": "part temperature", "gauge": "gauge temperature"}  # what may be told beside a measured length: entry name.part
 _WARM_RANGE = (quantity("-60 °C", TEMPERATURE), quantity("150 °C", TEMPERATURE))
@@ -146,7 +147,7 @@ class Quantity:
         return "" if self.default_value is None else self.form.bare(self.default_value, system)
 
     def number(self, value: float) -> Number:
-        return given_number(self.symbol, self.label, self.form, value, key=self.name)
+        return constant(self.symbol, self.label, self.form, value, key=self.name)
 
     @property
     def parts(self) -> tuple[str, ...]:
@@ -190,17 +191,17 @@ class Quantity:
             temperatures[part], doubts[part] = (entry.value, _standard(entry)) if entry else (REFERENCE, 0.0)
             if not _WARM_RANGE[0] <= temperatures[part] <= _WARM_RANGE[1]:
                 raise Refused([self.refusal("out-of-range", say(f"{words} " + "{t} is no temperature to measure at; give {low} to {high}", **{
-                    key: given_number("", "", form(TEMPERATURE, 0), value) for key, value in zip(("t", "low", "high"), (temperatures[part], *_WARM_RANGE))}), part)])
+                    key: constant("", "", form(TEMPERATURE, 0), value) for key, value in zip(("t", "low", "high"), (temperatures[part], *_WARM_RANGE))}), part)])
         try:
             alpha = material.mean_alpha(temperatures["part"])
         except OutsideTable as error:
             raise Refused([self.refusal("out-of-range", say("{why}", why=str(error)), "part")]) from None
         expansion = form(EXPANSION, 1)
-        numbers = [given_number(f"α_{letter}", words, expansion, a, THERMAL) for letter, words, a in (
+        numbers = [constant(f"α_{letter}", words, expansion, a, THERMAL) for letter, words, a in (
             ("part", f"Expansion of {material.name}", alpha), ("gauge", "Expansion of a steel gauge", GAUGE_ALPHA))]
-        degrees = [given_number(f"t_{part}", words.capitalize(), form(TEMPERATURE, 1), temperatures[part]) for part, words in WARM.items()]
-        zero = given_number("T_0", "Reference temperature", form(TEMPERATURE, 0), REFERENCE)
-        read_as = given_number(f"{self.symbol}{',' if '_' in self.symbol else '_'}read", f"{self.label}, as read", self.form, float(reading))
+        degrees = [constant(f"t_{part}", words.capitalize(), form(TEMPERATURE, 1), temperatures[part]) for part, words in WARM.items()]
+        zero = constant("T_0", "Reference temperature", form(TEMPERATURE, 0), REFERENCE)
+        read_as = constant(f"{self.symbol}{',' if '_' in self.symbol else '_'}read", f"{self.label}, as read", self.form, float(reading))
         value = step(self.symbol, f"{self.label} at 20 °C", self.form, at_reference(read_as, *numbers, *degrees, zero), THERMAL, self.name)
         size = abs(float(reading))
         if not u and not any(doubts.values()):
@@ -544,43 +545,79 @@ def for_chosen(feature: str, chosen: dict) -> str:
     return re.sub(r"\{(\w+)\}", lambda found: chosen.get(found[1]) or WHICH[found[1]][0], feature) if "{" in feature else feature
 
 
-def measured(label, symbol, shape, *, tool, hard, usual=(), feature="", of="", hint="", fold=False, optional=False, must=False, stands_in=None, assumed="",
-             stage="received", when=()) -> Quantity:
-    """An input that is read off a part with a tool."""
-    stands_in = bool(feature and fold and not must and not optional) if stands_in is None else stands_in
-    return Quantity(label, symbol, shape, hard, usual, tool, feature, of, hint, fold, optional, must=must, stands_in=stands_in, assumed=assumed, stage=stage, when=when)
+# --- What a calculator's `Inputs` are declared with -----------------------------------
+#
+# Each gives the field of a class, whose annotation is what the calculator's function gets: `Number`, or `Number | None` for one that may
+# stay empty; `str` for a choice; `Rows` for a grid. So they say `Any`, as the standard library's own `dataclasses.field` does.
 
 
-def given(label, symbol, shape, *, hard, usual=(), feature="", hint="", fold=False, optional=False, doubt_of="", must=False, assumed="", when=()) -> Quantity:
-    """An input that is chosen, known or read from a drawing; with a `feature`, a value that the engine's sheet knows."""
-    return Quantity(label, symbol, shape, hard, usual, "", feature, "", hint, fold, optional, doubt_of, must=must, assumed=assumed, when=when)
+def measured(
+    label, symbol, shape, *, tool, hard, usual="", example="", feature="", of="", hint="", fold=False, must=False, stands_in=None,
+    assumed="", stage="received", when=(),
+) -> Any:
+    """An input that is read off a part with a tool. `hard` and `usual` are ranges, "5 to 120 mm"; `example` is the worked example's entry."""
+    default, why = _first(example, assumed)
+    stands_in = bool(feature and fold and not must) if stands_in is None else stands_in
+    return Quantity(label, symbol, shape, hard_ends(hard), ends(usual), tool, feature, of, hint, fold, must=must, stands_in=stands_in, assumed=why, stage=stage, when=when, default=default)
 
 
-def limit(label, symbol, shape, *, feature, which, hard, usual=(), hint="", fold=True, optional=False, when=()) -> Quantity:
+def given(label, symbol, shape, *, hard, usual="", example="", feature="", hint="", fold=False, doubt_of="", must=False, assumed="", when=()) -> Any:
+    """An input that is chosen, known or read from a drawing; with a `feature`, a value that the engine's sheet knows. What is `assumed`
+    is told with its reason: ("0.12", "oiled; common practice, no source"); the reason alone where the example has the sheet's value."""
+    default, why = _first(example, assumed)
+    return Quantity(label, symbol, shape, hard_ends(hard), ends(usual), "", feature, "", hint, fold, doubt_of=doubt_of, must=must, assumed=why, when=when, default=default)
+
+
+def _first(example, assumed) -> tuple:
+    """The entry that stands first, and the reason why it is assumed."""
+    return (example, assumed) if isinstance(assumed, str) else assumed
+
+
+def limit(label, symbol, shape, *, feature, which, hard, usual="", hint="", fold=True, when=()) -> Any:
     """An input that a number is held to: `which` (low, high, wear or nominal) of a feature. It comes from the engine's sheet or from the
     reader, never from a default: where neither says it, nothing is judged by it."""
-    return Quantity(label, symbol, shape, hard, usual, "", feature, "", hint, fold, optional, limit=which, when=when)
+    return Quantity(label, symbol, shape, hard_ends(hard), ends(usual), "", feature, "", hint, fold, limit=which, when=when)
 
 
-def choice(label, options, *, hint="", fold=False, exact=False, must=False, assumed="", feature="", when=()) -> Choice:
-    """An input chosen from named options, {id: words}."""
-    return Choice(label, dict(options), hint, fold, exact, must, assumed, feature, when=when)
+def choice(label, options, *, default="", example="", hint="", fold=False, exact=False, must=False, assumed=(), feature="", when=()) -> Any:
+    """An input chosen from named options, {id: words}. A question put to the calculator has a `default`; a fact about the part that `must`
+    be chosen, or that the engine's sheet knows, an `example`; what is `assumed` is told with its reason, (id, why)."""
+    first, why = assumed or (default or example, "")
+    return Choice(label, dict(options), hint, fold, exact, must, why, feature, when=when, default=first)
 
 
 WHICH = {"valve": ("intake", "exhaust"), "casting": ("crankcase", "head")}  # what an engine has two kinds of, by the input's name: {valve} in a feature's id
 
 
-def which_valve(hint="") -> Choice:
+def which_valve(hint="", when=()) -> Any:
     """Intake or exhaust: declared as the input `valve`, it fills {valve} in the features of the other inputs."""
-    return Choice("Valve", {"intake": "intake", "exhaust": "exhaust"}, hint, must=True, which=True)
+    return Choice("Valve", {"intake": "intake", "exhaust": "exhaust"}, hint, must=True, which=True, when=when, default="intake")
 
 
-def column(label, symbol, shape, *, hard, usual=(), optional=False, feature="") -> Column:
+def column(label, symbol, shape, *, hard, usual="", optional=False, feature="") -> Column:
     """A column of a grid."""
-    return Column(label, symbol, shape, hard, usual, optional, feature)
+    return Column(label, symbol, shape, hard_ends(hard), ends(usual), optional, feature)
 
 
-def grid(label, rows, columns, *, least=None, tool="", feature="", hint="", fold=False, when=()) -> Grid:
+def grid(label, rows, columns, *, example="", least=None, tool="", feature="", hint="", fold=False, when=()) -> Any:
     """Rows of readings: `rows` are their names, `columns` what is read in each; all rows must be filled unless `least` says fewer."""
     rows, columns = tuple(rows), tuple(columns)
-    return Grid(label, rows, columns, len(rows) if least is None else least, tool, feature, hint, fold, when)
+    return Grid(label, rows, columns, len(rows) if least is None else least, tool, feature, hint, fold, when, default=example)
+
+
+_ALONE = re.compile(r"[-−]?[\d.,/ ]+")
+
+
+def ends(span: str) -> tuple:
+    """Both ends of a range with their units: "5 to 120 mm" is ("5 mm", "120 mm"). Nothing for no range."""
+    if not span:
+        return ()
+    low, between, high = span.partition(" to ")
+    if not between:
+        raise ValueError(f"{span!r} is no range; write it as 5 to 120 mm")
+    return low + _ALONE.sub("", high, count=1) if _ALONE.fullmatch(low) else low, high
+
+
+def hard_ends(span: str | tuple) -> tuple:
+    """The same; behind it, where a range is told with its reason, that."""
+    return ends(span) if isinstance(span, str) else (*ends(span[0]), span[1])

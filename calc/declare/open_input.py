@@ -1,6 +1,7 @@
 """An input that takes any of several kinds of quantity: the unit that is typed tells which."""
 from dataclasses import dataclass
 from functools import cached_property
+from typing import Any
 
 from calc.core.conformance import COVERAGE
 from calc.declare.inputs import Taken
@@ -8,7 +9,7 @@ from calc.core.kinds import KINDS, RATIO, Kind
 from calc.core.reading import EntryError, read, readings, with_article
 from calc.core.writing import decimals_for, decimals_of
 from calc.core.result import InputError, Refused, say
-from calc.core.working import Form, Number, given as given_number
+from calc.core.working import Form, Number, constant
 
 
 @dataclass(frozen=True)
@@ -77,7 +78,7 @@ class Open:
 
     def _number(self, kind, entry) -> Number:
         places = decimals_of(entry.value, entry.unit, 10)  # as it was typed, ten digits at most
-        return given_number(self.symbol, self.label, Form(kind, places, entry.unit, entry.unit), entry.value, key=self.name)
+        return constant(self.symbol, self.label, Form(kind, places, entry.unit, entry.unit), entry.value, key=self.name)
 
     def check(self, value: float):
         """No number lies outside its range: what a quantity of any kind may be, its calculator says."""
@@ -86,6 +87,6 @@ class Open:
         return ()
 
 
-def any_of(label: str, symbol: str, kinds, *, by="", bare=None, hint="", fold=False) -> Open:
+def any_of(label: str, symbol: str, kinds, *, by="", bare=None, example="", hint="", fold=False) -> Any:
     """An input that takes a quantity of any of `kinds`; see `Open`."""
-    return Open(label, symbol, tuple(kinds), by, bare, hint, fold)
+    return Open(label, symbol, tuple(kinds), by, bare, hint, fold, default=example)

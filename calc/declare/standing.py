@@ -12,7 +12,7 @@ from calc.reference.engine import Engine, Feature
 from calc.declare.inputs import ASSUMED, MISSED, NONE, READ, Choice, Grid, Origin, Quantity, Taken
 from calc.core.result import Refused, Text, Verdict, say
 from calc.reference.size import Held, hold, usable
-from calc.core.working import given, origins
+from calc.core.working import constant, origins
 
 SEVERITY = {"": 0, "pass": 0, "attention": 1, "unsure": 2, "fail": 3}
 
@@ -125,7 +125,7 @@ def own_limits(taken: tuple, standing: Standing, chosen: dict) -> tuple[OwnLimit
 def _own(declared, feature, stage, value, u) -> OwnLimits | None:
     if not stage:
         return None
-    number = given(declared.symbol, declared.label, declared.form, float(value))
+    number = constant(declared.symbol, declared.label, declared.form, float(value))
     return OwnLimits(declared, feature, hold(feature, stage, number, COVERAGE * u or None))
 
 
@@ -245,7 +245,7 @@ def _elsewhere(t: Taken, share: float):
     if isinstance(t.input, Grid):  # none of its rows as they stand, nor alike: what was read of it is not the whole either
         return tuple(row and tuple(cell and t.input.cells[r, c].number(float(cell) * (1 + share * (r + 1 + c))) for c, cell in enumerate(row)) for r, row in enumerate(t.value))
     if not isinstance(t.input, Quantity):
-        return given(t.value.symbol, t.value.label, t.value.form, float(t.value) * (1 + share), key=t.value.key)
+        return constant(t.value.symbol, t.value.label, t.value.form, float(t.value) * (1 + share), key=t.value.key)
     low, high = t.input.usual_range or t.input.hard_range
     value = float(t.value)
     return t.input.number(value + (high - value if high - value > value - low else low - value) * share)

@@ -11,7 +11,7 @@ from calc.reference.engine import STANDARD, Feature, Step
 from calc.job.record import JobError, current, done, number, sheet_of
 from calc.reference.size import cleaned_up, made_to, usable, wears_upwards
 from calc.core.result import Text, say
-from calc.core.working import given
+from calc.core.working import constant
 
 _STAGES = ("finished", "assembly", "received")  # which reading counts
 
@@ -171,7 +171,7 @@ def _row(sizes, fit, by, ordered, step, state, outer, places, found) -> Part:
     if fit.housing:  # a shell's wall is half of what journal and housing leave
         name += f", outside {outer.name}" if outer.offset else ""
         offset = (outer.offset - step.offset) / 2
-    size = given("", ordered.label, ordered.form, ordered.nominal + offset)
+    size = constant("", ordered.label, ordered.form, ordered.nominal + offset)
     do = say("{what} {size}.", what=ordered.label, size=size)
     if not fit.housing:
         return Part(fit.part, say("{name}", name=name), tuple(places), because, "pass", do)
@@ -206,7 +206,7 @@ def _leaves(sizes, fit, by, wall: float, places):
             decisions.append(_decision(values[-1], math.hypot(housing[1], journal[1]), clearance.low, clearance.high))
     if not values:
         return None
-    least, most = (given("", clearance.label, clearance.form, end) for end in (min(values), max(values)))
+    least, most = (constant("", clearance.label, clearance.form, end) for end in (min(values), max(values)))
     if "out" in decisions:
         least, most = (end.held_to(clearance.low, clearance.high) for end in (least, most))
     words = say("Leaves {least} clearance", least=least) if least.text() == most.text() else say("Leaves {least} to {most} clearance", least=least, most=most)
@@ -225,7 +225,7 @@ def _after_machining(by, fit, places, found, shaft) -> list[Part]:
         step = cleaned_up(by, value, U, not shaft)
         because = _because(by, [(place, found[place][2], "received") for place in group])
         if step:
-            low, high = (given("", by.label, by.form, end) for end in (by.at(step).low, by.at(step).high))
+            low, high = (constant("", by.label, by.form, end) for end in (by.at(step).low, by.at(step).high))
             rows.append(Part(fit.part, say("{name}, once machined to it", name=step.name), tuple(group), because, "attention",
                              say("Worn past its limit. The nearest size that still cleans up: {low} to {high}. Order after it is machined and measured.", low=low, high=high)))
         else:
@@ -262,7 +262,7 @@ def _shims(sizes: _Sizes, part: str, set_by: str, shim: str, way: int) -> list[P
         now = _decision(value, u, target.low, target.high)
         if now == "in":
             continue
-        told = given("", target.label, target.form, value)
+        told = constant("", target.label, target.form, value)
         because = _because(target, [(place, told if now == "cannot tell" else told.held_to(target.low, target.high), "finished")])
         short = way * (target.nominal - value)  # how much thicker the shims must be in all
         own = (place,) if place in made.places else () if target.places else made.places or ("",)
@@ -273,7 +273,7 @@ def _shims(sizes: _Sizes, part: str, set_by: str, shim: str, way: int) -> list[P
 
 def _shim(part, target, made, there, fitted, places, because, value, u, way, short, now) -> Part:
     def size(x):
-        return given("", made.label, made.form, x)
+        return constant("", made.label, made.form, x)
     if fitted:  # measured with shims that are known: one of them is exchanged
         choices = [(abs(short - (new - old)), old, new) for old in fitted for new in there if _decision(value + way * (new - old), u, target.low, target.high) == "in"]
         if choices:
@@ -292,7 +292,7 @@ def _shim(part, target, made, there, fitted, places, because, value, u, way, sho
             _, new = min(choices)
             if now == "cannot tell":
                 return Part(part, say("{new} or none", new=size(new)), places, because, "unsure", say("Cannot tell whether one is needed: measure again with less doubt before ordering."))
-            return Part(part, say("{new}", new=size(new)), places, because, "pass", say("Brings it to {then}.", then=given("", target.label, target.form, value + way * new)))
+            return Part(part, say("{new}", new=size(new)), places, because, "pass", say("Brings it to {then}.", then=constant("", target.label, target.form, value + way * new)))
     if short <= 0:
         return Part(part, say("none helps"), places, because, "fail", say("It would have to be thinner than nothing: {by} too much. Machine or exchange what makes it so.", by=size(abs(short))))
     between = [new for new in there if _decision(value + way * new, u, target.low, target.high) == "cannot tell"]

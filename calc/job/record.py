@@ -30,7 +30,7 @@ from calc.core.kinds import KINDS, LENGTH, TEMPERATURE, Kind
 from calc.core.reading import Entry, EntryError, quoted, read, with_article
 from calc.core.writing import decimals_for
 from calc.core.result import Refused
-from calc.core.working import Number, form, given
+from calc.core.working import Number, constant, form
 
 FORMAT, VERSION = "sizebook-job", 2
 STAGES = {"received": "as received", "finished": "as finished", "assembly": "at assembly"}
@@ -268,7 +268,7 @@ def number(job: dict, reading: dict) -> tuple[Number, float]:
             entry = _entry(reading["text"], kind)
         except EntryError as error:
             raise JobError(f"{where}: {error.problem}; {error.accepted}.") from None
-        return given("", label, shape, entry.value), (entry.doubt or 0.0) / COVERAGE
+        return constant("", label, shape, entry.value), (entry.doubt or 0.0) / COVERAGE
     of = reading.get("of", "")
     if of not in MATERIALS:
         raise JobError(f"{where} was read warm, and {quoted(of)} is no material of this handbook; give one of {', '.join(MATERIALS)}.")

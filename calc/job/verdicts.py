@@ -11,7 +11,7 @@ from calc.reference.engine import STANDARD, Feature, Step
 from calc.job.record import STAGES, JobError, counting, current, number, sheet_of
 from calc.core.result import Text, Verdict, as_text, say
 from calc.reference.size import DUST, hold, limits_in_words
-from calc.core.working import Number, given
+from calc.core.working import Number, constant
 
 CHANGED = "The data sheet's limits were changed since the last reading: the verdicts here are by the new ones."  # where record.sheet_changed
 
@@ -152,7 +152,7 @@ def _work_out(job, read, features, feature, place, stage) -> Judged | None:
             return None
         value, square, scale = value + weight * float(size), square + (weight * u) ** 2, scale + abs(weight * float(size))
         untold = untold or not u
-    return _judged(feature, stage, None, tuple(reading for reading, _ in weights.values()), given("", feature.label, feature.form, value), COVERAGE * square ** 0.5 or None, untold, scale)
+    return _judged(feature, stage, None, tuple(reading for reading, _ in weights.values()), constant("", feature.label, feature.form, value), COVERAGE * square ** 0.5 or None, untold, scale)
 
 
 def _judged(feature: Feature, stage, reading, readings, value, U, untold, scale) -> Judged:
@@ -169,7 +169,7 @@ def _against(shop: Judged, there: Judged) -> Judged:
     if apart <= ((shop.U or 0) ** 2 + (there.U or 0) ** 2) ** 0.5 + DUST * abs(float(shop.value)):
         return there
     return Judged(there.stage, there.reading, there.readings, there.value, there.U, there.untold, there.step, "attention",
-                  say("{d} from what the shop read, more than both doubts make", d=given("", "", there.value.form.difference.apart_from(0.0), apart)),
+                  say("{d} from what the shop read, more than both doubts make", d=constant("", "", there.value.form.difference.apart_from(0.0), apart)),
                   as_text("Within limits by this reading, but one of the two is wrong: measure again, part and gauge at the same temperature."))
 
 

@@ -42,7 +42,7 @@ from calc.reference.materials import MATERIALS
 from calc.core.kinds import KINDS
 from calc.core.reading import EntryError, quantity
 from calc.core.writing import to_unit
-from calc.core.working import Form, Number, form, given
+from calc.core.working import Form, Number, constant, form
 
 DEMO = "TS-16"
 WHAT = ("nominal", "low", "high", "wear")
@@ -108,7 +108,7 @@ class Feature:
         value = getattr(self, what)
         if value is None:
             raise KeyError(f"{self.id} has no {what} on the sheet")
-        return given("", self.label, self.form, value)
+        return constant("", self.label, self.form, value)
 
 
 @dataclass(frozen=True)

@@ -6,7 +6,7 @@ from calc.core import conformance
 from calc.core.conformance import COVERAGE, decide, deciding_share, margins as margins_of, percent, probability, standard
 from calc.reference.engine import STANDARD, Feature, Step
 from calc.core.result import Text, as_text, say
-from calc.core.working import Number, given
+from calc.core.working import Number, constant
 
 CLEAN_UP = 0.03e-3  # m: what grinding or boring must find to take off, on the diameter; common practice, no source
 DUST = 1e-13  # of the sizes that went in: what floats may leave of two equal sizes
@@ -46,12 +46,12 @@ def hold(feature: Feature, stage: str, value: Number, U: float | None = None, sc
     if made == (None, None):
         return told("", "No limits on the data sheet", "")
     decision, margin, side, unsure = _decide(float(value), U, made, scale)
-    value, size = value if decision == "cannot tell" else value.held_to(*made), given("", "", feature.form.difference.apart_from(0.0), abs(margin))
+    value, size = value if decision == "cannot tell" else value.held_to(*made), constant("", "", feature.form.difference.apart_from(0.0), abs(margin))
     if decision == "in":
         if stage == "received":
             left = abs(margin if there.wear is None else float(value) - there.wear)
             return told("pass", "Fit for use, on its limit" if left <= DUST * scale else
-                        say("Fit for use, {m} from its " + ("limit" if there.wear is None else "wear limit"), m=given("", "", feature.form.difference.apart_from(0.0), left)),
+                        say("Fit for use, {m} from its " + ("limit" if there.wear is None else "wear limit"), m=constant("", "", feature.form.difference.apart_from(0.0), left)),
                         "Use it again." if alone else "They may run together again.")
         words = "Within limits" + ("" if step == STANDARD else f" for {step.name}")
         return told("pass", say(words + ", by {m}", m=size) if margin else words + ", on the limit itself",
@@ -159,7 +159,7 @@ def _far_off(feature: Feature, value: float) -> bool:
 
 def limits_in_words(feature: Feature, low: float | None, high: float | None) -> Text:
     """The limits as a person says them: 54.985 mm to 55.000 mm, at most 0.03 mm."""
-    low, high = (None if x is None else given("", feature.label, feature.form, x) for x in (low, high))
+    low, high = (None if x is None else constant("", feature.label, feature.form, x) for x in (low, high))
     if low is None:
         return as_text("") if high is None else say("at most {high}", high=high)
     return say("at least {low}", low=low) if high is None else say("{low} to {high}", low=low, high=high)

@@ -13,7 +13,7 @@ from hypothesis import assume, given, strategies as st
 from calc.page.formula import line_html, line_text
 from calc.core.kinds import ANGLE, AREA, FORCE, KINDS, LENGTH, PRESSURE, RATIO, ROTATION, STRESS, TEMPERATURE, TIME, VOLUME
 from calc.core.writing import from_unit
-from calc.core.working import PI, DimensionError, acos, asin, atan, cos, exp, figures, form, given as named, greatest, in_unit, least, log, log10, of_unit, sin, sqrt, step, steps_behind, tan, tanh
+from calc.core.working import DimensionError, PI, acos, asin, atan, constant, cos, exp, figures, form, greatest, in_unit, least, log, log10, of_unit, sin, sqrt, step, steps_behind, tan, tanh
 from tests.formula_reader import Reader, Unreadable, mathml_text
 
 SHARE, MM = form(RATIO, 3), form(LENGTH, 3)
@@ -68,7 +68,7 @@ def as_float(tree):
 
 
 def as_number(tree, shape=SHARE):
-    return work(tree, lambda k: named(f"x_{k + 9999}", "", shape, k / 1000), plain_constant, CALC)
+    return work(tree, lambda k: constant(f"x_{k + 9999}", "", shape, k / 1000), plain_constant, CALC)
 
 
 def exactly(tree):
@@ -191,7 +191,7 @@ def test_quantities_carry_their_units_into_the_line(data, system):
     for symbol, shape in shapes.items():
         thousandths, unit = data.draw(st.integers(-99999, 99999).filter(bool)), shape.unit(system)
         exact[symbol] = Fraction(thousandths, 1000) * unit.factor
-        numbers[symbol] = named(symbol, "", shape, from_unit(thousandths / 1000, unit))
+        numbers[symbol] = constant(symbol, "", shape, from_unit(thousandths / 1000, unit))
     a, b, c, S = numbers.values()
     A, B, C, T = exact.values()
     mm, mm2 = (shapes[s].unit(system) for s in "aS")
@@ -218,7 +218,7 @@ def test_quantities_carry_their_units_into_the_line(data, system):
 
 
 def test_a_temperature_below_zero_is_bracketed_behind_a_sign():
-    cold, warm = (named(s, "", form(TEMPERATURE, 0), t + 273.15) for s, t in (("t_1", -10), ("t_2", 20)))
+    cold, warm = (constant(s, "", form(TEMPERATURE, 0), t + 273.15) for s, t in (("t_1", -10), ("t_2", 20)))
     n = step("d", "", form(KINDS["temperature difference"], 0), warm - cold)
     assert line_text(n, "metric") == "d = t_2 − t_1 = 20 °C − (−10 °C) = 30 K"
     assert line_text(n, "inch") == "d = t_2 − t_1 = 68 °F − 14 °F = 54 °F"
@@ -227,7 +227,7 @@ def test_a_temperature_below_zero_is_bracketed_behind_a_sign():
 
 def test_a_quantity_counted_in_a_unit_and_made_of_it_again():
     """An empirical rule for degrees Fahrenheit and one for inches, by hand."""
-    warm = named("T", "", form(TEMPERATURE, 0), 293.15)
+    warm = constant("T", "", form(TEMPERATURE, 0), 293.15)
     assert float(in_unit(warm, TEMPERATURE.inch)) == in_unit(293.15, TEMPERATURE.inch) == 68.0
     assert float(of_unit(in_unit(warm, TEMPERATURE.inch) + 9, TEMPERATURE, TEMPERATURE.inch)) == pytest.approx(298.15, abs=1e-9)
     assert of_unit(77.0, TEMPERATURE, TEMPERATURE.inch) == pytest.approx(298.15, abs=1e-9) and of_unit(2.0, LENGTH, LENGTH.inch) == 0.0508
@@ -235,8 +235,8 @@ def test_a_quantity_counted_in_a_unit_and_made_of_it_again():
         of_unit(2.0, LENGTH, PRESSURE.metric)
 
 
-x, y, z = (named(letter, "", SHARE, value) for letter, value in (("x", 2.0), ("y", 3.0), ("z", -5.0)))
-d, D = (named(letter, "", form(LENGTH, 1), value) for letter, value in (("d", 0.01), ("D", 0.02)))
+x, y, z = (constant(letter, "", SHARE, value) for letter, value in (("x", 2.0), ("y", 3.0), ("z", -5.0)))
+d, D = (constant(letter, "", form(LENGTH, 1), value) for letter, value in (("d", 0.01), ("D", 0.02)))
 
 
 @pytest.mark.parametrize("expression, symbols, numbers", [
@@ -276,7 +276,7 @@ d, D = (named(letter, "", form(LENGTH, 1), value) for letter, value in (("d", 0.
     ((d / D) ** 2, "(d/D)^2", "(10.0 mm/20.0 mm)^2"),
     (in_unit(d, LENGTH.metric) ** 0.5, "(d/mm)^0.5", "10^0.5"),
     (in_unit(d + D, LENGTH.metric) * 2, "(d + D)/mm·2", "30·2"),
-    (in_unit(named("n", "", form(ROTATION, 0), 50.0), ROTATION.metric) / 9, "n/(1/min)/9", "3000/9"),
+    (in_unit(constant("n", "", form(ROTATION, 0), 50.0), ROTATION.metric) / 9, "n/(1/min)/9", "3000/9"),
 ])
 def test_how_formulas_are_written(expression, symbols, numbers):
     formula, put_in = halves(shown(expression))
@@ -292,11 +292,11 @@ def test_how_areas_are_written(expression, symbols, numbers):
 
 
 def test_a_number_without_a_symbol_shows_its_value_among_the_symbols():
-    assert line_text(step("y", "", MM, named("", "", MM, 0.002) + d), "metric") == "y = 2.000 mm + d = 2.000 mm + 10.0 mm = 12.000 mm"
+    assert line_text(step("y", "", MM, constant("", "", MM, 0.002) + d), "metric") == "y = 2.000 mm + d = 2.000 mm + 10.0 mm = 12.000 mm"
 
 
 def test_mathml_escapes_what_is_written_in_symbols_and_units():
-    hostile = named("<b>&", "", SHARE, 1.0)
+    hostile = constant("<b>&", "", SHARE, 1.0)
     html = line_html(step("\"><script>_<i>", "", SHARE, hostile + 1))
     tree = ElementTree.fromstring(html)
     assert {node.tag for node in tree.iter()} <= {"div", "math", "mrow", "mi", "mn", "mo", "msub", "mtext"}
@@ -334,7 +334,7 @@ def test_dimensions_of_products_are_those_that_pint_finds(rows, rooted):
     ours, theirs = 1, pint_units.Quantity(1.0)
     for i, (kind, amount, power) in enumerate(rows):
         unit = pint_units.Unit(UNITS[kind])
-        n = named("q", "", form(KINDS[kind], 3), KINDS[kind].metric.factor * Fraction(amount)) ** power
+        n = constant("q", "", form(KINDS[kind], 3), KINDS[kind].metric.factor * Fraction(amount)) ** power
         q = pint_units.Quantity(amount, unit).to_base_units() ** power
         ours, theirs = (ours / n, theirs / q) if i % 2 else (ours * n, theirs * q)
     if rooted:
@@ -345,7 +345,7 @@ def test_dimensions_of_products_are_those_that_pint_finds(rows, rooted):
 
 @given(st.lists(st.sampled_from(sorted(UNITS)), min_size=2, max_size=2))
 def test_only_quantities_of_like_dimensions_add_and_compare(kinds):
-    a, b = (named("q", "", form(KINDS[k], 3), 2.0) for k in kinds)
+    a, b = (constant("q", "", form(KINDS[k], 3), 2.0) for k in kinds)
     alike = pint_units.Unit(UNITS[kinds[0]]).is_compatible_with(UNITS[kinds[1]])
     for combine in (operator.add, operator.sub, operator.lt, operator.le, operator.gt, operator.ge, operator.eq, least, greatest):
         if alike:
@@ -355,7 +355,7 @@ def test_only_quantities_of_like_dimensions_add_and_compare(kinds):
                 combine(a, b)
 
 
-length, area, pressure, pure = (named(k.name, "", form(k, 3), 2.0) for k in (LENGTH, AREA, PRESSURE, RATIO))
+length, area, pressure, pure = (constant(k.name, "", form(k, 3), 2.0) for k in (LENGTH, AREA, PRESSURE, RATIO))
 
 
 @pytest.mark.parametrize("wrong", [
@@ -489,6 +489,6 @@ def test_what_failed_a_limit_is_written_apart_from_it_and_no_longer_than_that_ta
 
 def test_what_is_no_further_from_its_limit_than_floats_leave_is_written_as_ever():
     assert MM.apart_from(0.052).write(0.1 + 0.2 - 0.248, "metric") == "52.000 mm" and 0.1 + 0.2 - 0.248 != 0.052
-    told = named("", "Bore", MM, 0.0520004)
+    told = constant("", "Bore", MM, 0.0520004)
     assert [told.held_to(*limits).text() for limits in ((None, 0.052), (0.05, 0.052), (0.053, None), (None, None), (0.052, 0.053))] == ["52.0004 mm", "52.0004 mm", "52.000 mm", "52.000 mm", "52.000 mm"]
     assert told.held_to(None, 0.052).form.difference == MM and told.held_to(None, 0.052).text("inch") == "2.04726 in"

@@ -6,13 +6,13 @@ import pytest
 from hypothesis import assume, given, strategies as st
 
 from calc.declare import doubt
-from calc.declare.calculator import DeclarationError, Limit, Output, Outputs, answer, calculator, choice, column, evaluate, given as known, grid, measured, number
+from calc.declare.calculator import Answer, DeclarationError, Inputs, Limit, Number, Output, Outputs, Rows, answer, calculator, choice, column, evaluate, given as known, grid, measured
 from calc.reference.engine import demo
 from calc.reference.materials import MATERIALS
 from calc.core.kinds import ANGLE, LENGTH, RATIO, TEMPERATURE
 from calc.core.result import Caution, Refused, Source, impossible, note, say, warning
 from calc.stations.index import find
-from calc.core.working import form, sqrt
+from calc.core.working import constant, form, sqrt
 
 SIZE, SHARE = form(LENGTH, 3), form(RATIO, 2)
 RULE, TABLE = Source("rule", "A rule.", "analytic"), Source("table", "A table.", "handbook")
@@ -24,19 +24,21 @@ class Out(Outputs):
     share = Output("Share of the bore", "s", SHARE)
 
 
-@calculator("ring-gap", "Ring in a bore", Out, purpose="Does the ring go in?", finds=("ring gap",), sources=(RULE,), cautions=(CARE,))
-def ring_gap(
-    bore: measured("Bore", "D", SIZE, tool="a bore gauge", hard=("10 mm", "100 mm"), usual=("20 mm", "60 mm"), feature="head.seat_pocket_intake"),
-    ring: measured("Ring outside", "d", SIZE, tool="a micrometer", hard=("9 mm", "100 mm", "no such ring is made")) = "37.4 mm",
-    angle: known("Chamfer", "θ", form(ANGLE, 0), hard=("1°", "89°"), usual=("15°", "45°"), fold=True) = "30°",
-    heat: known("Head", "T", form(TEMPERATURE, 0), hard=("-20 °C", "300 °C")) = "20 °C",
-    kind: choice("Kind of ring", {"plain": "A plain ring", "lipped": "A ring with a lip"}) = "plain",
-):
-    if ring >= bore:
-        raise impossible("ring", "is {ring}, not smaller than the bore {bore}; give less than {bore}", ring=ring, bore=bore)
-    gap = Out.gap(bore - ring, TABLE)
-    return answer(gap, Out.share(gap / bore), verdict=("pass", say("Goes in: {g} left", g=gap), "Fit it."),
-                  remarks=(note("A {kind} ring.", kind=kind), warning("Hot.") if float(heat) > 473 else None), cautions=(HEAT,) if float(heat) > 473 else ())
+class RingGapIn(Inputs):
+    bore: Number = measured("Bore", "D", SIZE, tool="a bore gauge", hard="10 to 100 mm", usual="20 to 60 mm", feature="head.seat_pocket_intake")
+    ring: Number = measured("Ring outside", "d", SIZE, tool="a micrometer", hard=("9 to 100 mm", "no such ring is made"), example="37.4 mm")
+    angle: Number = known("Chamfer", "θ", form(ANGLE, 0), hard="1 to 89°", usual="15 to 45°", fold=True, example="30°")
+    heat: Number = known("Head", "T", form(TEMPERATURE, 0), hard="-20 to 300 °C", example="20 °C")
+    kind: str = choice("Kind of ring", {"plain": "A plain ring", "lipped": "A ring with a lip"}, default="plain")
+
+
+@calculator("ring-gap", "Ring in a bore", RingGapIn, Out, purpose="Does the ring go in?", finds=("ring gap",), sources=(RULE,), cautions=(CARE,))
+def ring_gap(i: RingGapIn) -> Answer:
+    if i.ring >= i.bore:
+        raise impossible("ring", "is {ring}, not smaller than the bore {bore}; give less than {bore}", ring=i.ring, bore=i.bore)
+    gap = Out.gap(i.bore - i.ring, TABLE)
+    return answer(gap, Out.share(gap / i.bore), verdict=("pass", say("Goes in: {g} left", g=gap), "Fit it."),
+                  remarks=(note("A {kind} ring.", kind=i.kind), warning("Hot.") if float(i.heat) > 473 else None), cautions=(HEAT,) if float(i.heat) > 473 else ())
 
 
 def sentences(system="metric", /, **entries):
@@ -53,29 +55,26 @@ def codes(**entries):
 
 # declaring
 
-def declare(parameter, default="37 mm", **more):
-    def f(size=None):
+def declare(declared, kind=Number, outputs=Out, **more):
+    class In(Inputs):
+        if declared is not None:
+            size: kind = declared
+
+    @calculator("x", "X", In, outputs, purpose="...", **more)
+    def f(i: In) -> Answer:
         raise AssertionError("not called")
-    f.__annotations__ = {"size": parameter} if parameter is not None else {}
-    f.__defaults__ = (default,) if default is not None else None
-    if default is None:
-        def f(size):
-            raise AssertionError("not called")
-        f.__annotations__ = {"size": parameter} if parameter is not None else {}
-    return calculator("x", "X", more.pop("outputs", Out), purpose="...", **more)(f)
 
 
-LENGTH_INPUT = known("Size", "d", SIZE, hard=("1 mm", "9 mm"))
+LENGTH_INPUT = known("Size", "d", SIZE, hard="1 to 9 mm", example="2 mm")
 
 
 @pytest.mark.parametrize("make, words", [
-    (lambda: declare(None), "x: parameter size is not declared with measured, given or choice"),
-    (lambda: declare(float), "x: parameter size is not declared"),
-    (lambda: declare("measured(...)"), "x: parameter size is not declared"),
-    (lambda: declare(LENGTH_INPUT, None), "x: size has neither a default nor a feature to take it from"),
-    (lambda: declare(LENGTH_INPUT, ""), "x: size has neither a default nor a feature"),
+    (lambda: declare(None), "x: no inputs"),
+    (lambda: declare(2.5), "size is not declared with measured, given or choice"),
+    (lambda: declare("measured(...)"), "size is not declared"),
+    (lambda: declare(known("Size", "d", SIZE, hard="1 to 9 mm")), "x: size has neither an example nor a feature to take it from"),
     (lambda: declare(LENGTH_INPUT, outputs=Outputs), "x: no outputs"),
-    (lambda: declare(choice("Kind", {"a": "A", "b": "B"}), "c"), "x: size has the default 'c', which is not one of a, b"),
+    (lambda: declare(choice("Kind", {"a": "A", "b": "B"}, default="c"), str), "x: size begins with 'c', which is not one of a, b"),
 ])
 def test_a_wrong_declaration_is_named_where_it_stands(make, words):
     with pytest.raises(DeclarationError, match=words):
@@ -83,17 +82,23 @@ def test_a_wrong_declaration_is_named_where_it_stands(make, words):
 
 
 def test_a_calculator_that_returns_other_numbers_than_it_declares_is_named():
-    @calculator("swapped", "S", Out, purpose="...")
-    def swapped(size: LENGTH_INPUT = "2 mm"):
-        return answer(Out.share(0.5 + 0 * size / size), Out.gap(size * 1), verdict=("pass", "a", "b"))
+    class SwappedIn(Inputs):
+        size: Number = LENGTH_INPUT
+
+    @calculator("swapped", "S", SwappedIn, Out, purpose="...")
+    def swapped(i: SwappedIn) -> Answer:
+        return answer(Out.share(0.5 + 0 * i.size / i.size), Out.gap(i.size * 1), verdict=("pass", "a", "b"))
     with pytest.raises(DeclarationError, match=r"swapped: returned \['share', 'gap'\], declared \['gap', 'share'\]"):
         evaluate(swapped)
 
 
 def test_an_output_that_is_no_named_number_is_named():
-    @calculator("plain", "P", Out, purpose="...")
-    def plain(size: LENGTH_INPUT = "2 mm"):
-        return answer(Out.gap(size * 1), 0.5, verdict=("pass", "a", "b"))
+    class PlainIn(Inputs):
+        size: Number = LENGTH_INPUT
+
+    @calculator("plain", "P", PlainIn, Out, purpose="...")
+    def plain(i: PlainIn) -> Answer:
+        return answer(Out.gap(i.size * 1), 0.5, verdict=("pass", "a", "b"))
     with pytest.raises(TypeError, match="named by its declaration"):
         evaluate(plain)
 
@@ -230,26 +235,35 @@ class One(Outputs):
 @pytest.mark.parametrize("function", [
     lambda x: x / (x - 2), lambda x: sqrt(x - 3), lambda x: (x - 3) ** 0.5, lambda x: 10.0 ** (x * 1e4), lambda x: x * 1e308 * 10 - x])
 def test_arithmetic_that_fails_is_told_as_a_sentence_not_as_a_trace(function):
-    @calculator("fails", "F", One, purpose="...")
-    def fails(x: known("Share", "x", SHARE, hard=("0", "9")) = "2"):
-        return answer(One.y(function(x)), verdict=("pass", "a", "b"))
+    class FailsIn(Inputs):
+        x: Number = known("Share", "x", SHARE, hard="0 to 9", example="2")
+
+    @calculator("fails", "F", FailsIn, One, purpose="...")
+    def fails(i: FailsIn) -> Answer:
+        return answer(One.y(function(i.x)), verdict=("pass", "a", "b"))
     with pytest.raises(Refused, match=r"^Share: these entries together give no answer \(\w+\); give sizes nearer to the usual ones\.$") as refused:
         evaluate(fails)
     assert refused.value.errors[0].code == "no-answer"
 
 
 def test_an_endless_number_on_the_way_is_no_answer_either():
-    @calculator("way", "W", One, purpose="...")
-    def way(x: known("Share", "x", SHARE, hard=("0", "9")) = "2"):
+    class WayIn(Inputs):
+        x: Number = known("Share", "x", SHARE, hard="0 to 9", example="2")
+
+    @calculator("way", "W", WayIn, One, purpose="...")
+    def way(i: WayIn) -> Answer:
         from calc.core.working import step
-        return answer(One.y(1 / step("z", "Z", SHARE, x * 1e308 * 1e308)), verdict=("pass", "a", "b"))
+        return answer(One.y(1 / step("z", "Z", SHARE, i.x * 1e308 * 1e308)), verdict=("pass", "a", "b"))
     with pytest.raises(Refused, match="no answer"):
         evaluate(way)
 
 
 def test_a_fault_of_the_calculator_is_not_hidden_as_a_readers_fault():
-    @calculator("slip", "S", One, purpose="...")
-    def slip(x: known("Share", "x", SHARE, hard=("0", "9")) = "2"):
+    class SlipIn(Inputs):
+        x: Number = known("Share", "x", SHARE, hard="0 to 9", example="2")
+
+    @calculator("slip", "S", SlipIn, One, purpose="...")
+    def slip(i: SlipIn) -> Answer:
         raise impossible("y", "is wrong; give another")
     with pytest.raises(KeyError):
         evaluate(slip)
@@ -261,12 +275,14 @@ class Sum(Outputs):
     total = Output("Total", "Σ", SIZE)
 
 
-@calculator("lash", "Lash", Sum, purpose="...")
-def lash(
-    gaps: grid("Lash", ("1 in", "1 ex", "2 in"), (column("Cold", "c", SIZE, hard=("0 mm", "1 mm"), usual=("0.05 mm", "0.3 mm")),
-                                                  column("Warm", "w", SIZE, hard=("0 mm", "1 mm"))), least=2, tool="feelers") = "0.1; 0.2 | 0.1; 0.2 | 0.15 mm; 6 thou",
-):
-    return answer(Sum.total(sum(n for row in gaps if row for n in row)), verdict=("pass", "a", "b"))
+class LashIn(Inputs):
+    gaps: Rows = grid("Lash", ("1 in", "1 ex", "2 in"), (column("Cold", "c", SIZE, hard="0 to 1 mm", usual="0.05 to 0.3 mm"),
+                                                  column("Warm", "w", SIZE, hard="0 to 1 mm")), least=2, tool="feelers", example="0.1; 0.2 | 0.1; 0.2 | 0.15 mm; 6 thou")
+
+
+@calculator("lash", "Lash", LashIn, Sum, purpose="...")
+def lash(i: LashIn) -> Answer:
+    return answer(Sum.total(sum(n for row in i.gaps if row for n in row)), verdict=("pass", "a", "b"))
 
 
 @pytest.mark.parametrize("text, total", [
@@ -312,12 +328,14 @@ class Area(Outputs):
     ratio = Output("Quotient", "q", SHARE)
 
 
-@calculator("two-readings", "T", Area, purpose="...")
-def two_readings(
-    a: measured("A", "a", SHARE, tool="a rule", hard=("1", "100")) = "20",
-    b: measured("B", "b", SHARE, tool="a rule", hard=("1", "100")) = "10",
-):
-    return answer(Area.area(a * b), Area.ratio(a / b), verdict=("pass", "In", "Fit it."), limits=(Limit("the product", a * b, low=190, high=None),))
+class TwoReadingsIn(Inputs):
+    a: Number = measured("A", "a", SHARE, tool="a rule", hard="1 to 100", example="20")
+    b: Number = measured("B", "b", SHARE, tool="a rule", hard="1 to 100", example="10")
+
+
+@calculator("two-readings", "T", TwoReadingsIn, Area, purpose="...")
+def two_readings(i: TwoReadingsIn) -> Answer:
+    return answer(Area.area(i.a * i.b), Area.ratio(i.a / i.b), verdict=("pass", "In", "Fit it."), limits=(Limit("the product", i.a * i.b, low=190, high=None),))
 
 
 @given(st.floats(2, 90), st.floats(2, 90), st.floats(0.001, 0.2), st.floats(0.001, 0.2))
@@ -357,12 +375,14 @@ class Known(Outputs):
     doubt = Output("Doubt", "U", SIZE)
 
 
-@calculator("asks-doubt", "A", Known, purpose="...")
-def asks_doubt(
-    size: measured("Size", "L", SIZE, tool="a rule", hard=("1 mm", "99 mm")) = "20 mm",
-    doubt: known("Doubt of the size", "U", SIZE, hard=("0 mm", "1 mm"), doubt_of="size") = "0.01 mm",
-):
-    return answer(Known.size(size * 1), Known.doubt(doubt * 1), verdict=("pass", "a", "b"))
+class AsksDoubtIn(Inputs):
+    size: Number = measured("Size", "L", SIZE, tool="a rule", hard="1 to 99 mm", example="20 mm")
+    doubt: Number = known("Doubt of the size", "U", SIZE, hard="0 to 1 mm", doubt_of="size", example="0.01 mm")
+
+
+@calculator("asks-doubt", "A", AsksDoubtIn, Known, purpose="...")
+def asks_doubt(i: AsksDoubtIn) -> Answer:
+    return answer(Known.size(i.size * 1), Known.doubt(i.doubt * 1), verdict=("pass", "a", "b"))
 
 
 def test_a_doubt_that_is_asked_for_may_stand_behind_the_reading_instead():
@@ -381,11 +401,13 @@ class Warm(Outputs):
     size = Output("Size at 20 °C", "L_20", form(LENGTH, 5))
 
 
-@calculator("read-warm", "R", Warm, purpose="...")
-def read_warm(
-    bore: measured("Bore", "D_b", form(LENGTH, 5), tool="a bore gauge", hard=("1 mm", "99 mm"), of="al-si-t6") = "50 mm",
-):
-    return answer(Warm.size(bore * 1), verdict=("pass", "a", "b"))
+class ReadWarmIn(Inputs):
+    bore: Number = measured("Bore", "D_b", form(LENGTH, 5), tool="a bore gauge", hard="1 to 99 mm", of="al-si-t6", example="50 mm")
+
+
+@calculator("read-warm", "R", ReadWarmIn, Warm, purpose="...")
+def read_warm(i: ReadWarmIn) -> Answer:
+    return answer(Warm.size(i.bore * 1), verdict=("pass", "a", "b"))
 
 
 def test_a_warm_reading_is_brought_to_20_degrees_and_the_working_says_how():
@@ -420,12 +442,14 @@ def test_a_bad_temperature_beside_a_reading_is_named(entries, field, words):
     assert error.field == field and error.sentence().startswith(words)
 
 
-@calculator("may-be-empty", "M", Known, purpose="...")
-def may_be_empty(
-    size: measured("Size", "L", SIZE, tool="a rule", hard=("1 mm", "99 mm"), optional=True),
-    doubt: known("Doubt", "U", SIZE, hard=("0 mm", "1 mm"), optional=True) = "0.01 mm",
-):
-    return answer(Known.size(size * 1 if size is not None else 0.0), Known.doubt(doubt * 1 if doubt is not None else 0.0), verdict=("pass", "a", "b"))
+class MayBeEmptyIn(Inputs):
+    size: Number | None = measured("Size", "L", SIZE, tool="a rule", hard="1 to 99 mm")
+    doubt: Number | None = known("Doubt", "U", SIZE, hard="0 to 1 mm", example="0.01 mm")
+
+
+@calculator("may-be-empty", "M", MayBeEmptyIn, Known, purpose="...")
+def may_be_empty(i: MayBeEmptyIn) -> Answer:
+    return answer(Known.size(i.size * 1 if i.size is not None else 0.0), Known.doubt(i.doubt * 1 if i.doubt is not None else 0.0), verdict=("pass", "a", "b"))
 
 
 def test_what_may_be_left_empty_is_none_or_its_example():
@@ -437,7 +461,7 @@ def test_what_may_be_left_empty_is_none_or_its_example():
 
 
 def test_number_makes_a_constant_that_shows_its_symbol():
-    n = number("α", "Expansion", SHARE, 0.5, RULE)
+    n = constant("α", "Expansion", SHARE, 0.5, RULE)
     assert n.symbol == "α" and n.text() == "0.50" and n.source is RULE
 
 

@@ -5,7 +5,7 @@ from hypothesis import given as tried
 from hypothesis import strategies as st
 from scipy.stats import norm
 
-from calc.declare.calculator import Limit, Output, Outputs, answer, calculator, column, evaluate, given, grid, measured
+from calc.declare.calculator import Answer, Inputs, Limit, Number, Output, Outputs, Rows, answer, calculator, column, evaluate, given, grid, measured
 from calc.stations.heads.seat_fit import seat_fit
 from calc.core.kinds import LENGTH
 from calc.core.result import impossible, say
@@ -76,9 +76,12 @@ class Size(Outputs):
 
 def judged(low=None, high=None, state=None):
     """A calculator that says of a size whether it lies within limits."""
-    @calculator("probe", "Probe", Size, **NO_SOURCE)
-    def probe(x: measured("Reading", "x", MM, tool="a gauge", hard=("-1 m", "1 m")) = "10 mm"):
-        size = Size.size(x + 0)
+    class ProbeIn(Inputs):
+        x: Number = measured("Reading", "x", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
+
+    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    def probe(i: ProbeIn) -> Answer:
+        size = Size.size(i.x + 0)
         right = (low is None or float(size) >= low) and (high is None or float(size) <= high)
         return answer(size, verdict=(state or ("pass" if right else "fail"), "Right" if right else "Wrong", "Go on."), limits=(Limit("the size", size, low=low, high=high),))
     return probe
@@ -153,9 +156,12 @@ def test_attention_gives_way_to_cannot_tell():
 
 def looked_at(low, wanted, high=None, state=None):
     """A calculator that fails under `low` and asks for another look under `wanted` or over `high`."""
-    @calculator("probe", "Probe", Size, **NO_SOURCE)
-    def probe(x: measured("Reading", "x", MM, tool="a gauge", hard=("-1 m", "1 m")) = "10 mm"):
-        size = Size.size(x + 0)
+    class ProbeIn(Inputs):
+        x: Number = measured("Reading", "x", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
+
+    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    def probe(i: ProbeIn) -> Answer:
+        size = Size.size(i.x + 0)
         found = "fail" if float(size) < low else "attention" if float(size) < wanted or high is not None and float(size) > high else "pass"
         return answer(size, verdict=(state or found, {"fail": "Wrong", "attention": "Little", "pass": "Right"}[state or found], "Go on."), limits=(
             Limit("the size", size, low=low), Limit("the size wanted", size, low=wanted, level="attention"), *(() if high is None else (Limit("the size that serves", size, high=high, level="attention"),))))
@@ -188,9 +194,12 @@ def test_a_limit_has_a_level_that_there_is():
 
 
 def test_of_two_limits_the_worse_speaks_and_both_must_decide():
-    @calculator("probe", "Probe", Size, **NO_SOURCE)
-    def probe(x: measured("Reading", "x", MM, tool="a gauge", hard=("-1 m", "1 m")) = "10 mm"):
-        size = Size.size(x + 0)
+    class ProbeIn(Inputs):
+        x: Number = measured("Reading", "x", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
+
+    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    def probe(i: ProbeIn) -> Answer:
+        size = Size.size(i.x + 0)
         return answer(size, verdict=("pass", "Right", "Go on."), limits=(Limit("the first", size, low=0.0099), Limit("the second", size, high=0.0102)))
     found = probe(x="10 ± 0.3 mm")  # u 0.15: 0.667 and 1.333 standard uncertainties
     assert found.verdict.headline.plain() == f"Only {int(norm.cdf(0.1 / 0.15) * 100)} % sure that the first is right"
@@ -199,11 +208,14 @@ def test_of_two_limits_the_worse_speaks_and_both_must_decide():
 
 def test_one_way_is_enough_at_the_edge_of_what_goes_together():
     """Above 10 mm the reading is refused: the change downwards stands for both."""
-    @calculator("probe", "Probe", Size, **NO_SOURCE)
-    def probe(x: measured("Reading", "x", MM, tool="a gauge", hard=("-1 m", "1 m")) = "10 mm"):
-        if float(x) > 0.010:
-            raise impossible("x", "is {x}; give less", x=x)
-        return answer(Size.size(3 * x), verdict=("pass", "Right", "Go on."), limits=(Limit("it", 3 * x, low=0.029),))
+    class ProbeIn(Inputs):
+        x: Number = measured("Reading", "x", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
+
+    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    def probe(i: ProbeIn) -> Answer:
+        if float(i.x) > 0.010:
+            raise impossible("x", "is {x}; give less", x=i.x)
+        return answer(Size.size(3 * i.x), verdict=("pass", "Right", "Go on."), limits=(Limit("it", 3 * i.x, low=0.029),))
     found = probe(x="10 ± 0.02 mm")
     assert found.doubts["size"] == pytest.approx(3 * 20 * um)
     assert found.verdict.state == "pass" and probe(x="10 ± 0.9 mm").verdict.state == "unsure"
@@ -211,11 +223,14 @@ def test_one_way_is_enough_at_the_edge_of_what_goes_together():
 
 def test_between_two_edges_the_step_is_made_smaller():
     """Only a hundredth of the doubt either way goes together with the rest; the sensitivity is found within it."""
-    @calculator("probe", "Probe", Size, **NO_SOURCE)
-    def probe(x: measured("Reading", "x", MM, tool="a gauge", hard=("-1 m", "1 m")) = "10 mm"):
-        if abs(float(x) - 0.010) > 1e-7:
-            raise impossible("x", "is {x}; give 10 mm", x=x)
-        return answer(Size.size(-2 * x), verdict=("pass", "Right", "Go on."))
+    class ProbeIn(Inputs):
+        x: Number = measured("Reading", "x", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
+
+    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    def probe(i: ProbeIn) -> Answer:
+        if abs(float(i.x) - 0.010) > 1e-7:
+            raise impossible("x", "is {x}; give 10 mm", x=i.x)
+        return answer(Size.size(-2 * i.x), verdict=("pass", "Right", "Go on."))
     assert probe(x="10 ± 0.02 mm").doubts["size"] == pytest.approx(2 * 20 * um, rel=1e-6)
 
 
@@ -234,29 +249,38 @@ def test_a_doubt_that_leads_past_the_range_on_one_side_is_worth_what_the_other_s
 
 def test_neither_a_turning_point_nor_a_kink_hides_a_doubt():
     """At the least of a parabola both ways give the same change, whose half difference is nothing; so does the larger of two readings."""
-    @calculator("probe", "Probe", Size, **NO_SOURCE)
-    def probe(x: measured("Reading", "x", MM, tool="a gauge", hard=("-1 m", "1 m")) = "10 mm",
-              z: measured("Other", "z", MM, tool="a gauge", hard=("-1 m", "1 m")) = "10 mm"):
-        return answer(Size.size(sqrt((x - z) ** 2)), verdict=("pass", "Right", "Go on."))
+    class ProbeIn(Inputs):
+        x: Number = measured("Reading", "x", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
+        z: Number = measured("Other", "z", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
+
+    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    def probe(i: ProbeIn) -> Answer:
+        return answer(Size.size(sqrt((i.x - i.z) ** 2)), verdict=("pass", "Right", "Go on."))
     assert probe(x="10 ± 0.02 mm").doubts["size"] == pytest.approx(20 * um)
     assert probe(x="10 ± 0.03 mm", z="10 ± 0.04 mm").doubts["size"] == pytest.approx(50 * um)
 
 
 def test_a_reading_is_moved_by_one_standard_uncertainty():
     """On a curve the length of the step shows: at the foot of (x − z)²/z a step of 0.1 mm either way gives 0.1²/10 mm, so U is 2 µm."""
-    @calculator("probe", "Probe", Size, **NO_SOURCE)
-    def probe(x: measured("Reading", "x", MM, tool="a gauge", hard=("-1 m", "1 m")) = "10 mm",
-              z: measured("Other", "z", MM, tool="a gauge", hard=("1 mm", "1 m")) = "10 mm"):
-        return answer(Size.size((x - z) ** 2 / z), verdict=("pass", "Right", "Go on."))
+    class ProbeIn(Inputs):
+        x: Number = measured("Reading", "x", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
+        z: Number = measured("Other", "z", MM, tool="a gauge", hard="1 mm to 1 m", example="10 mm")
+
+    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    def probe(i: ProbeIn) -> Answer:
+        return answer(Size.size((i.x - i.z) ** 2 / i.z), verdict=("pass", "Right", "Go on."))
     assert probe(x="10 ± 0.2 mm").doubts["size"] == pytest.approx(2 * um)
 
 
 def test_a_limit_counts_the_way_that_hurts_an_output_both():
     """x²/z at 10 ± 8 mm, z 10 mm: a step of 4 mm adds 9.6 mm or takes 6.4 mm. The limit, 10 mm off, is sure by Φ(10/9.6), scipy."""
-    @calculator("probe", "Probe", Size, **NO_SOURCE)
-    def probe(x: measured("Reading", "x", MM, tool="a gauge", hard=("-1 m", "1 m")) = "10 mm",
-              z: measured("Other", "z", MM, tool="a gauge", hard=("1 mm", "1 m")) = "10 mm"):
-        size = Size.size(x ** 2 / z)
+    class ProbeIn(Inputs):
+        x: Number = measured("Reading", "x", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
+        z: Number = measured("Other", "z", MM, tool="a gauge", hard="1 mm to 1 m", example="10 mm")
+
+    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    def probe(i: ProbeIn) -> Answer:
+        size = Size.size(i.x ** 2 / i.z)
         return answer(size, verdict=("pass", "Right", "Go on."), limits=(Limit("the size", size, high=0.020),))
     found = probe(x="10 ± 8 mm")
     assert found.doubts["size"] == pytest.approx(2e-3 * numpy.sqrt((9.6 ** 2 + 6.4 ** 2) / 2))
@@ -266,22 +290,28 @@ def test_a_limit_counts_the_way_that_hurts_an_output_both():
 def test_no_step_is_worked_outside_the_range_and_without_any_nothing_is_counted():
     seen = []
 
-    @calculator("probe", "Probe", Size, **NO_SOURCE)
-    def probe(x: measured("Reading", "x", MM, tool="a gauge", hard=("0 m", "10 mm")) = "10 mm",
-              y: measured("Other", "y", MM, tool="a gauge", hard=("0 m", "1 m")) = "10 mm"):
-        seen.append(float(x))
-        if float(y) != 0.010:
-            raise impossible("y", "is {y}; give 10 mm", y=y)
-        return answer(Size.size(x + y), verdict=("pass", "Right", "Go on."))
+    class ProbeIn(Inputs):
+        x: Number = measured("Reading", "x", MM, tool="a gauge", hard="0 m to 10 mm", example="10 mm")
+        y: Number = measured("Other", "y", MM, tool="a gauge", hard="0 to 1 m", example="10 mm")
+
+    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    def probe(i: ProbeIn) -> Answer:
+        seen.append(float(i.x))
+        if float(i.y) != 0.010:
+            raise impossible("y", "is {y}; give 10 mm", y=i.y)
+        return answer(Size.size(i.x + i.y), verdict=("pass", "Right", "Go on."))
     assert probe(x="10 ± 0.02 mm").doubts["size"] == pytest.approx(20 * um)
     assert min(seen) == pytest.approx(0.00999) and max(seen) <= 0.010
     assert probe(y="10 ± 0.02 mm").doubts["size"] == 0
 
 
 def test_cells_of_a_grid_carry_doubts():
-    @calculator("probe", "Probe", Size, **NO_SOURCE)
-    def probe(sizes: grid("Sizes", rows=("1", "2", "3"), columns=(column("Size", "x", MM, hard=("0 m", "1 m")),), least=2) = "10 | 20 | 30"):
-        x = [row[0] for row in sizes if row]
+    class ProbeIn(Inputs):
+        sizes: Rows = grid("Sizes", rows=("1", "2", "3"), columns=(column("Size", "x", MM, hard="0 to 1 m"),), least=2, example="10 | 20 | 30")
+
+    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    def probe(i: ProbeIn) -> Answer:
+        x = [row[0] for row in i.sizes if row]
         return answer(Size.size(greatest(*x) - least(*x)), verdict=("pass", "Right", "Go on."))
     assert probe(sizes="10 ± 0.03 | 20 ± 0.5 | 30 ± 0.04").doubts["size"] == pytest.approx(50 * um)
     assert probe(**{"sizes.1.1": "10 ± 0.03"}).doubts["size"] == pytest.approx(30 * um)
@@ -290,10 +320,13 @@ def test_cells_of_a_grid_carry_doubts():
 
 def test_a_limit_that_is_measured_too_counts_its_own_doubt():
     """Clearance of a measured pin in a measured hole: margin = hole − pin, both doubts count."""
-    @calculator("probe", "Probe", Size, **NO_SOURCE)
-    def probe(pin: measured("Pin", "d", MM, tool="a gauge", hard=("0 m", "1 m")) = "21.990 mm",
-              hole: measured("Hole", "D", MM, tool="a gauge", hard=("0 m", "1 m")) = "22.000 mm"):
-        return answer(Size.size(hole - pin), verdict=("pass", "Right", "Go on."), limits=(Limit("the pin", pin, high=hole),))
+    class ProbeIn(Inputs):
+        pin: Number = measured("Pin", "d", MM, tool="a gauge", hard="0 to 1 m", example="21.990 mm")
+        hole: Number = measured("Hole", "D", MM, tool="a gauge", hard="0 to 1 m", example="22.000 mm")
+
+    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    def probe(i: ProbeIn) -> Answer:
+        return answer(Size.size(i.hole - i.pin), verdict=("pass", "Right", "Go on."), limits=(Limit("the pin", i.pin, high=i.hole),))
     assert probe(pin="21.990 ± 0.01 mm").verdict.state == "pass"  # 10 µm is 2 standard uncertainties
     both = probe(pin="21.990 ± 0.01 mm", hole="22.000 ± 0.01 mm")
     assert both.verdict.headline.plain() == f"Only {int(norm.cdf(10 / (5 * 2 ** 0.5)) * 100)} % sure that the pin is right"
@@ -312,9 +345,12 @@ def test_the_doubt_of_a_temperature_is_worth_what_expansion_makes_of_it():
 
 
 def test_a_doubt_asked_for_by_name_is_used_and_carried_no_further():
-    @calculator("probe", "Probe", Size, **NO_SOURCE)
-    def probe(x: measured("Reading", "x", MM, tool="a gauge", hard=("-1 m", "1 m")) = "10 mm",
-              doubt: given("Doubt", "U", MM, hard=("0.001 mm", "1 mm"), doubt_of="x") = "0.1 mm"):
-        return answer(Size.size(doubt + 0 * x), verdict=("pass", say("{u}", u=doubt), "Go on."))
+    class ProbeIn(Inputs):
+        x: Number = measured("Reading", "x", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
+        doubt: Number = given("Doubt", "U", MM, hard="0.001 to 1 mm", doubt_of="x", example="0.1 mm")
+
+    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    def probe(i: ProbeIn) -> Answer:
+        return answer(Size.size(i.doubt + 0 * i.x), verdict=("pass", say("{u}", u=i.doubt), "Go on."))
     assert probe(x="10 ± 0.02 mm")["size"] == pytest.approx(20 * um) and probe(x="10 ± 0.02 mm").doubts == {}
     assert probe(doubt="0.05 mm")["size"] == pytest.approx(50 * um) and probe()["size"] == pytest.approx(100 * um)

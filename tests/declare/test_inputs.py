@@ -5,7 +5,7 @@ import pytest
 from hypothesis import given as tried
 from hypothesis import strategies as st
 
-from calc.declare.calculator import Output, Outputs, answer, calculator, choice, column, evaluate, given, grid, measured
+from calc.declare.calculator import Answer, Inputs, Number, Output, Outputs, Rows, answer, calculator, choice, column, evaluate, given, grid, measured
 from calc.declare.inputs import with_unit
 from calc.reference.materials import MATERIALS
 from calc.page.live import answer as page_answer
@@ -30,32 +30,38 @@ def sum_of(*numbers):
 DONE = ("pass", "Done", "Go on.")
 
 
-@calculator("warm", "Warm", Sum, purpose="...")
-def warm(
-    bore: measured("Bore", "D", SIZE, tool="a bore gauge", hard=("10 mm", "100 mm"), of="metal") = "50 mm",
-    pin: measured("Pin", "d", SIZE, tool="a micrometer", hard=("10 mm", "100 mm"), of="forged-steel") = "40 mm",
-    metal: choice("Metal", {id: m.name for id, m in MATERIALS.items()}) = "al-si-t6",
-):
-    return answer(Sum.total(bore - pin), verdict=DONE)
+class WarmIn(Inputs):
+    bore: Number = measured("Bore", "D", SIZE, tool="a bore gauge", hard="10 to 100 mm", of="metal", example="50 mm")
+    pin: Number = measured("Pin", "d", SIZE, tool="a micrometer", hard="10 to 100 mm", of="forged-steel", example="40 mm")
+    metal: str = choice("Metal", {id: m.name for id, m in MATERIALS.items()}, default="al-si-t6")
 
 
-@calculator("spare", "Spare", Sum, purpose="...")
-def spare(
-    size: given("Size", "x", SIZE, hard=("0 mm", "100 mm")) = "10 mm",
-    low: given("Lower limit", "L", SIZE, hard=("0 mm", "100 mm"), usual=("5 mm", "50 mm"), optional=True) = "",
-    high: given("Upper limit", "H", SIZE, hard=("0 mm", "100 mm"), optional=True) = "20 mm",
-    wall: measured("Wall", "w", SIZE, tool="a micrometer", hard=("1 mm", "9 mm"), of="grey-iron", optional=True) = "",
-):
-    return answer(sum_of(size, low, high, wall), verdict=DONE)
+@calculator("warm", "Warm", WarmIn, Sum, purpose="...")
+def warm(i: WarmIn) -> Answer:
+    return answer(Sum.total(i.bore - i.pin), verdict=DONE)
 
 
-@calculator("rows", "Rows", Sum, purpose="...")
-def rows(
-    sizes: grid("Sizes", ("top", "middle", "foot"), (
-        column("A", "a", SIZE, hard=("0 mm", "100 mm")), column("B", "b", SIZE, hard=("-5 mm", "100 mm"), usual=("0 mm", "50 mm"), optional=True),
-        column("C", "c", SIZE, hard=("0 mm", "100 mm"))), least=1, tool="a micrometer") = "1; 2; 3 | 4; ; 6",
-):
-    return answer(sum_of(*(n for row in sizes if row for n in row)), verdict=DONE)
+class SpareIn(Inputs):
+    size: Number = given("Size", "x", SIZE, hard="0 to 100 mm", example="10 mm")
+    low: Number | None = given("Lower limit", "L", SIZE, hard="0 to 100 mm", usual="5 to 50 mm")
+    high: Number | None = given("Upper limit", "H", SIZE, hard="0 to 100 mm", example="20 mm")
+    wall: Number | None = measured("Wall", "w", SIZE, tool="a micrometer", hard="1 to 9 mm", of="grey-iron")
+
+
+@calculator("spare", "Spare", SpareIn, Sum, purpose="...")
+def spare(i: SpareIn) -> Answer:
+    return answer(sum_of(i.size, i.low, i.high, i.wall), verdict=DONE)
+
+
+class RowsIn(Inputs):
+    sizes: Rows = grid("Sizes", ("top", "middle", "foot"), (
+        column("A", "a", SIZE, hard="0 to 100 mm"), column("B", "b", SIZE, hard="-5 to 100 mm", usual="0 to 50 mm", optional=True),
+        column("C", "c", SIZE, hard="0 to 100 mm")), least=1, tool="a micrometer", example="1; 2; 3 | 4; ; 6")
+
+
+@calculator("rows", "Rows", RowsIn, Sum, purpose="...")
+def rows(i: RowsIn) -> Answer:
+    return answer(sum_of(*(n for row in i.sizes if row for n in row)), verdict=DONE)
 
 
 def refused(calculator, system="metric", **entries):
@@ -240,13 +246,15 @@ def test_a_thread_begun_is_told_on(text, first):
 
 # A number read off the other kind of tool
 
-@calculator("worn", "Worn", Sum, purpose="...")
-def worn(
-    bore: measured("Bore", "D", SIZE, tool="a bore gauge", hard=("10 mm", "100 mm"), usual=("30 mm", "50 mm"), of="forged-steel") = "40 mm",
-    heat: given("Heat", "T", TEMP, hard=("-40 °C", "350 °C"), usual=("150 °C", "210 °C")) = "180 °C",
-    shims: grid("Shims", ("1", "2"), (column("Shim", "s", SIZE, hard=("0 mm", "60 mm"), usual=("30 mm", "50 mm")),), tool="a micrometer") = "40 mm | 41 mm",
-):
-    return answer(Sum.total(bore + sum(shim for shim, in shims) + 0 * bore), verdict=DONE)
+class WornIn(Inputs):
+    bore: Number = measured("Bore", "D", SIZE, tool="a bore gauge", hard="10 to 100 mm", usual="30 to 50 mm", of="forged-steel", example="40 mm")
+    heat: Number = given("Heat", "T", TEMP, hard="-40 to 350 °C", usual="150 to 210 °C", example="180 °C")
+    shims: Rows = grid("Shims", ("1", "2"), (column("Shim", "s", SIZE, hard="0 to 60 mm", usual="30 to 50 mm"),), tool="a micrometer", example="40 mm | 41 mm")
+
+
+@calculator("worn", "Worn", WornIn, Sum, purpose="...")
+def worn(i: WornIn) -> Answer:
+    return answer(Sum.total(i.bore + sum(shim for shim, in i.shims) + 0 * i.bore), verdict=DONE)
 
 
 @pytest.mark.parametrize("name, typed, system, suggestion", [

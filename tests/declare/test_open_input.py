@@ -3,7 +3,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.declare.calculator import Output, Outputs, answer, any_of, calculator, choice, evaluate
+from calc.declare.calculator import Answer, Inputs, Number, Output, Outputs, answer, any_of, calculator, choice, evaluate
 from calc.page.form import form as form_html
 from calc.core.kinds import ANGLE, FORCE, LENGTH, MASS, RATIO
 from calc.core.reading import read
@@ -18,17 +18,23 @@ class Out(Outputs):
     it = Output("It", "x", None, main=True)
 
 
-@calculator("thing", "Thing", Out, purpose="...")
-def thing(
-    value: any_of("Value", "q", KINDS, by="kind", bare=LENGTH, hint="Anything.") = "24 mm",
-    kind: choice("Kind", {"unit": "by its unit", "mass": "a mass", "force": "a force"}) = "unit",
-):
-    return answer(Out.it(value, form=value.form), verdict=("pass", value.form.kind.name, "Do."))
+class ThingIn(Inputs):
+    value: Number = any_of("Value", "q", KINDS, by="kind", bare=LENGTH, hint="Anything.", example="24 mm")
+    kind: str = choice("Kind", {"unit": "by its unit", "mass": "a mass", "force": "a force"}, default="unit")
 
 
-@calculator("strict", "Strict", Out, purpose="...")
-def strict(value: any_of("Value", "q", KINDS) = "2.5 kg"):
-    return answer(Out.it(value, form=value.form), verdict=("pass", value.form.kind.name, "Do."))
+@calculator("thing", "Thing", ThingIn, Out, purpose="...")
+def thing(i: ThingIn) -> Answer:
+    return answer(Out.it(i.value, form=i.value.form), verdict=("pass", i.value.form.kind.name, "Do."))
+
+
+class StrictIn(Inputs):
+    value: Number = any_of("Value", "q", KINDS, example="2.5 kg")
+
+
+@calculator("strict", "Strict", StrictIn, Out, purpose="...")
+def strict(i: StrictIn) -> Answer:
+    return answer(Out.it(i.value, form=i.value.form), verdict=("pass", i.value.form.kind.name, "Do."))
 
 
 def taken(entries, system="metric", of=thing):

@@ -8,7 +8,7 @@ from scipy.optimize import fsolve
 
 from calc.formulas import oil
 from calc.core.kinds import KINEMATIC_VISCOSITY, TEMPERATURE
-from calc.core.working import form, given as traced
+from calc.core.working import constant, form
 from tests.formulas.oil_checks import CHECKS
 
 FIVE = [c for c in CHECKS if c.kind == "standard"]
@@ -40,7 +40,7 @@ def test_constants_of_two_lines():
 
 def test_traced_numbers_give_what_floats_give():
     nu, t = form(KINEMATIC_VISCOSITY, 2), form(TEMPERATURE, 0)
-    numbers = [traced(s, s, shape, value) for s, shape, value in (("T", t, 343.15), ("a", nu, 100e-6), ("b", t, 313.15), ("c", nu, 11.5e-6), ("d", t, 373.15))]
+    numbers = [constant(s, s, shape, value) for s, shape, value in (("T", t, 343.15), ("a", nu, 100e-6), ("b", t, 313.15), ("c", nu, 11.5e-6), ("d", t, 373.15))]
     assert float(oil.viscosity_between(*numbers)) == pytest.approx(oil.viscosity_between(*map(float, numbers)), rel=1e-14)
     assert float(oil.viscosity_between(*numbers)) == pytest.approx(27.844e-6, abs=5e-10)
 

@@ -12,7 +12,7 @@ from calc.job.record import STAGES, add_reading
 from calc.job.verdicts import judge
 from calc.core.reading import quantity
 from calc.reference.size import hold, wears_upwards
-from calc.core.working import given as number
+from calc.core.working import constant
 from tests.job.jobs import AT, any_job, job, reading
 
 MM = 1000
@@ -330,5 +330,5 @@ def test_a_size_a_hair_past_what_was_made_is_no_worn_size_of_the_next():
                             ("valve.stem_exhaust", "7.880 mm", "Worn past its limit by 0.010 mm"), ("crank.main_journal", "54.900 mm", "Worn past its limit by 0.060 mm"),
                             ("cylinder.bore", "88.400 mm", "Worn past its limit by 0.280 mm")):
         feature = sheet.feature(id)
-        size = number("", feature.label, feature.form, quantity(text, feature.form.kind))
+        size = constant("", feature.label, feature.form, quantity(text, feature.form.kind))
         assert hold(feature, "received", size).words.plain() == words, (id, text)

@@ -21,7 +21,7 @@ from calc.core.reading import read
 from calc.core.writing import from_unit
 from calc.core.result import Refused, Text, say
 from calc.declare.standing import Standing
-from calc.core.working import form, given as named
+from calc.core.working import constant, form
 from tests.figures import faults, width
 from tests.markup import classed, inside, page, words
 
@@ -245,7 +245,7 @@ def test_words_in_an_anchor_stay_in_their_attribute():
 def test_text_is_escaped_where_it_is_written():
     html = el("p", "<b> & \"'", el("br"), ["a<", None, False, ("b",)], title='"<&', hidden=True, lang=None, class_="c", data_x_=1)
     assert html == '<p title="&quot;&lt;&amp;" hidden class="c" data-x="1">&lt;b&gt; &amp; "\'<br>a&lt;b</p>'
-    assert children(say("{x} < {n}", x="<i>", n=named("", "", SIZE, 0.01))) == '&lt;i&gt; &lt; <span class="u-metric">10.000 mm</span><span class="u-inch">0.39370 in</span>'
+    assert children(say("{x} < {n}", x="<i>", n=constant("", "", SIZE, 0.01))) == '&lt;i&gt; &lt; <span class="u-metric">10.000 mm</span><span class="u-inch">0.39370 in</span>'
 
 
 def test_nothing_but_text_and_known_results_can_be_a_calculators_answer():
@@ -330,7 +330,7 @@ def test_plots_stand_on_their_paper(curve, other, style, marked):
 @given(st.lists(st.tuples(st.floats(-1, 1), st.floats(-1, 1)), min_size=2, max_size=2, unique=True), st.floats(-0.5, 0.5), st.floats(1e-4, 10), st.sampled_from(["", "D_p", "h"]))
 def test_dimensions_and_labels_stand_on_the_paper(ends, away, scale, name):
     (x1, y1), (x2, y2) = [(x * scale, y * scale) for x, y in ends]
-    n = named("d", "", SIZE, math.hypot(x2 - x1, y2 - y1))
+    n = constant("d", "", SIZE, math.hypot(x2 - x1, y2 - y1))
     assume(n.value > 1e-6)
     drawing = Drawing("Drawing", say("Seen."), (
         Area(box(-scale, -scale, scale, scale), "a"), Area(box(-scale / 2, -scale / 2, scale / 2, scale / 2), "c"), Line(arc((0, 0), scale / 3, 0, 6.283), "centre"),
@@ -380,7 +380,7 @@ def test_a_curve_runs_where_the_numbers_on_the_axes_say(curve, dots):
 
 def test_a_drawing_is_to_scale_with_x_to_the_right_and_y_up():
     plate, slot = box(0, 0, 0.08, 0.04), box(0.01, 0.02, 0.03, 0.03)
-    svg, = drawn(Drawing("T", say("Seen."), (Area(plate, "a"), Line(slot), Dimension((0.01, 0.02), (0.03, 0.02), named("d", "", SIZE, 0.02), 0.03, "d"))))
+    svg, = drawn(Drawing("T", say("Seen."), (Area(plate, "a"), Line(slot), Dimension((0.01, 0.02), (0.03, 0.02), constant("d", "", SIZE, 0.02), 0.03, "d"))))
     outline, = classed(svg, "ground")
     (left, foot), _, (right, head), _ = numbers(outline)
     scale = (right - left) / 0.08
@@ -405,7 +405,7 @@ def test_a_drawing_is_to_scale_with_x_to_the_right_and_y_up():
 
 
 def test_a_dimension_too_short_for_arrows_has_them_outside_and_one_upright_is_read_from_the_right():
-    shapes = (Area(box(0, 0, 0.08, 0.04), "a"), Dimension((0, 0), (0.002, 0), named("d", "", SIZE, 0.002), 0.0, ""), Dimension((0.08, 0), (0.08, 0.04), named("h", "", SIZE, 0.04), -0.01, "h"))
+    shapes = (Area(box(0, 0, 0.08, 0.04), "a"), Dimension((0, 0), (0.002, 0), constant("d", "", SIZE, 0.002), 0.0, ""), Dimension((0.08, 0), (0.08, 0.04), constant("h", "", SIZE, 0.04), -0.01, "h"))
     svg, = drawn(Drawing("T", say("Seen."), shapes))
     short, tall = [numbers(e) for e in classed(svg, "dim")]
     arrows = [numbers(e) for e in classed(svg, "arrow")]

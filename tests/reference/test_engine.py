@@ -4,7 +4,7 @@ import re
 import zipfile
 
 import pytest
-from hypothesis import assume, given, strategies as st
+from hypothesis import given, strategies as st
 
 from calc.reference import engine
 from calc.stations import index as stations

@@ -4,12 +4,12 @@ from dataclasses import dataclass
 
 from calc.reference import cautions, sources
 from calc.core.advice import at_most
-from calc.declare.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number, which_valve
+from calc.declare.calculator import Answer, Inputs, Limit, Number, Output, Outputs, answer, calculator, choice, given, measured, which_valve
 from calc.core.conformance import past
 from calc.core.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, arc
 from calc.core.kinds import AREA, LENGTH, RATIO, ROTATION, SPEED, VOLUME
 from calc.core.result import Table, impossible, note, say, warning
-from calc.core.working import PI, form, greatest, least, sqrt, step
+from calc.core.working import PI, constant, form, greatest, least, sqrt
 
 SIZE, FACE, METRES, TURNS = form(LENGTH, 2), form(AREA, 0), form(SPEED, 1, "m/s", "ft/s"), form(ROTATION, 0)
 ROUND, OVAL, D = "round", "oval", "d"
@@ -98,99 +98,100 @@ class Section:
         return round(max(0.0, *(other.depth(p) for p in self.outline())), 9)
 
 
+class In(Inputs):
+    valve: str = which_valve("Gas goes from the manifold into the head, or out of the head into the manifold.")
+    shape: str = choice("Shape of the port", SHAPES, must=True, example=OVAL)
+    width: Number = measured("Port, width", "w", SIZE, tool="a calliper, at the joint's face", hard="10 to 90 mm", usual="20 to 55 mm", feature="port.width_{valve}", stage="", hint="Of a round one: its diameter.")
+    height: Number = measured("Port, height", "h", SIZE, tool="a calliper", hard="10 to 90 mm", usual="20 to 55 mm", feature="port.height_{valve}", stage="", when=("shape", OVAL, D))
+    manifold_width: Number = measured("Manifold, width", "w_m", SIZE, tool="a calliper", hard="10 to 90 mm", usual="20 to 55 mm", feature="port.manifold_width_{valve}", stage="")
+    manifold_height: Number = measured("Manifold, height", "h_m", SIZE, tool="a calliper", hard="10 to 90 mm", usual="20 to 55 mm", feature="port.manifold_height_{valve}", stage="", hint="Of a round one: its diameter again.")
+    aside: Number = measured("Manifold sits to the right by", "x_m", SIZE, tool="blue on the gasket, both prints laid over each other", hard="-15 to 15 mm", usual="-2 to 2 mm", hint="Middle to middle, seen from outside; minus to the left.", example="0.00 mm")
+    above: Number = measured("Manifold sits higher by", "y_m", SIZE, tool="the same prints", hard="-15 to 15 mm", usual="-2 to 2 mm", hint="Minus where it sits lower.", example="0.00 mm")
+    engine_speed: Number = given("Engine speed", "n", TURNS, hard="100 1/ to 12000 1/min", usual="1500 1/ to 7500 1/min", feature="crank.top_speed")
+    manifold_shape: str = choice("Shape of the manifold", {SAME: "as the port", **SHAPES}, fold=True, assumed=(SAME, "as the port"))
+    corner: Number = measured("Radius of a D's lower corners", "r", SIZE, tool="radius gauges", hard="0 to 45 mm", usual="2 to 15 mm", fold=True, assumed=("6.00 mm", "counts only for a D; common practice, no source"))
+    bore: Number = measured("Cylinder bore", "b", SIZE, tool="a bore gauge", hard="40 to 160 mm", usual="70 to 110 mm", feature="cylinder.bore", fold=True)
+    stroke: Number = measured("Stroke", "s", SIZE, tool="a height gauge over the journals", hard="30 to 160 mm", usual="55 to 100 mm", feature="crank.stroke", fold=True)
+    least_speed: Number = given("Gas speed, least", "u_min", METRES, hard="0 to 150 m/s", usual="30 to 70 m/s", fold=True, assumed=("45 m/s", "slower gas lets fuel fall out of the air; common practice, no source"))
+    most_speed: Number = given("Gas speed, most", "u_max", METRES, hard="10 to 250 m/s", usual="60 to 120 m/s", fold=True, assumed=("90 m/s", "common practice, no source"))
+    most_step: Number = given("Step facing the flow, most", "f_max", SIZE, hard="0.05 to 5 mm", usual="0.1 to 1 mm", fold=True, assumed=("0.30 mm", "common practice, no source"))
+    most_drop: Number = given("Step falling away, most", "o_max", SIZE, hard="0.05 to 10 mm", usual="0.2 to 2 mm", fold=True, assumed=("1.00 mm", "common practice, no source"))
+
+
 @calculator(
-    "port-section", "Port and manifold", Out,
+    "port-section", "Port and manifold", In, Out,
     purpose="How large is the port, how fast does the gas go through it, and does the manifold leave a step?",
     finds=("port area", "port matching", "gas speed", "port velocity", "hydraulic diameter", "oval port", "D port", "manifold step", "intake port", "exhaust port"),
     sources=(sources.PORT_PLANE, sources.CONTINUITY, sources.PRACTICE, sources.INVENTED),
     cautions=(cautions.CUTTING, cautions.MAGNESIUM, cautions.MAKER_FIRST, cautions.AIRCRAFT))
-def port_section(
-    *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
-    valve: which_valve("Gas goes from the manifold into the head, or out of the head into the manifold.") = INTAKE,
-    shape: choice("Shape of the port", SHAPES, must=True) = OVAL,
-    width: measured("Port, width", "w", SIZE, tool="a calliper, at the joint's face", hard=("10 mm", "90 mm"), usual=("20 mm", "55 mm"), feature="port.width_{valve}", stage="", hint="Of a round one: its diameter."),
-    height: measured("Port, height", "h", SIZE, tool="a calliper", hard=("10 mm", "90 mm"), usual=("20 mm", "55 mm"), feature="port.height_{valve}", stage="", when=("shape", OVAL, D)),
-    manifold_width: measured("Manifold, width", "w_m", SIZE, tool="a calliper", hard=("10 mm", "90 mm"), usual=("20 mm", "55 mm"), feature="port.manifold_width_{valve}", stage=""),
-    manifold_height: measured("Manifold, height", "h_m", SIZE, tool="a calliper", hard=("10 mm", "90 mm"), usual=("20 mm", "55 mm"), feature="port.manifold_height_{valve}", stage="", hint="Of a round one: its diameter again."),
-    aside: measured("Manifold sits to the right by", "x_m", SIZE, tool="blue on the gasket, both prints laid over each other", hard=("-15 mm", "15 mm"), usual=("-2 mm", "2 mm"), hint="Middle to middle, seen from outside; minus to the left.") = "0.00 mm",
-    above: measured("Manifold sits higher by", "y_m", SIZE, tool="the same prints", hard=("-15 mm", "15 mm"), usual=("-2 mm", "2 mm"), hint="Minus where it sits lower.") = "0.00 mm",
-    engine_speed: given("Engine speed", "n", TURNS, hard=("100 1/min", "12000 1/min"), usual=("1500 1/min", "7500 1/min"), feature="crank.top_speed"),
-    manifold_shape: choice("Shape of the manifold", {SAME: "as the port", **SHAPES}, fold=True, assumed="as the port") = SAME,
-    corner: measured("Radius of a D's lower corners", "r", SIZE, tool="radius gauges", hard=("0 mm", "45 mm"), usual=("2 mm", "15 mm"), fold=True, assumed="counts only for a D; common practice, no source") = "6.00 mm",
-    bore: measured("Cylinder bore", "b", SIZE, tool="a bore gauge", hard=("40 mm", "160 mm"), usual=("70 mm", "110 mm"), feature="cylinder.bore", fold=True),
-    stroke: measured("Stroke", "s", SIZE, tool="a height gauge over the journals", hard=("30 mm", "160 mm"), usual=("55 mm", "100 mm"), feature="crank.stroke", fold=True),
-    least_speed: given("Gas speed, least", "u_min", METRES, hard=("0 m/s", "150 m/s"), usual=("30 m/s", "70 m/s"), fold=True, assumed="slower gas lets fuel fall out of the air; common practice, no source") = "45 m/s",
-    most_speed: given("Gas speed, most", "u_max", METRES, hard=("10 m/s", "250 m/s"), usual=("60 m/s", "120 m/s"), fold=True, assumed="common practice, no source") = "90 m/s",
-    most_step: given("Step facing the flow, most", "f_max", SIZE, hard=("0.05 mm", "5 mm"), usual=("0.1 mm", "1 mm"), fold=True, assumed="common practice, no source") = "0.30 mm",
-    most_drop: given("Step falling away, most", "o_max", SIZE, hard=("0.05 mm", "10 mm"), usual=("0.2 mm", "2 mm"), fold=True, assumed="common practice, no source") = "1.00 mm",
-):
+def port_section(i: In) -> Answer:
     """Flat sections of three shapes; continuity for the speed, with gas as thick as in the cylinder and the whole port filled.
 
     The mean is over one stroke of one cylinder: at mid stroke it goes about 1.6 times as fast. The step is taken all round the
     edge, as the distance from one edge to the other.
     """
-    if most_speed <= least_speed:
-        raise impossible("most_speed", "is {a}, not more than the least, {b}; give more than {b}", a=most_speed, b=least_speed)
-    manifold = shape if manifold_shape == SAME else manifold_shape
-    for kind, w, h, fields in ((shape, width, height, ("height", "corner")), (manifold, manifold_width, manifold_height, ("manifold_height", "corner"))):
+    if i.most_speed <= i.least_speed:
+        raise impossible("most_speed", "is {a}, not more than the least, {b}; give more than {b}", a=i.most_speed, b=i.least_speed)
+    manifold = i.shape if i.manifold_shape == SAME else i.manifold_shape
+    for kind, w, h, fields in ((i.shape, i.width, i.height, ("height", "corner")), (manifold, i.manifold_width, i.manifold_height, ("manifold_height", "corner"))):
         if kind == D:
             if h < w / 2:
                 raise impossible(fields[0], "is {h}, less than the half-round roof takes of a D {w} wide; give half of the width or more, or choose the oval", h=h, w=w)
-            if corner > least(w / 2, h - w / 2):
-                raise impossible("corner", "is {r}, more than the straight sides of a D {w} wide and {h} high leave; give {most} or less", r=corner, w=w, h=h,
-                                 most=number("", "", SIZE, math.floor(min(float(w) / 2, float(h) - float(w) / 2) * 1e5) / 1e5))
-    tall, tall_m = (w if kind == ROUND else h for kind, w, h in ((shape, width, height), (manifold, manifold_width, manifold_height)))
-    for name, off, a, b in (("aside", aside, width, manifold_width), ("above", above, tall, tall_m)):
+            if i.corner > least(w / 2, h - w / 2):
+                raise impossible("corner", "is {r}, more than the straight sides of a D {w} wide and {h} high leave; give {most} or less", r=i.corner, w=w, h=h,
+                                 most=constant("", "", SIZE, math.floor(min(float(w) / 2, float(h) - float(w) / 2) * 1e5) / 1e5))
+    tall, tall_m = (w if kind == ROUND else h for kind, w, h in ((i.shape, i.width, i.height), (manifold, i.manifold_width, i.manifold_height)))
+    for name, off, a, b in (("aside", i.aside, i.width, i.manifold_width), ("above", i.above, tall, tall_m)):
         half = min(float(a), float(b)) / 2
         if abs(float(off)) >= half:
-            raise impossible(name, "is {off}, so that the two hardly meet; give less than half of the smaller, {half}", off=off, half=number("", "", SIZE, half))
+            raise impossible(name, "is {off}, so that the two hardly meet; give less than half of the smaller, {half}", off=off, half=constant("", "", SIZE, half))
 
-    area, manifold_area = (out(PI / 4 * w ** 2 if kind == ROUND else oval_area(w, h) if kind == OVAL else d_area(w, h, corner), sources.PORT_PLANE)
-                           for out, kind, w, h in ((Out.area, shape, width, height), (Out.manifold_area, manifold, manifold_width, manifold_height)))
-    perimeter = Out.perimeter(PI * width if shape == ROUND else oval_perimeter(width, height) if shape == OVAL else d_perimeter(width, height, corner), sources.PORT_PLANE)
-    piston_speed = Out.piston_speed(2 * stroke * engine_speed)
-    swept = Out.swept(PI / 4 * bore ** 2 * stroke)
-    speed = Out.speed(2 * engine_speed * swept / area, sources.CONTINUITY)
-    port_edge = Section(shape, float(width), float(tall), float(corner) if shape == D else 0.0)
-    manifold_edge = Section(manifold, float(manifold_width), float(tall_m), float(corner) if manifold == D else 0.0, float(aside), float(above))
-    first, second = (manifold_edge, port_edge) if valve == INTAKE else (port_edge, manifold_edge)
-    facing = Out.facing(number("f_0", "Farthest that the second edge stands in the first opening", SIZE, second.stands_in(first), sources.PORT_PLANE))
-    drop = Out.drop(number("o_0", "Farthest that the first edge stands in the second opening", SIZE, first.stands_in(second), sources.PORT_PLANE))
+    area, manifold_area = (out(PI / 4 * w ** 2 if kind == ROUND else oval_area(w, h) if kind == OVAL else d_area(w, h, i.corner), sources.PORT_PLANE)
+                           for out, kind, w, h in ((Out.area, i.shape, i.width, i.height), (Out.manifold_area, manifold, i.manifold_width, i.manifold_height)))
+    perimeter = Out.perimeter(PI * i.width if i.shape == ROUND else oval_perimeter(i.width, i.height) if i.shape == OVAL else d_perimeter(i.width, i.height, i.corner), sources.PORT_PLANE)
+    piston_speed = Out.piston_speed(2 * i.stroke * i.engine_speed)
+    swept = Out.swept(PI / 4 * i.bore ** 2 * i.stroke)
+    speed = Out.speed(2 * i.engine_speed * swept / area, sources.CONTINUITY)
+    port_edge = Section(i.shape, float(i.width), float(tall), float(i.corner) if i.shape == D else 0.0)
+    manifold_edge = Section(manifold, float(i.manifold_width), float(tall_m), float(i.corner) if manifold == D else 0.0, float(i.aside), float(i.above))
+    first, second = (manifold_edge, port_edge) if i.valve == INTAKE else (port_edge, manifold_edge)
+    facing = Out.facing(constant("f_0", "Farthest that the second edge stands in the first opening", SIZE, second.stands_in(first), sources.PORT_PLANE))
+    drop = Out.drop(constant("o_0", "Farthest that the first edge stands in the second opening", SIZE, first.stands_in(second), sources.PORT_PLANE))
 
-    part, mate = ("the head", "the manifold") if valve == INTAKE else ("the manifold", "the head")
-    off = max(abs(float(aside)), abs(float(above)))
-    if past(facing, most_step):
-        verdict = ("fail", say("Step of {f} faces the flow, {m} allowed", f=facing, m=most_step), say(
+    part, mate = ("the head", "the manifold") if i.valve == INTAKE else ("the manifold", "the head")
+    off = max(abs(float(i.aside)), abs(float(i.above)))
+    if past(facing, i.most_step):
+        verdict = ("fail", say("Step of {f} faces the flow, {m} allowed", f=facing, m=i.most_step), say(
             ("Move the manifold first: it sits {off} off the middle. Then open " if off > NOTHING else "Open ") + part +
-            " at the joint until it nowhere stands inside " + mate + ", and let that run out over ten times its depth.", off=number("", "", SIZE, off)))
-    elif speed > most_speed:
-        verdict = ("attention", say("Fast gas: {u}, {m} at most", u=speed, m=most_speed), say(
-            "Good up to {n}. For more speed the port wants {a}: see first whether the wall and the valve can use it.", n=at_most(engine_speed * most_speed / speed, TURNS),
-            a=number("", "", FACE, float(area * speed / most_speed))))
-    elif speed < least_speed:
-        verdict = ("attention", say("Slow gas: {u}, {m} at least", u=speed, m=least_speed), "Leave the port as it is, or make it smaller by a sleeve or another manifold: a larger one loses pull at low speed.")
-    elif past(drop, most_drop):
-        verdict = ("attention", say("Widens by {o} at the joint, {m} allowed", o=drop, m=most_drop), say(
-            "It does no harm at the edge, but the gas slows down and speeds up again. Open " + mate + " to within {m} of " + part + ", or leave it.", m=most_drop))
+            " at the joint until it nowhere stands inside " + mate + ", and let that run out over ten times its depth.", off=constant("", "", SIZE, off)))
+    elif speed > i.most_speed:
+        verdict = ("attention", say("Fast gas: {u}, {m} at most", u=speed, m=i.most_speed), say(
+            "Good up to {n}. For more speed the port wants {a}: see first whether the wall and the valve can use it.", n=at_most(i.engine_speed * i.most_speed / speed, TURNS),
+            a=constant("", "", FACE, float(area * speed / i.most_speed))))
+    elif speed < i.least_speed:
+        verdict = ("attention", say("Slow gas: {u}, {m} at least", u=speed, m=i.least_speed), "Leave the port as it is, or make it smaller by a sleeve or another manifold: a larger one loses pull at low speed.")
+    elif past(drop, i.most_drop):
+        verdict = ("attention", say("Widens by {o} at the joint, {m} allowed", o=drop, m=i.most_drop), say(
+            "It does no harm at the edge, but the gas slows down and speeds up again. Open " + mate + " to within {m} of " + part + ", or leave it.", m=i.most_drop))
     else:
         verdict = ("pass", say("Gas at {u}, no step faces it", u=speed) if float(facing) < NOTHING else say("Gas at {u}, step of {f} faces it", u=speed, f=facing),
                    "Smooth it, do not enlarge it. Write width and height down for each port and make the others the same.")
-    sides = _sides(port_edge, manifold_edge, valve)
+    sides = _sides(port_edge, manifold_edge, i.valve)
     worst = min(s for _, s in sides)
     return answer(
         area, speed, facing, drop, perimeter, Out.hydraulic(4 * area / perimeter, sources.PORT_PLANE), Out.equal_round(sqrt(4 * area / PI), sources.PORT_PLANE), manifold_area,
-        Out.ratio(manifold_area / area), piston_speed, swept, Out.speed_limit(most_speed * area / (2 * swept), sources.CONTINUITY),
-        verdict=verdict, limits=(Limit("the step", facing, high=most_step), Limit("the gas speed", speed, low=least_speed, high=most_speed, level="attention"),
-                                 Limit("the widening", drop, high=most_drop, level="attention")),
+        Out.ratio(manifold_area / area), piston_speed, swept, Out.speed_limit(i.most_speed * area / (2 * swept), sources.CONTINUITY),
+        verdict=verdict, limits=(Limit("the step", facing, high=i.most_step), Limit("the gas speed", speed, low=i.least_speed, high=i.most_speed, level="attention"),
+                                 Limit("the widening", drop, high=i.most_drop, level="attention")),
         remarks=(
-            warning("The worst step, {f}, lies between the four sides, where the shapes differ: look at the drawing.", f=facing) if facing > most_step and float(facing) > -worst + 0.05e-3 else None,
+            warning("The worst step, {f}, lies between the four sides, where the shapes differ: look at the drawing.", f=facing) if facing > i.most_step and float(facing) > -worst + 0.05e-3 else None,
             note("At mid stroke the gas goes about 1.6 times as fast as its mean, and faster still where the valve is not yet open."),
             note("Gas that leaves a smaller opening into a larger one passes the edge; the other way round it strikes it. So a step may only fall away."),
             note("The gasket counts as well: its hole must be no smaller than both."),
         ),
-        tables=(Table("The joint, side by side", ("Side", "Second opening wider by"), tuple((name, number("", "", SIZE, s)) for name, s in sides),
-                      tuple("fail" if past(-s, most_step) else "attention" if past(s, most_drop) else "pass" for _, s in sides)),),
-        figures=(_drawing(port_edge, manifold_edge, width, height if shape != ROUND else width, facing, drop), _plot(float(area), float(swept), engine_speed, speed, least_speed, most_speed)))
+        tables=(Table("The joint, side by side", ("Side", "Second opening wider by"), tuple((name, constant("", "", SIZE, s)) for name, s in sides),
+                      tuple("fail" if past(-s, i.most_step) else "attention" if past(s, i.most_drop) else "pass" for _, s in sides)),),
+        figures=(_drawing(port_edge, manifold_edge, i.width, i.height if i.shape != ROUND else i.width, facing, drop), _plot(float(area), float(swept), i.engine_speed, speed, i.least_speed, i.most_speed)))
 
 
 def _sides(port, manifold, valve) -> tuple:

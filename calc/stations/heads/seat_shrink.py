@@ -1,7 +1,7 @@
 """How hot the head and how cold the ring must be for a seat ring to drop into its pocket."""
 from calc.reference import cautions, sources
 from calc.core.advice import at_most
-from calc.declare.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number, which_valve
+from calc.declare.calculator import Answer, Inputs, Limit, Number, Output, Outputs, Rows, answer, calculator, choice, given, measured, which_valve
 from calc.core.drawing import Axis, Plot, Series
 from calc.formulas import press_fit as fit
 from calc.stations.heads.seat_fit import HEADS, RINGS
@@ -9,21 +9,21 @@ from calc.reference.materials import COLDEST, MATERIALS, REFERENCE, Material, Ou
 from calc.stations.shared.own_material import own_grade, own_values
 from calc.core.kinds import EXPANSION, LENGTH, RATIO, TEMPERATURE, TEMPERATURE_DIFFERENCE
 from calc.core.result import Table, impossible, note, say, warning
-from calc.core.working import form, greatest, least, step
+from calc.core.working import constant, form, greatest, least, step
 
 SIZE, TEMP, KELVINS, STRAIN = form(LENGTH, 3), form(TEMPERATURE, 0), form(TEMPERATURE_DIFFERENCE, 0), form(RATIO, 5)
 
 
 def _at(kelvin: float):
-    return number("", "", TEMP, kelvin)
+    return constant("", "", TEMP, kelvin)
 
 
 FREEZING, WARM = _at(273.15), _at(353.15)
 BATHS = (("the room", _at(293.15)), ("a freezer", _at(255.15)), ("dry ice", _at(195.15)), ("liquid nitrogen", _at(77.15)))  # warmest first
-READING = number("", "", KELVINS, 10.0)  # common practice, no source: what a contact thermometer on a hot casting may be off
+READING = constant("", "", KELVINS, 10.0)  # common practice, no source: what a contact thermometer on a hot casting may be off
 # Below the heat at which an alloy loses its temper: an hour at that heat is its edge (A356's strength falls fast above about 200 °C: Modern
 # Casting, June 2023), so that ovens are set 25 to 40 K lower; common practice, no source.
-EASY = number("", "", KELVINS, 25.0)
+EASY = constant("", "", KELVINS, 25.0)
 
 
 class Out(Outputs):
@@ -40,49 +40,50 @@ class Out(Outputs):
     interference = Output("Interference, cold", "δ", SIZE, rises="ring_outside", falls="pocket_bore")
 
 
+class In(Inputs):
+    valve: str = which_valve()
+    pocket_bore: Number = measured("Pocket bore", "D_p", SIZE, tool="a bore gauge set in a ring", hard="10 to 90 mm", usual="25 to 60 mm",
+                          feature="head.seat_pocket_{valve}", of="head_material", stage="finished")
+    ring_outside: Number = measured("Ring outside", "D_r", SIZE, tool="a micrometer", hard="10 to 90 mm", usual="25 to 60 mm",
+                           feature="head.seat_ring_outside_{valve}", of="ring_material", stage="finished")
+    ring_temperature: Number = given("Ring temperature, when it goes in", "T_r", TEMP, hard=("-196 to 60 °C", "liquid nitrogen boils at −196 °C"), must=True,
+                            hint="In the room 20 °C, out of a freezer −18 °C, out of dry ice −78 °C, out of liquid nitrogen −196 °C. The colder, the cooler the head may stay.", example="-196 °C")
+    head_limit: Number = given("Head may be heated to, at most", "T_max", TEMP, hard="60 to 350 °C", usual="100 to 200 °C",
+                      assumed=("200 °C", "edge of the temper of a heat-treated aluminium casting; common practice, no source"),
+                      hint="The maker's word first. An hour at 200 °C is the edge; 160 to 175 °C leave the temper alone.")
+    clearance: Number = given("Clearance wanted to drop the ring in", "c", SIZE, hard="0 to 0.3 mm", usual="0.03 to 0.1 mm", fold=True,
+                     assumed=("0.05 mm", "lets a ring fall square; common practice, no source"), hint="On the diameter.")
+    ring_material: str = choice("Ring, material", {id: MATERIALS[id].name for id in RINGS}, fold=True, feature="head.seat_ring_alloy_{valve}", example="sintered-iron")
+    head_material: str = choice("Head, material", {id: MATERIALS[id].name for id in HEADS}, fold=True, feature="head.alloy", example="al-si-cu-t6")
+    own: Rows = own_values("ring", "head")
+
+
 @calculator(
-    "seat-shrink", "Heat to fit a seat ring", Out,
+    "seat-shrink", "Heat to fit a seat ring", In, Out,
     purpose="How hot must the head be, and how cold the ring, for the ring to drop in, and what may be lost before it sticks?",
     finds=("shrink fit temperature", "heat the head", "freeze the seat ring", "dry ice", "liquid nitrogen", "assembly clearance", "oven temperature"),
     sources=(sources.THERMAL, sources.MATERIALS, sources.PRACTICE),
     cautions=(cautions.HOT_HEAD, cautions.OVEN, cautions.BRITTLE_RING, cautions.MAKER_FIRST, cautions.AIRCRAFT))
-def seat_shrink(
-    *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
-    valve: which_valve() = "intake",
-    pocket_bore: measured("Pocket bore", "D_p", SIZE, tool="a bore gauge set in a ring", hard=("10 mm", "90 mm"), usual=("25 mm", "60 mm"),
-                          feature="head.seat_pocket_{valve}", of="head_material", stage="finished"),
-    ring_outside: measured("Ring outside", "D_r", SIZE, tool="a micrometer", hard=("10 mm", "90 mm"), usual=("25 mm", "60 mm"),
-                           feature="head.seat_ring_outside_{valve}", of="ring_material", stage="finished"),
-    ring_temperature: given("Ring temperature, when it goes in", "T_r", TEMP, hard=("-196 °C", "60 °C", "liquid nitrogen boils at −196 °C"), must=True,
-                            hint="In the room 20 °C, out of a freezer −18 °C, out of dry ice −78 °C, out of liquid nitrogen −196 °C. The colder, the cooler the head may stay.") = "-196 °C",
-    head_limit: given("Head may be heated to, at most", "T_max", TEMP, hard=("60 °C", "350 °C"), usual=("100 °C", "200 °C"),
-                      assumed="edge of the temper of a heat-treated aluminium casting; common practice, no source",
-                      hint="The maker's word first. An hour at 200 °C is the edge; 160 to 175 °C leave the temper alone.") = "200 °C",
-    clearance: given("Clearance wanted to drop the ring in", "c", SIZE, hard=("0 mm", "0.3 mm"), usual=("0.03 mm", "0.1 mm"), fold=True,
-                     assumed="lets a ring fall square; common practice, no source", hint="On the diameter.") = "0.05 mm",
-    ring_material: choice("Ring, material", {id: MATERIALS[id].name for id in RINGS}, fold=True, feature="head.seat_ring_alloy_{valve}") = "sintered-iron",
-    head_material: choice("Head, material", {id: MATERIALS[id].name for id in HEADS}, fold=True, feature="head.alloy") = "al-si-cu-t6",
-    own: own_values("ring", "head"),
-):
+def seat_shrink(i: In) -> Answer:
     """Free growth of pocket and ring from the 20 °C at which both were measured, each with its own mean coefficient.
 
     First order: leaves out interference × growth, less than a micrometre. Says nothing of how fast heat goes from head to ring.
     """
-    ring, head = (own_grade(MATERIALS[id], row) for id, row in zip((ring_material, head_material), own))
-    if ring_outside <= pocket_bore:
+    ring, head = (own_grade(MATERIALS[id], row) for id, row in zip((i.ring_material, i.head_material), i.own))
+    if i.ring_outside <= i.pocket_bore:
         raise impossible("ring_outside", "is {ring}, not larger than the pocket {pocket}, so that it would drop in cold and hold nothing; give more than {pocket}",
-                         ring=ring_outside, pocket=pocket_bore)
-    most_grip = pocket_bore / 50
-    if ring_outside - pocket_bore > most_grip:
+                         ring=i.ring_outside, pocket=i.pocket_bore)
+    most_grip = i.pocket_bore / 50
+    if i.ring_outside - i.pocket_bore > most_grip:
         raise impossible("ring_outside", "is {ring}, {d} over the pocket {pocket}, more than heat can make up; give {most} or less, or measure both again",
-                         ring=ring_outside, d=number("", "", SIZE, float(ring_outside - pocket_bore)), pocket=pocket_bore, most=number("", "", SIZE, float(pocket_bore + most_grip)))
-    if float(head_limit) > head.hottest:
+                         ring=i.ring_outside, d=constant("", "", SIZE, float(i.ring_outside - i.pocket_bore)), pocket=i.pocket_bore, most=constant("", "", SIZE, float(i.pocket_bore + most_grip)))
+    if float(i.head_limit) > head.hottest:
         raise impossible("head_limit", "is {t}, and properties of {name} are held only up to {top}; give {top} or less, or another material",
-                         t=head_limit, name=head.name, top=_at(head.hottest))
-    reference = number("T_0", "Reference temperature", TEMP, REFERENCE, sources.THERMAL)
+                         t=i.head_limit, name=head.name, top=_at(head.hottest))
+    reference = constant("T_0", "Reference temperature", TEMP, REFERENCE, sources.THERMAL)
 
     def coefficient(alpha, letter, words):
-        return number(f"α_{letter}", f"Mean expansion of the {words}", form(EXPANSION, 1), alpha, sources.MATERIALS)
+        return constant(f"α_{letter}", f"Mean expansion of the {words}", form(EXPANSION, 1), alpha, sources.MATERIALS)
 
     def growth(material, temperature, letter, words):
         alpha = coefficient(material.mean_alpha(temperature), letter, words)
@@ -91,31 +92,31 @@ def seat_shrink(
     def temperature(material, strain, letter, words):
         return fit.temperature_for(strain, coefficient(_mean_alpha_for(material, strain), letter, words), reference)
 
-    grip = Out.interference(ring_outside - pocket_bore)
-    ring_growth = growth(ring, ring_temperature, "r", "ring as it goes in")
+    grip = Out.interference(i.ring_outside - i.pocket_bore)
+    ring_growth = growth(ring, i.ring_temperature, "r", "ring as it goes in")
     wanted = step("ε_h", "Growth that the pocket needs", STRAIN,
-                  greatest(fit.outer_strain_for_clearance(grip, clearance, pocket_bore, ring_growth), 0.0), sources.THERMAL)
+                  greatest(fit.outer_strain_for_clearance(grip, i.clearance, i.pocket_bore, ring_growth), 0.0), sources.THERMAL)
     needed = Out.head_temperature(temperature(head, wanted, "h", "head at that heat"), sources.THERMAL)
-    margin = Out.margin(head_limit - needed)
-    most = growth(head, head_limit, "h,max", "pocket at the limit")
-    clearance_limit = Out.clearance_limit(-fit.interference_at(grip, pocket_bore, ring_growth, most), sources.THERMAL)
-    heated = step("T_in", "Head as the ring goes in, at its limit at most", TEMP, least(needed, head_limit))
+    margin = Out.margin(i.head_limit - needed)
+    most = growth(head, i.head_limit, "h,max", "pocket at the limit")
+    clearance_limit = Out.clearance_limit(-fit.interference_at(grip, i.pocket_bore, ring_growth, most), sources.THERMAL)
+    heated = step("T_in", "Head as the ring goes in, at its limit at most", TEMP, least(needed, i.head_limit))
     grown = step("ε_in", "Growth of the pocket as the ring goes in", STRAIN, least(wanted, most))
-    clearance_in = Out.clearance_in(-fit.interference_at(grip, pocket_bore, ring_growth, grown), sources.THERMAL)
-    head_sticks = step("ε_h,s", "Growth of the pocket at which the ring sticks", STRAIN, ring_growth + grip / pocket_bore, sources.THERMAL)
+    clearance_in = Out.clearance_in(-fit.interference_at(grip, i.pocket_bore, ring_growth, grown), sources.THERMAL)
+    head_sticks = step("ε_h,s", "Growth of the pocket at which the ring sticks", STRAIN, ring_growth + grip / i.pocket_bore, sources.THERMAL)
     may_cool = Out.head_may_cool(heated - temperature(head, head_sticks, "h,s", "head as the ring sticks"))
-    ring_sticks = step("ε_r,s", "Growth of the ring at which it sticks", STRAIN, grown - grip / pocket_bore, sources.THERMAL)
-    may_warm = Out.ring_may_warm(temperature(ring, ring_sticks, "r,s", "ring as it sticks") - ring_temperature)
+    ring_sticks = step("ε_r,s", "Growth of the ring at which it sticks", STRAIN, grown - grip / i.pocket_bore, sources.THERMAL)
+    may_warm = Out.ring_may_warm(temperature(ring, ring_sticks, "r,s", "ring as it sticks") - i.ring_temperature)
 
     def head_for(ring_at) -> float:
         """Head temperature needed with the ring at any temperature, K."""
-        strain = max(fit.outer_strain_for_clearance(float(grip), float(clearance), float(pocket_bore), ring.strain_at(ring_at)), 0.0)
+        strain = max(fit.outer_strain_for_clearance(float(grip), float(i.clearance), float(i.pocket_bore), ring.strain_at(ring_at)), 0.0)
         return fit.temperature_for(strain, _mean_alpha_for(head, strain), REFERENCE)
 
     temper = head.limit_temperature
     easy = _at(temper - float(EASY)) if temper else None
     if margin < 0:
-        verdict = _over_the_limit(pocket_bore, grip, clearance, ring, float(most), head_limit, easy, needed, head_for)
+        verdict = _over_the_limit(i.pocket_bore, grip, i.clearance, ring, float(most), i.head_limit, easy, needed, head_for)
     elif min(may_cool, may_warm) < READING:
         verdict = ("attention", say("Hardly any room: {c} as the ring goes in", c=clearance_in), say(
             "It sticks once the head has cooled {k} or the ring has warmed {r}: no hand is so quick. Ask for more clearance.", k=may_cool, r=may_warm))
@@ -144,20 +145,20 @@ def seat_shrink(
         limits=(Limit("the heat of the head", margin, low=0.0), Limit("the temper of the head", needed, high=easy, level="attention")),
         remarks=(
             warning("{name} begins to lose its temper above {t}, and the limit given is {limit}: what is lost there is lost for good.",
-                    name=head.name, t=_at(temper), limit=head_limit) if temper and float(head_limit) > temper else None,
+                    name=head.name, t=_at(temper), limit=i.head_limit) if temper and float(i.head_limit) > temper else None,
             warning("Expansion of {name} is held only up to {t}: the head temperature is drawn out from there, and rough.", name=head.name, t=_at(head.hottest))
             if float(needed) > head.hottest else None,
             note("Guides loosen in the oven too. Near {t} an iron guide of usual fit keeps hardly any grip and may slide while you work: measure the height of each before and after.", t=_at(473.15))
             if heated > WARM else None,
-            note("Frost on a chilled ring takes up the clearance: wipe it off, and go from the cold to the pocket in one move.") if ring_temperature < FREEZING else None,
+            note("Frost on a chilled ring takes up the clearance: wipe it off, and go from the cold to the pocket in one move.") if i.ring_temperature < FREEZING else None,
             note("How fast the ring warms is not computed here; reckon with seconds. The two allowances hold each alone: while the ring warms, the head cools. "
                  "Lay out the driver, its guide and the gauntlets, know which way up the ring goes, and go through the moves once cold."),
         ),
-        cautions=(cautions.FROZEN_RING,) if ring_temperature < FREEZING or margin < 0 else (),
+        cautions=(cautions.FROZEN_RING,) if i.ring_temperature < FREEZING or margin < 0 else (),
         tables=(Table("What chilling the ring is worth", ("Ring out of", "at", "Head needs", "Left below the limit"),
-                      tuple((words, bath, t, number("", "", KELVINS, float(head_limit) - float(t))) for words, bath, t in rows),
-                      tuple("fail" if t > head_limit else "attention" if head_limit - t < READING or temper and t > easy else "pass" for _, _, t in rows)),),
-        figures=(_plot(head_for, float(ring_temperature), needed, head_limit),))
+                      tuple((words, bath, t, constant("", "", KELVINS, float(i.head_limit) - float(t))) for words, bath, t in rows),
+                      tuple("fail" if t > i.head_limit else "attention" if i.head_limit - t < READING or temper and t > easy else "pass" for _, _, t in rows)),),
+        figures=(_plot(head_for, float(i.ring_temperature), needed, i.head_limit),))
 
 
 def _over_the_limit(pocket_bore, grip, clearance, ring: Material, pocket_at_limit: float, head_limit, easy, needed, head_for):

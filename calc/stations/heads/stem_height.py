@@ -2,13 +2,13 @@
 from typing import NamedTuple
 
 from calc.reference import cautions, sources
-from calc.declare.calculator import Limit, Output, Outputs, answer, calculator, column, given, grid, limit, measured, number
+from calc.declare.calculator import Answer, Inputs, Limit, Output, Outputs, Rows, answer, calculator, column, given, grid, limit, measured
 from calc.core.conformance import past
 from calc.core.drawing import Area, Axis, Dimension, Drawing, Line, Plot, Series, box, coils
 from calc.stations.heads import VALVES
 from calc.core.kinds import COUNT, LENGTH
 from calc.core.result import Table, impossible, note, say, warning
-from calc.core.working import Number, form, greatest, step
+from calc.core.working import Number, constant, form, greatest, step
 
 SIZE = form(LENGTH, 2)
 FINE = 1e-12  # m: nearer than this to a limit is on it, as the limits themselves count it (calc.conformance.DUST)
@@ -39,61 +39,62 @@ class Valve(NamedTuple):
     shim: Number  # 0 where the spring's height is right
 
 
+class In(Inputs):
+    heights: Rows = grid("Stem heights", rows=VALVES, columns=(column("Height", "H", SIZE, hard="5 to 150 mm", usual="25 to 80 mm", feature="head.stem_height"),
+                                                             column("Length of the valve", "L", form(LENGTH, 1), hard="10 to 300 mm", usual="60 to 160 mm", optional=True, feature="valve.length")),
+                  least=1, tool="a depth gauge",
+                  hint="From the spring's bed, without washers or shims, to the tip, valve pressed on its seat. An exhaust valve that has run is measured in its length too.", example="45.05 | 44.98 | 45.10 | 45.02 | 44.96 | 45.08 | 45.00 | 45.06")
+    low: Number = limit("Height allowed, least", "H_min", SIZE, feature="head.stem_height", which="low", hard="5 to 150 mm", usual="25 to 80 mm", fold=False)
+    high: Number = limit("Height allowed, most", "H_max", SIZE, feature="head.stem_height", which="high", hard="5 to 150 mm", usual="25 to 80 mm", fold=False)
+    most_spread: Number = given("May differ from each other by", "Δ_max", SIZE, hard="0 to 5 mm", usual="0.05 to 1 mm", assumed=("0.25 mm", "common practice, no source"))
+    wanted: Number = given("Height wanted", "H_w", SIZE, hard="5 to 150 mm", usual="25 to 80 mm", feature="head.stem_height", fold=True)
+    tip_most: Number = limit("A tip may lose, at most", "t_a", SIZE, feature="valve.tip_ground", which="wear", hard="0 to 3 mm", usual="0.1 to 1 mm",
+                    hint="From now on: less by what was ground off before. Only the outermost skin is hard, and the rocker must clear keepers and retainer.")
+    sink_most: Number = limit("A seat may be sunk, at most", "z_a", SIZE, feature="head.seat_may_sink", which="nominal", hard="0 to 3 mm", usual="0 to 1 mm",
+                     hint="From now on: what ring, band and valve edge leave, as the cutting of a seat shows. 0 where no seat is to be touched.")
+    length_most: Number | None = limit("Valve's length, most", "L_max", form(LENGTH, 1), feature="valve.length", which="high", hard="10 to 300 mm", usual="60 to 160 mm", hint="Of a new one. Counts where lengths are read.")
+    exhaust_higher: Number = given("Exhaust stems stand higher by design by", "Δ_e", SIZE, hard="-20 to 20 mm", usual="-3 to 3 mm", fold=True, assumed=("0 mm", "both alike, unless the maker says"), hint="Minus where they stand lower. Limits and height wanted are the intake's.")
+    tip_to_retainer: Number = measured("Tip above the spring's upper bearing", "c", SIZE, tool="a depth gauge, retainer and keepers on the valve", hard="0.5 to 40 mm", usual="3 to 20 mm",
+                              feature="valve.tip_to_retainer", fold=True, hint="As it is before the tip is ground.")
+    fitted_height: Number = given("Fitted height of the spring wanted", "f_w", SIZE, hard="5 to 120 mm", usual="25 to 60 mm", feature="spring.installed_height", fold=True)
+    fitted_off: Number = given("Fitted height may be off by, either way", "f_a", SIZE, hard="0 to 3 mm", usual="0.1 to 1 mm", fold=True, assumed=("0.3 mm", "common practice, no source"))
+
+
 @calculator(
-    "stem-height", "Stem heights", Out,
+    "stem-height", "Stem heights", In, Out,
     purpose="Do the stems stand even and within limits, and if not, what comes off which tip or seat, and which spring needs a shim?",
     finds=("valve stem height", "stem protrusion", "installed height", "fitted height", "tip grinding", "sunk valves", "spring shim", "valve seat depth", "stem projection", "stretched valve"),
     sources=(sources.STEM_MOVES, sources.PRACTICE, sources.INVENTED),
     cautions=(cautions.SPRING, cautions.SODIUM, cautions.MAKER_FIRST, cautions.AIRCRAFT))
-def stem_height(
-    *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
-    heights: grid("Stem heights", rows=VALVES, columns=(column("Height", "H", SIZE, hard=("5 mm", "150 mm"), usual=("25 mm", "80 mm"), feature="head.stem_height"),
-                                                             column("Length of the valve", "L", form(LENGTH, 1), hard=("10 mm", "300 mm"), usual=("60 mm", "160 mm"), optional=True, feature="valve.length")),
-                  least=1, tool="a depth gauge",
-                  hint="From the spring's bed, without washers or shims, to the tip, valve pressed on its seat. An exhaust valve that has run is measured in its length too.") = "45.05 | 44.98 | 45.10 | 45.02 | 44.96 | 45.08 | 45.00 | 45.06",
-    low: limit("Height allowed, least", "H_min", SIZE, feature="head.stem_height", which="low", hard=("5 mm", "150 mm"), usual=("25 mm", "80 mm"), fold=False),
-    high: limit("Height allowed, most", "H_max", SIZE, feature="head.stem_height", which="high", hard=("5 mm", "150 mm"), usual=("25 mm", "80 mm"), fold=False),
-    most_spread: given("May differ from each other by", "Δ_max", SIZE, hard=("0 mm", "5 mm"), usual=("0.05 mm", "1 mm"), assumed="common practice, no source") = "0.25 mm",
-    wanted: given("Height wanted", "H_w", SIZE, hard=("5 mm", "150 mm"), usual=("25 mm", "80 mm"), feature="head.stem_height", fold=True),
-    tip_most: limit("A tip may lose, at most", "t_a", SIZE, feature="valve.tip_ground", which="wear", hard=("0 mm", "3 mm"), usual=("0.1 mm", "1 mm"),
-                    hint="From now on: less by what was ground off before. Only the outermost skin is hard, and the rocker must clear keepers and retainer."),
-    sink_most: limit("A seat may be sunk, at most", "z_a", SIZE, feature="head.seat_may_sink", which="nominal", hard=("0 mm", "3 mm"), usual=("0 mm", "1 mm"),
-                     hint="From now on: what ring, band and valve edge leave, as the cutting of a seat shows. 0 where no seat is to be touched."),
-    length_most: limit("Valve's length, most", "L_max", form(LENGTH, 1), feature="valve.length", which="high", hard=("10 mm", "300 mm"), usual=("60 mm", "160 mm"), optional=True, hint="Of a new one. Counts where lengths are read."),
-    exhaust_higher: given("Exhaust stems stand higher by design by", "Δ_e", SIZE, hard=("-20 mm", "20 mm"), usual=("-3 mm", "3 mm"), fold=True, assumed="both alike, unless the maker says", hint="Minus where they stand lower. Limits and height wanted are the intake's.") = "0 mm",
-    tip_to_retainer: measured("Tip above the spring's upper bearing", "c", SIZE, tool="a depth gauge, retainer and keepers on the valve", hard=("0.5 mm", "40 mm"), usual=("3 mm", "20 mm"),
-                              feature="valve.tip_to_retainer", fold=True, hint="As it is before the tip is ground."),
-    fitted_height: given("Fitted height of the spring wanted", "f_w", SIZE, hard=("5 mm", "120 mm"), usual=("25 mm", "60 mm"), feature="spring.installed_height", fold=True),
-    fitted_off: given("Fitted height may be off by, either way", "f_a", SIZE, hard=("0 mm", "3 mm"), usual=("0.1 mm", "1 mm"), fold=True, assumed="common practice, no source") = "0.3 mm",
-):
+def stem_height(i: In) -> Answer:
     """Each stem compared with the limits and with the others; the work that brings all of them within both.
 
     A tip ground by t lowers the stem by t and leaves the spring where it is; a seat sunk by z raises the stem by z and lets the
     spring out by z. A seat sunk costs ring, edge and chamber for good: of all ways the one that sinks seats least, then takes least off tips.
     """
-    if high <= low:
-        raise impossible("high", "is {high}, not more than the least height, {low}; give more than {low}", high=high, low=low)
-    if not low <= wanted <= high:
-        raise impossible("wanted", "is {w}, not within the heights allowed; give {low} to {high}", w=wanted, low=low, high=high)
+    if i.high <= i.low:
+        raise impossible("high", "is {high}, not more than the least height, {low}; give more than {low}", high=i.high, low=i.low)
+    if not i.low <= i.wanted <= i.high:
+        raise impossible("wanted", "is {w}, not within the heights allowed; give {low} to {high}", w=i.wanted, low=i.low, high=i.high)
     read = []
-    for r, (name, row) in enumerate(zip(VALVES, heights)):
+    for r, (name, row) in enumerate(zip(VALVES, i.heights)):
         if row is None:
             continue
-        if row[0] <= tip_to_retainer:
-            raise impossible(f"heights.{r + 1}.1", "{name} is {h}, and its tip stands {c} above the spring, which leaves no room for one; give more than {c}", name=name, h=row[0], c=tip_to_retainer)
-        lifted = exhaust_higher and name.endswith("exhaust")
-        read.append((name, row[0], row[1], step(f"H'_{row[0].symbol[2:]}", f"Height of {name}, counted as an intake", SIZE, row[0] - exhaust_higher) if lifted else row[0]))
-    start, end = plan([float(level) for *_, level in read], float(low), float(high), float(most_spread), float(wanted), float(tip_most), float(sink_most))
-    bottom = Out.bottom(number("a_t", "Lowest place of a stem, by trial", SIZE, start))
-    top = Out.top(bottom + number("w", "Room for all stems", SIZE, end - start))
+        if row[0] <= i.tip_to_retainer:
+            raise impossible(f"heights.{r + 1}.1", "{name} is {h}, and its tip stands {c} above the spring, which leaves no room for one; give more than {c}", name=name, h=row[0], c=i.tip_to_retainer)
+        lifted = i.exhaust_higher and name.endswith("exhaust")
+        read.append((name, row[0], row[1], step(f"H'_{row[0].symbol[2:]}", f"Height of {name}, counted as an intake", SIZE, row[0] - i.exhaust_higher) if lifted else row[0]))
+    start, end = plan([float(level) for *_, level in read], float(i.low), float(i.high), float(i.most_spread), float(i.wanted), float(i.tip_most), float(i.sink_most))
+    bottom = Out.bottom(constant("a_t", "Lowest place of a stem, by trial", SIZE, start))
+    top = Out.top(bottom + constant("w", "Room for all stems", SIZE, end - start))
 
     def valve(name, height, length, level):
         short = height.symbol[2:]
         tip = step(f"t_{short}", f"To come off the tip of {name}", SIZE, greatest(level - top, 0.0), sources.STEM_MOVES)
         sink = step(f"z_{short}", f"To sink the seat of {name}", SIZE, greatest(bottom - level, 0.0), sources.STEM_MOVES)
-        fitted = step(f"f_{short}", f"Fitted height of {name}, then", SIZE, height + sink - tip_to_retainer, sources.STEM_MOVES)
-        off = fitted - fitted_height
-        return Valve(name, height, length, level, tip, sink, fitted, off if abs(float(off)) > float(fitted_off) + FINE else number("", "", SIZE, 0.0))
+        fitted = step(f"f_{short}", f"Fitted height of {name}, then", SIZE, height + sink - i.tip_to_retainer, sources.STEM_MOVES)
+        off = fitted - i.fitted_height
+        return Valve(name, height, length, level, tip, sink, fitted, off if abs(float(off)) > float(i.fitted_off) + FINE else constant("", "", SIZE, 0.0))
     valves = [valve(*each) for each in read]
 
     def extreme(pick, what):
@@ -106,25 +107,25 @@ def stem_height(
     last, first = (pick(after.values(), key=float) for pick in (max, min))
     tallest, shimmed = extreme(max, "fitted"), extreme(max, "shim")
     tight = extreme(min, "shim")
-    shim = Out.shim(greatest(shimmed.fitted - fitted_height, 0.0) if float(shimmed.shim) > 0 else 0.0)
+    shim = Out.shim(greatest(shimmed.fitted - i.fitted_height, 0.0) if float(shimmed.shim) > 0 else 0.0)
 
-    out_of_limits = [v for v in valves if past(low, v.level) or past(v.level, high)]
+    out_of_limits = [v for v in valves if past(i.low, v.level) or past(v.level, i.high)]
     uneven = [v for v in valves if float(v.tip) > FINE or float(v.sink) > FINE]
     shims = [v for v in valves if float(v.shim) > 0]
     work = " and ".join(words for words, any_ in (("take the tips down", float(tip) > FINE), ("sink the seats", float(sink) > FINE)) if any_)
     do = say(work.capitalize() + " as in the table, a little at a time, and measure again. After that a tip may still lose {t}, a seat {z}.",
-             t=number("", "", SIZE, max(float(tip_most - tip), 0.0)), z=number("", "", SIZE, max(float(sink_most - sink), 0.0)))
-    odd = _odd_one(valves, low, high, most_spread)
+             t=constant("", "", SIZE, max(float(i.tip_most - tip), 0.0)), z=constant("", "", SIZE, max(float(i.sink_most - sink), 0.0)))
+    odd = _odd_one(valves, i.low, i.high, i.most_spread)
     if odd is not None and odd is below:
         do = say("Measure {name} again first, pressed down and turned on its seat. Is it the right valve, and as long as a new one? Does blue show that it lies? Only when all that is right: {do}",
                  name=odd.name, do=say(do.template[0].lower() + do.template[1:], **do.values))
-    longest = max((v for v in valves if v.length is not None), key=lambda v: float(v.length), default=None) if length_most is not None else None
-    if float(tip) > float(tip_most) + FINE:
+    longest = max((v for v in valves if v.length is not None), key=lambda v: float(v.length), default=None) if i.length_most is not None else None
+    if float(tip) > float(i.tip_most) + FINE:
         verdict = ("fail", say("{name} too high: {t} off its tip", name=ground.name, t=tip),
-                   say("A tip may lose {most}. Do not grind it thin: the valve lies too deep. Try a new valve; if that stands as high, fit a new ring.", most=tip_most))
-    elif float(sink) > float(sink_most) + FINE:
+                   say("A tip may lose {most}. Do not grind it thin: the valve lies too deep. Try a new valve; if that stands as high, fit a new ring.", most=i.tip_most))
+    elif float(sink) > float(i.sink_most) + FINE:
         verdict = ("fail", say("{name} too low: {z} to sink", name=sunk.name, z=sink),
-                   say("A seat may go {most} deeper. Do not cut it for that: look first whether this is the right valve, how long it is, and whether it lies on its seat.", most=sink_most))
+                   say("A seat may go {most} deeper. Do not cut it for that: look first whether this is the right valve, how long it is, and whether it lies on its seat.", most=i.sink_most))
     elif out_of_limits:
         verdict = ("fail", say("Out of limits: {n} of {all}", n=str(len(out_of_limits)), all=str(len(valves))), do)
     elif uneven:
@@ -137,23 +138,23 @@ def stem_height(
         verdict = ("attention", say("One stem alone: {H}, within its limits", H=valves[0].height), "Measure the others: what counts besides is that they stand even.")
     else:
         verdict = ("pass", say("Even: {s} apart, all in limits", s=spread), "Write them down by valve. After any more cutting, measure again: a seat sunk raises its stem by as much.")
-    if longest is not None and past(longest.length, length_most):
-        verdict = ("fail" if verdict[0] == "fail" else "attention", say("{name} has grown long: {L}, {most} when new", name=longest.name, L=longest.length, most=length_most),
+    if longest is not None and past(longest.length, i.length_most):
+        verdict = ("fail" if verdict[0] == "fail" else "attention", say("{name} has grown long: {L}, {most} when new", name=longest.name, L=longest.length, most=i.length_most),
                    "Do not fit it again, and grind nothing for it: a valve that stretches drops its head next, and this is the one warning. Look at its neck, fit a new one, and measure that.")
-    shown = max(valves, key=lambda v: (float(v.tip + v.sink), float(v.shim), abs(float(v.level - wanted))))
+    shown = max(valves, key=lambda v: (float(v.tip + v.sink), float(v.shim), abs(float(v.level - i.wanted))))
     return answer(
-        spread, tip, sink, Out.highest(above.level - wanted), Out.lowest(below.level - wanted), bottom, top, Out.spread_after(last - first), Out.fitted_most(tallest.fitted), shim,
+        spread, tip, sink, Out.highest(above.level - i.wanted), Out.lowest(below.level - i.wanted), bottom, top, Out.spread_after(last - first), Out.fitted_most(tallest.fitted), shim,
         verdict=verdict,
-        limits=(Limit("the highest stem", above.level, high=high), Limit("the lowest stem", below.level, low=low), Limit("the evenness", spread, high=most_spread, level="attention"),
-                *((Limit("the length of the valve", longest.length, high=length_most, level="attention"),) if longest is not None else ())),
+        limits=(Limit("the highest stem", above.level, high=i.high), Limit("the lowest stem", below.level, low=i.low), Limit("the evenness", spread, high=i.most_spread, level="attention"),
+                *((Limit("the length of the valve", longest.length, high=i.length_most, level="attention"),) if longest is not None else ())),
         remarks=(
             note("Grinding a tip leaves its spring as it was; sinking a seat, or grinding the valve's face, lets the spring out by as much as the stem rises."),
-            note("A tip ground before stands less than {c} above its spring: then measure that valve by valve, or the fitted height itself.", c=tip_to_retainer) if shims or float(tight.shim) < 0 else None,
-            _alone(valves, most_spread),
+            note("A tip ground before stands less than {c} above its spring: then measure that valve by valve, or the fitted height itself.", c=i.tip_to_retainer) if shims or float(tight.shim) < 0 else None,
+            _alone(valves, i.most_spread),
         ),
-        tables=(_table(valves, wanted, low, high),),
+        tables=(_table(valves, i.wanted, i.low, i.high),),
         cautions=(cautions.SPINNING,) if float(tip) > FINE else (),
-        figures=(assembly(shown, tip_to_retainer), _plot(valves, low, high, wanted)))
+        figures=(assembly(shown, i.tip_to_retainer), _plot(valves, i.low, i.high, i.wanted)))
 
 
 def plan(levels, low, high, spread, wanted, tip_most, sink_most) -> tuple:
@@ -191,13 +192,13 @@ def _alone(valves, most_spread):
     gaps = {v.name: min(abs(float(v.level - other.level)) for other in valves if other is not v) for v in valves} if len(valves) > 2 else {}
     name = max(gaps, key=gaps.get, default="")
     return warning("{name} stands {s} from the next one. One valve alone out of line is more often the wrong valve, or one not on its seat, than a sunk seat.",
-                   name=name, s=number("", "", SIZE, gaps[name])) if name and gaps[name] > float(most_spread) else None
+                   name=name, s=constant("", "", SIZE, gaps[name])) if name and gaps[name] > float(most_spread) else None
 
 
 def _table(valves, wanted, low, high) -> Table:
     def cell(x):
-        return number("", "", SIZE, float(x)) if abs(float(x)) > FINE else "–"
-    rows = tuple((v.name, v.height, cell(v.tip), cell(v.sink), cell(v.shim), v.fitted, number("", "", SIZE, float(v.level - wanted))) for v in valves)
+        return constant("", "", SIZE, float(x)) if abs(float(x)) > FINE else "–"
+    rows = tuple((v.name, v.height, cell(v.tip), cell(v.sink), cell(v.shim), v.fitted, constant("", "", SIZE, float(v.level - wanted))) for v in valves)
     states = tuple("fail" if past(low, v.level) or past(v.level, high) else "attention" if any(abs(float(x)) > FINE for x in (v.tip, v.sink, v.shim)) else "pass" for v in valves)
     return Table("Valve by valve, what to do", ("Valve", "Height", "Off the tip", "Sink seat", "Shim, − too short by", "Fitted height, then", "Off the height wanted"), rows, states)
 
@@ -217,10 +218,10 @@ def assembly(valve, tip_to_retainer) -> Drawing:
     left, right = -1.35 * wide, wide
     return Drawing(
         say("Valve {name}: stem height and spring", name=valve.name).plain(),
-        say("Section through spring and guide: the tip of {name} stands {h} above the spring's bed, the spring is {f} high, the tip {c} above it.", name=valve.name, h=valve.height, f=number("", "", SIZE, bearing), c=tip_to_retainer),
+        say("Section through spring and guide: the tip of {name} stands {h} above the spring's bed, the spring is {f} high, the tip {c} above it.", name=valve.name, h=valve.height, f=constant("", "", SIZE, bearing), c=tip_to_retainer),
         (*shapes, Line(((0, deep - 3 * mm), (0, tip + 4 * mm)), "centre"),
          Dimension((left, 0), (left, tip), valve.height, 5 * mm, "H"), Line(((left, tip), (0, tip)), "thin"),
-         Dimension((right, 0), (right, bearing), number("", "", SIZE, bearing), -9 * mm, "f"),
+         Dimension((right, 0), (right, bearing), constant("", "", SIZE, bearing), -9 * mm, "f"),
          Dimension((right, bearing), (right, tip), tip_to_retainer, -16 * mm, "c"), Line(((0, tip), (right, tip)), "thin")),
         "heights to scale; widths are the example's")
 

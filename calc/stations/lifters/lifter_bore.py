@@ -1,7 +1,7 @@
 """Bore in a lifter's body for a plunger unit: what to hone it to, what wall is left, and what pressing the unit in would do."""
 from calc.reference import cautions, sources
 from calc.stations.shared import honing
-from calc.declare.calculator import Limit, Output, Outputs, answer, calculator, choice, given, limit, measured, number
+from calc.declare.calculator import Answer, Inputs, Limit, Number, Output, Outputs, Rows, answer, calculator, choice, given, limit, measured
 from calc.core.conformance import past
 from calc.core.drawing import Area, Dimension, Drawing, Label, Line, box
 from calc.formulas import press_fit as fit
@@ -10,7 +10,7 @@ from calc.reference.materials import MATERIALS
 from calc.stations.shared.own_material import own_grade, own_values
 from calc.core.kinds import LENGTH, MODULUS, RATIO, STRESS
 from calc.core.result import impossible, note, say, warning
-from calc.core.working import form, greatest, least, step
+from calc.core.working import constant, form, greatest, least, step
 
 SIZE, FINE, WALL, MPA, SHARE, TIMES = form(LENGTH, 3), form(LENGTH, 4), form(LENGTH, 2), form(STRESS, 1), form(RATIO, 0, "%", "%"), form(RATIO, 3)
 SLIP, PRESS = "slip", "press"
@@ -32,122 +32,123 @@ class Out(Outputs):
     case_left = Output("Clearance of the body in the case", "C_c", SIZE, rises="lifter_hole", falls="body grip")
 
 
+class In(Inputs):
+    bore: Number = measured("Body's bore, as it is, largest", "D", SIZE, tool="a small bore gauge set in a ring", hard="4 to 60 mm", usual="10 to 32 mm", of="body_material", example="17.480 mm")
+    unit_outside: Number = measured("Plunger unit, outside", "D_u", SIZE, tool="a micrometer", hard="4 to 60 mm", usual="10 to 32 mm", feature="lifter.unit_outside", of="bearing-steel", stage="finished")
+    body: Number = measured("Body, outside, smallest", "D_o", SIZE, tool="a micrometer", hard="6 to 80 mm", usual="12 to 40 mm", feature="lifter.body", of="body_material")
+    fit_wanted: str = choice("The unit is", {SLIP: "slipped in, held by a snap ring", PRESS: "pressed in"}, default=SLIP)
+    runout: Number = measured("Runout of the bore", "r", WALL, tool="a dial gauge in the bore, body turned in a vee block", hard="0 to 2 mm", usual="0 to 0.1 mm", hint="Full reading.", example="0.03 mm")
+    slip: Number = given("Clearance wanted, slipped in", "C_w", SIZE, hard="0.002 to 0.2 mm", usual="0.008 to 0.04 mm", feature="lifter.unit_clearance", fold=True, when=("fit_wanted", SLIP))
+    least_slip: Number = limit("Clearance allowed, slipped in, least", "C_w,min", SIZE, feature="lifter.unit_clearance", which="low", hard="0 to 0.2 mm", usual="0.002 to 0.03 mm", when=("fit_wanted", SLIP))
+    most_slip: Number = limit("Clearance allowed, slipped in, most", "C_w,max", SIZE, feature="lifter.unit_clearance", which="high", hard="0.002 to 0.3 mm", usual="0.01 to 0.06 mm", when=("fit_wanted", SLIP))
+    grip: Number = given("Interference wanted, pressed in", "δ_w", SIZE, hard="0.001 to 0.1 mm", usual="0.002 to 0.02 mm", fold=True, when=("fit_wanted", PRESS), assumed=("0.005 mm", "common practice, no source"))
+    tolerance: Number = given("Bore may be off by, either way", "b", SIZE, hard="0.001 to 0.05 mm", usual="0.002 to 0.01 mm", fold=True, when=("fit_wanted", PRESS), assumed=("0.005 mm", "what a careful hone holds; common practice, no source"))
+    most_hone: Number = given("Hone takes off at most", "a_max", SIZE, hard="0.005 to 0.5 mm", usual="0.02 to 0.1 mm", fold=True, assumed=(honing.MOST, honing.WHY))
+    least_hone: Number = given("Left for the hone, at least", "a_min", SIZE, hard="0.002 to 0.2 mm", usual="0.01 to 0.05 mm", fold=True, assumed=(honing.LEAST, "less does not clean up what the boring tool left; common practice, no source"))
+    least_wall: Number = limit("Wall, least", "w_min", WALL, feature="lifter.wall", which="wear", hard="0.2 to 10 mm", usual="0.8 to 3 mm")
+    body_material: str = choice("Body, material", {id: MATERIALS[id].name for id in BODIES}, feature="lifter.alloy", fold=True, example="forged-steel")
+    own: Rows = own_values("body", "unit")
+    plunger_bore: Number = measured("Plunger's bore in the unit", "D_b", FINE, tool="an air or bore gauge set in a ring", hard="2 to 58 mm", usual="6 to 30 mm", feature="lifter.plunger_bore", stage="", fold=True)
+    plunger: Number = measured("Plunger", "D_p", FINE, tool="a comparator set with gauge blocks", hard="2 to 58 mm", usual="6 to 30 mm", feature="lifter.plunger", stage="", fold=True)
+    least_plunger: Number = limit("Plunger clearance, least", "C_p,min", FINE, feature="lifter.plunger_clearance_pressed", which="low", hard="0.0005 to 0.05 mm", usual="0.002 to 0.015 mm")
+    lifter_hole: Number = measured("Lifter bore in the case", "D_c", SIZE, tool="a small bore gauge set in a ring", hard="6 to 81 mm", usual="12 to 41 mm", feature="crankcase.lifter_bore", fold=True)
+    least_case: Number = given("Clearance in the case, least", "C_c,min", SIZE, hard="0 to 0.2 mm", usual="0.01 to 0.05 mm", fold=True, assumed=("0.020 mm", "room for oil; common practice, no source"))
+
+
 @calculator(
-    "lifter-bore", "Bore for a plunger unit", Out,
+    "lifter-bore", "Bore for a plunger unit", In, Out,
     purpose="What must the body be honed to, is there wall enough, and does a pressed unit still let its plunger move?",
     finds=("solid to hydraulic", "convert a lifter", "hollow lifter", "bore a lifter body", "plunger unit fit", "hone a lifter", "tappet conversion", "press fit of an insert"),
     sources=(sources.LAME, sources.MISES, sources.MATERIALS, sources.PRACTICE, sources.INVENTED),
     cautions=(cautions.CUTTING, cautions.MAKER_FIRST, cautions.AIRCRAFT))
-def lifter_bore(
-    *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
-    bore: measured("Body's bore, as it is, largest", "D", SIZE, tool="a small bore gauge set in a ring", hard=("4 mm", "60 mm"), usual=("10 mm", "32 mm"), of="body_material") = "17.480 mm",
-    unit_outside: measured("Plunger unit, outside", "D_u", SIZE, tool="a micrometer", hard=("4 mm", "60 mm"), usual=("10 mm", "32 mm"), feature="lifter.unit_outside", of="bearing-steel", stage="finished"),
-    body: measured("Body, outside, smallest", "D_o", SIZE, tool="a micrometer", hard=("6 mm", "80 mm"), usual=("12 mm", "40 mm"), feature="lifter.body", of="body_material"),
-    fit_wanted: choice("The unit is", {SLIP: "slipped in, held by a snap ring", PRESS: "pressed in"}) = SLIP,
-    runout: measured("Runout of the bore", "r", WALL, tool="a dial gauge in the bore, body turned in a vee block", hard=("0 mm", "2 mm"), usual=("0 mm", "0.1 mm"), hint="Full reading.") = "0.03 mm",
-    slip: given("Clearance wanted, slipped in", "C_w", SIZE, hard=("0.002 mm", "0.2 mm"), usual=("0.008 mm", "0.04 mm"), feature="lifter.unit_clearance", fold=True, when=("fit_wanted", SLIP)),
-    least_slip: limit("Clearance allowed, slipped in, least", "C_w,min", SIZE, feature="lifter.unit_clearance", which="low", hard=("0 mm", "0.2 mm"), usual=("0.002 mm", "0.03 mm"), when=("fit_wanted", SLIP)),
-    most_slip: limit("Clearance allowed, slipped in, most", "C_w,max", SIZE, feature="lifter.unit_clearance", which="high", hard=("0.002 mm", "0.3 mm"), usual=("0.01 mm", "0.06 mm"), when=("fit_wanted", SLIP)),
-    grip: given("Interference wanted, pressed in", "δ_w", SIZE, hard=("0.001 mm", "0.1 mm"), usual=("0.002 mm", "0.02 mm"), fold=True, when=("fit_wanted", PRESS), assumed="common practice, no source") = "0.005 mm",
-    tolerance: given("Bore may be off by, either way", "b", SIZE, hard=("0.001 mm", "0.05 mm"), usual=("0.002 mm", "0.01 mm"), fold=True, when=("fit_wanted", PRESS), assumed="what a careful hone holds; common practice, no source") = "0.005 mm",
-    most_hone: given("Hone takes off at most", "a_max", SIZE, hard=("0.005 mm", "0.5 mm"), usual=("0.02 mm", "0.1 mm"), fold=True, assumed=honing.WHY) = honing.MOST,
-    least_hone: given("Left for the hone, at least", "a_min", SIZE, hard=("0.002 mm", "0.2 mm"), usual=("0.01 mm", "0.05 mm"), fold=True, assumed="less does not clean up what the boring tool left; common practice, no source") = honing.LEAST,
-    least_wall: limit("Wall, least", "w_min", WALL, feature="lifter.wall", which="wear", hard=("0.2 mm", "10 mm"), usual=("0.8 mm", "3 mm")),
-    body_material: choice("Body, material", {id: MATERIALS[id].name for id in BODIES}, feature="lifter.alloy", fold=True) = "forged-steel",
-    own: own_values("body", "unit"),
-    plunger_bore: measured("Plunger's bore in the unit", "D_b", FINE, tool="an air or bore gauge set in a ring", hard=("2 mm", "58 mm"), usual=("6 mm", "30 mm"), feature="lifter.plunger_bore", stage="", fold=True),
-    plunger: measured("Plunger", "D_p", FINE, tool="a comparator set with gauge blocks", hard=("2 mm", "58 mm"), usual=("6 mm", "30 mm"), feature="lifter.plunger", stage="", fold=True),
-    least_plunger: limit("Plunger clearance, least", "C_p,min", FINE, feature="lifter.plunger_clearance_pressed", which="low", hard=("0.0005 mm", "0.05 mm"), usual=("0.002 mm", "0.015 mm")),
-    lifter_hole: measured("Lifter bore in the case", "D_c", SIZE, tool="a small bore gauge set in a ring", hard=("6 mm", "81 mm"), usual=("12 mm", "41 mm"), feature="crankcase.lifter_bore", fold=True),
-    least_case: given("Clearance in the case, least", "C_c,min", SIZE, hard=("0 mm", "0.2 mm"), usual=("0.01 mm", "0.05 mm"), fold=True, assumed="room for oil; common practice, no source") = "0.020 mm",
-):
+def lifter_bore(i: In) -> Answer:
     """Body and unit as two thick cylinders (Lamé, plane stress), elastic, smooth, both at the same temperature.
 
     Steel and iron grow nearly alike, so the fit stays as warm oil finds it. Stresses are those of the bore wanted, and once it is
     honed to within its limits those of the bore that is there; slipped in there are none. The body is taken as a ring with its thinnest wall.
     """
-    material, unit = (own_grade(MATERIALS[id], row) for id, row in zip((body_material, "bearing-steel"), own))
-    pressed = fit_wanted == PRESS
-    if plunger_bore >= unit_outside:
-        raise impossible("plunger_bore", "is {d}, not smaller than the unit's outside, {D}; give less", d=plunger_bore, D=unit_outside)
-    if plunger >= plunger_bore:
-        raise impossible("plunger", "is {p}, not smaller than its bore, {b}; give less", p=plunger, b=plunger_bore)
-    if body >= lifter_hole:
-        raise impossible("body", "is {d}, not smaller than its bore in the case, {D}; give less", d=body, D=lifter_hole)
-    if not pressed and not least_slip <= slip <= most_slip:
-        raise impossible("slip", "is {s}, not within the clearance allowed; give {a} to {b}", s=slip, a=least_slip, b=most_slip)
-    target = Out.target(unit_outside - grip if pressed else unit_outside + slip)
-    widest = greatest(bore, target)
-    outside = step("D_e", "Outside of a ring with the thinnest wall", SIZE, body - runout)
-    for name, value in (("bore", bore), ("unit_outside", target)):
+    material, unit = (own_grade(MATERIALS[id], row) for id, row in zip((i.body_material, "bearing-steel"), i.own))
+    pressed = i.fit_wanted == PRESS
+    if i.plunger_bore >= i.unit_outside:
+        raise impossible("plunger_bore", "is {d}, not smaller than the unit's outside, {D}; give less", d=i.plunger_bore, D=i.unit_outside)
+    if i.plunger >= i.plunger_bore:
+        raise impossible("plunger", "is {p}, not smaller than its bore, {b}; give less", p=i.plunger, b=i.plunger_bore)
+    if i.body >= i.lifter_hole:
+        raise impossible("body", "is {d}, not smaller than its bore in the case, {D}; give less", d=i.body, D=i.lifter_hole)
+    if not pressed and not i.least_slip <= i.slip <= i.most_slip:
+        raise impossible("slip", "is {s}, not within the clearance allowed; give {a} to {b}", s=i.slip, a=i.least_slip, b=i.most_slip)
+    target = Out.target(i.unit_outside - i.grip if pressed else i.unit_outside + i.slip)
+    widest = greatest(i.bore, target)
+    outside = step("D_e", "Outside of a ring with the thinnest wall", SIZE, i.body - i.runout)
+    for name, value in (("bore", i.bore), ("unit_outside", target)):
         if value >= outside:
-            raise impossible(name, "leaves no wall: a bore of {d} in a body of {D} with {r} of runout; give less", d=value, D=body, r=runout)
-    if least_hone >= most_hone:
-        raise impossible("least_hone", "is {a}, not less than the hone takes off at most, {b}; give less", a=least_hone, b=most_hone)
-    if pressed and target <= plunger_bore:
-        raise impossible("grip", "is {g}, as much as the unit's own wall; give less", g=grip)
-    stock = Out.stock(target - bore)
+            raise impossible(name, "leaves no wall: a bore of {d} in a body of {D} with {r} of runout; give less", d=value, D=i.body, r=i.runout)
+    if i.least_hone >= i.most_hone:
+        raise impossible("least_hone", "is {a}, not less than the hone takes off at most, {b}; give less", a=i.least_hone, b=i.most_hone)
+    if pressed and target <= i.plunger_bore:
+        raise impossible("grip", "is {g}, as much as the unit's own wall; give less", g=i.grip)
+    stock = Out.stock(target - i.bore)
     wall = Out.wall((outside - widest) / 2)
-    now = Out.clearance_now(bore - unit_outside)
+    now = Out.clearance_now(i.bore - i.unit_outside)
 
-    largest = least(target + tolerance, unit_outside) if pressed else unit_outside + most_slip
-    too_large = past(bore, largest) or pressed and not past(unit_outside, bore)
-    done = not too_large and (not past(stock, tolerance) if pressed else not past(least_slip, now))
-    joint, words = (bore, "bore as it is") if pressed and done else (target, "bore wanted")
-    if pressed and joint <= plunger_bore:
-        raise impossible("unit_outside", "is {D}, and in a bore of {b} nothing is left of its wall round the plunger's bore, {d}; give more", D=unit_outside, b=joint, d=plunger_bore)
-    interference = step("δ", f"Interference in the {words}", SIZE, greatest(unit_outside - joint, 0.0))
-    shapes = (step("s_u", "Shape of the unit", TIMES, fit.inner_shape(plunger_bore, joint), sources.LAME), step("s_b", "Shape of the body", TIMES, fit.outer_shape(joint, outside), sources.LAME))
+    largest = least(target + i.tolerance, i.unit_outside) if pressed else i.unit_outside + i.most_slip
+    too_large = past(i.bore, largest) or pressed and not past(i.unit_outside, i.bore)
+    done = not too_large and (not past(stock, i.tolerance) if pressed else not past(i.least_slip, now))
+    joint, words = (i.bore, "bore as it is") if pressed and done else (target, "bore wanted")
+    if pressed and joint <= i.plunger_bore:
+        raise impossible("unit_outside", "is {D}, and in a bore of {b} nothing is left of its wall round the plunger's bore, {d}; give more", D=i.unit_outside, b=joint, d=i.plunger_bore)
+    interference = step("δ", f"Interference in the {words}", SIZE, greatest(i.unit_outside - joint, 0.0))
+    shapes = (step("s_u", "Shape of the unit", TIMES, fit.inner_shape(i.plunger_bore, joint), sources.LAME), step("s_b", "Shape of the body", TIMES, fit.outer_shape(joint, outside), sources.LAME))
     e_unit, nu_unit, e_body, nu_body = (
-        number(symbol, words, shape, value, sources.MATERIALS) for symbol, words, shape, value in (
+        constant(symbol, words, shape, value, sources.MATERIALS) for symbol, words, shape, value in (
             ("E_u", "Stiffness of the unit", form(MODULUS, 0), unit.E), ("ν_u", "Poisson's ratio of the unit", form(RATIO, 2), unit.nu),
             ("E_b", "Stiffness of the body", form(MODULUS, 0), material.E), ("ν_b", "Poisson's ratio of the body", form(RATIO, 3), material.nu)))
     pressure = Out.pressure(fit.contact_pressure(interference, joint, fit.compliance(*shapes, e_unit, nu_unit, e_body, nu_body)), sources.LAME)
-    yields = (number("R_b", "Yield stress of the body", form(STRESS, 0), material.yield_20, sources.MATERIALS), number("R_u", "Yield stress of the unit", form(STRESS, 0), unit.compressive_yield_at(293.15), sources.MATERIALS))
+    yields = (constant("R_b", "Yield stress of the body", form(STRESS, 0), material.yield_20, sources.MATERIALS), constant("R_u", "Yield stress of the unit", form(STRESS, 0), unit.compressive_yield_at(293.15), sources.MATERIALS))
     body_used = Out.body_used(pressure / step("p_b", "Pressure at which the body begins to yield", MPA, fit.outer_yield_pressure(yields[0], joint, outside), sources.MISES), sources.MISES)
-    unit_used = Out.unit_used(pressure / step("p_u", "Pressure at which the unit begins to yield", MPA, fit.inner_yield_pressure(yields[1], plunger_bore, joint), sources.MISES), sources.MISES)
+    unit_used = Out.unit_used(pressure / step("p_u", "Pressure at which the unit begins to yield", MPA, fit.inner_yield_pressure(yields[1], i.plunger_bore, joint), sources.MISES), sources.MISES)
     growth = Out.growth(fit.outer_outside_change(pressure, joint, outside, e_body), sources.LAME)
-    closing = Out.closing(-fit.inner_bore_change(pressure, plunger_bore, joint, e_unit), sources.LAME)
-    plunger_left = Out.plunger_left(plunger_bore - closing - plunger)
-    case_left = Out.case_left(lifter_hole - body - growth)
+    closing = Out.closing(-fit.inner_bore_change(pressure, i.plunger_bore, joint, e_unit), sources.LAME)
+    plunger_left = Out.plunger_left(i.plunger_bore - closing - i.plunger)
+    case_left = Out.case_left(i.lifter_hole - i.body - growth)
 
-    over = number("", "", SIZE, -float(stock))
-    share = number("", "", SHARE, float(greatest(body_used, unit_used)))
-    if past(least_wall, wall):
-        verdict = ("fail", say("Wall too thin: {w}, {least} wanted", w=wall, least=least_wall), "Do not cut. Take a body with more outside or a straighter bore, or a slimmer unit.")
+    over = constant("", "", SIZE, -float(stock))
+    share = constant("", "", SHARE, float(greatest(body_used, unit_used)))
+    if past(i.least_wall, wall):
+        verdict = ("fail", say("Wall too thin: {w}, {least} wanted", w=wall, least=i.least_wall), "Do not cut. Take a body with more outside or a straighter bore, or a slimmer unit.")
     elif pressed and share > 1:
         part = "Body" if body_used >= unit_used else "Unit"
         verdict = ("fail", say(part + (" may crack" if part == "Body" and material.brittle else " yields") + ": {s} of its strength", s=share), "Do not press it in. Type less interference, or slip it in and hold it by a ring.")
-    elif past(least_plunger, plunger_left):
-        verdict = ("fail", say("Plunger binds: {c} left, {least} wanted", c=plunger_left, least=least_plunger), say("Pressing closes its bore by {d}. " + ("Hone on to {D}, and measure again." if done and past(stock, 0.0) else "Type less interference, or slip the unit in."), d=closing, D=target) if pressed else "Measure both again, clean and at one temperature. If it stays, another unit.")
-    elif past(least_case, case_left):
-        verdict = ("fail", say("Body binds in the case: {c} left", c=case_left), say("{least} are wanted" + (" and pressing takes {g}" if pressed else "") + ". Take another body, or hone the case where its maker allows it.", least=least_case, g=growth))
+    elif past(i.least_plunger, plunger_left):
+        verdict = ("fail", say("Plunger binds: {c} left, {least} wanted", c=plunger_left, least=i.least_plunger), say("Pressing closes its bore by {d}. " + ("Hone on to {D}, and measure again." if done and past(stock, 0.0) else "Type less interference, or slip the unit in."), d=closing, D=target) if pressed else "Measure both again, clean and at one temperature. If it stays, another unit.")
+    elif past(i.least_case, case_left):
+        verdict = ("fail", say("Body binds in the case: {c} left", c=case_left), say("{least} are wanted" + (" and pressing takes {g}" if pressed else "") + ". Take another body, or hone the case where its maker allows it.", least=i.least_case, g=growth))
     elif too_large:
         verdict = ("fail", say("Bore too large by {d}", d=over), "Measure again, both warm alike. If it stays, a larger unit or another body: no plating, no glue.")
     elif pressed and share > NEAR_YIELD:
         verdict = ("attention", say("Near yield: {s} used", s=share), "Measure body and unit again, and type less interference.")
     elif done:
         verdict = ("pass", say("Done: the bore fits, {w} of wall", w=wall), "Stop honing. Wash until a white rag stays white, then measure again with its unit.")
-    elif honing.bored_first(stock, most_hone):
-        verdict = ("attention", say("Bore first: {a} to come off", a=stock), honing.plan(target, SIZE, least_hone, most_hone))
-    elif past(least_hone, stock):
+    elif honing.bored_first(stock, i.most_hone):
+        verdict = ("attention", say("Bore first: {a} to come off", a=stock), honing.plan(target, SIZE, i.least_hone, i.most_hone))
+    elif past(i.least_hone, stock):
         verdict = ("attention", say("Little left to hone: {a}", a=stock), "It may not clean up. Look at the bore under a glass: where tool marks would stay, take another body.")
     else:
         verdict = ("pass", say("Hone {a} off, to {D}", a=stock, D=target), "Short strokes, oil, and a look every few; let it cool before you measure. Leave a cross-hatch, no polish.")
     return answer(
         target, stock, wall, now, pressure, Out.hoop(fit.outer_joint_hoop(pressure, joint, outside), sources.LAME), body_used, unit_used, growth, closing, plunger_left, case_left,
         verdict=verdict,
-        limits=(Limit("the wall left", wall, low=least_wall), Limit("the bore", bore, high=largest), Limit("the plunger's clearance", plunger_left, low=least_plunger),
-                Limit("the clearance in the case", case_left, low=least_case), Limit("the body's stress", body_used, high=1), Limit("the unit's stress", unit_used, high=1),
+        limits=(Limit("the wall left", wall, low=i.least_wall), Limit("the bore", i.bore, high=largest), Limit("the plunger's clearance", plunger_left, low=i.least_plunger),
+                Limit("the clearance in the case", case_left, low=i.least_case), Limit("the body's stress", body_used, high=1), Limit("the unit's stress", unit_used, high=1),
                 Limit("the margin of the body's stress", body_used, high=NEAR_YIELD, level="attention"), Limit("the margin of the unit's stress", unit_used, high=NEAR_YIELD, level="attention"),
-                *(() if done else (Limit("what comes off", stock, low=least_hone, high=most_hone, level="attention"),))),
+                *(() if done else (Limit("what comes off", stock, low=i.least_hone, high=i.most_hone, level="attention"),))),
         remarks=(
-            note("Pressed in, the unit's bore closes: a plunger with {c} of clearance keeps {l}.", c=number("", "", FINE, float(plunger_bore - plunger)), l=plunger_left) if pressed else
+            note("Pressed in, the unit's bore closes: a plunger with {c} of clearance keeps {l}.", c=constant("", "", FINE, float(i.plunger_bore - i.plunger)), l=plunger_left) if pressed else
             note("Slipped in it bears no stress. What holds it is the snap ring: “Snap ring and its groove” works that out."),
-            warning("A hardened or chilled body is hard only so deep. Ask its maker before you bore through the hard layer.") if past(stock, most_hone) else None,
+            warning("A hardened or chilled body is hard only so deep. Ask its maker before you bore through the hard layer.") if past(stock, i.most_hone) else None,
         ),
         cautions=(cautions.PRESS_TRAPPED,) if pressed else (),
-        figures=(section(bore, unit_outside, body, plunger_bore, plunger, wall, float(runout)),))
+        figures=(section(i.bore, i.unit_outside, i.body, i.plunger_bore, i.plunger, wall, float(i.runout)),))
 
 
 def section(bore, unit_outside, body, plunger_bore, plunger, wall, runout) -> Drawing:

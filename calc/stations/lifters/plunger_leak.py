@@ -3,18 +3,18 @@ import math
 
 from calc.reference import cautions, sources
 from calc.core.advice import at_least, at_most
-from calc.declare.calculator import Limit, Output, Outputs, answer, calculator, choice, given, limit, measured, number
+from calc.declare.calculator import Answer, Inputs, Limit, Number, Output, Outputs, answer, calculator, choice, given, limit, measured
 from calc.core.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, box
 from calc.formulas import annular_gap as gap
 from calc.stations.shared.oil_at import CHOICES, GRADES, POINTS, oil_at
 from calc.core.kinds import ANGLE, AREA, DENSITY, DYNAMIC_VISCOSITY, FLOW, FORCE, KINEMATIC_VISCOSITY, LENGTH, RATIO, ROTATION, SPEED, STRESS, TEMPERATURE, TIME, VOLUME
 from calc.core.result import impossible, note, say, warning
-from calc.core.working import form, step
+from calc.core.working import constant, form, step
 
 FINE, SMALL, TEMP, LOAD, SECONDS, LEAKS, NU = form(LENGTH, 4), form(LENGTH, 1), form(TEMPERATURE, 0), form(FORCE, 0), form(TIME, 1), form(FLOW, 3), form(KINEMATIC_VISCOSITY, 2)
 SINK = "usual; only for how far it sinks in the running engine"
 WIDEST = 0.01  # of the diameter: diametral clearance up to which the gap counts as narrow
-FULL_TURN = number("", "", form(ANGLE, 0), 2 * math.pi)
+FULL_TURN = constant("", "", form(ANGLE, 0), 2 * math.pi)
 TEST_FLUIDS = ("iso-vg-10", POINTS)  # workshop procedures use thin test fluid only, under 50 lbf, and time 20 to 90 or 20 to 110 s; found in public material
 TURBULENT = 2000.0  # Reynolds number above which a gap's flow need not stay laminar
 
@@ -39,92 +39,93 @@ class Out(Outputs):
     reynolds = Output("Reynolds number in the gap", "Re", form(RATIO, 2), rises="bore oil_temperature load eccentricity", falls="plunger length")
 
 
+class In(Inputs):
+    bore: Number = measured("Plunger's bore", "D_b", FINE, tool="an air or bore gauge set in a ring", hard="3 to 60 mm", usual="8 to 30 mm", feature="lifter.plunger_bore", of="bearing-steel", stage="")
+    plunger: Number = measured("Plunger", "D_p", FINE, tool="a comparator set with gauge blocks", hard="3 to 60 mm", usual="8 to 30 mm", feature="lifter.plunger", of="bearing-steel", stage="",
+                      hint="Each plunger with its own bore: they are matched, never mixed.")
+    oil: str = choice("Fluid in the tester", CHOICES, must=True, hint="The tester's own thin fluid: engine oil in the cup tells nothing that any band is for.", example="iso-vg-10")
+    oil_temperature: Number = given("Fluid's temperature", "T", TEMP, hard="-30 to 180 °C", usual="5 to 60 °C", hint="Read in the cup, when the time is taken.", example="20 °C")
+    load: Number = given("Load on the plunger", "F", LOAD, hard="5 to 5000 N", usual="50 to 1000 N", feature="lifter.leak_down_load",
+                hint="The tester's weight, less what the plunger's own spring bears. 50 lbf is usual.")
+    travel: Number = given("Travel that is timed", "s", form(LENGTH, 2), hard="0.05 to 20 mm", usual="0.5 to 5 mm", feature="lifter.leak_down_travel")
+    length: Number = measured("Plunger, length that seals", "L", SMALL, tool="a calliper", hard="1 to 100 mm", usual="4 to 40 mm", feature="lifter.plunger_land", fold=True)
+    eccentricity: Number = given("Plunger off the middle", "ε", form(RATIO, 2), hard="0 to 1", fold=True, assumed=("0.50", "half way off; common practice, no source"), hint="0 in the middle, 1 touching one side.")
+    least_time: Number = limit("Leak-down time, shortest accepted", "t_min", SECONDS, feature="lifter.leak_down", which="low", hard="0.1 to 600 s", usual="2 to 120 s", hint="The maker's, with the maker's fluid, weight and travel.")
+    most_time: Number = limit("Leak-down time, longest accepted", "t_max", SECONDS, feature="lifter.leak_down", which="high", hard="0.2 to 3600 s", usual="10 to 600 s")
+    running_oil: str = choice("Oil in the engine", GRADES, fold=True, assumed=("sae-20w-50", SINK), hint="For how far the plunger sinks in the running engine, and for nothing else.")
+    running_temperature: Number = given("Oil temperature, engine running", "T_r", TEMP, hard="-30 to 180 °C", usual="5 to 130 °C", feature="crankcase.oil_temperature", fold=True, assumed=("100 °C", SINK))
+    running_load: Number = given("Load while the valve is open, mean", "F_m", LOAD, hard="5 to 9000 N", usual="150 to 2000 N", feature="lifter.running_load", fold=True,
+                        assumed=("495 N", SINK), hint="Mean of the spring's load shut and open, times the rocker's ratio.")
+    speed: Number = given("Engine speed", "n", form(ROTATION, 0), hard="50 1/ to 12000 1/min", usual="500 1/ to 6000 1/min", feature="crank.idle_speed", fold=True, assumed=("850 1/min", SINK), hint="Idling is the worst: the valve is open longest.")
+    open_angle: Number = given("Valve open for, at the crank", "α_o", form(ANGLE, 0), hard="90 to 400°", usual="200 to 320°", feature="cam.open_angle", fold=True, assumed=("260°", SINK))
+    cool_temperature: Number = given("Data sheet, cooler point", "T_1", TEMP, hard="-30 to 150 °C", usual="20 to 60 °C", fold=True, when=("oil", POINTS), example="40 °C")
+    cool_viscosity: Number = given("Viscosity at the cooler point", "ν_1", NU, hard="1 to 20000 mm²/s", usual="5 to 1000 mm²/s", fold=True, when=("oil", POINTS), example="100 mm²/s")
+    warm_temperature: Number = given("Data sheet, warmer point", "T_2", TEMP, hard="-20 to 180 °C", usual="70 to 150 °C", fold=True, when=("oil", POINTS), example="100 °C")
+    warm_viscosity: Number = given("Viscosity at the warmer point", "ν_2", NU, hard="1 to 2000 mm²/s", usual="2 to 50 mm²/s", fold=True, when=("oil", POINTS), example="11.5 mm²/s")
+    density: Number = given("Density of the oil at 15 °C", "ρ_15", form(DENSITY, 0), hard="700 to 1100 kg/m³", usual="820 to 920 kg/m³", fold=True, assumed=("880 kg/m³", "typical of mineral oil"))
+
+
 @calculator(
-    "plunger-leak", "Leak-down of a plunger", Out,
+    "plunger-leak", "Leak-down of a plunger", In, Out,
     purpose="Does this plunger go down in the time accepted, neither collapsing nor failing to bleed?",
     finds=("leak-down test", "bleed down", "collapsed lifter", "noisy lifter", "plunger clearance", "hydraulic tappet leak", "lifter tick", "pump-up"),
     sources=(sources.ANNULAR_GAP, sources.WALTHER, sources.OIL_GRADES, sources.OIL_GROWTH, sources.PRACTICE, sources.INVENTED),
     cautions=(cautions.HOT_OIL, cautions.SNAP_RING, cautions.MAKER_FIRST, cautions.AIRCRAFT))
-def plunger_leak(
-    *,  # so that sizes of the engine and sizes of the example may stand in the order of the work
-    bore: measured("Plunger's bore", "D_b", FINE, tool="an air or bore gauge set in a ring", hard=("3 mm", "60 mm"), usual=("8 mm", "30 mm"), feature="lifter.plunger_bore", of="bearing-steel", stage=""),
-    plunger: measured("Plunger", "D_p", FINE, tool="a comparator set with gauge blocks", hard=("3 mm", "60 mm"), usual=("8 mm", "30 mm"), feature="lifter.plunger", of="bearing-steel", stage="",
-                      hint="Each plunger with its own bore: they are matched, never mixed."),
-    oil: choice("Fluid in the tester", CHOICES, must=True, hint="The tester's own thin fluid: engine oil in the cup tells nothing that any band is for.") = "iso-vg-10",
-    oil_temperature: given("Fluid's temperature", "T", TEMP, hard=("-30 °C", "180 °C"), usual=("5 °C", "60 °C"), hint="Read in the cup, when the time is taken.") = "20 °C",
-    load: given("Load on the plunger", "F", LOAD, hard=("5 N", "5000 N"), usual=("50 N", "1000 N"), feature="lifter.leak_down_load",
-                hint="The tester's weight, less what the plunger's own spring bears. 50 lbf is usual."),
-    travel: given("Travel that is timed", "s", form(LENGTH, 2), hard=("0.05 mm", "20 mm"), usual=("0.5 mm", "5 mm"), feature="lifter.leak_down_travel"),
-    length: measured("Plunger, length that seals", "L", SMALL, tool="a calliper", hard=("1 mm", "100 mm"), usual=("4 mm", "40 mm"), feature="lifter.plunger_land", fold=True),
-    eccentricity: given("Plunger off the middle", "ε", form(RATIO, 2), hard=("0", "1"), fold=True, assumed="half way off; common practice, no source", hint="0 in the middle, 1 touching one side.") = "0.50",
-    least_time: limit("Leak-down time, shortest accepted", "t_min", SECONDS, feature="lifter.leak_down", which="low", hard=("0.1 s", "600 s"), usual=("2 s", "120 s"), hint="The maker's, with the maker's fluid, weight and travel."),
-    most_time: limit("Leak-down time, longest accepted", "t_max", SECONDS, feature="lifter.leak_down", which="high", hard=("0.2 s", "3600 s"), usual=("10 s", "600 s")),
-    running_oil: choice("Oil in the engine", GRADES, fold=True, assumed=SINK, hint="For how far the plunger sinks in the running engine, and for nothing else.") = "sae-20w-50",
-    running_temperature: given("Oil temperature, engine running", "T_r", TEMP, hard=("-30 °C", "180 °C"), usual=("5 °C", "130 °C"), feature="crankcase.oil_temperature", fold=True, assumed=SINK) = "100 °C",
-    running_load: given("Load while the valve is open, mean", "F_m", LOAD, hard=("5 N", "9000 N"), usual=("150 N", "2000 N"), feature="lifter.running_load", fold=True,
-                        assumed=SINK, hint="Mean of the spring's load shut and open, times the rocker's ratio.") = "495 N",
-    speed: given("Engine speed", "n", form(ROTATION, 0), hard=("50 1/min", "12000 1/min"), usual=("500 1/min", "6000 1/min"), feature="crank.idle_speed", fold=True, assumed=SINK, hint="Idling is the worst: the valve is open longest.") = "850 1/min",
-    open_angle: given("Valve open for, at the crank", "α_o", form(ANGLE, 0), hard=("90°", "400°"), usual=("200°", "320°"), feature="cam.open_angle", fold=True, assumed=SINK) = "260°",
-    cool_temperature: given("Data sheet, cooler point", "T_1", TEMP, hard=("-30 °C", "150 °C"), usual=("20 °C", "60 °C"), fold=True, when=("oil", POINTS)) = "40 °C",
-    cool_viscosity: given("Viscosity at the cooler point", "ν_1", NU, hard=("1 mm²/s", "20000 mm²/s"), usual=("5 mm²/s", "1000 mm²/s"), fold=True, when=("oil", POINTS)) = "100 mm²/s",
-    warm_temperature: given("Data sheet, warmer point", "T_2", TEMP, hard=("-20 °C", "180 °C"), usual=("70 °C", "150 °C"), fold=True, when=("oil", POINTS)) = "100 °C",
-    warm_viscosity: given("Viscosity at the warmer point", "ν_2", NU, hard=("1 mm²/s", "2000 mm²/s"), usual=("2 mm²/s", "50 mm²/s"), fold=True, when=("oil", POINTS)) = "11.5 mm²/s",
-    density: given("Density of the oil at 15 °C", "ρ_15", form(DENSITY, 0), hard=("700 kg/m³", "1100 kg/m³"), usual=("820 kg/m³", "920 kg/m³"), fold=True, assumed="typical of mineral oil") = "880 kg/m³",
-):
+def plunger_leak(i: In) -> Answer:
     """Laminar flow in a narrow gap whose plunger stands parallel to its bore; one oil temperature; the check valve is tight.
 
     The check valve's own leak, air in the oil and a tapered bore all make it faster than shown.
     """
-    if plunger >= bore:
-        raise impossible("plunger", "is {p}, not smaller than its bore, {b}, so that it does not go in; give less", p=plunger, b=bore)
-    clearance = Out.clearance(bore - plunger)
-    if float(clearance) > WIDEST * float(bore):
-        raise impossible("plunger", "is {p}, and {c} of clearance is no longer a narrow gap in {b}; give more, or measure both again", p=plunger, c=clearance, b=bore)
-    if least_time >= most_time:
-        raise impossible("most_time", "is {b}, not more than the shortest accepted, {a}; give more", a=least_time, b=most_time)
-    points = cool_temperature, cool_viscosity, warm_temperature, warm_viscosity
-    _, µ, ρ = oil_at(oil, oil_temperature, *points, density, Out.viscosity)
-    thin = oil_at(running_oil, running_temperature, *points, density, _running_viscosity, "r", "running_temperature").dynamic
+    if i.plunger >= i.bore:
+        raise impossible("plunger", "is {p}, not smaller than its bore, {b}, so that it does not go in; give less", p=i.plunger, b=i.bore)
+    clearance = Out.clearance(i.bore - i.plunger)
+    if float(clearance) > WIDEST * float(i.bore):
+        raise impossible("plunger", "is {p}, and {c} of clearance is no longer a narrow gap in {b}; give more, or measure both again", p=i.plunger, c=clearance, b=i.bore)
+    if i.least_time >= i.most_time:
+        raise impossible("most_time", "is {b}, not more than the shortest accepted, {a}; give more", a=i.least_time, b=i.most_time)
+    points = i.cool_temperature, i.cool_viscosity, i.warm_temperature, i.warm_viscosity
+    _, µ, ρ = oil_at(i.oil, i.oil_temperature, *points, i.density, Out.viscosity)
+    thin = oil_at(i.running_oil, i.running_temperature, *points, i.density, _running_viscosity, "r", "running_temperature").dynamic
     c = step("c", "Clearance, radial", FINE, clearance / 2)
-    mean = step("d", "Middle of the gap", FINE, (bore + plunger) / 2)
-    area = step("A", "Area of the plunger", form(AREA, 1), gap.plunger_area(plunger))
-    pressure = Out.pressure(load / area)
+    mean = step("d", "Middle of the gap", FINE, (i.bore + i.plunger) / 2)
+    area = step("A", "Area of the plunger", form(AREA, 1), gap.plunger_area(i.plunger))
+    pressure = Out.pressure(i.load / area)
 
-    leakage = Out.leakage(gap.leak(mean, c, length, µ, pressure, eccentricity), sources.ANNULAR_GAP)
-    volume = step("V", "Oil displaced in the travel timed", form(VOLUME, 4), area * travel)
+    leakage = Out.leakage(gap.leak(mean, c, i.length, µ, pressure, i.eccentricity), sources.ANNULAR_GAP)
+    volume = step("V", "Oil displaced in the travel timed", form(VOLUME, 4), area * i.travel)
     time = Out.time(volume / leakage)
-    times_off = gap.eccentric(eccentricity)
+    times_off = gap.eccentric(i.eccentricity)
     centred = Out.time_centred(time * times_off, sources.ANNULAR_GAP)
     touching = Out.time_touching(centred / gap.eccentric(1.0), sources.ANNULAR_GAP)
-    least_c, most_c = Out.clearance_least(gap.clearance_for(clearance, time, most_time)), Out.clearance_most(gap.clearance_for(clearance, time, least_time))
-    running = step("w", "Speed at which it sinks, engine running", form(SPEED, 7), gap.sink_speed(gap.leak(mean, c, length, thin, running_load / area, eccentricity), plunger), sources.ANNULAR_GAP)
-    open_time = step("t_o", "Time that the valve is open", form(TIME, 4), open_angle / FULL_TURN / speed)
+    least_c, most_c = Out.clearance_least(gap.clearance_for(clearance, time, i.most_time)), Out.clearance_most(gap.clearance_for(clearance, time, i.least_time))
+    running = step("w", "Speed at which it sinks, engine running", form(SPEED, 7), gap.sink_speed(gap.leak(mean, c, i.length, thin, i.running_load / area, i.eccentricity), i.plunger), sources.ANNULAR_GAP)
+    open_time = step("t_o", "Time that the valve is open", form(TIME, 4), i.open_angle / FULL_TURN / i.speed)
     sink = Out.sink(running * open_time)
     reynolds = Out.reynolds(gap.reynolds(leakage, mean, ρ, µ), sources.ANNULAR_GAP)
 
-    in_test_fluid = oil in TEST_FLUIDS
+    in_test_fluid = i.oil in TEST_FLUIDS
     if not in_test_fluid:  # no maker's band is for it: neither a good time nor a bad one says anything of this plunger
         verdict = ("attention", say("No test fluid: these {t} compare with nothing", t=time),
                    "The times accepted are told for the tester's own thin fluid. Wash the last of the oil out, fill the tester with that, and test again; change no plunger for this time.")
-    elif time < least_time:
-        verdict = ("fail", say("Leaks too fast: {t}, {least} wanted", t=time, least=least_time),
-                   say("Wash plunger, bore and check valve, bleed it and test again. If it stays, this bore wants a plunger of {p} or more.", p=at_least(bore - most_c, FINE)))
-    elif time > most_time:
-        verdict = ("attention", say("Leaks too slowly: {t}, {most} accepted", t=time, most=most_time),
-                   say("It will hardly bleed down on a valve that grows, and dirt will stick it. Was the fluid as warm as typed, and none of the engine's oil left in it? Else a plunger of {p} or less.", p=at_most(bore - least_c, FINE)))
+    elif time < i.least_time:
+        verdict = ("fail", say("Leaks too fast: {t}, {least} wanted", t=time, least=i.least_time),
+                   say("Wash plunger, bore and check valve, bleed it and test again. If it stays, this bore wants a plunger of {p} or more.", p=at_least(i.bore - most_c, FINE)))
+    elif time > i.most_time:
+        verdict = ("attention", say("Leaks too slowly: {t}, {most} accepted", t=time, most=i.most_time),
+                   say("It will hardly bleed down on a valve that grows, and dirt will stick it. Was the fluid as warm as typed, and none of the engine's oil left in it? Else a plunger of {p} or less.", p=at_most(i.bore - least_c, FINE)))
     else:
         verdict = ("pass", say("Leaks down in {t}, as it should", t=time), "Keep plunger and bore together. Write the time down with fluid and temperature: only tests made alike can be compared.")
     return answer(
         time, clearance, leakage, pressure, µ, centred, touching, least_c, most_c, sink, reynolds,
         verdict=verdict,
-        limits=(Limit("the leak-down time", time, low=least_time), Limit("the leak-down time", time, high=most_time, level="attention")) if in_test_fluid else (),
+        limits=(Limit("the leak-down time", time, low=i.least_time), Limit("the leak-down time", time, high=i.most_time, level="attention")) if in_test_fluid else (),
         remarks=(
             note("Where the plunger stands in its bore is not known: anything from {a} to {b} may be read on one and the same lifter.", a=touching, b=centred),
-            note("Time goes as one over the cube of the clearance: {m} more on the diameter halves it.", m=number("", "", FINE, float(clearance) * (2 ** (1 / 3) - 1))),
+            note("Time goes as one over the cube of the clearance: {m} more on the diameter halves it.", m=constant("", "", FINE, float(clearance) * (2 ** (1 / 3) - 1))),
             warning("A band is told for the tester's own thin fluid at room heat: engine oil in the cup, cold or hot, compares with nothing.") if not in_test_fluid else None,
             warning("Flow in the gap need not stay laminar at this Reynolds number: the real leak is less than shown.") if float(reynolds) > TURBULENT else None,
         ),
-        figures=(section(bore, plunger, length, load, travel, pressure), time_plot(float(clearance), float(centred), float(eccentricity), least_time, most_time, time)))
+        figures=(section(i.bore, i.plunger, i.length, i.load, i.travel, pressure), time_plot(float(clearance), float(centred), float(i.eccentricity), i.least_time, i.most_time, time)))
 
 
 def _running_viscosity(expression, source):

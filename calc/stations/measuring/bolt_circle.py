@@ -2,13 +2,13 @@
 import math
 
 from calc.reference import sources
-from calc.declare.calculator import Limit, Output, Outputs, answer, calculator, choice, given, number
+from calc.declare.calculator import Answer, Inputs, Limit, Number, Output, Outputs, answer, calculator, choice, given
 from calc.core.conformance import past
 from calc.core.drawing import Dimension, Drawing, Label, Line, arc
 from calc.formulas import trigonometry as trig
 from calc.core.kinds import ANGLE, COUNT, LENGTH
 from calc.core.result import Table, impossible, note, say
-from calc.core.working import form
+from calc.core.working import constant, form
 
 PLACE, DEGREES = form(LENGTH, 3), form(ANGLE, 4)
 
@@ -20,39 +20,41 @@ class Out(Outputs):
     pitch = Output("Angle from hole to hole", "θ", DEGREES, falls="holes")
 
 
+class In(Inputs):
+    holes: Number = given("Number of holes", "N", form(COUNT, 0), hard="2 to 120", usual="3 to 36", example="6")
+    pitch_circle: Number = given("Pitch circle", "D", PLACE, hard="1 to 5000 mm", hint="Its diameter, through the middles of the holes.", example="120 mm")
+    hole: Number = given("Hole, diameter", "d", form(LENGTH, 2), hard="0 to 2000 mm", hint="Across each hole.", example="8.5 mm")
+    first: Number = given("First hole at", "φ", DEGREES, hard="-360 to 360°", assumed=("0°", "on the X axis"), hint="From the X axis, against the clock.")
+    centre_x: Number = given("Centre, X", "X_0", PLACE, hard="-5000 to 5000 mm", fold=True, assumed=("0 mm", "counted from the middle"))
+    centre_y: Number = given("Centre, Y", "Y_0", PLACE, hard="-5000 to 5000 mm", fold=True, assumed=("0 mm", "counted from the middle"))
+    sense: str = choice("Count the holes", {"against": "against the clock", "with": "with the clock"}, fold=True, assumed=("against", "as angles are counted"))
+
+
 @calculator(
-    "bolt-circle", "Holes on a pitch circle", Out,
+    "bolt-circle", "Holes on a pitch circle", In, Out,
     purpose="Where does each hole stand, and how far is it to the next?",
     finds=("bolt circle", "pitch circle", "PCD", "hole pattern", "drill co-ordinates", "flange holes"),
     sources=(sources.TRIANGLE, sources.PRACTICE))
-def bolt_circle(
-    holes: given("Number of holes", "N", form(COUNT, 0), hard=("2", "120"), usual=("3", "36")) = "6",
-    pitch_circle: given("Pitch circle", "D", PLACE, hard=("1 mm", "5000 mm"), hint="Its diameter, through the middles of the holes.") = "120 mm",
-    hole: given("Hole, diameter", "d", form(LENGTH, 2), hard=("0 mm", "2000 mm"), hint="Across each hole.") = "8.5 mm",
-    first: given("First hole at", "φ", DEGREES, hard=("-360°", "360°"), assumed="on the X axis", hint="From the X axis, against the clock.") = "0°",
-    centre_x: given("Centre, X", "X_0", PLACE, hard=("-5000 mm", "5000 mm"), fold=True, assumed="counted from the middle") = "0 mm",
-    centre_y: given("Centre, Y", "Y_0", PLACE, hard=("-5000 mm", "5000 mm"), fold=True, assumed="counted from the middle") = "0 mm",
-    sense: choice("Count the holes", {"against": "against the clock", "with": "with the clock"}, fold=True, assumed="as angles are counted") = "against",
-):
+def bolt_circle(i: In) -> Answer:
     """Equal spacing on one circle. X = X₀ + (D/2)·cos φₙ, Y = Y₀ + (D/2)·sin φₙ."""
-    if hole >= pitch_circle:
-        raise impossible("hole", "is {d}, and the holes would meet in the middle of a pitch circle of {D}; give less than {D}", d=hole, D=pitch_circle)
-    chord = Out.chord(trig.chord(pitch_circle, holes), sources.TRIANGLE)
-    web = Out.web(chord - hole)
-    places = _places(float(pitch_circle), round(float(holes)), float(first), float(centre_x), float(centre_y), 1 if sense == "against" else -1)
+    if i.hole >= i.pitch_circle:
+        raise impossible("hole", "is {d}, and the holes would meet in the middle of a pitch circle of {D}; give less than {D}", d=i.hole, D=i.pitch_circle)
+    chord = Out.chord(trig.chord(i.pitch_circle, i.holes), sources.TRIANGLE)
+    web = Out.web(chord - i.hole)
+    places = _places(float(i.pitch_circle), round(float(i.holes)), float(i.first), float(i.centre_x), float(i.centre_y), 1 if i.sense == "against" else -1)
     if web <= 0:
         verdict = ("fail", say("Holes run into each other: {w}", w=web), say("Take a hole of less than {c}, fewer holes, or a larger pitch circle.", c=chord))
-    elif past(hole / 2, web):
+    elif past(i.hole / 2, web):
         verdict = ("attention", say("Only {w} left between holes", w=web), "Less than half a hole's diameter: ask whether the part bears it before you drill. Common practice, no source.")
     else:
         verdict = ("pass", say("Next hole {c} away", c=chord), "Spot all holes first, measure over pins in two neighbours and across, and only then drill.")
-    shown = [tuple(number("", "", shape, value) for shape, value in zip((DEGREES.with_decimals(2), PLACE, PLACE), place)) for place in places]
+    shown = [tuple(constant("", "", shape, value) for shape, value in zip((DEGREES.with_decimals(2), PLACE, PLACE), place)) for place in places]
     return answer(
-        chord, web, Out.over_pins(chord + hole), Out.pitch(trig.hole_pitch(holes), sources.TRIANGLE),
+        chord, web, Out.over_pins(chord + i.hole), Out.pitch(trig.hole_pitch(i.holes), sources.TRIANGLE),
         verdict=verdict, limits=(Limit("the metal between the holes", web, low=0),),
-        remarks=(note("X = X₀ + D/2·cos φ and Y = Y₀ + D/2·sin φ, φ larger by θ from hole to hole{way}.", way="" if sense == "against" else ", here smaller"),),
+        remarks=(note("X = X₀ + D/2·cos φ and Y = Y₀ + D/2·sin φ, φ larger by θ from hole to hole{way}.", way="" if i.sense == "against" else ", here smaller"),),
         tables=(Table("Holes", ("Hole", "Angle", "X", "Y"), tuple((str(n), *row) for n, row in enumerate(shown, 1))),),
-        figures=(_drawing(places, float(pitch_circle) / 2, float(hole) / 2, float(centre_x), float(centre_y), holes, pitch_circle, chord),))
+        figures=(_drawing(places, float(i.pitch_circle) / 2, float(i.hole) / 2, float(i.centre_x), float(i.centre_y), i.holes, i.pitch_circle, chord),))
 
 
 def _places(diameter, holes, first, x, y, sense) -> list[tuple[float, float, float]]:

@@ -1,11 +1,11 @@
 """Limits of a hole and a shaft by their ISO classes, what play or grip that makes, and whether two measured parts keep to it."""
 from calc.reference import sources
-from calc.declare.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.declare.calculator import Answer, Inputs, Limit, Number, Output, Outputs, answer, calculator, choice, given, measured
 from calc.core.drawing import Area, Drawing, Label, Line, box
 from calc.core.kinds import LENGTH
 from calc.core.result import Table, impossible, note, say
 from calc.reference.standards import iso_286 as iso
-from calc.core.working import form, step
+from calc.core.working import constant, form, step
 
 SIZE, DEVIATION = form(LENGTH, 3), form(LENGTH, 0, "µm", "thou")
 # What drawings of engines call for; every other class of the standard's main letters is in calc/reference/standards/iso_286.py.
@@ -26,40 +26,42 @@ class Out(Outputs):
     shaft_high = Output("Shaft, largest", "d_max", SIZE)
 
 
+class In(Inputs):
+    size: Number = given("Nominal size", "D", form(LENGTH, 2), hard="0.5 to 500 mm", usual="3 to 500 mm", example="25 mm")
+    hole: str = choice("Hole, its class", {name: name for name in HOLES}, exact=True, must=True, example="H7")
+    shaft: str = choice("Shaft, its class", {name: name for name in SHAFTS}, exact=True, must=True, example="p6")
+    hole_read: Number | None = measured("Your hole", "D_a", SIZE, tool="a bore gauge set in a ring", hard="0.4 to 530 mm")
+    shaft_read: Number | None = measured("Your shaft", "d_a", SIZE, tool="a micrometer", hard="0.4 to 530 mm")
+
+
 @calculator(
-    "iso-fit", "Fit by its ISO classes", Out,
+    "iso-fit", "Fit by its ISO classes", In, Out,
     purpose="What sizes may hole and shaft have under this fit, and do mine keep to it?",
     finds=("ISO 286", "H7 g6", "tolerance class", "limits and fits", "clearance fit", "interference fit", "transition fit", "tolerance zone"),
     sources=(sources.ISO_286,))
-def iso_fit(
-    size: given("Nominal size", "D", form(LENGTH, 2), hard=("0.5 mm", "500 mm"), usual=("3 mm", "500 mm")) = "25 mm",
-    hole: choice("Hole, its class", {name: name for name in HOLES}, exact=True, must=True) = "H7",
-    shaft: choice("Shaft, its class", {name: name for name in SHAFTS}, exact=True, must=True) = "p6",
-    hole_read: measured("Your hole", "D_a", SIZE, tool="a bore gauge set in a ring", hard=("0.4 mm", "530 mm"), optional=True) = "",
-    shaft_read: measured("Your shaft", "d_a", SIZE, tool="a micrometer", hard=("0.4 mm", "530 mm"), optional=True) = "",
-):
+def iso_fit(i: In) -> Answer:
     """Limits from the tables of ISO 286-1:2010 and the Δ rule; sizes over 0 up to and including 500 mm, at 20 °C.
 
     A pair out of its limits may still have the clearance that the classes mean: that is told apart from a wrong fit.
     """
-    zones = [_zone(name, size, field) for name, field in ((hole, "hole"), (shaft, "shaft"))]
-    hole_low, hole_high = _limits(zones[0], size, (Out.hole_low, Out.hole_high), ("EI", "ES"))
-    shaft_low, shaft_high = _limits(zones[1], size, (Out.shaft_low, Out.shaft_high), ("ei", "es"))
+    zones = [_zone(name, i.size, field) for name, field in ((i.hole, "hole"), (i.shaft, "shaft"))]
+    hole_low, hole_high = _limits(zones[0], i.size, (Out.hole_low, Out.hole_high), ("EI", "ES"))
+    shaft_low, shaft_high = _limits(zones[1], i.size, (Out.shaft_low, Out.shaft_high), ("ei", "es"))
     span = _fine(SIZE, *zones)
     tightest, loosest = Out.tightest(hole_low - shaft_high, form=span), Out.loosest(hole_high - shaft_low, form=span)
-    for field, read in (("hole_read", hole_read), ("shaft_read", shaft_read)):
-        if read is not None and abs(float(read) - float(size)) > max(1e-3, NEAR * float(size)):
-            raise impossible(field, "is {read}, far from the nominal {size}; measure again, or give the nominal size that it belongs to", read=read, size=size)
-    parts = [Part(*part) for part in (("Hole", hole_read, hole_low, hole_high), ("Shaft", shaft_read, shaft_low, shaft_high)) if part[1] is not None]
-    gap = float(hole_read) - float(shaft_read) if len(parts) == 2 else None
+    for field, read in (("hole_read", i.hole_read), ("shaft_read", i.shaft_read)):
+        if read is not None and abs(float(read) - float(i.size)) > max(1e-3, NEAR * float(i.size)):
+            raise impossible(field, "is {read}, far from the nominal {size}; measure again, or give the nominal size that it belongs to", read=read, size=i.size)
+    parts = [Part(*part) for part in (("Hole", i.hole_read, hole_low, hole_high), ("Shaft", i.shaft_read, shaft_low, shaft_high)) if part[1] is not None]
+    gap = float(i.hole_read) - float(i.shaft_read) if len(parts) == 2 else None
     return answer(
         tightest, loosest, hole_low, hole_high, shaft_low, shaft_high,
-        verdict=_verdict(f"{hole}/{shaft}", parts, gap, tightest, loosest, hole_low, hole_high, shaft_low, shaft_high),
+        verdict=_verdict(f"{i.hole}/{i.shaft}", parts, gap, tightest, loosest, hole_low, hole_high, shaft_low, shaft_high),
         limits=tuple(Limit(f"the {part.name.lower()}", part.read, low=float(part.low), high=float(part.high)) for part in parts),
-        remarks=(note("{hole}/{shaft} at {size} is {kind} fit.", hole=hole, shaft=shaft, size=size, kind=_A[_kind(tightest, loosest)]) if parts else None,
+        remarks=(note("{hole}/{shaft} at {size} is {kind} fit.", hole=i.hole, shaft=i.shaft, size=i.size, kind=_A[_kind(tightest, loosest)]) if parts else None,
                  note("Your pair has {g}.", g=_play(gap)) if gap is not None else None,
                  note("Limits hold at 20 °C, for round and straight parts: judge by the largest and by the smallest reading.") if parts else None),
-        tables=(_judged(parts),) if parts else (), figures=(_drawing(zones, size, parts),))
+        tables=(_judged(parts),) if parts else (), figures=(_drawing(zones, i.size, parts),))
 
 
 class Part:
@@ -124,7 +126,7 @@ def _size(value: float, decimals: int | None = None):
     """A length in mm with three decimals; with four where it is no whole number of micrometres."""
     if decimals is None:
         decimals = 3 if abs(value * 1e6 - round(value * 1e6)) < 0.05 else 4
-    return number("", "", SIZE.with_decimals(decimals), value)
+    return constant("", "", SIZE.with_decimals(decimals), value)
 
 
 def _zone(name, size, field) -> iso.Zone:
@@ -138,7 +140,7 @@ def _zone(name, size, field) -> iso.Zone:
 def _limits(zone, size, outs, symbols):
     """Both limits of size, worked as the standard does: the deviation that the letter gives, and the other one a tolerance away."""
     shape, (_, grade) = _fine(DEVIATION, zone), iso.split(zone.name)
-    tolerance, fundamental, delta = (number(symbol, label, shape, value, sources.ISO_286) for symbol, label, value in (
+    tolerance, fundamental, delta = (constant(symbol, label, shape, value, sources.ISO_286) for symbol, label, value in (
         (f"IT_{grade}", f"Standard tolerance of {zone.name}", zone.tolerance), (f"δ_{zone.name}", f"Fundamental deviation of {zone.name}", zone.fundamental),
         (f"Δ_{grade}", f"Δ of {zone.name}", zone.delta)))
 
@@ -178,7 +180,7 @@ def _drawing(zones, size, parts) -> Drawing:
     signed = {}
     for zone, name, x, hatch in ((zones[0], "Hole", 0.14, "a"), (zones[1], "Shaft", 0.44, "b")):
         shape = _fine(DEVIATION, zone)
-        signed |= {f"{name}_{way}": say("+{d}" if value > 0 else "{d}", d=number("", "", shape, value)) for way, value in (("low", zone.lower), ("high", zone.upper))}
+        signed |= {f"{name}_{way}": say("+{d}" if value > 0 else "{d}", d=constant("", "", shape, value)) for way, value in (("low", zone.lower), ("high", zone.upper))}
         shapes += [Area(box(x, zone.lower * scale, x + 0.2, zone.upper * scale), hatch),
                    Label((x + 0.1, zone.upper * scale + 0.02), signed[f"{name}_high"]), Label((x + 0.1, zone.lower * scale - 0.055), signed[f"{name}_low"]),
                    Label((x + 0.1, min(marks) * scale - 0.14), f"{name.lower()} {zone.name}")]

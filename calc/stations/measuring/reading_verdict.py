@@ -1,11 +1,11 @@
 """Does a reading conform to its limits, does it not, or can nobody tell?"""
 from calc.reference import cautions, sources
-from calc.declare.calculator import Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.declare.calculator import Answer, Inputs, Number, Output, Outputs, answer, calculator, choice, given, measured
 from calc.core.conformance import PROOF, accepted, deciding_share, decide, percent, phi, probability, quantile
 from calc.core.drawing import Area, Drawing, Label, Line, box
 from calc.core.kinds import LENGTH, RATIO
 from calc.core.result import Table, impossible, note, say, warning
-from calc.core.working import form, least, step
+from calc.core.working import constant, form, least, step
 
 SIZE, FINE, SHARE, TIMES = form(LENGTH, 3), form(LENGTH, 4), form(RATIO, 2, "%", "%"), form(RATIO, 2)
 APART = SIZE.apart_from(0)  # a distance from a limit is none only where it is none
@@ -22,66 +22,68 @@ class Out(Outputs):
     deciding = Output("Doubt that would prove it, at most", "U_d", FINE, rises="coverage", falls="proof")
 
 
+class In(Inputs):
+    reading: Number = measured("Reading", "y", SIZE, tool="the gauge that the size asks for", hard="-2000 to 2000 mm", must=True, example="54.993 mm")
+    low: Number | None = given("Lower limit", "L", SIZE, hard="-2000 to 2000 mm", hint="One of the two is enough.", example="54.985 mm")
+    high: Number | None = given("Upper limit", "H", SIZE, hard="-2000 to 2000 mm", example="55.000 mm")
+    doubt: Number = given("Doubt of the reading, ±", "U", FINE, hard=("0.00001 to 10 mm", "no reading is without doubt"), doubt_of="reading",
+                 hint="Expanded, as calibration papers state it, or written behind the reading: 54.993 ± 0.004. Unknown? Find it with “How good is this reading?”.", example="0.003 mm")
+    rule: str = choice("Decided by", RULES, fold=True, assumed=(ISO, "agreed where nothing else is"), hint="Agree on it before anybody measures.")
+    proof: Number = given("Other probability", "P_w", SHARE, hard="60 to 99.99 %", usual="80 to 99.9 %", fold=True, when=("rule", "other"), hint="Counts only where the rule is another probability.", example="99 %")
+    coverage: Number = given("Coverage factor of the doubt", "k", form(RATIO, 2), hard="1 to 5", usual="1.9 to 3.4", fold=True, assumed=("2", "as calibration papers state it"),
+                    hint="2 unless the paper says another; 1 where it states a standard uncertainty.")
+
+
 @calculator(
-    "reading-verdict", "Is this reading within its limits?", Out,
+    "reading-verdict", "Is this reading within its limits?", In, Out,
     purpose="Does a size conform to its limits, does it not, or can the reading not tell?",
     finds=("in tolerance", "out of limits", "wear limit", "decision rule", "guard band", "probability of conformity", "pass or fail"),
     sources=(sources.ISO_14253, sources.JCGM_106, sources.GUM, sources.INVENTED),
     cautions=(cautions.MAKER_FIRST, cautions.AIRCRAFT))
-def reading_verdict(
-    reading: measured("Reading", "y", SIZE, tool="the gauge that the size asks for", hard=("-2000 mm", "2000 mm"), must=True) = "54.993 mm",
-    low: given("Lower limit", "L", SIZE, hard=("-2000 mm", "2000 mm"), optional=True, hint="One of the two is enough.") = "54.985 mm",
-    high: given("Upper limit", "H", SIZE, hard=("-2000 mm", "2000 mm"), optional=True) = "55.000 mm",
-    doubt: given("Doubt of the reading, ±", "U", FINE, hard=("0.00001 mm", "10 mm", "no reading is without doubt"), doubt_of="reading",
-                 hint="Expanded, as calibration papers state it, or written behind the reading: 54.993 ± 0.004. Unknown? Find it with “How good is this reading?”.") = "0.003 mm",
-    rule: choice("Decided by", RULES, fold=True, assumed="agreed where nothing else is", hint="Agree on it before anybody measures.") = ISO,
-    proof: given("Other probability", "P_w", SHARE, hard=("60 %", "99.99 %"), usual=("80 %", "99.9 %"), fold=True, when=("rule", "other"), hint="Counts only where the rule is another probability.") = "99 %",
-    coverage: given("Coverage factor of the doubt", "k", form(RATIO, 2), hard=("1", "5"), usual=("1.9", "3.4"), fold=True, assumed="as calibration papers state it",
-                    hint="2 unless the paper says another; 1 where it states a standard uncertainty.") = "2",
-):
+def reading_verdict(i: In) -> Answer:
     """A reading with a normal doubt against one or two limits; nothing is held to be known of the size but the reading.
 
     In: a probability of the proof wanted that the size lies within. Out: the same that it lies beyond one of the limits.
     """
-    if low is None and high is None:
+    if i.low is None and i.high is None:
         raise impossible("low", "is empty, and so is the upper limit; give at least one of them")
-    if low is not None and high is not None and low >= high:
-        raise impossible("low", "is {low}, not below the upper limit {high}; give less than {high}", low=low, high=high)
-    u = step("u", "Standard uncertainty", FINE, doubt / coverage, sources.GUM)
-    a = None if low is None else step("a", "Above the lower limit, in standard uncertainties", TIMES, (reading - low) / u)
-    b = None if high is None else step("b", "Below the upper limit, in standard uncertainties", TIMES, (high - reading) / u)
+    if i.low is not None and i.high is not None and i.low >= i.high:
+        raise impossible("low", "is {low}, not below the upper limit {high}; give less than {high}", low=i.low, high=i.high)
+    u = step("u", "Standard uncertainty", FINE, i.doubt / i.coverage, sources.GUM)
+    a = None if i.low is None else step("a", "Above the lower limit, in standard uncertainties", TIMES, (i.reading - i.low) / u)
+    b = None if i.high is None else step("b", "Below the upper limit, in standard uncertainties", TIMES, (i.high - i.reading) / u)
     p = Out.probability(phi(a) if b is None else phi(b) if a is None else probability(a, b), sources.JCGM_106)
     below, above = (float("inf") if x is None else float(x) for x in (a, b))
-    margins = [m for m in (None if low is None else reading - low, None if high is None else high - reading) if m is not None]
+    margins = [m for m in (None if i.low is None else i.reading - i.low, None if i.high is None else i.high - i.reading) if m is not None]
     margin = Out.margin(least(*margins) if len(margins) == 2 else margins[0], form=APART)
-    wanted = float(proof) if rule == "other" else PROOF
-    single = number("z", "Standard uncertainties to the probability wanted, on one side", form(RATIO, 3), quantile(wanted), sources.JCGM_106)
+    wanted = float(i.proof) if i.rule == "other" else PROOF
+    single = constant("z", "Standard uncertainties to the probability wanted, on one side", form(RATIO, 3), quantile(wanted), sources.JCGM_106)
     guard = Out.guard(single * u, sources.ISO_14253)
     # where both limits count, the margin must make up a little more than on one side
-    needed = single if not margin else number("z_d", "Standard uncertainties that the margin must make up", form(RATIO, 3),
+    needed = single if not margin else constant("z_d", "Standard uncertainties that the margin must make up", form(RATIO, 3),
                                               abs(float(margin)) / float(u) / deciding_share(below, above, wanted), sources.JCGM_106)
-    deciding = Out.deciding(coverage * abs(margin) / needed, sources.JCGM_106)
-    decision = decide(below, above, wanted) if rule != "simple" else "in" if margin >= 0 else "out"
-    zone = accepted(float(u), *(None if limit is None else float(limit) for limit in (low, high)), wanted)
-    tolerance = None if low is None or high is None else float(high - low)
+    deciding = Out.deciding(i.coverage * abs(margin) / needed, sources.JCGM_106)
+    decision = decide(below, above, wanted) if i.rule != "simple" else "in" if margin >= 0 else "out"
+    zone = accepted(float(u), *(None if limit is None else float(limit) for limit in (i.low, i.high)), wanted)
+    tolerance = None if i.low is None or i.high is None else float(i.high - i.low)
     return answer(
-        p, margin, Out.in_doubts(margin / doubt), guard, deciding,
-        verdict=_verdict(decision, rule, p, margin, deciding, reading, low, high),
+        p, margin, Out.in_doubts(margin / i.doubt), guard, deciding,
+        verdict=_verdict(decision, i.rule, p, margin, deciding, i.reading, i.low, i.high),
         remarks=(
-            warning("The limits lie {t} apart: with this doubt no reading at all could be accepted.", t=number("", "", SIZE, tolerance)) if zone is None else
+            warning("The limits lie {t} apart: with this doubt no reading at all could be accepted.", t=constant("", "", SIZE, tolerance)) if zone is None else
             note("The doubt is more than a quarter of what lies between the limits: good parts will often have to be called undecided.")
-            if tolerance is not None and float(doubt) > WIDE * tolerance else None,
-            warning("The doubt is not counted, as agreed: {p} of such sizes are not what the reading says.", p=number("", "", SHARE, float(1 - p) if decision == "in" else float(p)))
-            if rule == "simple" and 0.05 < p < 0.95 else None,
+            if tolerance is not None and float(i.doubt) > WIDE * tolerance else None,
+            warning("The doubt is not counted, as agreed: {p} of such sizes are not what the reading says.", p=constant("", "", SHARE, float(1 - p) if decision == "in" else float(p)))
+            if i.rule == "simple" and 0.05 < p < 0.95 else None,
             note("Who must prove, bears the doubt: the shop that the size is within, the customer that it is not (ISO 14253-1).") if decision == "cannot tell" else None,
         ),
-        tables=(_table(reading, low, high, doubt, float(guard), zone),),
-        figures=(scale(reading.held_to(*(None if limit is None else float(limit) for limit in (low, high))), doubt, low, high, *((0.0, (low, high)) if rule == "simple" else (float(guard), zone)), decision),))
+        tables=(_table(i.reading, i.low, i.high, i.doubt, float(guard), zone),),
+        figures=(scale(i.reading.held_to(*(None if limit is None else float(limit) for limit in (i.low, i.high))), i.doubt, i.low, i.high, *((0.0, (i.low, i.high)) if i.rule == "simple" else (float(guard), zone)), decision),))
 
 
 def _verdict(decision, rule, p, margin, deciding, reading, low, high):
     past = "under the lower limit" if low is not None and reading < low else "over the upper limit"
-    size = number("", "", APART, abs(float(margin)))
+    size = constant("", "", APART, abs(float(margin)))
     if decision == "in":
         if rule == "simple" and p < 0.95:
             return "attention", say("Within on the reading alone, by {m}", m=size), "Accepted as agreed. Where it matters, measure again with less doubt."
@@ -102,9 +104,9 @@ def _table(reading, low, high, doubt, guard, zone) -> Table:
             continue
         distance = inward * float(reading - limit)
         way = "from" if inward > 0 else "to"
-        proven = "no reading" if zone is None else say(way + " {x}", x=number("", "", FINE, zone[i]))
-        out = say(("to" if inward > 0 else "from") + " {x}", x=number("", "", FINE, float(limit) - inward * guard))
-        inside = say("{d}, {n} U", d=number("", "", APART, distance), n=number("", "", TIMES, distance / float(doubt)))
+        proven = "no reading" if zone is None else say(way + " {x}", x=constant("", "", FINE, zone[i]))
+        out = say(("to" if inward > 0 else "from") + " {x}", x=constant("", "", FINE, float(limit) - inward * guard))
+        inside = say("{d}, {n} U", d=constant("", "", APART, distance), n=constant("", "", TIMES, distance / float(doubt)))
         rows.append((say(words + " {x}", x=limit), inside, proven, out))
         states.append("fail" if distance <= -guard else "unsure" if zone is None or inward * (float(reading) - zone[i]) < 0 else "pass")
     return Table("Reading and limits", ("Limit", "Reading inside by", "Proven in", "Proven out"), tuple(rows), tuple(states))

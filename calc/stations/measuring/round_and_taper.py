@@ -1,15 +1,15 @@
 """Is a bore or a journal round and straight? Diameters at stations along it, in directions round it."""
 from calc.reference import cautions, sources
-from calc.declare.calculator import Limit, Output, Outputs, answer, calculator, choice, column, given, grid, measured, number
+from calc.declare.calculator import Answer, Inputs, Limit, Number, Output, Outputs, Rows, answer, calculator, choice, column, given, grid, measured
 from calc.core.conformance import past
 from calc.core.drawing import Area, Dimension, Drawing, Label, Line
 from calc.core.kinds import COUNT, LENGTH
 from calc.core.result import Table, impossible, note, say, warning
-from calc.core.working import form, greatest, least, step
+from calc.core.working import constant, form, greatest, least, step
 
 SIZE = form(LENGTH, 3)
 DIRECTIONS = ("A", "B", "C", "D")
-SIZES = ("0.5 mm", "2000 mm")
+SIZES = "0.5 to 2000 mm"
 
 
 SEEN = 2e-6  # m: what a shop's gauge can tell of a barrel or a waist; common practice
@@ -33,64 +33,65 @@ class Out(Outputs):
     smallest = Output("Smallest", "d_min", SIZE, rises="diameters")
 
 
+class In(Inputs):
+    diameters: Rows = grid("Diameters at stations", rows=tuple(map(str, range(1, 6))),
+                    columns=tuple(column(f"Across {d}", f"d_{d}", SIZE, hard=SIZES, optional=i > 1) for i, d in enumerate(DIRECTIONS)), least=2,
+                    tool="a micrometer or a bore gauge",
+                    hint="Stations from one end to the other, clear of fillets and edges; A and B square to each other. C and D, and whole stations, may stay empty.", example="51.994; 51.990 | 51.993; 51.990 | 51.992; 51.989")
+    what: str = choice("Kind of part", {"journal": "A journal, measured outside", "bore": "A bore"}, must=True, example="journal")
+    low: Number | None = given("Lower limit", "L", SIZE, hard=SIZES, hint="Of a part as made or re-machined.", example="51.985 mm")
+    high: Number | None = given("Upper limit", "H", SIZE, hard=SIZES, example="52.000 mm")
+    worn: Number | None = given("Wear limit", "d_w", SIZE, hard=SIZES, hint="A journal may not be smaller anywhere, a bore not larger.")
+    round_limit: Number | None = given("Out of round, at most", "Δ_r,max", SIZE, hard="0 to 5 mm", hint="Difference of diameters, not of radii.", example="0.008 mm")
+    taper_limit: Number | None = given("Taper, at most", "Δ_t,max", SIZE, hard="0 to 5 mm", example="0.008 mm")
+    taper_over: str = choice("Taper limit is", {WHOLE: "over all the stations", PER_100: "for each 100 mm along the part"}, hint="As the maker writes it.", default=WHOLE)
+    length: Number = measured("From the first station to the last", "l", form(LENGTH, 1), tool="a rule", hard="1 to 2000 mm", usual="5 to 400 mm", when=("taper_over", PER_100), hint="Counts where the taper is told for a length.", example="20 mm")
+
+
 @calculator(
-    "round-and-taper", "Round and straight", Out,
+    "round-and-taper", "Round and straight", In, Out,
     purpose="Is this bore or journal round and straight enough, and within its limits everywhere?",
     finds=("out of round", "ovality", "taper", "cylindricity", "journal wear", "bore wear", "cylinder bore gauge", "barrel shape", "bell mouth"),
     sources=(sources.TWO_POINT, sources.PRACTICE, sources.INVENTED),
     cautions=(cautions.MAKER_FIRST, cautions.AIRCRAFT))
-def round_and_taper(
-    diameters: grid("Diameters at stations", rows=tuple(map(str, range(1, 6))),
-                    columns=tuple(column(f"Across {d}", f"d_{d}", SIZE, hard=SIZES, optional=i > 1) for i, d in enumerate(DIRECTIONS)), least=2,
-                    tool="a micrometer or a bore gauge",
-                    hint="Stations from one end to the other, clear of fillets and edges; A and B square to each other. C and D, and whole stations, may stay empty."
-                    ) = "51.994; 51.990 | 51.993; 51.990 | 51.992; 51.989",
-    what: choice("Kind of part", {"journal": "A journal, measured outside", "bore": "A bore"}, must=True) = "journal",
-    low: given("Lower limit", "L", SIZE, hard=SIZES, optional=True, hint="Of a part as made or re-machined.") = "51.985 mm",
-    high: given("Upper limit", "H", SIZE, hard=SIZES, optional=True) = "52.000 mm",
-    worn: given("Wear limit", "d_w", SIZE, hard=SIZES, optional=True, hint="A journal may not be smaller anywhere, a bore not larger.") = "",
-    round_limit: given("Out of round, at most", "Δ_r,max", SIZE, hard=("0 mm", "5 mm"), optional=True, hint="Difference of diameters, not of radii.") = "0.008 mm",
-    taper_limit: given("Taper, at most", "Δ_t,max", SIZE, hard=("0 mm", "5 mm"), optional=True) = "0.008 mm",
-    taper_over: choice("Taper limit is", {WHOLE: "over all the stations", PER_100: "for each 100 mm along the part"}, hint="As the maker writes it.") = WHOLE,
-    length: measured("From the first station to the last", "l", form(LENGTH, 1), tool="a rule", hard=("1 mm", "2000 mm"), usual=("5 mm", "400 mm"), when=("taper_over", PER_100), hint="Counts where the taper is told for a length.") = "20 mm",
-):
+def round_and_taper(i: In) -> Answer:
     """Differences of two-point diameters. Out of round: largest less smallest at one station. Taper: largest less smallest along
     one direction, so that an oval that stays the same along the part is no taper; told for 100 mm it is that over the stations' length."""
-    if low is not None and high is not None and low >= high:
-        raise impossible("low", "is {low}, not below the upper limit {high}; give less than {high}", low=low, high=high)
-    made = low if what == "journal" else high
-    if worn is not None and made is not None and (worn > made if what == "journal" else worn < made):
-        raise impossible("worn", "is {w}, and a " + what + " that is as made, {m}, would be worn out; give {m} or " + ("less" if what == "journal" else "more"), w=worn, m=made)
-    stations = [(i, [d for d in row if d is not None], row) for i, row in enumerate(diameters) if row is not None]
+    if i.low is not None and i.high is not None and i.low >= i.high:
+        raise impossible("low", "is {low}, not below the upper limit {high}; give less than {high}", low=i.low, high=i.high)
+    made = i.low if i.what == "journal" else i.high
+    if i.worn is not None and made is not None and (i.worn > made if i.what == "journal" else i.worn < made):
+        raise impossible("worn", "is {w}, and a " + i.what + " that is as made, {m}, would be worn out; give {m} or " + ("less" if i.what == "journal" else "more"), w=i.worn, m=made)
+    stations = [(n, [d for d in row if d is not None], row) for n, row in enumerate(i.diameters) if row is not None]
     every = [d for _, given_here, _ in stations for d in given_here]
     smallest, largest = Out.smallest(least(*every)), Out.largest(greatest(*every))
-    mean = Out.mean(sum(every) / number("n", "Readings", form(COUNT, 0), len(every)))
-    ovals = [step(f"Δ_{i + 1}", f"Out of round at station {i + 1}", SIZE, greatest(*here) - least(*here)) for i, here, _ in stations]
+    mean = Out.mean(sum(every) / constant("n", "Readings", form(COUNT, 0), len(every)))
+    ovals = [step(f"Δ_{n + 1}", f"Out of round at station {n + 1}", SIZE, greatest(*here) - least(*here)) for n, here, _ in stations]
     along = {d: [row[c] for _, _, row in stations if row[c] is not None] for c, d in enumerate(DIRECTIONS)}
     tapers = [step(f"Δ_{d}", f"Taper across {d}", SIZE, greatest(*here) - least(*here)) for d, here in along.items() if here]
     out_of_round, taper = Out.out_of_round(greatest(*ovals)), Out.taper(greatest(*tapers))
-    taper_100 = Out.taper_100(taper * number("l_0", "Length that it is told for", form(LENGTH, 0), 0.1) / length)
-    judged = taper if taper_over == WHOLE else taper_100
+    taper_100 = Out.taper_100(taper * constant("l_0", "Length that it is told for", form(LENGTH, 0), 0.1) / i.length)
+    judged = taper if i.taper_over == WHOLE else taper_100
     means = [sum(map(float, here)) / len(here) for _, here, _ in stations]
     worst = f"station {stations[max(range(len(ovals)), key=lambda k: float(ovals[k]))][0] + 1}"
-    used = (largest, smallest, low, high, worn)
-    wear_low, wear_high = (worn, None) if what == "journal" else (None, worn)
-    level = "attention" if worn is not None else "fail"  # of a size past what it was made to, on the side to which it wears
+    used = (largest, smallest, i.low, i.high, i.worn)
+    wear_low, wear_high = (i.worn, None) if i.what == "journal" else (None, i.worn)
+    level = "attention" if i.worn is not None else "fail"  # of a size past what it was made to, on the side to which it wears
     return answer(
         out_of_round, taper, taper_100, mean, largest, smallest,
-        verdict=_verdict(out_of_round, judged, *used, round_limit, taper_limit, worst, what),
-        limits=(Limit("the smallest size", smallest, low=low, level=level if what == "journal" else "fail"), Limit("the largest size", largest, high=high, level=level if what == "bore" else "fail"),
+        verdict=_verdict(out_of_round, judged, *used, i.round_limit, i.taper_limit, worst, i.what),
+        limits=(Limit("the smallest size", smallest, low=i.low, level=level if i.what == "journal" else "fail"), Limit("the largest size", largest, high=i.high, level=level if i.what == "bore" else "fail"),
                 Limit("the wear", smallest, low=wear_low), Limit("the wear", largest, high=wear_high),
-                Limit("the roundness", out_of_round, high=round_limit), Limit("the taper", judged, high=taper_limit)),
+                Limit("the roundness", out_of_round, high=i.round_limit), Limit("the taper", judged, high=i.taper_limit)),
         remarks=(
             note("Two-point gauges do not see a three-cornered form, in however many directions: it measures the same across everywhere. Ground and honed parts often have one. "
                  "Turn the part in a V-block under a dial gauge, or use a three-point bore gauge."),
             _shape(means),
-            warning("{spread} between the readings is much for one bore or journal: is one of them a slip?", spread=number("", "", SIZE, float(largest - smallest)))
+            warning("{spread} between the readings is much for one bore or journal: is one of them a slip?", spread=constant("", "", SIZE, float(largest - smallest)))
             if float(largest - smallest) > 0.01 * float(mean) else None,
         ),
-        tables=(_table(stations, ovals, means, low, high, worn, round_limit, what),),
-        figures=(profile(stations, mean, low, high),))
+        tables=(_table(stations, ovals, means, i.low, i.high, i.worn, i.round_limit, i.what),),
+        figures=(profile(stations, mean, i.low, i.high),))
 
 
 def _verdict(out_of_round, taper, largest, smallest, low, high, worn, round_limit, taper_limit, worst, what):
@@ -140,7 +141,7 @@ def _table(stations, ovals, means, low, high, worn, round_limit, what) -> Table:
         used_up = worn is not None and (past(worn, min(values)) if what == "journal" else past(max(values), worn))
         wears, other = (small, large) if what == "journal" else (large, small)
         bad = used_up or other or wears and worn is None or round_limit is not None and past(oval, round_limit)
-        rows.append((str(i + 1), oval, number("", "", SIZE, min(values)), number("", "", SIZE, max(values)), number("", "", SIZE, mean)))
+        rows.append((str(i + 1), oval, constant("", "", SIZE, min(values)), constant("", "", SIZE, max(values)), constant("", "", SIZE, mean)))
         states.append("fail" if bad else "attention" if wears else "pass")
     return Table("Station by station", ("Station", "Out of round", "Smallest", "Largest", "Mean"), tuple(rows), tuple(states))
 

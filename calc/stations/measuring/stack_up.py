@@ -1,12 +1,12 @@
 """What a chain of sizes adds up to: worst case, root sum of squares, and how many would fit."""
 from calc.reference import cautions, sources
-from calc.declare.calculator import Limit, Output, Outputs, answer, calculator, choice, column, given, grid, number
+from calc.declare.calculator import Answer, Inputs, Limit, Number, Output, Outputs, Rows, answer, calculator, choice, column, given, grid
 from calc.core.conformance import DUST, past
 from calc.core.drawing import Axis, Plot, Series
 from calc.formulas import stack
 from calc.core.kinds import LENGTH, RATIO
 from calc.core.result import Table, impossible, note, say, warning
-from calc.core.working import form, step
+from calc.core.working import constant, form, step
 
 SIZE, FINE, WAY, SHARE = form(LENGTH, 3), form(LENGTH, 4), form(RATIO, 0), form(RATIO, 2, "%", "%")
 SHAPES = {"uniform": "Anywhere within its tolerance", "normal": "Mostly near the middle (tolerance = ± 3 standard deviations)"}
@@ -27,76 +27,77 @@ class Out(Outputs):
     error = Output("Standard error of the simulated share", "u_s", SHARE)
 
 
+class In(Inputs):
+    chain: Rows = grid("Chain", rows=tuple(map(str, range(1, 9))), columns=(
+        column("Size", "N", form(LENGTH, 2), hard="-5000 to 5000 mm"),
+        column("Plus", "p", SIZE, hard="-50 to 50 mm"),
+        column("Minus", "m", SIZE, hard="-50 to 50 mm"),
+        column("Way", "w", WAY, hard="-1 to 1")), least=2,
+        hint="Go round the gap from one side to the other. Way: 1 where the size opens the gap, −1 where it closes it. Minus is typed without its sign. "
+             "The example is the deck height of the invented engine: case and cylinder, less throw, rod and piston.", example="101.70; 0.05; 0.05; 1 | 110.00; 0.02; 0.02; 1 | 34.50; 0.025; 0.025; -1 | 137.00; 0.05; 0.05; -1 | 39.00; 0.03; 0.03; -1")
+    low: Number | None = given("Gap, at least", "L", SIZE, hard="-50000 to 50000 mm", example="1.00 mm")
+    high: Number | None = given("Gap, at most", "H", SIZE, hard="-50000 to 50000 mm", example="1.40 mm")
+    shape: str = choice("Each size lies", SHAPES, fold=True, assumed=("uniform", "few parts, or parts picked by hand"), hint="Few parts, or parts picked by hand: anywhere. A long run of one machine: near the middle.")
+    wanted: Number = given("Share of sets that must fit", "P_w", SHARE, hard="1 to 100 %", usual="90 to 100 %", fold=True, assumed=("99.73 %", "± 3 standard deviations; common practice, no source"))
+
+
 @calculator(
-    "stack-up", "A chain of sizes", Out,
+    "stack-up", "A chain of sizes", In, Out,
     purpose="Which gap do these parts leave together, at worst and as a rule, and how many such sets would fit?",
     finds=("tolerance stack", "stack-up", "worst case", "root sum square", "RSS", "Monte Carlo", "deck height", "end float", "yield"),
     sources=(sources.STACK, sources.INVENTED, sources.PRACTICE),
     cautions=(cautions.MAKER_FIRST, cautions.AIRCRAFT))
-def stack_up(
-    chain: grid("Chain", rows=tuple(map(str, range(1, 9))), columns=(
-        column("Size", "N", form(LENGTH, 2), hard=("-5000 mm", "5000 mm")),
-        column("Plus", "p", SIZE, hard=("-50 mm", "50 mm")),
-        column("Minus", "m", SIZE, hard=("-50 mm", "50 mm")),
-        column("Way", "w", WAY, hard=("-1", "1"))), least=2,
-        hint="Go round the gap from one side to the other. Way: 1 where the size opens the gap, −1 where it closes it. Minus is typed without its sign. "
-             "The example is the deck height of the invented engine: case and cylinder, less throw, rod and piston."
-        ) = "101.70; 0.05; 0.05; 1 | 110.00; 0.02; 0.02; 1 | 34.50; 0.025; 0.025; -1 | 137.00; 0.05; 0.05; -1 | 39.00; 0.03; 0.03; -1",
-    low: given("Gap, at least", "L", SIZE, hard=("-50000 mm", "50000 mm"), optional=True) = "1.00 mm",
-    high: given("Gap, at most", "H", SIZE, hard=("-50000 mm", "50000 mm"), optional=True) = "1.40 mm",
-    shape: choice("Each size lies", SHAPES, fold=True, assumed="few parts, or parts picked by hand", hint="Few parts, or parts picked by hand: anywhere. A long run of one machine: near the middle.") = "uniform",
-    wanted: given("Share of sets that must fit", "P_w", SHARE, hard=("1 %", "100 %"), usual=("90 %", "100 %"), fold=True, assumed="± 3 standard deviations; common practice, no source") = "99.73 %",
-):
+def stack_up(i: In) -> Answer:
     """Independent sizes, each within its own tolerance; a lopsided tolerance is first moved to its middle.
 
     The share is exact for either shape; the simulation, with a fixed seed, is there to check it and to be checked.
     """
-    if low is not None and high is not None and low >= high:
-        raise impossible("low", "is {low}, not below {high}; give less than {high}", low=low, high=high)
+    if i.low is not None and i.high is not None and i.low >= i.high:
+        raise impossible("low", "is {low}, not below {high}; give less than {high}", low=i.low, high=i.high)
     signed, halves, rows = [], [], []
-    for i, row in enumerate(chain, 1):
+    for n, row in enumerate(i.chain, 1):
         if row is None:
             continue
         size, plus, minus, way = row
         if abs(float(way)) != 1:
-            raise impossible("chain", "row {row} has the way {way}; give 1 where the size opens the gap, −1 where it closes it", row=i, way=way)
+            raise impossible("chain", "row {row} has the way {way}; give 1 where the size opens the gap, −1 where it closes it", row=n, way=way)
         if plus + minus < 0:
             raise impossible("chain", "row {row} has plus {plus} and minus {minus}, its upper limit under its lower one; give plus and minus that leave a tolerance",
-                             row=i, plus=plus, minus=minus)
-        middle = step(f"M_{i}", f"Middle of size {i}", SIZE, size + (plus - minus) / 2)
-        halves.append(step(f"t_{i}", f"Half its tolerance, {i}", SIZE, (plus + minus) / 2))
+                             row=n, plus=plus, minus=minus)
+        middle = step(f"M_{n}", f"Middle of size {n}", SIZE, size + (plus - minus) / 2)
+        halves.append(step(f"t_{n}", f"Half its tolerance, {n}", SIZE, (plus + minus) / 2))
         signed.append(way * middle)
-        rows.append((i, middle, halves[-1], way))
-    over = [i for i, row in enumerate(chain, 1) if row is not None and row[2] < 0]
+        rows.append((n, middle, halves[-1], way))
+    over = [n for n, row in enumerate(i.chain, 1) if row is not None and row[2] < 0]
     gap = Out.gap(sum(signed), sources.STACK)
     all_ways = step("t_w", "Worst case, ±", SIZE, stack.worst(halves), sources.STACK)
     least_gap, greatest_gap = Out.least_gap(gap - all_ways), Out.greatest_gap(gap + all_ways)
     root = Out.root(stack.root_sum_square(halves), sources.STACK)
-    deviation = Out.deviation(stack.standard_deviation(root, shape), sources.STACK)
+    deviation = Out.deviation(stack.standard_deviation(root, i.shape), sources.STACK)
     plain = [float(h) for h in halves]
-    bounds = tuple(default if limit is None else float(limit) - float(gap) for limit, default in ((low, float("-inf")), (high, float("inf"))))
-    exact = stack.share_within(*bounds, plain, shape)
-    deviations = stack.simulate(plain, shape, RUNS)
+    bounds = tuple(default if limit is None else float(limit) - float(gap) for limit, default in ((i.low, float("-inf")), (i.high, float("inf"))))
+    exact = stack.share_within(*bounds, plain, i.shape)
+    deviations = stack.simulate(plain, i.shape, RUNS)
     low_end, high_end = bounds[0] - DUST, bounds[1] + DUST
     hits = sum(low_end <= d <= high_end for d in deviations)
-    within = Out.within(number("F(H) − F(L)", "Distribution of the sum, between the limits", SHARE, exact, sources.STACK))
-    simulated = Out.simulated(number("k", "Fitted", WAY, hits) / number("n", "Tried", WAY, RUNS))
+    within = Out.within(constant("F(H) − F(L)", "Distribution of the sum, between the limits", SHARE, exact, sources.STACK))
+    simulated = Out.simulated(constant("k", "Fitted", WAY, hits) / constant("n", "Tried", WAY, RUNS))
     # two hits and two misses more, so that all fitting does not read as certainty (Agresti and Coull)
     fair = step("P_4", "The same with two hits and two misses added", SHARE, (simulated * RUNS + 2) / (RUNS + 4))
     error = Out.error((fair * (1 - fair) / RUNS) ** 0.5)
-    most = Out.most(number("F⁻¹(0.9973)", "Distribution of the sum, reversed at 99.73 %", SIZE, stack.half_width(MOST, plain, shape), sources.STACK))
+    most = Out.most(constant("F⁻¹(0.9973)", "Distribution of the sum, reversed at 99.73 %", SIZE, stack.half_width(MOST, plain, i.shape), sources.STACK))
     return answer(
         least_gap, greatest_gap, within, gap, root, deviation, most, simulated, error,
-        verdict=_verdict(least_gap, greatest_gap, gap, within, wanted, low, high, rows),
-        limits=(Limit("the least gap", least_gap, low=low), Limit("the greatest gap", greatest_gap, high=high)),
+        verdict=_verdict(least_gap, greatest_gap, gap, within, i.wanted, i.low, i.high, rows),
+        limits=(Limit("the least gap", least_gap, low=i.low), Limit("the greatest gap", greatest_gap, high=i.high)),
         remarks=(
             warning("Of size {i} the minus is below zero, and both limits are taken to lie over the size. If it was only typed with its sign, leave the sign out.", i=" and ".join(map(str, over))) if over else None,
             note("Root sum of squares holds {p} of such gaps, not 99.73 %: it is meant for sizes that lie near their middle.",
-                 p=number("", "", SHARE, stack.share_within(-float(root), float(root), plain, shape))) if shape == "uniform" and root > 0 else None,
+                 p=constant("", "", SHARE, stack.share_within(-float(root), float(root), plain, i.shape))) if i.shape == "uniform" and root > 0 else None,
             note("Shares hold for many sets of parts. For the one set on the bench, measure its sizes and type them with no tolerance, or measure the gap."),
         ),
         tables=(_table(rows, float(all_ways), float(root)),),
-        figures=(_plot(gap, plain, shape, deviations, bounds, float(deviation)),))
+        figures=(_plot(gap, plain, i.shape, deviations, bounds, float(deviation)),))
 
 
 def _verdict(least_gap, greatest_gap, gap, within, wanted, low, high, rows):
@@ -112,7 +113,7 @@ def _verdict(least_gap, greatest_gap, gap, within, wanted, low, high, rows):
     off = None if low is None or high is None else float(low + high) / 2 - float(gap)
     if off is not None and abs(off) > 0.05 * float(high - low):
         return "fail", say("Too few fit: {p}", p=within), say(
-            "Before you tighten anything, {way} the gap by {off}, which puts it in the middle of its limits.", way="widen" if off > 0 else "narrow", off=number("", "", SIZE, abs(off)))
+            "Before you tighten anything, {way} the gap by {off}, which puts it in the middle of its limits.", way="widen" if off > 0 else "narrow", off=constant("", "", SIZE, abs(off)))
     return "fail", say("Too few fit: {p}", p=within), say("Tighten tolerances, match parts, or set the gap with a shim. Size {i}, ± {t}, has the most to give.", i=most[0], t=most[2])
 
 
@@ -126,8 +127,8 @@ def _one_in(share: float) -> str:
 
 def _table(rows, worst: float, root: float) -> Table:
     return Table("What each size adds", ("Size", "Middle", "±", "Of worst case", "Of variance"), tuple(
-        (f"{i} {'+' if way > 0 else '−'}", middle, half, number("", "", form(RATIO, 0, "%", "%"), float(half) / worst if worst else 0.0),
-         number("", "", form(RATIO, 0, "%", "%"), (float(half) / root) ** 2 if root else 0.0)) for i, middle, half, way in rows))
+        (f"{i} {'+' if way > 0 else '−'}", middle, half, constant("", "", form(RATIO, 0, "%", "%"), float(half) / worst if worst else 0.0),
+         constant("", "", form(RATIO, 0, "%", "%"), (float(half) / root) ** 2 if root else 0.0)) for i, middle, half, way in rows))
 
 
 def _plot(gap, halves, shape, deviations, bounds, sd: float) -> Plot | None:

@@ -2,13 +2,13 @@
 from fractions import Fraction
 
 from calc.reference import sources
-from calc.declare.calculator import Output, Outputs, answer, any_of, calculator, choice, number
+from calc.declare.calculator import Answer, Inputs, Number, Output, Outputs, answer, any_of, calculator, choice
 from calc.formulas.trigonometry import degrees_minutes_seconds
 from calc.core.kinds import ANGLE, COUNT, KINDS, LENGTH
 from calc.core.reading import with_article
 from calc.core.writing import decimals_of, to_unit
 from calc.core.result import Table, note, say
-from calc.core.working import Form, figures
+from calc.core.working import Form, constant, figures
 
 TOLD = tuple(kind for kind in KINDS.values() if kind is not COUNT)
 BY_UNIT = "unit"
@@ -20,29 +20,31 @@ class Out(Outputs):
     inch = Output("In the usual inch unit", "q_in", None, main=True)
 
 
+class In(Inputs):
+    value: Number = any_of("Quantity", "q", TOLD, by="kind", hint="With its unit: 1 31/64 in, 26 ft·lb, 35 psi, 68 °F, 45° 30' 36\".", example="1 31/64 in")
+    kind: str = choice("It is", {BY_UNIT: "what the unit says", **{k.name: with_article(k.name) for k in TOLD}},
+                 hint="Only needed where one unit serves two quantities: lb, °C, MPa.", default=BY_UNIT)
+
+
 @calculator(
-    "units", "Units", Out,
+    "units", "Units", In, Out,
     purpose="What is this quantity in every other unit?",
     finds=("convert", "conversion", "inch to mm", "thou to mm", "psi to bar", "foot-pounds to newton metres", "Fahrenheit", "fraction of an inch"),
     sources=(sources.SP_811,))
-def units(
-    value: any_of("Quantity", "q", TOLD, by="kind", hint="With its unit: 1 31/64 in, 26 ft·lb, 35 psi, 68 °F, 45° 30' 36\".") = "1 31/64 in",
-    kind: choice("It is", {BY_UNIT: "what the unit says", **{k.name: with_article(k.name) for k in TOLD}},
-                 hint="Only needed where one unit serves two quantities: lb, °C, MPa.") = BY_UNIT,
-):
+def units(i: In) -> Answer:
     """Exact factors (NIST SP 811), carried as fractions; written with ten digits. No range: what can be read can be converted."""
-    found = value.form.kind
-    rows = [(unit.symbol or "as a number", figures(to_unit(float(value), unit), DIGITS)) for unit in found.units]
+    found = i.value.form.kind
+    rows = [(unit.symbol or "as a number", figures(to_unit(float(i.value), unit), DIGITS)) for unit in found.units]
     if found is ANGLE:
-        rows.append(("degrees, minutes, seconds", degrees_minutes_seconds(value)))
+        rows.append(("degrees, minutes, seconds", degrees_minutes_seconds(i.value)))
     if found is LENGTH:
-        rows.append(("inches and 64ths", _sixty_fourths(float(value))))
-    other = found.inch if value.form.metric == found.metric else found.metric
-    metric, inch = (out(value, form=_form(found, unit, float(value), 6)) for out, unit in ((Out.metric, found.metric), (Out.inch, found.inch)))
+        rows.append(("inches and 64ths", _sixty_fourths(float(i.value))))
+    other = found.inch if i.value.form.metric == found.metric else found.metric
+    metric, inch = (out(i.value, form=_form(found, unit, float(i.value), 6)) for out, unit in ((Out.metric, found.metric), (Out.inch, found.inch)))
     return answer(
         metric, inch,
-        verdict=("pass", say("{v} is {other}", v=value, other=number("", "", _form(found, other, float(value), 8), float(value))),
-                 say("Taken as {kind}: {v}. Copy the number with its unit.", kind=with_article(found.name), v=value)),
+        verdict=("pass", say("{v} is {other}", v=i.value, other=constant("", "", _form(found, other, float(i.value), 8), float(i.value))),
+                 say("Taken as {kind}: {v}. Copy the number with its unit.", kind=with_article(found.name), v=i.value)),
         remarks=(note("Rounded once, at the end, to ten digits; the factors are exact."),),
         tables=(Table("The same quantity", ("Unit", "Number"), tuple(rows)),))
 

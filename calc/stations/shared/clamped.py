@@ -11,17 +11,17 @@ HOT = "1.5"  # see tests/formulas/test_hot_stud.py: two springs, cylinder 160 °
 
 def clamps():
     """Input: what the stud clamps."""
-    return choice("What it clamps", CLAMPS, must=True, hint="Head and cylinder get hotter than their studs and stretch them.")
+    return choice("What it clamps", CLAMPS, must=True, example=CYLINDER, hint="Head and cylinder get hotter than their studs and stretch them.")
 
 
 def hot_over_cold():
     """Input: how much more a stud of an air-cooled cylinder pulls at heat."""
-    return given("Preload hot over cold", "k_h", form(RATIO, 2), hard=("1", "3"), usual=("1.2", "1.8"), fold=True, assumed="a stud of an air-cooled cylinder; common practice, no source", when=("clamped", CYLINDER))
+    return given("Preload hot over cold", "k_h", form(RATIO, 2), hard="1 to 3", usual="1.2 to 1.8", fold=True, assumed=(HOT, "a stud of an air-cooled cylinder; common practice, no source"), when=("clamped", CYLINDER))
 
 
 def known_hot():
     """Input: the hot preload itself."""
-    return given("Preload hot, if you know it", "F_h,own", KN, hard=("0.05 kN", "1000 kN"), usual=("0.5 kN", "300 kN"), fold=True, optional=True, hint="From the sizes and temperatures of stud, cylinder and head.")
+    return given("Preload hot, if you know it", "F_h,own", KN, hard="0.05 to 1000 kN", usual="0.5 to 300 kN", fold=True, hint="From the sizes and temperatures of stud, cylinder and head.")
 
 
 def hot_preload(cold, clamped, factor, known, slippery=None):

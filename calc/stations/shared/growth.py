@@ -4,14 +4,14 @@ from calc.reference.materials import REFERENCE, Material, OutsideTable
 from calc.core.kinds import EXPANSION, RATIO, TEMPERATURE
 from calc.core.result import impossible
 from calc.reference.sources import MATERIALS, THERMAL
-from calc.core.working import Number, form, given, step
+from calc.core.working import Number, constant, form, step
 
 _TEMP = form(TEMPERATURE, 0)
 
 
 def reference_temperature() -> Number:
     """The 20 °C at which sizes are stated (ISO 1), under its name."""
-    return given("T_0", "Reference temperature", _TEMP, REFERENCE, THERMAL)
+    return constant("T_0", "Reference temperature", _TEMP, REFERENCE, THERMAL)
 
 
 def growth(material: Material, temperature: Number, reference: Number, letter: str, words: str, field: str) -> Number:
@@ -21,6 +21,6 @@ def growth(material: Material, temperature: Number, reference: Number, letter: s
         alpha = material.mean_alpha(temperature)
     except OutsideTable:
         raise impossible(field, "is {t}, and properties of {name} are held only up to {top}; give less, or another material",
-                         t=temperature, name=material.name, top=given("", "", _TEMP, material.hottest)) from None
-    mean = given(f"α_{letter}", f"Mean expansion of the {words}", form(EXPANSION, 1), alpha, MATERIALS)
+                         t=temperature, name=material.name, top=constant("", "", _TEMP, material.hottest)) from None
+    mean = constant(f"α_{letter}", f"Mean expansion of the {words}", form(EXPANSION, 1), alpha, MATERIALS)
     return step(f"ε_{letter}", f"Growth of the {words}", form(RATIO, 5), free_strain(mean, temperature, reference), THERMAL)

@@ -8,15 +8,15 @@ from calc.core.conformance import past
 from calc.core.kinds import LENGTH
 from calc.core.reading import quantity
 from calc.core.result import Text, say
-from calc.core.working import Form, Number, form, given
+from calc.core.working import Form, Number, constant, form
 
 MOST, LEAST = "0.100 mm", "0.020 mm"  # on the diameter
 WHY = "more is for the boring tool; common practice, no source"
 _SIZE = form(LENGTH, 3)
 
 
-TAKES_MOST = given("a_max", "Hone takes off at most", _SIZE, quantity(MOST, LENGTH))
-LEFT_LEAST = given("a_min", "Left for the hone, at least", _SIZE, quantity(LEAST, LENGTH))
+TAKES_MOST = constant("a_max", "Hone takes off at most", _SIZE, quantity(MOST, LENGTH))
+LEFT_LEAST = constant("a_min", "Left for the hone, at least", _SIZE, quantity(LEAST, LENGTH))
 
 
 def bored_first(stock, most: Number = TAKES_MOST) -> bool:

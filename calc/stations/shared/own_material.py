@@ -5,20 +5,21 @@
     ring, head = (own_grade(MATERIALS[id], row) for id, row in zip((ring_material, head_material), own))
 """
 from dataclasses import replace
+from typing import Any
 
-from calc.declare.inputs import Grid, column, grid
+from calc.declare.inputs import column, grid
 from calc.reference.materials import Material
 from calc.core.kinds import EXPANSION, MODULUS, RATIO, STRESS
 from calc.core.working import form
 
 
-def own_values(*parts: str) -> Grid:
+def own_values(*parts: str) -> Any:
     """One row for each part; any cell may stay empty."""
     return grid("Maker's own values of the material", parts, (
-        column("Stiffness E", "E", form(MODULUS, 0), hard=("20 GPa", "700 GPa"), usual=("40 GPa", "250 GPa"), optional=True),
-        column("Poisson's ratio", "ν", form(RATIO, 2), hard=("0.1", "0.45"), usual=("0.2", "0.4"), optional=True),
-        column("Expansion, 20 to 100 °C", "α", form(EXPANSION, 1), hard=("2 µm/(m·K)", "35 µm/(m·K)"), usual=("9 µm/(m·K)", "27 µm/(m·K)"), optional=True),
-        column("Yield stress at 20 °C", "R", form(STRESS, 0), hard=("20 MPa", "3000 MPa"), usual=("80 MPa", "1500 MPa"), optional=True),
+        column("Stiffness E", "E", form(MODULUS, 0), hard="20 to 700 GPa", usual="40 to 250 GPa", optional=True),
+        column("Poisson's ratio", "ν", form(RATIO, 2), hard="0.1 to 0.45", usual="0.2 to 0.4", optional=True),
+        column("Expansion, 20 to 100 °C", "α", form(EXPANSION, 1), hard="2 to 35 µm/(m·K)", usual="9 to 27 µm/(m·K)", optional=True),
+        column("Yield stress at 20 °C", "R", form(STRESS, 0), hard="20 to 3000 MPa", usual="80 to 1500 MPa", optional=True),
     ), least=0, fold=True, hint="Where they are known they go before those of the material chosen. They change with heat as its own do. In compression, the yield stress of cast and sintered rings is "
                                "higher than in tension: type the one in tension.")
 

@@ -1,10 +1,10 @@
 """What the calculators of threads share: the sizes and classes to choose from, and a thread's basic sizes as lines of the working."""
 from calc.reference import sources
-from calc.declare.calculator import number
+
 from calc.core.kinds import LENGTH
 from calc.core.result import impossible
 from calc.reference.standards.threads import THREADS, Limits, NotOffered, Thread, external, internal
-from calc.core.working import Form, form
+from calc.core.working import Form, constant, form
 
 SIZE = form(LENGTH, 3)
 NOTHING = 1e-10  # m: what is left of a sum of floats is neither over nor under a limit
@@ -43,9 +43,9 @@ def nominal(thread: Thread):
 
 def known(symbol: str, label: str, value: float, source, shape: Form = SIZE):
     """A size out of a standard."""
-    return number(symbol, label, shape, value, source)
+    return constant(symbol, label, shape, value, source)
 
 
 def length(value: float):
     """A length in a sentence."""
-    return number("", "", SIZE, value)
+    return constant("", "", SIZE, value)

@@ -5,7 +5,7 @@ from calc.reference import sources
 from calc.formulas import press_fit as fit
 from calc.core.kinds import LENGTH, STRESS
 from calc.core.working import Number, form, greatest, least, step
-from calc.core.working import given as number
+from calc.core.working import constant
 
 SIZE, FINE, MPA = form(LENGTH, 3), form(LENGTH, 4), form(STRESS, 1)  # a little that is lost must not read as nothing
 
@@ -25,9 +25,9 @@ def lost_and_room(inner_bore, joint, outer_outside, *heats: Heat) -> tuple[Numbe
     lost, room = [], []
     for name, interference, give, strengths, moduli in heats:
         whole = greatest(interference, 0.0)
-        real = number(f"p_y,{name}", f"Contact pressure {name}, counting what yields", MPA, fit.pressure_past_yield(whole, inner_bore, joint, outer_outside, give, *strengths, *moduli), sources.PAST_YIELD)
+        real = constant(f"p_y,{name}", f"Contact pressure {name}, counting what yields", MPA, fit.pressure_past_yield(whole, inner_bore, joint, outer_outside, give, *strengths, *moduli), sources.PAST_YIELD)
         lost.append(step(f"δ_l,{name}", f"Interference gone for good, {name}", FINE, fit.grip_lost(whole, real, joint, give), sources.PAST_YIELD))
         most = min(fit.inner_plastic_pressure(strengths[0], inner_bore, joint), fit.outer_plastic_pressure(strengths[1], joint, outer_outside))
         through = (most * float(joint * give) + fit.inner_set(most, inner_bore, joint, strengths[0], moduli[0]) + fit.outer_set(most, joint, outer_outside, strengths[1], moduli[1]))
-        room.append(number(f"δ_t,{name}", f"Interference at which one part yields right through, {name}", SIZE, through, sources.PAST_YIELD) - interference)
+        room.append(constant(f"δ_t,{name}", f"Interference at which one part yields right through, {name}", SIZE, through, sources.PAST_YIELD) - interference)
     return greatest(*lost), step("δ_r", "Interference that may be added until one part yields right through", SIZE, least(*room))

@@ -2,7 +2,7 @@
 from math import floor
 
 from calc.reference import cautions, sources
-from calc.declare.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.declare.calculator import Answer, Inputs, Limit, Number, Output, Outputs, answer, calculator, choice, given, measured
 from calc.core.conformance import past
 from calc.core.drawing import Area, Dimension, Drawing, Label, Line
 from calc.formulas.screw_threads import SHEAR_SHARE, hole_shear_area
@@ -12,9 +12,9 @@ from calc.core.result import impossible, note, say, warning
 from calc.reference.standards import drills
 from calc.reference.standards.threads import HEIGHT, THREADS, external, internal
 from calc.stations.shared import thread_sizes as sizes
-from calc.stations.shared.clamped import CYLINDER, HOT, KN, clamps, hot_over_cold, hot_preload, known_hot
+from calc.stations.shared.clamped import CYLINDER, KN, clamps, hot_over_cold, hot_preload, known_hot
 from calc.stations.shared.thread_sizes import SIZE
-from calc.core.working import PI, form, greatest, step, tan
+from calc.core.working import PI, constant, form, greatest, step, tan
 
 SMALL, TIMES, MPA = form(LENGTH, 2), form(RATIO, 2), form(STRESS, 0)
 KINDS = {"wire": "Wire thread insert", "solid": "Solid thin-wall insert", "key": "Key-locking insert"}
@@ -44,101 +44,102 @@ class Out(Outputs):
     area = Output("Area that would shear", "A", form(AREA, 0), rises="length")
 
 
+class In(Inputs):
+    thread: str = choice("Thread of the stud", sizes.SIZES, must=True, example="M10x1.5")
+    casting: str = choice("Hole is in", {"crankcase": "The crankcase", "head": "A cylinder head"}, must=True, example="crankcase")
+    parent: str = choice("Its metal", {id: MATERIALS[id].name for id in PARENTS}, feature="{casting}.alloy", example="mg-az91")
+    clamped: str = clamps()
+    length: Number = given("Insert's length, in diameters", "q", form(RATIO, 2), hard="0.5 to 4", usual="1 to 3", hint="A wire insert's nominal length, set.", example="2.5")
+    metal: Number = measured("Metal from face to far side", "m", SMALL, tool="a calliper or depth gauge", hard="2 to 300 mm", usual="8 to 120 mm",
+                    hint="To whatever lies under the hole first: outside, oil way, spigot bore.", example="40 mm")
+    edge: Number = measured("Centre of the hole to the nearest edge", "e", SMALL, tool="a calliper", hard="1 to 300 mm", usual="5 to 100 mm", hint="Or to the next hole's wall.", example="20 mm")
+    preload: Number = given("Preload wanted of the stud, cold", "F", KN, hard="0.1 to 400 kN", usual="1 to 120 kN",
+                   hint="Where only the torque is known, the torque calculator tells it.", example="13 kN")
+    kind: str = choice("Insert", KINDS, must=True, example="wire")
+    outside: str = choice("Thread on the outside of a solid insert", {UNTOLD: "(wire insert: follows from the stud's)"} | sizes.SIZES, must=True, when=("kind", "solid", "key"), example=UNTOLD)
+    way: str = choice("Hole is", {"blind": "blind", "through": "right through"}, default="blind")
+    slip: Number = given("Preload of a slippery thread over that wanted", "k_s", TIMES, hard="1 to 2", usual="1.1 to 1.5", fold=True, assumed=("1.25", "friction a quarter less than meant; common practice, no source"),
+                hint="The torque calculator tells both; 1 where the stud's stretch is read.")
+    hot: Number = hot_over_cold()
+    hot_force: Number | None = known_hot()
+    under: Number = given("Insert's top under the face, in pitches", "n_s", form(RATIO, 2), hard="-4 to 6", usual="0.25 to 1", fold=True, assumed=("0.5", "common practice, no source"), hint="Common practice: a quarter to one pitch.")
+    lead: Number = given("Lead of the tap, in pitches", "n_l", form(RATIO, 1), hard="0.5 to 10", usual="1.5 to 5", fold=True, assumed=("2", "a bottoming tap"), when=("way", "blind"), hint="Bottoming tap about 2, plug tap 4 to 5.")
+    floor_least: Number = given("Metal wanted under the hole", "f_min", SMALL, hard="0 to 50 mm", usual="1 to 10 mm", fold=True, assumed=("2 mm", "common practice, no source"))
+    temperature: Number = given("Running temperature round the hole", "T", form(TEMPERATURE, 0), hard="-40 to 200 °C", usual="20 to 180 °C", feature="{casting}.running_temperature",
+                       hint="A case about 90 to 110 °C, a head 150 °C and more at its studs.")
+    safety_least: Number = given("Hot pull over preload wanted", "S_min", TIMES, hard="1 to 10", usual="1.25 to 4", fold=True, assumed=("2", "common practice, no source"))
+
+
 @calculator(
-    "insert-install", "Thread insert in a case or head", Out,
+    "insert-install", "Thread insert in a case or head", In, Out,
     purpose="What do I drill and tap for this insert, how deep, and does the metal round it hold the stud?",
     finds=("wire thread insert", "thread repair", "pulled stud", "stripped thread", "STI tap", "stud hole", "key-locking insert", "threaded bush", "edge distance", "pull-out"),
     sources=(sources.STI, sources.H28, sources.ISO_965, sources.ASME_B1_1, sources.MATERIALS, sources.PRACTICE),
     cautions=(cautions.MAKER_FIRST, cautions.CUTTING, cautions.AIRCRAFT))
-def insert_install(
-    *,  # so that the engine's temperature may stand among sizes of the example
-    thread: choice("Thread of the stud", sizes.SIZES, must=True) = "M10x1.5",
-    casting: choice("Hole is in", {"crankcase": "The crankcase", "head": "A cylinder head"}, must=True) = "crankcase",
-    parent: choice("Its metal", {id: MATERIALS[id].name for id in PARENTS}, feature="{casting}.alloy") = "mg-az91",
-    clamped: clamps() = CYLINDER,
-    length: given("Insert's length, in diameters", "q", form(RATIO, 2), hard=("0.5", "4"), usual=("1", "3"), hint="A wire insert's nominal length, set.") = "2.5",
-    metal: measured("Metal from face to far side", "m", SMALL, tool="a calliper or depth gauge", hard=("2 mm", "300 mm"), usual=("8 mm", "120 mm"),
-                    hint="To whatever lies under the hole first: outside, oil way, spigot bore.") = "40 mm",
-    edge: measured("Centre of the hole to the nearest edge", "e", SMALL, tool="a calliper", hard=("1 mm", "300 mm"), usual=("5 mm", "100 mm"), hint="Or to the next hole's wall.") = "20 mm",
-    preload: given("Preload wanted of the stud, cold", "F", KN, hard=("0.1 kN", "400 kN"), usual=("1 kN", "120 kN"),
-                   hint="Where only the torque is known, the torque calculator tells it.") = "13 kN",
-    kind: choice("Insert", KINDS, must=True) = "wire",
-    outside: choice("Thread on the outside of a solid insert", {UNTOLD: "(wire insert: follows from the stud's)"} | sizes.SIZES, must=True, when=("kind", "solid", "key")) = UNTOLD,
-    way: choice("Hole is", {"blind": "blind", "through": "right through"}) = "blind",
-    slip: given("Preload of a slippery thread over that wanted", "k_s", TIMES, hard=("1", "2"), usual=("1.1", "1.5"), fold=True, assumed="friction a quarter less than meant; common practice, no source",
-                hint="The torque calculator tells both; 1 where the stud's stretch is read.") = "1.25",
-    hot: hot_over_cold() = HOT,
-    hot_force: known_hot() = "",
-    under: given("Insert's top under the face, in pitches", "n_s", form(RATIO, 2), hard=("-4", "6"), usual=("0.25", "1"), fold=True, assumed="common practice, no source", hint="Common practice: a quarter to one pitch.") = "0.5",
-    lead: given("Lead of the tap, in pitches", "n_l", form(RATIO, 1), hard=("0.5", "10"), usual=("1.5", "5"), fold=True, assumed="a bottoming tap", when=("way", "blind"), hint="Bottoming tap about 2, plug tap 4 to 5.") = "2",
-    floor_least: given("Metal wanted under the hole", "f_min", SMALL, hard=("0 mm", "50 mm"), usual=("1 mm", "10 mm"), fold=True, assumed="common practice, no source") = "2 mm",
-    temperature: given("Running temperature round the hole", "T", form(TEMPERATURE, 0), hard=("-40 °C", "200 °C"), usual=("20 °C", "180 °C"), feature="{casting}.running_temperature",
-                       hint="A case about 90 to 110 °C, a head 150 °C and more at its studs."),
-    safety_least: given("Hot pull over preload wanted", "S_min", TIMES, hard=("1", "10"), usual=("1.25", "4"), fold=True, assumed="common practice, no source") = "2",
-):
+def insert_install(i: In) -> Answer:
     """Sizes of the tapped hole, depths from the face, edge distance by common practice, and the pull at which the parent's thread shears.
 
     Wire inserts: the tapped hole is the stud's thread at a nominal diameter of d + 1.299·P. Full engagement is the insert's length
     less a pitch for its half-formed ends. Shear area at least material (FED-STD-H28/2), shear strength as half of the tensile, less
     as the alloy's yield falls with heat. The insert's own data go before all of it.
     """
-    inner, metals = THREADS[thread], MATERIALS[parent]
+    inner, metals = THREADS[i.thread], MATERIALS[i.parent]
     P, d = sizes.pitch(inner), sizes.nominal(inner)
-    major, pitch_o, play_major, play_pitch = _outer(inner, kind, outside, P, d)
+    major, pitch_o, play_major, play_pitch = _outer(inner, i.kind, i.outside, P, d)
     pitch_diameter = Out.pitch_diameter(major - 0.75 * HEIGHT * pitch_o, sources.STI)
     minor = Out.minor(major - 1.25 * HEIGHT * pitch_o, sources.STI)
-    if edge <= major / 2:
-        raise impossible("edge", "is {e}, and the tapped hole of {D} would cut into the edge; give more than {r}", e=edge, D=major, r=number("", "", SMALL, float(major) / 2))
-    drill = Out.drill(number("D_s", "Next drill that is sold", SMALL, _drill(float(minor), float(pitch_o), inner.system), sources.DRILLS), sources.DRILLS)
+    if i.edge <= major / 2:
+        raise impossible("edge", "is {e}, and the tapped hole of {D} would cut into the edge; give more than {r}", e=i.edge, D=major, r=constant("", "", SMALL, float(major) / 2))
+    drill = Out.drill(constant("D_s", "Next drill that is sold", SMALL, _drill(float(minor), float(pitch_o), inner.system), sources.DRILLS), sources.DRILLS)
 
-    setting = Out.setting(under * P, sources.PRACTICE)
-    body = step("L", "Insert's length", SMALL, length * d)
+    setting = Out.setting(i.under * P, sources.PRACTICE)
+    body = step("L", "Insert's length", SMALL, i.length * d)
     full = step("L_e", "Length on which threads are whole", SMALL, body - pitch_o, sources.PRACTICE)
     if full <= 0:
-        raise impossible("length", "is {q}, no more than its own half-formed ends; give more", q=length)
-    if way == "blind":
+        raise impossible("length", "is {q}, no more than its own half-formed ends; give more", q=i.length)
+    if i.way == "blind":
         tapped = Out.tapped(setting + body + pitch_o, sources.PRACTICE)
-        drilled = Out.drilled(tapped + lead * pitch_o, sources.PRACTICE)
+        drilled = Out.drilled(tapped + i.lead * pitch_o, sources.PRACTICE)
         point = step("h", "Height of the drill's point", SMALL, drill / 2 / tan(PI * (POINT / 2 / 180)))
-        left = Out.left(metal - drilled - point)
+        left = Out.left(i.metal - drilled - point)
     else:
-        tapped, drilled = Out.tapped(metal), Out.drilled(metal)
-        left = Out.left(metal - setting - body)
-    soft = parent in LIGHT
+        tapped, drilled = Out.tapped(i.metal), Out.drilled(i.metal)
+        left = Out.left(i.metal - setting - body)
+    soft = i.parent in LIGHT
     edge_least = Out.edge_least(greatest(HARD_EDGE * major, SOFT_EDGE * d) if soft else HARD_EDGE * major, sources.PRACTICE)
     edge_wished = step("e_w", "Centre to edge, better", SMALL, greatest(HARD_EDGE * major, SOFT_EDGE_WISHED * d) if soft else edge_least, sources.PRACTICE)
 
     major_least = step("D_t,min", "Insert's outside, least", SIZE, major - play_major, sources.H28)
     pitch_most = step("D_2,max", "Hole's pitch diameter, most", SIZE, pitch_diameter + play_pitch, sources.H28)
     area = Out.area(hole_shear_area(pitch_o, full, major_least, pitch_most), sources.H28)
-    ultimate = number("R_m", f"Tensile strength of the {metals.name}", MPA, metals.ultimate, sources.MATERIALS)
-    yield_hot, yield_cold = (number(f"R_{word}", f"Its yield stress, {words}", MPA, metals.yield_at(t), sources.MATERIALS)
-                 for word, words, t in (("hot", "running", temperature), ("20", "at 20 °C", REFERENCE)))
+    ultimate = constant("R_m", f"Tensile strength of the {metals.name}", MPA, metals.ultimate, sources.MATERIALS)
+    yield_hot, yield_cold = (constant(f"R_{word}", f"Its yield stress, {words}", MPA, metals.yield_at(t), sources.MATERIALS)
+                 for word, words, t in (("hot", "running", i.temperature), ("20", "at 20 °C", REFERENCE)))
     shear = step("τ", "Its shear strength, running", MPA, SHEAR_SHARE * ultimate * yield_hot / yield_cold, sources.H28)
     pull = Out.pull(area * shear, sources.H28)
-    slippery = step("F_s", "Preload where the thread is slippery", KN, slip * preload, sources.PRACTICE)
-    force = Out.force(hot_preload(preload, clamped, hot, hot_force, slippery), sources.PRACTICE)
+    slippery = step("F_s", "Preload where the thread is slippery", KN, i.slip * i.preload, sources.PRACTICE)
+    force = Out.force(hot_preload(i.preload, i.clamped, i.hot, i.hot_force, slippery), sources.PRACTICE)
     safety = Out.safety(pull / force)
 
-    verdict = _verdict(way, setting, under, left, floor_least, edge, edge_least, edge_wished, pull, force, safety, safety_least, d, length, inner, drill)
+    verdict = _verdict(i.way, setting, i.under, left, i.floor_least, i.edge, edge_least, edge_wished, pull, force, safety, i.safety_least, d, i.length, inner, drill)
     creeps = metals.limit_temperature
     return answer(
         drill, pull, safety, force, minor, pitch_diameter, major, Out.countersink(major + 0.25 * pitch_o, sources.PRACTICE), setting, tapped, drilled, left, edge_least, area,
         verdict=verdict,
-        limits=(Limit("the metal left under the hole", left, low=0), Limit("the distance to the edge", edge, low=edge_least), Limit("the depth under the face", setting, low=0),
-                Limit("the pull over the preload", safety, low=1), Limit("the pull over the preload", safety, low=safety_least, level="attention"),
-                Limit("the distance to the edge", edge, low=edge_wished, level="attention"),
-                *((Limit("the metal left under the hole", left, low=floor_least, level="attention"),) if way == "blind" else ())),
+        limits=(Limit("the metal left under the hole", left, low=0), Limit("the distance to the edge", i.edge, low=edge_least), Limit("the depth under the face", setting, low=0),
+                Limit("the pull over the preload", safety, low=1), Limit("the pull over the preload", safety, low=i.safety_least, level="attention"),
+                Limit("the distance to the edge", i.edge, low=edge_wished, level="attention"),
+                *((Limit("the metal left under the hole", left, low=i.floor_least, level="attention"),) if i.way == "blind" else ())),
         remarks=(
             note("The insert's own data sheet goes before these sizes: makers' inserts of one thread differ."),
-            note("A wire insert's outside follows from the stud's thread: the thread chosen for a solid one was not used.") if kind == "wire" and outside != UNTOLD else None,
-            warning("A stressed thread in {name} creeps from {t} on: expect to tighten it again, and keep the preload low.", name=metals.name, t=number("", "", form(TEMPERATURE, 0), creeps))
-            if parent == "mg-az91" and float(temperature) >= creeps - 1e-9 else None,
-            note("Head and cylinder grow more than the stud: hot it pulls {k} times as hard as it was set.", k=hot) if clamped == CYLINDER and hot_force is None else None,
-            warning("A solid insert is stiffer than a wire one and needs its holes square: set it under a drill press or a bush.") if kind != "wire" else None),
-        cautions=(cautions.MAGNESIUM,) if parent == "mg-az91" else (),
-        figures=(section(*map(float, (drill, major, d, setting, body, tapped, drilled, metal, edge)), way == "blind", dict(
-            d=drill, s=setting, L=body, t=tapped, td=drilled, m=metal, e=edge)),))
+            note("A wire insert's outside follows from the stud's thread: the thread chosen for a solid one was not used.") if i.kind == "wire" and i.outside != UNTOLD else None,
+            warning("A stressed thread in {name} creeps from {t} on: expect to tighten it again, and keep the preload low.", name=metals.name, t=constant("", "", form(TEMPERATURE, 0), creeps))
+            if i.parent == "mg-az91" and float(i.temperature) >= creeps - 1e-9 else None,
+            note("Head and cylinder grow more than the stud: hot it pulls {k} times as hard as it was set.", k=i.hot) if i.clamped == CYLINDER and i.hot_force is None else None,
+            warning("A solid insert is stiffer than a wire one and needs its holes square: set it under a drill press or a bush.") if i.kind != "wire" else None),
+        cautions=(cautions.MAGNESIUM,) if i.parent == "mg-az91" else (),
+        figures=(section(*map(float, (drill, major, d, setting, body, tapped, drilled, i.metal, i.edge)), i.way == "blind", dict(
+            d=drill, s=setting, L=body, t=tapped, td=drilled, m=i.metal, e=i.edge)),))
 
 
 def _outer(inner, kind, outside, P, d):
@@ -170,7 +171,7 @@ def _drill(minor, pitch, system) -> float:
 
 def _verdict(way, setting, under, left, floor_least, edge, edge_least, edge_wished, pull, force, safety, safety_least, d, length, inner, drill):
     def size(value):
-        return number("", "", SMALL, abs(float(value)))
+        return constant("", "", SMALL, abs(float(value)))
     if setting < 0:
         return "fail", say("Stands {x} above the face", x=size(setting)), "Set it a quarter to one pitch under the face, or the joint is clamped on the insert and pulls it out."
     if past(0.0, left):

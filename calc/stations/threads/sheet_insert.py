@@ -1,6 +1,6 @@
 """A thread in thin sheet: rivet nut, clinch nut, tapped collar or sheet-metal screw; its hole, and what sheet and thread bear."""
 from calc.reference import cautions, sources
-from calc.declare.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured, number
+from calc.declare.calculator import Answer, Inputs, Limit, Number, Output, Outputs, answer, calculator, choice, given, measured
 from calc.core.conformance import past
 from calc.core.drawing import Area, Dimension, Drawing, Label, Line
 from calc.formulas.screw_threads import hole_shear_area
@@ -8,7 +8,7 @@ from calc.core.kinds import AREA, FORCE, LENGTH, RATIO, STRESS, TORQUE
 from calc.core.result import impossible, note, say, warning
 from calc.reference.standards.threads import THREADS, external, internal, stress_area
 from calc.stations.shared import thread_sizes as sizes
-from calc.core.working import PI, form, greatest, least, sqrt, step
+from calc.core.working import PI, constant, form, greatest, least, sqrt, step
 
 SMALL, N, NM, MPA, TIMES = form(LENGTH, 2), form(FORCE, 0), form(TORQUE, 1), form(STRESS, 0), form(RATIO, 1)
 RIVET, CLINCH, COLLAR, SCREW = "rivet-nut", "clinch-nut", "collar", "screw"
@@ -43,60 +43,62 @@ class Out(Outputs):
     turn_share = Output("Torque borne over torque asked", "S_T", TIMES, rises="thickness height tensile", falls="torque")
 
 
+class In(Inputs):
+    thickness: Number = measured("Sheet", "t", SMALL, tool="a micrometer, paint off", hard="0.3 to 6 mm", usual="0.5 to 3 mm", example="1 mm")
+    way: str = choice("Way of fastening", WAYS, must=True, example=RIVET)
+    thread: str = choice("Thread", {id: THREADS[id].words for id in MACHINE} | {id: f"{id}, screw for sheet" for id in SCREWS}, must=True, example="M5x0.8")
+    alloy: str = choice("Sheet's metal", {id: words for id, (words, _) in SHEETS.items()}, must=True, example="steel")
+    torque: Number = given("Torque it will be tightened with", "T_g", NM, hard="0.05 to 100 N·m", usual="0.3 to 40 N·m", example="2 N·m")
+    pull: Number = given("Pull it must bear", "F_g", N, hard="1 to 50000 N", usual="10 to 10000 N", hint="Weight, shaking and wind together.", example="800 N")
+    edge: Number = measured("Centre of the hole to the edge", "e", SMALL, tool="a calliper", hard="1 to 500 mm", usual="4 to 200 mm", hint="Or to the next bend.", example="15 mm")
+    grip_least: Number = given("Rivet nut's grip, least", "g_min", SMALL, hard="0 to 10 mm", usual="0.2 to 6 mm", when=("way", RIVET), hint="From the nut's packet.", example="0.5 mm")
+    grip_most: Number = given("Rivet nut's grip, most", "g_max", SMALL, hard="0.1 to 15 mm", usual="0.5 to 10 mm", when=("way", RIVET), example="3 mm")
+    height: Number = given("Collar's height, sheet and all, over the thickness", "z", form(RATIO, 2), hard="1 to 3", usual="1.5 to 2.2", when=("way", COLLAR), example="1.8")
+    tensile: Number | None = given("Sheet's tensile strength, if known", "R_g", MPA, hard="50 to 1500 MPa", usual="80 to 800 MPa", fold=True)
+
+
 @calculator(
-    "sheet-insert", "Thread in thin sheet", Out,
+    "sheet-insert", "Thread in thin sheet", In, Out,
     purpose="What hole does it take, will the sheet hold it, and at what torque does it spin or strip?",
     finds=("rivet nut", "clinch nut", "press nut", "extruded hole", "sheet metal screw", "self-tapping screw", "shroud", "baffle", "spinning nut", "stripped sheet"),
     sources=(sources.SHEET_SHEAR, sources.COLLAR, sources.H28, sources.BOLT_CLASSES, sources.STRESS_AREA, sources.ISO_965, sources.AISI_S100, sources.PRACTICE),
     cautions=(cautions.MAKER_FIRST, cautions.SHEET))
-def sheet_insert(
-    thickness: measured("Sheet", "t", SMALL, tool="a micrometer, paint off", hard=("0.3 mm", "6 mm"), usual=("0.5 mm", "3 mm")) = "1 mm",
-    way: choice("Way of fastening", WAYS, must=True) = RIVET,
-    thread: choice("Thread", {id: THREADS[id].words for id in MACHINE} | {id: f"{id}, screw for sheet" for id in SCREWS}, must=True) = "M5x0.8",
-    alloy: choice("Sheet's metal", {id: words for id, (words, _) in SHEETS.items()}, must=True) = "steel",
-    torque: given("Torque it will be tightened with", "T_g", NM, hard=("0.05 N·m", "100 N·m"), usual=("0.3 N·m", "40 N·m")) = "2 N·m",
-    pull: given("Pull it must bear", "F_g", N, hard=("1 N", "50000 N"), usual=("10 N", "10000 N"), hint="Weight, shaking and wind together.") = "800 N",
-    edge: measured("Centre of the hole to the edge", "e", SMALL, tool="a calliper", hard=("1 mm", "500 mm"), usual=("4 mm", "200 mm"), hint="Or to the next bend.") = "15 mm",
-    grip_least: given("Rivet nut's grip, least", "g_min", SMALL, hard=("0 mm", "10 mm"), usual=("0.2 mm", "6 mm"), when=("way", RIVET), hint="From the nut's packet.") = "0.5 mm",
-    grip_most: given("Rivet nut's grip, most", "g_max", SMALL, hard=("0.1 mm", "15 mm"), usual=("0.5 mm", "10 mm"), when=("way", RIVET)) = "3 mm",
-    height: given("Collar's height, sheet and all, over the thickness", "z", form(RATIO, 2), hard=("1", "3"), usual=("1.5", "2.2"), when=("way", COLLAR)) = "1.8",
-    tensile: given("Sheet's tensile strength, if known", "R_g", MPA, hard=("50 MPa", "1500 MPa"), usual=("80 MPa", "800 MPa"), fold=True, optional=True) = "",
-):
+def sheet_insert(i: In) -> Answer:
     """Estimates for choosing, from the shear of the sheet; a pull and a twist on a scrap of the same sheet decide.
 
     Rivet nut: pull shears the sheet at the hole's edge. Clinch nut: pushing it back out takes a fifth of that. Both turn at a share
     of the torque that would shear it. Collar: shear of the tapped thread at least material. Screw: AISI S100. The shares are common practice.
     In all but the last no more than a machine screw of class 8.8 bears by its proof stress, and a torque that makes that pull.
     """
-    if (thread in SCREWS) != (way == SCREW):
-        kind, those = ("a screw's own thread, which no nut has", "M3x0.5 to M10x1.5") if thread in SCREWS else ("not a sheet-metal screw", "ST2.9 to ST6.3")
-        raise impossible("thread", "{thread} is {kind}; choose one of {those}", thread=thread, kind=kind, those=those)
-    if grip_least >= grip_most:
-        raise impossible("grip_least", "is {a}, not less than the most, {b}; give less", a=grip_least, b=grip_most)
-    ultimate = number("R_m", "Tensile strength of the sheet", MPA, SHEETS[alloy][1] * 1e6, sources.MATERIALS) if tensile is None else tensile
+    if (i.thread in SCREWS) != (i.way == SCREW):
+        kind, those = ("a screw's own thread, which no nut has", "M3x0.5 to M10x1.5") if i.thread in SCREWS else ("not a sheet-metal screw", "ST2.9 to ST6.3")
+        raise impossible("thread", "{thread} is {kind}; choose one of {those}", thread=i.thread, kind=kind, those=those)
+    if i.grip_least >= i.grip_most:
+        raise impossible("grip_least", "is {a}, not less than the most, {b}; give less", a=i.grip_least, b=i.grip_most)
+    ultimate = constant("R_m", "Tensile strength of the sheet", MPA, SHEETS[i.alloy][1] * 1e6, sources.MATERIALS) if i.tensile is None else i.tensile
     shear = step("τ", "Shear strength of the sheet", MPA, SHEAR * ultimate, sources.PRACTICE)
-    made = {RIVET: _nut, CLINCH: _nut, COLLAR: _collar, SCREW: _screw}[way](way, thread, thickness, ultimate, shear, height, alloy)
+    made = {RIVET: _nut, CLINCH: _nut, COLLAR: _collar, SCREW: _screw}[i.way](i.way, i.thread, i.thickness, ultimate, shear, i.height, i.alloy)
     hole, across, turns, borne, turned = made.hole, made.across, made.turns, made.pull, made.turn
-    edge_least = Out.edge_least(EDGE[way] * (across if way in (COLLAR, SCREW) else hole), sources.AISI_S100 if way == SCREW else sources.PRACTICE)
-    if edge <= across / 2:
-        raise impossible("edge", "is {e}, and what sits in the hole is {a} across; give more", e=edge, a=across)
-    pull_share, turn_share = Out.pull_share(borne / pull), Out.turn_share(turned / torque)
-    state, headline, do = made.fault or _verdict(way, thickness, grip_least, grip_most, edge, edge_least, borne, pull, pull_share, turned, torque, turn_share, hole, made.screw)
+    edge_least = Out.edge_least(EDGE[i.way] * (across if i.way in (COLLAR, SCREW) else hole), sources.AISI_S100 if i.way == SCREW else sources.PRACTICE)
+    if i.edge <= across / 2:
+        raise impossible("edge", "is {e}, and what sits in the hole is {a} across; give more", e=i.edge, a=across)
+    pull_share, turn_share = Out.pull_share(borne / i.pull), Out.turn_share(turned / i.torque)
+    state, headline, do = made.fault or _verdict(i.way, i.thickness, i.grip_least, i.grip_most, i.edge, edge_least, borne, i.pull, pull_share, turned, i.torque, turn_share, hole, made.screw)
     return answer(
         hole, borne, turned, edge_least, across, turns, pull_share, turn_share,
         verdict=(state, headline, do),
-        limits=(*made.limits, *((Limit("the sheet in the nut's grip", thickness, low=grip_least, high=grip_most),) if way == RIVET else ()),
-                Limit("the distance to the edge", edge, low=edge_least), Limit("the pull that it bears", borne, low=pull), Limit("the torque that it bears", turned, low=torque)),
+        limits=(*made.limits, *((Limit("the sheet in the nut's grip", i.thickness, low=i.grip_least, high=i.grip_most),) if i.way == RIVET else ()),
+                Limit("the distance to the edge", i.edge, low=edge_least), Limit("the pull that it bears", borne, low=i.pull), Limit("the torque that it bears", turned, low=i.torque)),
         remarks=(
             note("Pull and torque are estimates from the shear of the sheet. Set one in a scrap of the same sheet, and twist and pull it until it gives."),
-            note("The nut's own data sheet goes before hole, grip and least sheet: makers' nuts of one thread differ.") if way in NUTTED else None,
+            note("The nut's own data sheet goes before hole, grip and least sheet: makers' nuts of one thread differ.") if i.way in NUTTED else None,
             warning("A round rivet nut spins in its hole when the screw rusts or is over-tightened, and then nothing holds it: in a shroud that comes off often, "
-                    "take one with a hexagon body in a hexagon hole.") if way == RIVET else None,
+                    "take one with a hexagon body in a hexagon hole.") if i.way == RIVET else None,
             note("The pull shown is what pushes it back out. Put it on the side away from the screw's head: then the screw pulls it into the sheet, and it bears several times that.")
-            if way == CLINCH else None,
-            warning("A clinch nut must be harder than the sheet: in stainless only a hardened one bites.") if way == CLINCH and alloy == "stainless" else None,
-            warning("A zinc-plated steel part in aluminium rots when wet: seal it.") if alloy == "aluminium" else None),
-        figures=(section(way, *map(float, (thickness, hole, across, made.bore, height)), dict(t=thickness, h=hole, a=across)),))
+            if i.way == CLINCH else None,
+            warning("A clinch nut must be harder than the sheet: in stainless only a hardened one bites.") if i.way == CLINCH and i.alloy == "stainless" else None,
+            warning("A zinc-plated steel part in aluminium rots when wet: seal it.") if i.alloy == "aluminium" else None),
+        figures=(section(i.way, *map(float, (i.thickness, hole, across, made.bore, i.height)), dict(t=i.thickness, h=hole, a=across)),))
 
 
 NUTTED = (RIVET, CLINCH)
@@ -113,21 +115,21 @@ class Made:
 
 def _machine(size, sheet_pull, sheet_turn, source, turn_source):
     """Pull and torque that sheet and machine screw bear together: those of the weaker."""
-    proof = step("F_8", "What a screw 8.8 bears, by its proof stress", N, number("S_p", "Proof stress of a screw 8.8", MPA, PROOF, sources.BOLT_CLASSES)
-                 * number("A_s", "Its stress area", form(AREA, 2), stress_area(size), sources.STRESS_AREA))
+    proof = step("F_8", "What a screw 8.8 bears, by its proof stress", N, constant("S_p", "Proof stress of a screw 8.8", MPA, PROOF, sources.BOLT_CLASSES)
+                 * constant("A_s", "Its stress area", form(AREA, 2), stress_area(size), sources.STRESS_AREA))
     twist = NUT_FACTOR * sizes.nominal(size) * proof
     return Out.pull(least(sheet_pull, proof), source), Out.turn(least(sheet_turn, twist), turn_source), (proof, twist)
 
 
 def _nut(way, thread, thickness, ultimate, shear, height, alloy):
     rivet, clinch, thinnest = NUTS[thread]
-    hole = Out.hole(number("D_u", "Usual hole for it", SMALL, (rivet if way == RIVET else clinch) * 1e-3, sources.PRACTICE), sources.PRACTICE)
+    hole = Out.hole(constant("D_u", "Usual hole for it", SMALL, (rivet if way == RIVET else clinch) * 1e-3, sources.PRACTICE), sources.PRACTICE)
     full = step("F_s", "Pull that would shear the sheet round it", N, PI * hole * thickness * shear, sources.SHEET_SHEAR)
     torque = step("T_s", "Torque that would shear the sheet round it", NM, full * hole / 2, sources.SHEET_SHEAR)
     limits, fault = (Limit("the sheet to grip in", thickness, low=thinnest * 1e-3),) if way == CLINCH else (), None
     if way == CLINCH and float(thickness) < thinnest * 1e-3 - 1e-9:
-        fault = ("fail", say("Sheet too thin by {x}", x=number("", "", SMALL, thinnest * 1e-3 - float(thickness))), say(
-            "A clinch nut of this thread wants {t} at least to grip in. Take a smaller one, or a rivet nut.", t=number("", "", SMALL, thinnest * 1e-3)))
+        fault = ("fail", say("Sheet too thin by {x}", x=constant("", "", SMALL, thinnest * 1e-3 - float(thickness))), say(
+            "A clinch nut of this thread wants {t} at least to grip in. Take a smaller one, or a rivet nut.", t=constant("", "", SMALL, thinnest * 1e-3)))
     d = THREADS[thread].d
     pull, turn, screw = _machine(THREADS[thread], full if way == RIVET else PUSHED * full, TURNED[way] * torque, sources.SHEET_SHEAR, sources.SHEET_SHEAR)
     turns = Out.turns(sizes.known("d", "Nominal diameter", d, sources.ISO_965) / sizes.known("P", "Pitch", THREADS[thread].P, sources.ISO_965), sources.PRACTICE)
@@ -159,17 +161,17 @@ def _collar(way, thread, thickness, ultimate, shear, height, alloy):
     if across <= d:
         fault = ("fail", say("Thread cuts through the collar's wall"), say("The collar is {a} outside, the thread {d}. Take a smaller thread or thicker sheet.", a=across, d=d))
     elif grown > STRETCH[alloy]:
-        fault = ("fail", say("Collar tears: hole grows by {g}", g=number("", "", form(RATIO, 0, "%", "%"), grown)), say(
-            "{m} is about what such sheet bears. Draw a lower collar.", m=number("", "", form(RATIO, 0, "%", "%"), STRETCH[alloy])))
+        fault = ("fail", say("Collar tears: hole grows by {g}", g=constant("", "", form(RATIO, 0, "%", "%"), grown)), say(
+            "{m} is about what such sheet bears. Draw a lower collar.", m=constant("", "", form(RATIO, 0, "%", "%"), STRETCH[alloy])))
     elif turns < TURNS:
         fault = ("fail", say("Only {n} turns hold: no thread", n=turns), "One turn and a half is the least that holds. A taller collar, a finer thread, or a nut.")
     return Made(hole, across, bore, turns, pull, turn, limits, fault, screw)
 
 
 def _screw(way, thread, thickness, ultimate, shear, height, alloy):
-    outside, core, pitch = (number(symbol, label, SMALL, value * 1e-3, sources.ISO_1478) for symbol, label, value in zip(
+    outside, core, pitch = (constant(symbol, label, SMALL, value * 1e-3, sources.ISO_1478) for symbol, label, value in zip(
         ("d", "d_c", "P"), ("Screw's outside", "Screw's core", "Screw's pitch"), SCREWS[thread]))
-    bite = step("y", "How far up its thread the hole reaches", form(RATIO, 2), least(0.15 + 0.2 * (thickness / number("t_1", "One millimetre", SMALL, 1e-3)), 0.75), sources.PRACTICE)
+    bite = step("y", "How far up its thread the hole reaches", form(RATIO, 2), least(0.15 + 0.2 * (thickness / constant("t_1", "One millimetre", SMALL, 1e-3)), 0.75), sources.PRACTICE)
     hole = Out.hole(core + (outside - core) * bite, sources.PRACTICE)
     pull = Out.pull(0.85 * thickness * outside * ultimate, sources.AISI_S100)
     fault = None
@@ -181,7 +183,7 @@ def _screw(way, thread, thickness, ultimate, shear, height, alloy):
 
 def _verdict(way, thickness, grip_least, grip_most, edge, edge_least, borne, pull, pull_share, turned, torque, turn_share, hole, screw):
     def size(value):
-        return number("", "", SMALL, float(value))
+        return constant("", "", SMALL, float(value))
     if way == RIVET and thickness < grip_least:
         return "fail", say("Sheet too thin by {x} for the grip", x=size(grip_least - thickness)), "The upset closes on nothing and the nut stays loose. Take one with a shorter grip."
     if way == RIVET and thickness > grip_most:

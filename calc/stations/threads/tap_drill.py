@@ -1,6 +1,6 @@
 """Drill before a tap: which one, how much thread it leaves, and whether the bore stays within its class."""
 from calc.reference import cautions, sources
-from calc.declare.calculator import Limit, Output, Outputs, answer, calculator, choice, given, measured
+from calc.declare.calculator import Answer, Inputs, Limit, Number, Output, Outputs, answer, calculator, choice, given, measured
 from calc.core.drawing import Area, Drawing, Label, Line
 from calc.formulas.screw_threads import FULL_CUT, FULL_FORMED, FULL_HEIGHT, drill_for, share_of_thread
 from calc.core.kinds import RATIO
@@ -26,57 +26,59 @@ class Out(Outputs):
     bore_high = Output("Bore allowed, most", "D_1,max", SIZE)
 
 
+class In(Inputs):
+    size: str = choice("Thread", SIZES, must=True, example="M8x1.25")
+    wanted: Number = given("Thread wanted", "q_w", form(RATIO, 0, "%", "%"), hard="30 to 95 %", usual="55 to 85 %", assumed=("75 %", "common practice, no source"),
+                  hint="75 % is usual, 60 to 65 % in steel, long holes and with a forming tap; common practice, no source.")
+    own: Number | None = measured("Your drill or hole, if you have one", "D_own", SIZE, tool="a micrometer, or pin gauges", hard="1.5 to 26 mm")
+    drills: str = choice("Drills at hand", LISTS, default="metric")
+    tap: str = choice("Kind of tap", TAPS, must=True, example=CUT)
+    fit: str = choice("Class", FITS, fold=True, assumed=("usual", "what is sold unless another is asked for"))
+
+
 @calculator(
-    "tap-drill", "Drill for a tap", Out,
+    "tap-drill", "Drill for a tap", In, Out,
     purpose="Which drill before this tap, and how much thread does it leave?",
     finds=("tapping drill", "tap drill size", "percent thread", "thread percentage", "forming tap", "roll tap", "core hole", "number drill", "letter drill"),
     sources=(sources.THREAD_SHARE, sources.DRILLS, sources.ISO_965, sources.ASME_B1_1, sources.PRACTICE), cautions=(cautions.CUTTING, cautions.MAGNESIUM))
-def tap_drill(
-    size: choice("Thread", SIZES, must=True) = "M8x1.25",
-    wanted: given("Thread wanted", "q_w", form(RATIO, 0, "%", "%"), hard=("30 %", "95 %"), usual=("55 %", "85 %"), assumed="common practice, no source",
-                  hint="75 % is usual, 60 to 65 % in steel, long holes and with a forming tap; common practice, no source.") = "75 %",
-    own: measured("Your drill or hole, if you have one", "D_own", SIZE, tool="a micrometer, or pin gauges", hard=("1.5 mm", "26 mm"), optional=True) = "",
-    drills: choice("Drills at hand", LISTS) = "metric",
-    tap: choice("Kind of tap", TAPS, must=True) = CUT,
-    fit: choice("Class", FITS, fold=True, assumed="what is sold unless another is asked for") = "usual",
-):
+def tap_drill(i: In) -> Answer:
     """The drill nearest to the thread wanted, of those that keep the bore within its class where there are any.
 
     Share of thread counts 100 % where the bore is 1.5·H = 1.299·P under the nominal diameter. A forming tap pushes the crest inwards: its drill
     is larger, its bore smaller than the drill by what the rule of 0.68·P gives. A drill cuts larger than itself: measure the hole.
     """
-    thread, hole, _ = pair(size, fit)
-    if tap == FORMED and thread.system == "metric":
+    thread, hole, _ = pair(i.size, i.fit)
+    if i.tap == FORMED and thread.system == "metric":
         hole = internal(thread, FORMED_CLASS)
-    source, full = standard(thread), FULL_CUT if tap == CUT else FULL_FORMED
+    source, full = standard(thread), FULL_CUT if i.tap == CUT else FULL_FORMED
     d, P = nominal(thread), pitch(thread)
-    ideal = drill_for(float(d), float(P), float(wanted), full)
+    ideal = drill_for(float(d), float(P), float(i.wanted), full)
     low, tolerance = known("D_1,0", "Basic bore", hole.minor.near, source), known("T_D1", "Tolerance of the bore", hole.minor.tolerance, source)
     bore_low, bore_high = Out.bore_low(low, source), Out.bore_high(low + tolerance, source)
 
     def bore_of(drill):
         """Bore that the tap leaves of a hole drilled so, m."""
-        return drill if tap == CUT else thread.d - FULL_CUT * thread.P * share_of_thread(thread.d, thread.P, drill, full)
+        return drill if i.tap == CUT else thread.d - FULL_CUT * thread.P * share_of_thread(thread.d, thread.P, drill, full)
 
     def within(drill):
         return hole.minor.low - NOTHING <= bore_of(drill) <= hole.minor.high + NOTHING
-    around, best = near(ideal, drills, 7), choose(ideal, drills, within)
-    chosen = best if own is None else Drill("your hole", float(own))
-    if own is not None and not thread.d - 1.4 * thread.P <= float(own) < thread.d - 0.2 * thread.P:
-        raise impossible("own", "is {own}, no hole for {thread}; give {low} to {high}, or choose the thread that it belongs to", own=own, thread=thread.words,
+    around, best = near(ideal, i.drills, 7), choose(ideal, i.drills, within)
+    chosen = best if i.own is None else Drill("your hole", float(i.own))
+    if i.own is not None and not thread.d - 1.4 * thread.P <= float(i.own) < thread.d - 0.2 * thread.P:
+        raise impossible("own", "is {own}, no hole for {thread}; give {low} to {high}, or choose the thread that it belongs to", own=i.own, thread=thread.words,
                          low=length(thread.d - 1.4 * thread.P), high=length(thread.d - 0.2 * thread.P))
-    drill = Out.drill(known("D_list", "Drill", chosen.size, sources.DRILLS) if own is None else own)
+    drill = Out.drill(known("D_list", "Drill", chosen.size, sources.DRILLS) if i.own is None else i.own)
     share = Out.share(share_of_thread(d, P, drill, full), sources.THREAD_SHARE)
-    bore = Out.bore(drill if tap == CUT else drill_for(d, P, share, FULL_CUT), sources.THREAD_SHARE)
+    bore = Out.bore(drill if i.tap == CUT else drill_for(d, P, share, FULL_CUT), sources.THREAD_SHARE)
     height = Out.share_of_height(share_of_thread(d, P, bore, FULL_HEIGHT), sources.THREAD_SHARE)
     return answer(
         drill, share, height, bore, bore_low, bore_high,
-        verdict=_verdict(chosen, best, own is not None, hole, bore, bore_low, bore_high, share, tap),
-        limits=(Limit("the bore", bore, low=float(bore_low), high=float(bore_high)),) if own is not None else (),
+        verdict=_verdict(chosen, best, i.own is not None, hole, bore, bore_low, bore_high, share, i.tap),
+        limits=(Limit("the bore", bore, low=float(bore_low), high=float(bore_high)),) if i.own is not None else (),
         remarks=(
             warning("{share} of thread turns hard and breaks taps: 85 % holds hardly more than 75 %.", share=share) if share > 0.85 else None,
-            note("A forming tap wants a metal that flows, such as aluminium or mild steel, and oil: never cast iron or a casting that crumbles.") if tap == FORMED else None,
-            note("A formed bore is judged by {name}, as crests are not pressed full; common practice, no source.", name=hole.name) if tap == FORMED and thread.system == "metric" else None,
+            note("A forming tap wants a metal that flows, such as aluminium or mild steel, and oil: never cast iron or a casting that crumbles.") if i.tap == FORMED else None,
+            note("A formed bore is judged by {name}, as crests are not pressed full; common practice, no source.", name=hole.name) if i.tap == FORMED and thread.system == "metric" else None,
             note("The drill cuts larger than itself by some hundredths: try it in scrap of the same metal and measure.")),
         tables=(_table(around, thread, full, bore_of, within),),
         figures=(section(thread, float(bore), bore, drill),))

@@ -1,6 +1,6 @@
 """Limits of a screw thread in its class, bolt or tapped hole, and whether a measured one keeps to them."""
 from calc.reference import sources
-from calc.declare.calculator import Limit, Output, Outputs, answer, calculator, choice, measured
+from calc.declare.calculator import Answer, Inputs, Limit, Number, Output, Outputs, answer, calculator, choice, measured
 from calc.core.drawing import Area, Drawing, Label, Line
 from calc.core.result import Table, impossible, note, say
 from calc.reference.standards.threads import HEIGHT
@@ -20,29 +20,31 @@ class Out(Outputs):
     loosest = Output("Play at the pitch diameter, loosest", "a_max", SIZE)
 
 
+class In(Inputs):
+    size: str = choice("Thread", SIZES, must=True, example="M8x1.25")
+    part: str = choice("Bolt or hole", PARTS, must=True, example=BOLT)
+    crest_read: Number | None = measured("Your bolt's outside, or hole's bore", "c", SIZE, tool="a micrometer; in a hole, pin gauges", hard="2 to 26 mm")
+    pitch_read: Number | None = measured("Your pitch diameter", "p", SIZE, tool="three wires or a thread micrometer", hard="2 to 26 mm")
+    fit: str = choice("Class", FITS, fold=True, assumed=("usual", "what is sold unless another is asked for"))
+
+
 @calculator(
-    "thread-limits", "Limits of a thread", Out,
+    "thread-limits", "Limits of a thread", In, Out,
     purpose="What may this thread measure in its class, and does mine keep to it?",
     finds=("ISO 965", "6g", "6H", "2A", "2B", "pitch diameter", "major diameter", "minor diameter", "UNC", "UNF", "metric thread", "worn thread", "thread tolerance"),
     sources=(sources.ISO_965, sources.ASME_B1_1))
-def thread_limits(
-    size: choice("Thread", SIZES, must=True) = "M8x1.25",
-    part: choice("Bolt or hole", PARTS, must=True) = BOLT,
-    crest_read: measured("Your bolt's outside, or hole's bore", "c", SIZE, tool="a micrometer; in a hole, pin gauges", hard=("2 mm", "26 mm"), optional=True) = "",
-    pitch_read: measured("Your pitch diameter", "p", SIZE, tool="three wires or a thread micrometer", hard=("2 mm", "26 mm"), optional=True) = "",
-    fit: choice("Class", FITS, fold=True, assumed="what is sold unless another is asked for") = "usual",
-):
+def thread_limits(i: In) -> Answer:
     """Limits by the tables of ISO 965-1, or the formulas of ASME B1.1, at 20 °C and before plating; normal engagement.
 
     Crest is what a plain micrometer or pin touches: a bolt's major diameter, a hole's minor. Form, pitch and angle of the flanks
     are not judged: thread gauges do that.
     """
-    thread, hole, bolt = pair(size, fit)
-    own = bolt if part == BOLT else hole
-    zones = {"c": own.major if part == BOLT else own.minor, "p": own.pitch}
+    thread, hole, bolt = pair(i.size, i.fit)
+    own = bolt if i.part == BOLT else hole
+    zones = {"c": own.major if i.part == BOLT else own.minor, "p": own.pitch}
     source = standard(thread)
-    sign = -1 if part == BOLT else 1
-    deviation = known("es" if part == BOLT else "EI", "Deviation of the class", zones["p"].deviation, source)
+    sign = -1 if i.part == BOLT else 1
+    deviation = known("es" if i.part == BOLT else "EI", "Deviation of the class", zones["p"].deviation, source)
 
     def limits(letter, label, low, high):
         """Both limits, worked as the standard does: the basic size, off by the deviation, and a tolerance beyond."""
@@ -54,22 +56,22 @@ def thread_limits(
         bottom = low(basic + deviation, source)
         return bottom, high(bottom + tolerance, source)
     pitch_low, pitch_high = limits("p", "pitch diameter", Out.pitch_low, Out.pitch_high)
-    crest_low, crest_high = limits("c", "outside" if part == BOLT else "bore", Out.crest_low, Out.crest_high)
-    other = hole.pitch if part == BOLT else bolt.pitch
+    crest_low, crest_high = limits("c", "outside" if i.part == BOLT else "bore", Out.crest_low, Out.crest_high)
+    other = hole.pitch if i.part == BOLT else bolt.pitch
     mate_low, mate_high = (known(f"q_{end}", f"Mate's pitch diameter, {words}", value, source) for end, words, value in (("min", "least", other.low), ("max", "most", other.high)))
-    tightest = Out.tightest(mate_low - pitch_high if part == BOLT else pitch_low - mate_high)
-    loosest = Out.loosest(mate_high - pitch_low if part == BOLT else pitch_high - mate_low)
-    for field, read, basic in (("crest_read", crest_read, zones["c"].basic), ("pitch_read", pitch_read, zones["p"].basic)):
+    tightest = Out.tightest(mate_low - pitch_high if i.part == BOLT else pitch_low - mate_high)
+    loosest = Out.loosest(mate_high - pitch_low if i.part == BOLT else pitch_high - mate_low)
+    for field, read, basic in (("crest_read", i.crest_read, zones["c"].basic), ("pitch_read", i.pitch_read, zones["p"].basic)):
         if read is not None and abs(float(read) - basic) > 0.4 * thread.P:
             raise impossible(field, "is {read}, far from the {basic} of {thread}; measure again, or choose the thread that it belongs to", read=read, basic=length(basic), thread=thread.words)
-    words = ("Outside", "Pitch diameter") if part == BOLT else ("Bore", "Pitch diameter")
-    reads = [Reading(*row) for row in ((words[0], crest_read, crest_low, crest_high, part), (words[1], pitch_read, pitch_low, pitch_high, part)) if row[1] is not None]
+    words = ("Outside", "Pitch diameter") if i.part == BOLT else ("Bore", "Pitch diameter")
+    reads = [Reading(*row) for row in ((words[0], i.crest_read, crest_low, crest_high, i.part), (words[1], i.pitch_read, pitch_low, pitch_high, i.part)) if row[1] is not None]
     return answer(
         pitch_low, pitch_high, crest_low, crest_high, tightest, loosest,
-        verdict=_verdict(reads, own.name, part, pitch_low, pitch_high, crest_low, crest_high),
+        verdict=_verdict(reads, own.name, i.part, pitch_low, pitch_high, crest_low, crest_high),
         limits=tuple(Limit(f"the {r.words.lower()}", r.read, low=float(r.low), high=float(r.high)) for r in reads),
         remarks=(
-            note("These limits hold before plating. A plating counts four times on the pitch diameter, twice on each of two flanks.") if part == BOLT else None,
+            note("These limits hold before plating. A plating counts four times on the pitch diameter, twice on each of two flanks.") if i.part == BOLT else None,
             note("A pitch diameter in limits is no proof of pitch and flank: a go and a no-go gauge are.") if reads else None),
         tables=(_table(hole, bolt), *((_judged(reads),) if reads else ())),
         figures=(profile(thread, hole, bolt),))

@@ -2,7 +2,7 @@
 from math import pi
 
 from calc.reference import sources
-from calc.declare.calculator import Limit, Output, Outputs, answer, calculator, choice, measured
+from calc.declare.calculator import Answer, Inputs, Limit, Number, Output, Outputs, answer, calculator, choice, measured
 from calc.core.drawing import Area, Drawing, Label, Line, arc, clip
 from calc.formulas import screw_threads as screw
 from calc.core.kinds import LENGTH, RATIO
@@ -25,37 +25,39 @@ class Out(Outputs):
     play = Output("Wire: its error counts in the pitch diameter by", "k_w", form(RATIO, 2))
 
 
+class In(Inputs):
+    reading: Number = measured("Reading over the wires", "M", SIZE, tool="a micrometer, all three wires in place", hard="2 to 35 mm", usual="3 to 30 mm", example="10.228 mm")
+    wire: Number = measured("Wire", "w", WIRE, tool="a micrometer, or the paper that came with the wires", hard="0.2 to 4 mm", usual="0.25 to 3.2 mm", example="0.8660 mm")
+    size: str = choice("Thread", SIZES, must=True, example="M10x1.5")
+    fit: str = choice("Class", FITS, fold=True, assumed=("usual", "what is sold unless another is asked for"))
+
+
 @calculator(
-    "three-wire", "Measuring over three wires", Out,
+    "three-wire", "Measuring over three wires", In, Out,
     purpose="What is the pitch diameter of this thread, read over three wires?",
     finds=("thread wires", "measurement over wires", "best wire size", "pitch diameter", "effective diameter", "stud thread", "three wires"),
     sources=(sources.THREE_WIRES, sources.ISO_965, sources.ASME_B1_1))
-def three_wire(
-    reading: measured("Reading over the wires", "M", SIZE, tool="a micrometer, all three wires in place", hard=("2 mm", "35 mm"), usual=("3 mm", "30 mm")) = "10.228 mm",
-    wire: measured("Wire", "w", WIRE, tool="a micrometer, or the paper that came with the wires", hard=("0.2 mm", "4 mm"), usual=("0.25 mm", "3.2 mm")) = "0.8660 mm",
-    size: choice("Thread", SIZES, must=True) = "M10x1.5",
-    fit: choice("Class", FITS, fold=True, assumed="what is sold unless another is asked for") = "usual",
-):
+def three_wire(i: In) -> Answer:
     """Pitch diameter of a bolt's thread of 60°, one start, at 20 °C; the lead angle is counted, the flattening of the wires is not.
 
     All three wires are of one size. A wire that is wrong by 1 µm makes the pitch diameter wrong by 3.
     """
-    thread, _, bolt = pair(size, fit)
-    for wrong, words in ((float(wire) < THINNEST * thread.P, "too thin to stand out of"), (float(wire) > THICKEST * thread.P, "too thick for the flanks of")):
+    thread, _, bolt = pair(i.size, i.fit)
+    for wrong, words in ((float(i.wire) < THINNEST * thread.P, "too thin to stand out of"), (float(i.wire) > THICKEST * thread.P, "too thick for the flanks of")):
         if wrong:
-            raise impossible("wire", "is {w}, " + words + " {thread}; give {low} to {high}, best {best}", w=wire, thread=thread.words, low=_wire(THINNEST * thread.P),
+            raise impossible("wire", "is {w}, " + words + " {thread}; give {low} to {high}, best {best}", w=i.wire, thread=thread.words, low=_wire(THINNEST * thread.P),
                              high=_wire(THICKEST * thread.P), best=_wire(screw.best_wire(thread.P)))
     P = pitch(thread)
     basic = known("d_2,0", "Basic pitch diameter", thread.pitch_diameter, standard(thread))
     lead = step("t_λ", "Tangent of the lead angle", form(RATIO, 5), screw.lead_tangent(P, basic))
     factor = Out.play(screw.wire_factor(lead), sources.THREE_WIRES)
-    found = Out.pitch_diameter(screw.pitch_diameter_over_wires(reading, P, wire, factor), sources.THREE_WIRES)
+    found = Out.pitch_diameter(screw.pitch_diameter_over_wires(i.reading, P, i.wire, factor), sources.THREE_WIRES)
     least, most = (known(f"d_2,{end}", f"Pitch diameter, {words}", value, standard(thread)) for end, words, value in (("min", "least", bolt.pitch.low), ("max", "most", bolt.pitch.high)))
-    low, high = (out(screw.over_wires(limit, P, wire, factor), sources.THREE_WIRES) for out, limit in ((Out.low, least), (Out.high, most)))
+    low, high = (out(screw.over_wires(limit, P, i.wire, factor), sources.THREE_WIRES) for out, limit in ((Out.low, least), (Out.high, most)))
     if abs(float(found) - thread.pitch_diameter) > 0.4 * thread.P:
         raise impossible("reading", "is {m}, far from what {thread} reads; measure again with {low} to {high} in mind, or choose the thread that it belongs to",
-                         m=reading, thread=thread.words, low=low, high=high)
-    correction = Out.lead((factor - 3) * wire, sources.THREE_WIRES)
+                         m=i.reading, thread=thread.words, low=low, high=high)
+    correction = Out.lead((factor - 3) * i.wire, sources.THREE_WIRES)
     best = Out.best(screw.best_wire(P), sources.THREE_WIRES)
     return answer(
         found, best, low, high, correction, factor,
@@ -65,9 +67,9 @@ def three_wire(
             note("The lead matters here: left out, the pitch diameter comes out {c} too large.", c=correction) if float(correction) > MATTERS else
             note("Left out, the lead would make {c}, less than a micrometer shows.", c=correction),
             warning("This wire touches away from the pitch line, where an error of the flank's angle shows: the best one is {best}.", best=best)
-            if abs(float(wire) / screw.best_wire(thread.P) - 1) > 0.05 else None,
+            if abs(float(i.wire) / screw.best_wire(thread.P) - 1) > 0.05 else None,
             note("The doubt of the wire counts three times, that of the micrometer once: write ± behind both, and do not screw down harder than the wires' paper says.")),
-        figures=(_drawing(thread, reading, wire, found),))
+        figures=(_drawing(thread, i.reading, i.wire, found),))
 
 
 def _verdict(bolt, found, least, most):

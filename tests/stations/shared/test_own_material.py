@@ -1,14 +1,14 @@
 """A maker's own values in place of a generic grade's."""
 import pytest
 
-from calc.declare.calculator import Output, Outputs, answer, calculator, evaluate, number
+from calc.declare.calculator import Answer, Inputs, Output, Outputs, Rows, answer, calculator, evaluate
 from calc.reference.engine import demo
 from calc.reference.materials import MATERIALS
 from calc.stations.shared.own_material import own_grade, own_values
 from calc.core.kinds import MODULUS
 from calc.core.result import Refused
 from calc.declare.standing import Standing
-from calc.core.working import form
+from calc.core.working import constant, form
 
 GRADE = MATERIALS["sintered-iron"]
 
@@ -21,10 +21,13 @@ def told(standing=None, **entries):
     """The materials that a calculator's function is given for the entries."""
     found = []
 
-    @calculator("trial", "Trial", Out, purpose="?")
-    def trial(own: own_values("ring", "head")):
-        found.extend(own_grade(MATERIALS[id], row) for id, row in zip(("sintered-iron", "al-si-t6"), own))
-        return answer(Out.E(number("E", "E", form(MODULUS, 0), found[0].E) * 1), verdict=("pass", "Ok", "Ok."))
+    class In(Inputs):
+        own: Rows = own_values("ring", "head")
+
+    @calculator("trial", "Trial", In, Out, purpose="?")
+    def trial(i: In) -> Answer:
+        found.extend(own_grade(MATERIALS[id], row) for id, row in zip(("sintered-iron", "al-si-t6"), i.own))
+        return answer(Out.E(constant("E", "E", form(MODULUS, 0), found[0].E) * 1), verdict=("pass", "Ok", "Ok."))
     assert evaluate(trial, entries, standing=standing).verdict.state == "pass"
     return found
 
