@@ -1,4 +1,4 @@
-"""What physics says about the direction of every result: it is declared beside the calculator, and the sweep holds it to that.
+"""What physics says about the direction of every result: it stands beside the outside numbers (`tests/checks/`), and the sweep holds it to that.
 
 Only the direction is judged here, the rest held, anywhere within the accepted ranges; how much it is, the checks judge.
 """
@@ -6,12 +6,11 @@ import pytest
 from hypothesis import given, settings, strategies as st
 
 from calc.stations import index as stations
-from calc.declare.calculator import Answer, DeclarationError, Inputs, Number, Output, Outputs, Rows, calculator, choice, column, evaluate, given as known, grid
+from calc.declare.calculator import evaluate
 from calc.declare.inputs import Choice
 from calc.declare.open_input import Open
-from calc.core.kinds import LENGTH
 from calc.core.result import Refused
-from calc.core.working import form
+from tests.checks import Trend, trends_of
 from tests.entries import entries, is_count, neighbourhoods, numbers, written
 
 # Those whose results hang on tables, on choices or on entries of any kind alone: no number to rise or fall with.
@@ -20,12 +19,12 @@ WITHOUT = {"iso-fit", "units", "thread-limits"}
 
 def places(calculator) -> list:
     """(number that may be entered, its example, {output: (1 or −1, the name that says so)}) for all that a result rises or falls with."""
-    found = []
+    found, ways = [], {key: trend.ways for key, trend in trends_of(calculator.function.__module__).items()}
     for i in calculator.inputs:
         for number, example in numbers(i):
             name, _, rest = number.name.partition(".")
             column = f"{name}.{rest.partition('.')[2]}"
-            trends = {o.key: (o.trends[said], said) for o in calculator.outputs for said in (name, column) if said in o.trends}
+            trends = {key: (way[said], said) for key, way in ways.items() for said in (name, column) if said in way}
             if trends and (example is not None or not rest):  # rows that the example leaves empty stay empty
                 found.append((number, example, trends))
     return found
@@ -125,19 +124,16 @@ def test_only_calculators_without_a_number_to_follow_declare_nothing():
     assert {id for id in stations.ids() if not places(stations.find(id))} == WITHOUT
 
 
-SIZE = form(LENGTH, 3)
+@pytest.mark.parametrize("id", stations.ids())
+def test_a_trend_names_a_result_and_numbers_that_are_asked_for(id):
+    c = stations.find(id)
+    asked = {number.name.partition(".")[0] for i in c.inputs for number, _ in numbers(i)}
+    columns = {f"{i.name}.{n}" for i in c.inputs for n in range(1, 1 + len(getattr(i, "columns", ())))}
+    for key, trend in trends_of(c.function.__module__).items():
+        assert key in c.output
+        assert trend.ways.keys() <= asked | columns, f"{key}: {trend.ways.keys() - asked - columns}"
 
 
-@pytest.mark.parametrize("trends", [{"rises": "gap"}, {"falls": "material"}, {"rises": "sizes.3"}, {"rises": "size.1"}, {"rises": "size", "falls": "size"}, {"rises": "size size"}])
-def test_a_trend_that_names_no_number_is_refused(trends):
-    class Out(Outputs):
-        result = Output("Result", "r", SIZE, **trends)
-    with pytest.raises(DeclarationError, match="demo: result is said to rise or fall with"):
-        class In(Inputs):
-            size: Number = known("Size", "s", SIZE, hard="0 to 9 mm", example="1 mm")
-            material: str = choice("Material", {"a": "A"}, default="a")
-            sizes: Rows = grid("Sizes", rows=("1",), columns=(column("A", "a", SIZE, hard="0 to 9 mm"), column("B", "b", SIZE, hard="0 to 9 mm")), example="1; 2")
-
-        @calculator("demo", "Demo", In, Out, purpose="")
-        def demo(i: In) -> Answer:
-            """Nothing."""
+def test_an_input_that_a_result_both_rises_and_falls_with_is_refused():
+    with pytest.raises(ValueError, match="named twice"):
+        Trend(rises="size", falls="size").ways

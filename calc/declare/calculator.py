@@ -27,7 +27,7 @@ from calc.declare.open_input import any_of
 from calc.core.reading import quoted
 from calc.core.result import Answer, Impossible, InputError, Limit, Refused, Remark, Result, Verdict, answer, as_text, say, tell_apart
 from calc.declare.standing import Standing, awaited, fails_anyway, listed, never_better, own_limits, told_without, walk
-from calc.core.working import Form, Number, constant, origins, step, steps_behind
+from calc.core.working import Form, Number, origins, step, steps_behind
 
 __all__ = ["Answer", "Calculator", "Inputs", "Limit", "Number", "Output", "Outputs", "Rows", "answer", "any_of", "calculator", "choice", "column", "evaluate", "given", "grid", "limit", "measured", "which_valve"]
 
@@ -45,9 +45,6 @@ class Output:
 
     A result that is of whatever kind the entry was has no form in its declaration, and is given one with each expression.
 
-    `rises` and `falls` name the inputs that physics says it never falls or never rises with, the rest held, anywhere within the
-    accepted ranges: "ring_outside head_wall"; "fins.2" is the second column of a grid, "fins" all of them. The sweep holds it to that.
-
     `feature` names the size of the part, on an engine's data sheet, that the result is and no gauge reads directly: a job can keep it.
     """
     label: str
@@ -55,18 +52,11 @@ class Output:
     form: Form | None
     main: bool = False
     help: str = ""
-    rises: str = ""
-    falls: str = ""
     feature: str = ""
     key: str = field(default="", init=False)
 
     def __set_name__(self, owner, name):
         self.key = name
-
-    @property
-    def trends(self) -> dict[str, int]:
-        """1 for each input that it rises with, −1 for each that it falls with."""
-        return dict.fromkeys(self.rises.split(), 1) | dict.fromkeys(self.falls.split(), -1)
 
     def __call__(self, expression, source=None, form=None) -> Number:
         return step(self.symbol, self.label, form or self.form, expression, source, self.key)
@@ -154,8 +144,6 @@ def calculator(id, title, inputs, outputs, *, purpose, finds=(), sources=(), cau
             _check_input(id, i, {i.name: i for i in inputs.all()})
         if not outputs.all():
             raise DeclarationError(f"{id}: no outputs")
-        for output in outputs.all():
-            _check_trends(id, output, {i.name: i for i in inputs.all()})
         station = function.__module__.split(".")[-2]
         return Calculator(id, title, station, purpose, tuple(finds), tuple(sources), tuple(cautions), function, inputs, outputs.all())
 
@@ -181,19 +169,6 @@ def _check_when(id, declared, inputs) -> None:
         return
     if choice_name and (not isinstance(inputs.get(choice_name), Choice) or not options or not set(options) <= set(inputs[choice_name].options)):
         raise DeclarationError(f"{id}: {declared.name} counts when {choice_name} is {', '.join(options) or 'nothing'}, which is no choice of this calculator")
-
-
-def _check_trends(id, output, inputs) -> None:
-    """Raises where a trend names what is no number that is asked for, or one input twice."""
-    named = [*output.rises.split(), *output.falls.split()]
-    for name in named:
-        base, _, column = name.partition(".")
-        declared = inputs.get(base)
-        columns = len(getattr(declared, "columns", ()))
-        if not hasattr(declared, "form") and not columns or column and not (column.isdecimal() and 1 <= int(column) <= columns):
-            raise DeclarationError(f"{id}: {output.key} is said to rise or fall with {name}, which is no number that is asked for")
-    if len(set(named)) < len(named):
-        raise DeclarationError(f"{id}: {output.key} is said to rise or fall with one input twice")
 
 
 def evaluate(calculator: Calculator, entries: dict[str, str] | None = None, system: str = "metric", standing: Standing | None = None) -> Result:

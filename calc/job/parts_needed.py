@@ -7,7 +7,7 @@ import re
 from dataclasses import dataclass
 
 from calc.core.conformance import COVERAGE, decide, margins, standard
-from calc.reference.engine import STANDARD, Feature, Step
+from calc.reference.engine import STANDARD, Feature
 from calc.job.record import JobError, current, done, number, sheet_of
 from calc.reference.size import cleaned_up, made_to, usable, wears_upwards
 from calc.core.result import Text, say

@@ -7,7 +7,7 @@ import math
 from dataclasses import dataclass
 from fractions import Fraction
 
-from calc.page.html import Html, both, children, el
+from calc.page.html import Html, both, el
 from calc.core.working import Number, figures
 
 SUM, PRODUCT, POWER, ATOM = 1, 2, 3, 4  # how firmly a piece of a formula holds together

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import sys
 from collections import Counter
-from importlib import import_module
 
 from calc.page.html import el
 from calc.page.result import SOURCE_KINDS, head_of, row_of
@@ -42,9 +41,8 @@ def _rows(calculator) -> list[checks.Check]:
     module = sys.modules[calculator.function.__module__]
     used = {value.__name__ for value in vars(module).values() if type(value) is type(sys) and value.__name__.startswith("calc.")}
     used.add(module.__name__)
-    tables = [table for table in checks.TABLES if table.replace("tests.", "calc.", 1).removesuffix("_checks") in used]
-    return [row for table in tables for row in import_module(table).CHECKS] + [
-        row for row in checks.every() if row.subject == calculator.id and not any(row in import_module(table).CHECKS for table in tables)]
+    own = [row for name in checks.tables() if name in used for row in checks.rows_of(name)]
+    return own + [row for row in checks.every() if row.subject == calculator.id and row not in own]
 
 
 def _table(rows) -> str:

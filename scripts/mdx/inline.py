@@ -10,7 +10,6 @@ Every number is written in both unit systems. Not taken inside code. A new form 
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable
 from typing import NamedTuple
 

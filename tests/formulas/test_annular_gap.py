@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 from scipy.integrate import quad
 
 from calc.formulas import annular_gap as gap
-from tests.formulas.annular_gap_checks import CHECKS
+from tests.checks.formulas.annular_gap import CHECKS
 
 LEAKS = [c for c in CHECKS if c.what.startswith("leak,")]
 

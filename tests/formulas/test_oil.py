@@ -9,7 +9,7 @@ from scipy.optimize import fsolve
 from calc.formulas import oil
 from calc.core.kinds import KINEMATIC_VISCOSITY, TEMPERATURE
 from calc.core.working import constant, form
-from tests.formulas.oil_checks import CHECKS
+from tests.checks.formulas.oil import CHECKS
 
 FIVE = [c for c in CHECKS if c.kind == "standard"]
 

@@ -6,7 +6,7 @@ from hypothesis import strategies as st
 from scipy.integrate import solve_bvp
 
 from calc.formulas import press_fit as fit
-from tests.formulas.press_fit_checks import GPA, MM, MPA, RINGS
+from tests.checks.formulas.press_fit import GPA, MM, MPA, RINGS
 
 
 def two_rings(bore, joint, outside, interference, e_i, nu_i, e_o, nu_o, strain_i=0.0, strain_o=0.0):

@@ -8,7 +8,7 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from calc.formulas import seat_geometry as seat
-from tests.formulas.seat_geometry_checks import SEATS
+from tests.checks.formulas.seat_geometry import SEATS
 
 
 def cutter(through, depth, degrees):

@@ -8,7 +8,7 @@ from scipy.linalg import eigh_tridiagonal
 from scipy.optimize import brentq
 
 from calc.formulas import spring
-from tests.formulas.spring_checks import CHECKS, GPA, MM, SIZES, rate, surge
+from tests.checks.formulas.spring import CHECKS, GPA, MM, SIZES, rate, surge
 
 ROUND = st.floats(2.0, 6.0), st.floats(18.0, 45.0), st.floats(2.5, 10.0), st.floats(77.0, 82.0)  # wire, mean diameter, turns, GPa
 

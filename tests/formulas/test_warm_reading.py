@@ -6,7 +6,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calc.formulas import warm_reading
-from tests.formulas.warm_reading_checks import CASES
+from tests.checks.formulas.warm_reading import CASES
 
 readings, alphas, temperatures = st.floats(1e-3, 3.0), st.floats(0.0, 50e-6), st.floats(253.0, 373.0)
 

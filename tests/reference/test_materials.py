@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from calc.reference.materials import COLDEST, MATERIALS, REFERENCE, OutsideTable, material
-from tests.reference.materials_checks import KELVIN, NIST_FITS, nist_strain
+from tests.checks.reference.materials import KELVIN, NIST_FITS, nist_strain
 
 everyone = pytest.mark.parametrize("m", MATERIALS.values(), ids=MATERIALS)
 any_material = st.sampled_from(list(MATERIALS.values()))

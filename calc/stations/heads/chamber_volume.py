@@ -20,18 +20,17 @@ NOTHING = 0.5e-8  # m³: less than this is not to be measured with a burette
 
 
 class Out(Outputs):
-    smallest = Output("Smallest, after the cut", "V_min", CC, main=True, rises="readings warming", falls="cut mouth mouth_area")
-    largest = Output("Largest, after the cut", "V_max", CC, main=True, rises="readings warming", falls="cut mouth mouth_area")
+    smallest = Output("Smallest, after the cut", "V_min", CC, main=True)
+    largest = Output("Largest, after the cut", "V_max", CC, main=True)
     spread = Output("Largest less smallest", "ΔV", CC, main=True)
-    mean = Output("Mean of the chambers, after the cut", "V_m", CC, rises="readings warming", falls="cut mouth mouth_area")
-    taken = Output("Volume that the cut takes", "V_t", FINE, rises="cut mouth mouth_area")
-    tenth = Output("Volume that 0.1 mm of cut takes", "V_0.1", FINE, rises="mouth mouth_area")
-    grind = Output("Most to grind out of a chamber", "G", FINE, rises="cut wanted")
-    cut_wanted = Output("Cut at which the largest chamber has the volume wanted", "t_w", SIZE,
-                        rises="readings warming", falls="wanted mouth mouth_area")
-    cut_most = Output("Cut at which the smallest chamber comes to its limit", "t_l", SIZE, rises="readings warming", falls="low mouth mouth_area")
-    kelvin = Output("Volume that 1 K of warming in the liquid fakes", "V_K", FINE, rises="readings", falls="cut")
-    film = Output("Volume that 0.05 mm of grease under the plate fakes", "V_f", FINE, rises="mouth mouth_area")
+    mean = Output("Mean of the chambers, after the cut", "V_m", CC)
+    taken = Output("Volume that the cut takes", "V_t", FINE)
+    tenth = Output("Volume that 0.1 mm of cut takes", "V_0.1", FINE)
+    grind = Output("Most to grind out of a chamber", "G", FINE)
+    cut_wanted = Output("Cut at which the largest chamber has the volume wanted", "t_w", SIZE)
+    cut_most = Output("Cut at which the smallest chamber comes to its limit", "t_l", SIZE)
+    kelvin = Output("Volume that 1 K of warming in the liquid fakes", "V_K", FINE)
+    film = Output("Volume that 0.05 mm of grease under the plate fakes", "V_f", FINE)
 
 
 class In(Inputs):

@@ -27,36 +27,27 @@ SLIDES = 0.005e-3  # m: a guide that keeps less may slide when seats are driven 
 
 
 class Out(Outputs):
-    clearance = Output("Clearance, cold", "c", SIZE, main=True, rises="guide_bore wanted_clearance", falls="stem")
-    clearance_hot = Output("Clearance, running", "c_hot", SIZE, main=True,
-                           rises="guide_bore wanted_clearance head_temperature", falls="stem_temperature")
-    interference = Output("Interference", "δ", SIZE, main=True, rises="guide_outside", falls="guide_hole")
-    clearance_first = Output("Clearance while the stem alone is hot", "c_1", SIZE, rises="guide_bore wanted_clearance", falls="stem stem_temperature")
-    rocking = Output("Rocking that this clearance gives", "r", SIZE, rises="guide_bore dial_height wanted_clearance", falls="stem guide_length")
-    clearance_rocking = Output("Clearance that the rocking shows", "c_r", SIZE, rises="rocking guide_length", falls="dial_height")
-    rocking_worn = Output("Rocking at the worn clearance", "r_max", SIZE, rises="dial_height worn_clearance", falls="guide_length")
-    closing = Output("Bore closes when pressed in by", "ΔD", SIZE,
-                     rises="guide_bore supplied_bore guide_outside head_wall", falls="guide_hole guide_roughness hole_roughness")
-    bore_pressed = Output("Bore once pressed in", "D_1", SIZE,
-                          rises="guide_hole supplied_bore guide_roughness hole_roughness", falls="guide_outside head_wall")
-    ream = Output("Bore for the clearance wanted: ream to", "D_R", SIZE, rises="stem wanted_clearance")
-    to_ream = Output("To come off by reaming", "a", SIZE,
-                     rises="stem guide_outside wanted_clearance head_wall", falls="guide_bore guide_hole supplied_bore guide_roughness hole_roughness")
-    interference_hot = Output("Interference left, running", "δ_hot", SIZE,
-                              rises="guide_outside guide_temperature", falls="guide_hole head_temperature guide_roughness hole_roughness")
-    interference_oven = Output("Interference left in the oven", "δ_oven", SIZE, rises="guide_outside", falls="guide_hole guide_roughness hole_roughness")
-    grip_lost = Output("Interference gone for good once it has run", "δ_lost", FINE, rises="guide_outside", falls="guide_roughness hole_roughness")
+    clearance = Output("Clearance, cold", "c", SIZE, main=True)
+    clearance_hot = Output("Clearance, running", "c_hot", SIZE, main=True)
+    interference = Output("Interference", "δ", SIZE, main=True)
+    clearance_first = Output("Clearance while the stem alone is hot", "c_1", SIZE)
+    rocking = Output("Rocking that this clearance gives", "r", SIZE)
+    clearance_rocking = Output("Clearance that the rocking shows", "c_r", SIZE)
+    rocking_worn = Output("Rocking at the worn clearance", "r_max", SIZE)
+    closing = Output("Bore closes when pressed in by", "ΔD", SIZE)
+    bore_pressed = Output("Bore once pressed in", "D_1", SIZE)
+    ream = Output("Bore for the clearance wanted: ream to", "D_R", SIZE)
+    to_ream = Output("To come off by reaming", "a", SIZE)
+    interference_hot = Output("Interference left, running", "δ_hot", SIZE)
+    interference_oven = Output("Interference left in the oven", "δ_oven", SIZE)
+    grip_lost = Output("Interference gone for good once it has run", "δ_lost", FINE)
     grip_left = Output("Interference left after that, least", "δ_left", SIZE)
-    pressure = Output("Contact pressure, cold", "p", MPA,
-                      rises="guide_outside head_wall", falls="guide_bore supplied_bore guide_roughness hole_roughness")
-    guide_used = Output("Guide: share of its yield used", "U_g", SHARE, rises="guide_outside", falls="guide_roughness hole_roughness")
-    head_used = Output("Head: share of its yield used", "U_h", SHARE,
-                       rises="guide_outside", falls="guide_bore supplied_bore guide_roughness hole_roughness")
-    force = Output("Force that presses the guide in", "F", form(FORCE, 0),
-                   rises="guide_outside guide_length head_wall friction", falls="guide_bore supplied_bore guide_roughness hole_roughness")
-    guide_wanted = Output("Guide outside that holds in this hole, least", "D_want", SIZE,
-                          rises="guide_hole guide_roughness hole_roughness least_grip", falls="guide_temperature")
-    guide_most = Output("Guide outside that this hole bears, most", "D_most", SIZE, rises="guide_hole guide_roughness hole_roughness")
+    pressure = Output("Contact pressure, cold", "p", MPA)
+    guide_used = Output("Guide: share of its yield used", "U_g", SHARE)
+    head_used = Output("Head: share of its yield used", "U_h", SHARE)
+    force = Output("Force that presses the guide in", "F", form(FORCE, 0))
+    guide_wanted = Output("Guide outside that holds in this hole, least", "D_want", SIZE)
+    guide_most = Output("Guide outside that this hole bears, most", "D_most", SIZE)
 
 
 def rocking_factor(height, length):

@@ -23,19 +23,18 @@ ONE_KELVIN = constant("ΔT_1", "One kelvin", KELVINS, 1.0)
 
 class Out(Outputs):
     leak = Output("Leak at the start, as air at 0 °C and 1 atm", "q", FLOWS, main=True)
-    doubt = Output("Doubt of that, from temperature and gauge", "u", FLOWS, main=True, rises="volume warming_doubt gauge_doubt", falls="time")
-    mean = Output("Mean leak, as air at 0 °C and 1 atm", "q_0", FLOWS, rises="start", falls="end")
-    mean_20 = Output("Mean leak, as air at 20 °C and 1 atm", "q_20", FLOWS, rises="start", falls="end")
-    rate = Output("Mean leak, as throughput", "Q", form(LEAK, 5), rises="start", falls="end")
-    loss = Output("Change of pressure that is leak", "Δp_L", KPA, rises="start", falls="end")
-    least_loss = Output("Change that temperature and gauge may fake", "Δp_u", KPA, rises="warming_doubt gauge_doubt room", falls="temperature")
-    kelvin_pressure = Output("Change that 1 K fakes", "Δp_1", KPA, rises="room", falls="temperature")
-    kelvin_leak = Output("Leak that 1 K fakes in this test", "q_1", FLOWS, rises="volume room", falls="time temperature")
-    hole = Output("Round hole that would leak as much", "d", form(LENGTH, 3), rises="start volume", falls="end time")
-    ratio = Output("Pressure behind the hole ÷ before it", "r", form(RATIO, 2), rises="room", falls="start")
-    allowed = Output("Leak allowed here, as air at 0 °C and 1 atm", "q_max", FLOWS, rises="limit seat for_length")
-    time_to_tell = Output("Time in which a leak at the limit shows", "t_u", SECONDS,
-                          rises="volume warming_doubt gauge_doubt room", falls="limit seat for_length temperature")
+    doubt = Output("Doubt of that, from temperature and gauge", "u", FLOWS, main=True)
+    mean = Output("Mean leak, as air at 0 °C and 1 atm", "q_0", FLOWS)
+    mean_20 = Output("Mean leak, as air at 20 °C and 1 atm", "q_20", FLOWS)
+    rate = Output("Mean leak, as throughput", "Q", form(LEAK, 5))
+    loss = Output("Change of pressure that is leak", "Δp_L", KPA)
+    least_loss = Output("Change that temperature and gauge may fake", "Δp_u", KPA)
+    kelvin_pressure = Output("Change that 1 K fakes", "Δp_1", KPA)
+    kelvin_leak = Output("Leak that 1 K fakes in this test", "q_1", FLOWS)
+    hole = Output("Round hole that would leak as much", "d", form(LENGTH, 3))
+    ratio = Output("Pressure behind the hole ÷ before it", "r", form(RATIO, 2))
+    allowed = Output("Leak allowed here, as air at 0 °C and 1 atm", "q_max", FLOWS)
+    time_to_tell = Output("Time in which a leak at the limit shows", "t_u", SECONDS)
 
 
 class In(Inputs):

@@ -20,19 +20,18 @@ NOTHING = 5e-6  # m: less than this is not seen at a joint
 
 
 class Out(Outputs):
-    area = Output("Area of the port", "A", FACE, main=True, rises="width height", falls="corner")
-    speed = Output("Gas speed, mean over the stroke", "u", METRES, main=True, rises="engine_speed bore stroke corner", falls="width height")
+    area = Output("Area of the port", "A", FACE, main=True)
+    speed = Output("Gas speed, mean over the stroke", "u", METRES, main=True)
     facing = Output("Largest step that faces the flow", "f", SIZE, main=True)
     drop = Output("Largest step that falls away from the flow", "o", SIZE)
-    perimeter = Output("Way round the port's edge", "U", form(LENGTH, 1), rises="width height", falls="corner")
-    hydraulic = Output("Hydraulic diameter", "d_h", SIZE, rises="width height")
-    equal_round = Output("Round port of the same area", "d_e", SIZE, rises="width height", falls="corner")
-    manifold_area = Output("Area of the manifold", "A_m", FACE, rises="manifold_width manifold_height", falls="corner")
-    ratio = Output("Manifold's area ÷ port's", "φ", form(RATIO, 3), rises="manifold_width manifold_height")
-    piston_speed = Output("Mean piston speed", "S_p", METRES, rises="engine_speed stroke")
-    swept = Output("Swept by one cylinder", "V_h", form(VOLUME, 1), rises="bore stroke")
-    speed_limit = Output("Engine speed at which the gas comes to its limit", "n_u", TURNS,
-                         rises="width height most_speed", falls="bore stroke corner")
+    perimeter = Output("Way round the port's edge", "U", form(LENGTH, 1))
+    hydraulic = Output("Hydraulic diameter", "d_h", SIZE)
+    equal_round = Output("Round port of the same area", "d_e", SIZE)
+    manifold_area = Output("Area of the manifold", "A_m", FACE)
+    ratio = Output("Manifold's area ÷ port's", "φ", form(RATIO, 3))
+    piston_speed = Output("Mean piston speed", "S_p", METRES)
+    swept = Output("Swept by one cylinder", "V_h", form(VOLUME, 1))
+    speed_limit = Output("Engine speed at which the gas comes to its limit", "n_u", TURNS)
 
 
 def oval_area(width, height):

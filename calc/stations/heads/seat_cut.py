@@ -22,22 +22,22 @@ LAND = constant("", "", SIZE, 0.3e-3)  # a thinner lip of the ring outside the u
 
 
 class Out(Outputs):
-    outer = Output("Outer edge of the band, cut to", "D_o", SIZE, main=True, rises="valve_head valve_angle", falls="from_edge")
-    inner = Output("Inner edge of the band, cut to", "D_i", SIZE, main=True, rises="valve_head seat_angle valve_angle", falls="band_width from_edge")
-    rise = Output("Stem tip rises by", "s", FEED, main=True, rises="face_ground clean_up least_depth", falls="seat_depth")
-    seat_feed = Output("Feed of the seat cutter", "a_s", FEED, rises="clean_up least_depth", falls="seat_depth")
-    upper_feed = Output("Feed of the upper cutter", "a_u", FEED, rises="clean_up least_depth")
-    throat_feed = Output("Feed of the throat cutter", "a_t", FEED, rises="clean_up least_depth")
-    present_width = Output("Present band, width", "w_0", SIZE, rises="seat_outer seat_angle", falls="seat_inner")
-    room_inside = Output("Valve face left inside the band", "e_i", SIZE, rises="valve_face seat_angle", falls="band_width from_edge valve_angle")
-    upper_top = Output("Upper cut breaks out in the ring's face at", "D_u", SIZE, rises="seat_depth clean_up least_depth", falls="upper_angle")
-    land = Output("Ring left outside the upper cut", "l", SIZE, rises="ring_outside upper_angle", falls="seat_depth clean_up least_depth")
-    below = Output("Bore of the ring left below the throat cut", "h_b", SIZE, rises="ring_height", falls="seat_depth clean_up least_depth")
-    valve_depth = Output("Valve's edge below the ring's face", "z", SIZE, rises="seat_depth clean_up least_depth")
-    touch = Output("Valve touches first at", "D_c", SIZE, rises="valve_head", falls="from_edge")
-    gap = Output("Gap at the other edge of the band", "g", FEED, rises="band_width")
-    margin_left = Output("Edge of the valve left", "m_left", SIZE, rises="valve_margin", falls="face_ground")
-    rise_total = Output("Stem tip risen since new, then", "s_all", SIZE, rises="face_ground clean_up least_depth stem_risen", falls="seat_depth")
+    outer = Output("Outer edge of the band, cut to", "D_o", SIZE, main=True)
+    inner = Output("Inner edge of the band, cut to", "D_i", SIZE, main=True)
+    rise = Output("Stem tip rises by", "s", FEED, main=True)
+    seat_feed = Output("Feed of the seat cutter", "a_s", FEED)
+    upper_feed = Output("Feed of the upper cutter", "a_u", FEED)
+    throat_feed = Output("Feed of the throat cutter", "a_t", FEED)
+    present_width = Output("Present band, width", "w_0", SIZE)
+    room_inside = Output("Valve face left inside the band", "e_i", SIZE)
+    upper_top = Output("Upper cut breaks out in the ring's face at", "D_u", SIZE)
+    land = Output("Ring left outside the upper cut", "l", SIZE)
+    below = Output("Bore of the ring left below the throat cut", "h_b", SIZE)
+    valve_depth = Output("Valve's edge below the ring's face", "z", SIZE)
+    touch = Output("Valve touches first at", "D_c", SIZE)
+    gap = Output("Gap at the other edge of the band", "g", FEED)
+    margin_left = Output("Edge of the valve left", "m_left", SIZE)
+    rise_total = Output("Stem tip risen since new, then", "s_all", SIZE)
 
 
 class In(Inputs):

@@ -23,29 +23,21 @@ THIN = constant("", "", SMALL, 1.5e-3)  # rings are two to six millimetres thick
 
 
 class Out(Outputs):
-    interference = Output("Interference, cold", "δ", SIZE, main=True, rises="ring_outside", falls="pocket_bore")
-    interference_hot = Output("Interference left, running", "δ_hot", SIZE, main=True,
-                              rises="ring_outside", falls="pocket_bore head_temperature ring_roughness pocket_roughness")
-    interference_stopped = Output("Interference left, stopped hot", "δ_stop", SIZE, main=True,
-                                  rises="ring_outside", falls="pocket_bore ring_roughness pocket_roughness")
-    lost = Output("Interference lost for good, by yielding", "δ_lost", SIZE, rises="ring_outside", falls="ring_roughness pocket_roughness")
-    spare = Output("Interference to spare before ring or head gives way", "δ_sp", SIZE, rises="ring_roughness pocket_roughness", falls="ring_outside")
-    pressure = Output("Contact pressure, cold", "p", MPA, rises="ring_outside head_wall", falls="ring_bore ring_roughness pocket_roughness")
-    pressure_hot = Output("Contact pressure, running", "p_hot", MPA, rises="ring_outside", falls="head_temperature ring_roughness pocket_roughness")
-    ring_hoop = Output("Hoop stress at the ring's bore, cold", "σ_r", form(STRESS, 0),
-                       rises="ring_roughness pocket_roughness", falls="ring_outside head_wall")
-    head_hoop = Output("Hoop stress at the pocket, cold", "σ_h", form(STRESS, 0), rises="ring_outside", falls="ring_roughness pocket_roughness")
-    ring_used = Output("Ring: share of its first yield, at worst", "U_r", SHARE,
-                       rises="ring_outside head_wall", falls="ring_roughness pocket_roughness")
-    head_used = Output("Head: share of its first yield, at worst", "U_h", SHARE,
-                       rises="ring_outside", falls="ring_bore ring_roughness pocket_roughness")
-    hold = Output("Force that holds the ring, cold", "F", form(FORCE, 0),
-                  rises="ring_outside depth head_wall friction", falls="ring_bore ring_roughness pocket_roughness")
-    hold_hot = Output("Force that holds the ring, running", "F_hot", form(FORCE, 0),
-                      rises="ring_outside depth friction", falls="head_temperature ring_roughness pocket_roughness")
-    ring_wanted = Output("Ring outside that holds in this pocket, least", "D_want", SIZE,
-                         rises="pocket_bore ring_roughness pocket_roughness least_grip", falls="ring_temperature")
-    ring_most = Output("Ring outside before anything yields, most", "D_most", SIZE, rises="pocket_bore ring_roughness pocket_roughness")
+    interference = Output("Interference, cold", "δ", SIZE, main=True)
+    interference_hot = Output("Interference left, running", "δ_hot", SIZE, main=True)
+    interference_stopped = Output("Interference left, stopped hot", "δ_stop", SIZE, main=True)
+    lost = Output("Interference lost for good, by yielding", "δ_lost", SIZE)
+    spare = Output("Interference to spare before ring or head gives way", "δ_sp", SIZE)
+    pressure = Output("Contact pressure, cold", "p", MPA)
+    pressure_hot = Output("Contact pressure, running", "p_hot", MPA)
+    ring_hoop = Output("Hoop stress at the ring's bore, cold", "σ_r", form(STRESS, 0))
+    head_hoop = Output("Hoop stress at the pocket, cold", "σ_h", form(STRESS, 0))
+    ring_used = Output("Ring: share of its first yield, at worst", "U_r", SHARE)
+    head_used = Output("Head: share of its first yield, at worst", "U_h", SHARE)
+    hold = Output("Force that holds the ring, cold", "F", form(FORCE, 0))
+    hold_hot = Output("Force that holds the ring, running", "F_hot", form(FORCE, 0))
+    ring_wanted = Output("Ring outside that holds in this pocket, least", "D_want", SIZE)
+    ring_most = Output("Ring outside before anything yields, most", "D_most", SIZE)
 
 
 class Case(NamedTuple):

@@ -27,17 +27,13 @@ EASY = constant("", "", KELVINS, 25.0)
 
 
 class Out(Outputs):
-    head_temperature = Output("Head temperature needed", "T_h", TEMP, main=True, rises="ring_outside ring_temperature clearance", falls="pocket_bore")
-    margin = Output("Left below the limit of the head", "ΔT_m", KELVINS, main=True,
-                    rises="pocket_bore head_limit", falls="ring_outside ring_temperature clearance")
-    head_may_cool = Output("Head may cool before the ring sticks", "ΔT_h", KELVINS, main=True,
-                           rises="pocket_bore head_limit clearance", falls="ring_outside ring_temperature")
-    ring_may_warm = Output("Ring may warm before it sticks", "ΔT_r", KELVINS, rises="head_limit clearance", falls="ring_outside ring_temperature")
-    clearance_in = Output("Clearance as the ring goes in", "c_in", SIZE,
-                          rises="pocket_bore head_limit clearance", falls="ring_outside ring_temperature")
-    clearance_limit = Output("Clearance with the head at its limit", "c_max", SIZE,
-                             rises="pocket_bore head_limit", falls="ring_outside ring_temperature")
-    interference = Output("Interference, cold", "δ", SIZE, rises="ring_outside", falls="pocket_bore")
+    head_temperature = Output("Head temperature needed", "T_h", TEMP, main=True)
+    margin = Output("Left below the limit of the head", "ΔT_m", KELVINS, main=True)
+    head_may_cool = Output("Head may cool before the ring sticks", "ΔT_h", KELVINS, main=True)
+    ring_may_warm = Output("Ring may warm before it sticks", "ΔT_r", KELVINS)
+    clearance_in = Output("Clearance as the ring goes in", "c_in", SIZE)
+    clearance_limit = Output("Clearance with the head at its limit", "c_max", SIZE)
+    interference = Output("Interference, cold", "δ", SIZE)
 
 
 class In(Inputs):

@@ -18,13 +18,13 @@ class Out(Outputs):
     spread = Output("Highest less lowest", "Δ", SIZE, main=True)
     tip = Output("Most to take off a tip", "t_max", SIZE, main=True)
     sink = Output("Most to sink a seat", "z_max", SIZE, main=True)
-    highest = Output("Highest stem, above the height wanted", "h_+", SIZE, rises="heights.1", falls="wanted exhaust_higher")
-    lowest = Output("Lowest stem, above the height wanted", "h_−", SIZE, rises="heights.1", falls="wanted exhaust_higher")
+    highest = Output("Highest stem, above the height wanted", "h_+", SIZE)
+    lowest = Output("Lowest stem, above the height wanted", "h_−", SIZE)
     bottom = Output("All stems to stand from", "a", SIZE)
     top = Output("All stems to stand up to", "b", SIZE)
     spread_after = Output("Highest less lowest, then", "Δ_1", SIZE)
-    fitted_most = Output("Tallest fitted height, then, without shims", "f_max", SIZE, falls="tip_to_retainer")
-    shim = Output("Thickest shim under a spring", "u_max", SIZE, falls="tip_to_retainer fitted_height fitted_off")
+    fitted_most = Output("Tallest fitted height, then, without shims", "f_max", SIZE)
+    shim = Output("Thickest shim under a spring", "u_max", SIZE)
 
 
 class Valve(NamedTuple):

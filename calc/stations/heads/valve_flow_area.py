@@ -16,19 +16,18 @@ INTAKE, EXHAUST = "intake", "exhaust"
 
 
 class Out(Outputs):
-    free = Output("Free area at the lift", "A", FACE, main=True, rises="lift seat_inner throat", falls="stem")
-    crossover = Output("Lift from which the throat decides", "L_x", SIZE, main=True, rises="throat", falls="seat_inner stem")
-    mach = Output("Inlet Mach index", "Z", INDEX, main=True, rises="engine_speed bore stroke", falls="valve_head flow_coefficient temperature")
-    curtain = Output("Curtain area at the lift", "A_c", FACE, rises="lift seat_inner")
-    throat_area = Output("Throat less stem", "A_t", FACE, rises="throat", falls="stem")
-    opened = Output("Free area ÷ throat", "a_r", SHARE, rises="lift seat_inner stem", falls="throat")
-    past = Output("Lift past the crossover", "L_p", SIZE, rises="lift seat_inner stem", falls="throat")
-    first_stage = Output("Lift at which the curtain leaves the seat's face", "L_1", SIZE, rises="valve_head", falls="seat_inner")
-    lift_ratio = Output("Lift ÷ valve head", "λ", form(RATIO, 3), rises="lift", falls="valve_head")
-    throat_ratio = Output("Throat ÷ valve head", "τ", SHARE, rises="throat", falls="valve_head")
-    piston_speed = Output("Mean piston speed", "S_p", METRES, rises="engine_speed stroke")
-    speed_limit = Output("Engine speed at the Mach index allowed", "n_Z", TURNS,
-                         rises="valve_head flow_coefficient temperature most_mach", falls="bore stroke")
+    free = Output("Free area at the lift", "A", FACE, main=True)
+    crossover = Output("Lift from which the throat decides", "L_x", SIZE, main=True)
+    mach = Output("Inlet Mach index", "Z", INDEX, main=True)
+    curtain = Output("Curtain area at the lift", "A_c", FACE)
+    throat_area = Output("Throat less stem", "A_t", FACE)
+    opened = Output("Free area ÷ throat", "a_r", SHARE)
+    past = Output("Lift past the crossover", "L_p", SIZE)
+    first_stage = Output("Lift at which the curtain leaves the seat's face", "L_1", SIZE)
+    lift_ratio = Output("Lift ÷ valve head", "λ", form(RATIO, 3))
+    throat_ratio = Output("Throat ÷ valve head", "τ", SHARE)
+    piston_speed = Output("Mean piston speed", "S_p", METRES)
+    speed_limit = Output("Engine speed at the Mach index allowed", "n_Z", TURNS)
 
 
 def first_stage_lift(width, angle):

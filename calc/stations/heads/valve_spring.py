@@ -24,27 +24,22 @@ ONE = constant("", "", SIZE, 1e-3)
 
 
 class Out(Outputs):
-    seat_load = Output("Seat load, weakest", "F_s", LOAD, main=True,
-                       rises="shim wire free_length modulus", falls="fitted_height mean_diameter active_turns")
-    open_load = Output("Load at full lift, weakest", "F_o", LOAD, main=True,
-                       rises="shim lift wire free_length modulus", falls="fitted_height mean_diameter active_turns")
-    bind_margin = Output("Room to coil bind", "m", SIZE, main=True, rises="fitted_height", falls="shim lift wire total_turns")
+    seat_load = Output("Seat load, weakest", "F_s", LOAD, main=True)
+    open_load = Output("Load at full lift, weakest", "F_o", LOAD, main=True)
+    bind_margin = Output("Room to coil bind", "m", SIZE, main=True)
     spread = Output("Seat loads, highest less lowest", "ΔF", LOAD)
     rate = Output("Rate, weakest spring", "k", RATE)
-    rate_by_sizes = Output("Rate that wire and turns give", "k_d", RATE, rises="wire modulus", falls="mean_diameter active_turns")
+    rate_by_sizes = Output("Rate that wire and turns give", "k_d", RATE)
     free_length = Output("Free length, weakest spring, by its line", "L_0", SIZE)
-    solid_length = Output("Length with all coils together", "L_c", SIZE, rises="wire total_turns")
-    stress = Output("Shear stress at full lift, strongest spring, Wahl", "τ_o", MPA, rises="shim lift", falls="fitted_height")
-    stress_solid = Output("Shear stress pressed solid, strongest spring, Wahl", "τ_c", MPA, falls="total_turns")
-    endurance = Output("Share of an endless life's stress used", "U", SHARE, rises="shim lift", falls="fitted_height")
-    frequency = Output("Natural frequency", "f", HERTZ, rises="modulus", falls="mean_diameter active_turns")
-    order = Output("Harmonic of the camshaft that meets it at top speed", "j", form(RATIO, 1),
-                   rises="modulus", falls="mean_diameter active_turns top_speed")
-    surge_speed = Output("Engine speed at which the harmonic wanted meets it", "n_j", SPEED,
-                         rises="modulus", falls="mean_diameter active_turns least_order")
-    shim_wanted = Output("Shims more, for the seat load wanted", "t_w", SIZE, rises="wanted_seat")
-    shim_most = Output("Shims more, that coil bind leaves room for", "t_m", SIZE,
-                       rises="fitted_height", falls="shim lift wire total_turns least_margin")
+    solid_length = Output("Length with all coils together", "L_c", SIZE)
+    stress = Output("Shear stress at full lift, strongest spring, Wahl", "τ_o", MPA)
+    stress_solid = Output("Shear stress pressed solid, strongest spring, Wahl", "τ_c", MPA)
+    endurance = Output("Share of an endless life's stress used", "U", SHARE)
+    frequency = Output("Natural frequency", "f", HERTZ)
+    order = Output("Harmonic of the camshaft that meets it at top speed", "j", form(RATIO, 1))
+    surge_speed = Output("Engine speed at which the harmonic wanted meets it", "n_j", SPEED)
+    shim_wanted = Output("Shims more, for the seat load wanted", "t_w", SIZE)
+    shim_most = Output("Shims more, that coil bind leaves room for", "t_m", SIZE)
 
 
 class Spring(NamedTuple):

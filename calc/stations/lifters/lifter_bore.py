@@ -18,18 +18,18 @@ NEAR_YIELD = 0.9  # common practice, no source: nearer than a tenth, the doubt o
 
 
 class Out(Outputs):
-    target = Output("Hone the body's bore to", "D_w", SIZE, main=True, rises="unit_outside slip", falls="grip")
-    stock = Output("To come off", "a", SIZE, main=True, rises="unit_outside slip", falls="bore grip")
-    wall = Output("Wall left, thinnest", "w", WALL, main=True, rises="body grip", falls="bore unit_outside runout slip")
-    clearance_now = Output("Unit in the bore as it is: clearance, minus for grip", "C_now", SIZE, rises="bore", falls="unit_outside")
-    pressure = Output("Contact pressure, pressed in", "p", MPA, rises="body grip", falls="plunger_bore")
-    hoop = Output("Hoop stress at the body's bore", "σ_h", form(STRESS, 0), rises="grip", falls="plunger_bore")
-    body_used = Output("Body: share of its yield used", "U_b", SHARE, rises="grip", falls="plunger_bore")
-    unit_used = Output("Unit: share of its yield used", "U_u", SHARE, rises="body grip")
-    growth = Output("Body's outside grows by", "ΔD_o", FINE, rises="grip", falls="plunger_bore")
-    closing = Output("Plunger's bore closes by", "ΔD_i", FINE, rises="body grip plunger_bore")
-    plunger_left = Output("Plunger clearance left", "C_p", FINE, rises="plunger_bore", falls="body grip plunger")
-    case_left = Output("Clearance of the body in the case", "C_c", SIZE, rises="lifter_hole", falls="body grip")
+    target = Output("Hone the body's bore to", "D_w", SIZE, main=True)
+    stock = Output("To come off", "a", SIZE, main=True)
+    wall = Output("Wall left, thinnest", "w", WALL, main=True)
+    clearance_now = Output("Unit in the bore as it is: clearance, minus for grip", "C_now", SIZE)
+    pressure = Output("Contact pressure, pressed in", "p", MPA)
+    hoop = Output("Hoop stress at the body's bore", "σ_h", form(STRESS, 0))
+    body_used = Output("Body: share of its yield used", "U_b", SHARE)
+    unit_used = Output("Unit: share of its yield used", "U_u", SHARE)
+    growth = Output("Body's outside grows by", "ΔD_o", FINE)
+    closing = Output("Plunger's bore closes by", "ΔD_i", FINE)
+    plunger_left = Output("Plunger clearance left", "C_p", FINE)
+    case_left = Output("Clearance of the body in the case", "C_c", SIZE)
 
 
 class In(Inputs):

@@ -17,17 +17,14 @@ HOLES = (0.5e-3, 0.8e-3, 1.0e-3, 1.2e-3, 1.5e-3, 2.0e-3)  # m: drills at hand
 
 
 class Out(Outputs):
-    fill_time = Output("Time to make up what has leaked", "t_f", MILLIS, main=True,
-                       rises="sink wall plunger density", falls="hole pressure oil_temperature discharge")
-    window = Output("Time that hole and gallery meet, each cycle", "t_m", MILLIS, main=True, rises="meeting", falls="speed")
-    share = Output("Share of that time used", "U", SHARE,
-                   rises="sink wall plunger speed density", falls="hole pressure oil_temperature meeting discharge")
-    running_time = Output("Running until an empty lifter is full", "t_r", SECONDS, main=True,
-                          rises="wall empty density", falls="hole pressure oil_temperature meeting discharge")
-    flow = Output("Flow through the hole", "Q", FLOWS, rises="hole pressure oil_temperature discharge", falls="wall density")
-    reynolds = Output("Reynolds number in the hole", "Re", form(RATIO, 1), rises="hole pressure oil_temperature discharge", falls="wall")
-    wall_share = Output("Share of the pressure that wall friction takes", "φ", SHARE, rises="wall")
-    viscosity = Output("Viscosity of the oil", "µ", form(DYNAMIC_VISCOSITY, 2), rises="density", falls="oil_temperature")
+    fill_time = Output("Time to make up what has leaked", "t_f", MILLIS, main=True)
+    window = Output("Time that hole and gallery meet, each cycle", "t_m", MILLIS, main=True)
+    share = Output("Share of that time used", "U", SHARE)
+    running_time = Output("Running until an empty lifter is full", "t_r", SECONDS, main=True)
+    flow = Output("Flow through the hole", "Q", FLOWS)
+    reynolds = Output("Reynolds number in the hole", "Re", form(RATIO, 1))
+    wall_share = Output("Share of the pressure that wall friction takes", "φ", SHARE)
+    viscosity = Output("Viscosity of the oil", "µ", form(DYNAMIC_VISCOSITY, 2))
 
 
 class In(Inputs):

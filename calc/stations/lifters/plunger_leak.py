@@ -20,23 +20,17 @@ TURBULENT = 2000.0  # Reynolds number above which a gap's flow need not stay lam
 
 
 class Out(Outputs):
-    time = Output("Leak-down time", "t", SECONDS, main=True, rises="plunger travel length density", falls="bore oil_temperature load eccentricity")
-    clearance = Output("Clearance, diametral", "C", FINE, main=True, rises="bore", falls="plunger")
-    leakage = Output("Leak past the plunger under the load", "Q", LEAKS,
-                     rises="bore oil_temperature load eccentricity", falls="plunger length density")
-    pressure = Output("Pressure under the plunger", "Δp", form(STRESS, 2), rises="load", falls="plunger")
-    viscosity = Output("Viscosity of the oil", "µ", form(DYNAMIC_VISCOSITY, 2), rises="density", falls="oil_temperature")
-    time_centred = Output("Leak-down time, plunger in the middle", "t_0", SECONDS,
-                          rises="plunger travel length density", falls="bore oil_temperature load")
-    time_touching = Output("Leak-down time, plunger touching one side", "t_1", SECONDS,
-                           rises="plunger travel length density", falls="bore oil_temperature load")
-    clearance_least = Output("Clearance that would take the longest time accepted", "C_min", FINE,
-                             rises="travel length density", falls="oil_temperature load eccentricity most_time")
-    clearance_most = Output("Clearance that would take the shortest time accepted", "C_max", FINE,
-                            rises="travel length density", falls="oil_temperature load eccentricity least_time")
-    sink = Output("Plunger sinks in one opening of the valve, engine running", "z", form(LENGTH, 3),
-                  rises="bore running_temperature eccentricity running_load open_angle", falls="plunger length speed density")
-    reynolds = Output("Reynolds number in the gap", "Re", form(RATIO, 2), rises="bore oil_temperature load eccentricity", falls="plunger length")
+    time = Output("Leak-down time", "t", SECONDS, main=True)
+    clearance = Output("Clearance, diametral", "C", FINE, main=True)
+    leakage = Output("Leak past the plunger under the load", "Q", LEAKS)
+    pressure = Output("Pressure under the plunger", "Δp", form(STRESS, 2))
+    viscosity = Output("Viscosity of the oil", "µ", form(DYNAMIC_VISCOSITY, 2))
+    time_centred = Output("Leak-down time, plunger in the middle", "t_0", SECONDS)
+    time_touching = Output("Leak-down time, plunger touching one side", "t_1", SECONDS)
+    clearance_least = Output("Clearance that would take the longest time accepted", "C_min", FINE)
+    clearance_most = Output("Clearance that would take the shortest time accepted", "C_max", FINE)
+    sink = Output("Plunger sinks in one opening of the valve, engine running", "z", form(LENGTH, 3))
+    reynolds = Output("Reynolds number in the gap", "Re", form(RATIO, 2))
 
 
 class In(Inputs):

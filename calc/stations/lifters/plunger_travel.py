@@ -15,28 +15,18 @@ CASES, CYLINDERS, HEADS, VALVES = ("mg-az91", "al-si-t6", "ductile-iron"), ("gre
 
 
 class Out(Outputs):
-    top = Output("Left to the upper stop, at worst", "u_min", SIZE, main=True,
-                 rises="preload valve_temperature rod_temperature", falls="case_temperature cylinder_temperature head_temperature wear")
-    bottom = Output("Left to the lower stop, at worst", "l_min", SIZE, main=True,
-                    rises="travel case_temperature cylinder_temperature head_temperature", falls="preload valve_temperature rod_temperature sinking")
-    pushrod_wanted = Output("Pushrod to fit", "L_w", SIZE, main=True,
-                            rises="travel pushrod case_temperature cylinder_temperature head_temperature wear least_top", falls="preload valve_temperature rod_temperature sinking least_bottom")
-    longer = Output("Longer than the one fitted by", "ΔL", SIZE,
-                    rises="travel case_temperature cylinder_temperature head_temperature wear least_top", falls="preload valve_temperature rod_temperature sinking least_bottom")
-    shim = Output("Shims under the rocker stand that do the same", "t_s", SIZE,
-                  rises="preload valve_temperature rod_temperature sinking least_bottom", falls="travel case_temperature cylinder_temperature head_temperature wear least_top")
-    change = Output("Pressed in more when running, by", "Δ_run", SIZE,
-                    rises="valve_temperature rod_temperature", falls="case_temperature cylinder_temperature head_temperature")
-    running = Output("Pressed in, running", "p_run", SIZE,
-                     rises="preload valve_temperature rod_temperature", falls="case_temperature cylinder_temperature head_temperature")
-    warming = Output("Pressed in, warming up", "p_warm", SIZE, rises="preload valve_temperature", falls="cylinder_temperature head_temperature")
-    left_cold = Output("Travel left below, cold", "l_cold", SIZE, rises="travel", falls="preload")
-    left_running = Output("Travel left below, running", "l_run", SIZE,
-                          rises="travel case_temperature cylinder_temperature head_temperature", falls="preload valve_temperature rod_temperature")
-    preload_least = Output("Pressed in cold, least that serves", "p_low", SIZE,
-                           rises="case_temperature cylinder_temperature head_temperature wear least_top", falls="valve_temperature rod_temperature")
-    preload_most = Output("Pressed in cold, most that serves", "p_high", SIZE,
-                          rises="travel case_temperature cylinder_temperature head_temperature", falls="valve_temperature rod_temperature sinking least_bottom")
+    top = Output("Left to the upper stop, at worst", "u_min", SIZE, main=True)
+    bottom = Output("Left to the lower stop, at worst", "l_min", SIZE, main=True)
+    pushrod_wanted = Output("Pushrod to fit", "L_w", SIZE, main=True)
+    longer = Output("Longer than the one fitted by", "ΔL", SIZE)
+    shim = Output("Shims under the rocker stand that do the same", "t_s", SIZE)
+    change = Output("Pressed in more when running, by", "Δ_run", SIZE)
+    running = Output("Pressed in, running", "p_run", SIZE)
+    warming = Output("Pressed in, warming up", "p_warm", SIZE)
+    left_cold = Output("Travel left below, cold", "l_cold", SIZE)
+    left_running = Output("Travel left below, running", "l_run", SIZE)
+    preload_least = Output("Pressed in cold, least that serves", "p_low", SIZE)
+    preload_most = Output("Pressed in cold, most that serves", "p_high", SIZE)
 
 
 def pressed_in(rods, tip, ratio, stand):

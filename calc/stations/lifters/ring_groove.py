@@ -16,16 +16,16 @@ SHORT_LIP = 3.0  # groove depths: DIN 472, from memory
 
 
 class Out(Outputs):
-    capacity = Output("Thrust that it bears", "F_b", LOAD, main=True, rises="groove ring lip ring_shear", falls="ring_safety groove_safety")
-    used = Output("Share of that used", "U", SHARE, main=True, rises="load impact ring_safety groove_safety", falls="groove ring lip ring_shear")
-    depth = Output("Depth of the groove", "t", SIZE, main=True, rises="groove", falls="bore")
-    ring_capacity = Output("Thrust that the ring bears, sheared", "F_r", LOAD, rises="bore ring ring_shear", falls="ring_safety")
-    groove_capacity = Output("Thrust that the groove's wall bears, pressed", "F_g", LOAD, rises="groove", falls="bore groove_safety")
-    lip_capacity = Output("Thrust that the lip bears, sheared", "F_l", LOAD, rises="groove lip", falls="groove_safety")
-    lip_ratio = Output("Lip over depth of the groove", "q", TIMES, rises="bore lip", falls="groove")
-    wall = Output("Wall behind the groove", "w", SIZE, rises="body", falls="groove")
-    overhang = Output("Ring stands out of its groove by", "o", SIZE, rises="bore breadth", falls="groove")
-    play = Output("Play of the ring in its groove", "c", SIZE, rises="width", falls="ring")
+    capacity = Output("Thrust that it bears", "F_b", LOAD, main=True)
+    used = Output("Share of that used", "U", SHARE, main=True)
+    depth = Output("Depth of the groove", "t", SIZE, main=True)
+    ring_capacity = Output("Thrust that the ring bears, sheared", "F_r", LOAD)
+    groove_capacity = Output("Thrust that the groove's wall bears, pressed", "F_g", LOAD)
+    lip_capacity = Output("Thrust that the lip bears, sheared", "F_l", LOAD)
+    lip_ratio = Output("Lip over depth of the groove", "q", TIMES)
+    wall = Output("Wall behind the groove", "w", SIZE)
+    overhang = Output("Ring stands out of its groove by", "o", SIZE)
+    play = Output("Play of the ring in its groove", "c", SIZE)
 
 
 def annulus(inner, outer):

@@ -14,10 +14,10 @@ PLACE, DEGREES = form(LENGTH, 3), form(ANGLE, 4)
 
 
 class Out(Outputs):
-    chord = Output("Centre to centre of neighbours", "c", PLACE, main=True, rises="pitch_circle", falls="holes")
-    web = Output("Metal left between neighbours", "w", form(LENGTH, 2), main=True, rises="pitch_circle", falls="holes hole")
-    over_pins = Output("Over pins in two neighbours", "m", PLACE, rises="pitch_circle hole", falls="holes")
-    pitch = Output("Angle from hole to hole", "θ", DEGREES, falls="holes")
+    chord = Output("Centre to centre of neighbours", "c", PLACE, main=True)
+    web = Output("Metal left between neighbours", "w", form(LENGTH, 2), main=True)
+    over_pins = Output("Over pins in two neighbours", "m", PLACE)
+    pitch = Output("Angle from hole to hole", "θ", DEGREES)
 
 
 class In(Inputs):

@@ -20,14 +20,13 @@ MEAN, ONE = "mean", "one"
 
 
 class Out(Outputs):
-    mean = Output("Mean of readings", "x", SIZE, main=True, rises="readings")
+    mean = Output("Mean of readings", "x", SIZE, main=True)
     expanded = Output("Doubt at 95 %, ±", "U", FINE, main=True)
-    of_tolerance = Output("Takes of the tolerance", "U_T", SHARE, main=True, falls="tolerance")
-    standard = Output("Standard uncertainty, all together", "u_c", MICRO, rises="resolution calibration master size apart off", falls="coverage")
+    of_tolerance = Output("Takes of the tolerance", "U_T", SHARE, main=True)
+    standard = Output("Standard uncertainty, all together", "u_c", MICRO)
     spread = Output("Spread of single readings (standard deviation)", "s", MICRO)
-    freedom = Output("Effective degrees of freedom, a million at most", "ν_eff", form(RATIO, 1),
-                     rises="resolution calibration master size apart off", falls="coverage")
-    factor = Output("Coverage factor for 95 %", "k", FACTOR, rises="coverage", falls="resolution calibration master size apart off")
+    freedom = Output("Effective degrees of freedom, a million at most", "ν_eff", form(RATIO, 1))
+    factor = Output("Coverage factor for 95 %", "k", FACTOR)
 
 
 class In(Inputs):

@@ -15,11 +15,11 @@ WIDE = 1 / 4  # common practice: the expanded doubt should be no more than a qua
 
 
 class Out(Outputs):
-    probability = Output("Probability that it is within", "P", SHARE, main=True, rises="high", falls="low")
-    margin = Output("Inside the nearer limit by", "m", SIZE, main=True, rises="high", falls="low")
-    in_doubts = Output("The same, counted in doubts U", "m_U", TIMES, rises="high", falls="low")
-    guard = Output("A proven reading stays inside a single limit by", "g", FINE, rises="doubt proof", falls="coverage")
-    deciding = Output("Doubt that would prove it, at most", "U_d", FINE, rises="coverage", falls="proof")
+    probability = Output("Probability that it is within", "P", SHARE, main=True)
+    margin = Output("Inside the nearer limit by", "m", SIZE, main=True)
+    in_doubts = Output("The same, counted in doubts U", "m_U", TIMES)
+    guard = Output("A proven reading stays inside a single limit by", "g", FINE)
+    deciding = Output("Doubt that would prove it, at most", "U_d", FINE)
 
 
 class In(Inputs):

@@ -27,10 +27,10 @@ WHOLE, PER_100 = "whole", "per-100"
 class Out(Outputs):
     out_of_round = Output("Out of round, at the worst station", "Δ_r", SIZE, main=True)
     taper = Output("Taper, in the worst direction", "Δ_t", SIZE, main=True)
-    taper_100 = Output("Taper for each 100 mm", "Δ_100", SIZE, falls="length")
-    mean = Output("Mean of all readings", "d", SIZE, rises="diameters")
-    largest = Output("Largest", "d_max", SIZE, rises="diameters")
-    smallest = Output("Smallest", "d_min", SIZE, rises="diameters")
+    taper_100 = Output("Taper for each 100 mm", "Δ_100", SIZE)
+    mean = Output("Mean of all readings", "d", SIZE)
+    largest = Output("Largest", "d_max", SIZE)
+    smallest = Output("Smallest", "d_min", SIZE)
 
 
 class In(Inputs):

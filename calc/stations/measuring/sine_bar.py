@@ -17,10 +17,10 @@ dms = trig.degrees_minutes_seconds
 
 
 class Out(Outputs):
-    height = Output("Blocks for the angle", "h", HEIGHT, main=True, rises="length angle")
-    angle_set = Output("Angle that the blocks set", "α_set", DEGREES, main=True, rises="angle blocks")
-    off = Output("Off the angle wanted", "Δα", SECONDS, rises="blocks")
-    per_second = Output("Height for one second of arc", "h_1", form(LENGTH, 3, "µm", "µin"), rises="length", falls="angle")
+    height = Output("Blocks for the angle", "h", HEIGHT, main=True)
+    angle_set = Output("Angle that the blocks set", "α_set", DEGREES, main=True)
+    off = Output("Off the angle wanted", "Δα", SECONDS)
+    per_second = Output("Height for one second of arc", "h_1", form(LENGTH, 3, "µm", "µin"))
 
 
 class In(Inputs):

@@ -19,12 +19,12 @@ UNLIKE = 3e-6  # 1/K: past it, 10 K are worth 3 µm in 100 mm
 
 
 class Out(Outputs):
-    size = Output("Size at 20 °C", "L_20", SIZE, main=True, rises="reading gauge_temperature", falls="part_temperature")
-    correction = Output("Correction", "c", SIZE, main=True, rises="gauge_temperature", falls="part_temperature")
-    doubt = Output("Doubt of warmth, ±", "U", FINE, main=True, rises="reading part_doubt gauge_doubt alpha_doubt")
-    from_temperature = Output("Of it from the temperatures, ±", "U_t", FINE, rises="reading part_doubt gauge_doubt")
-    from_expansion = Output("Of it from the part's expansion, ±", "U_α", FINE, rises="reading alpha_doubt")
-    per_kelvin = Output("One kelvin of the part is worth", "c_1", FINE, rises="reading")
+    size = Output("Size at 20 °C", "L_20", SIZE, main=True)
+    correction = Output("Correction", "c", SIZE, main=True)
+    doubt = Output("Doubt of warmth, ±", "U", FINE, main=True)
+    from_temperature = Output("Of it from the temperatures, ±", "U_t", FINE)
+    from_expansion = Output("Of it from the part's expansion, ±", "U_α", FINE)
+    per_kelvin = Output("One kelvin of the part is worth", "c_1", FINE)
 
 
 class In(Inputs):

@@ -16,14 +16,14 @@ BINS = 24
 
 
 class Out(Outputs):
-    least_gap = Output("Least gap, worst case", "G_min", SIZE, main=True, falls="chain.2 chain.3")
-    greatest_gap = Output("Greatest gap, worst case", "G_max", SIZE, main=True, rises="chain.2 chain.3")
-    within = Output("Share within the limits", "P", SHARE, main=True, rises="high", falls="low")
+    least_gap = Output("Least gap, worst case", "G_min", SIZE, main=True)
+    greatest_gap = Output("Greatest gap, worst case", "G_max", SIZE, main=True)
+    within = Output("Share within the limits", "P", SHARE, main=True)
     gap = Output("Gap with every size at its middle", "G", SIZE)
-    root = Output("Root sum of squares of the tolerances, ±", "t_q", SIZE, rises="chain.2 chain.3")
-    deviation = Output("Standard deviation of the gap", "σ", FINE, rises="chain.2 chain.3")
-    most = Output("99.73 % of gaps lie within ±", "t_99", SIZE, rises="chain.2 chain.3")
-    simulated = Output(f"Share within the limits, simulated {RUNS} times", "P_s", SHARE, rises="high", falls="low")
+    root = Output("Root sum of squares of the tolerances, ±", "t_q", SIZE)
+    deviation = Output("Standard deviation of the gap", "σ", FINE)
+    most = Output("99.73 % of gaps lie within ±", "t_99", SIZE)
+    simulated = Output(f"Share within the limits, simulated {RUNS} times", "P_s", SHARE)
     error = Output("Standard error of the simulated share", "u_s", SHARE)
 
 

@@ -17,12 +17,12 @@ dms = trig.degrees_minutes_seconds
 
 
 class Out(Outputs):
-    small = Output("Small end", "d", SIZE, main=True, rises="large", falls="length")
-    side = Output("Angle of a side to the axis", "α", DEGREES, main=True, rises="large", falls="length")
-    one_in = Output("Ratio 1 : x, this is x", "x", form(RATIO, 3), rises="length", falls="large")
-    per_foot = Output("Taper on the diameter", "C", form(SLOPE, 3, "mm/100 mm", "in/ft"), rises="large", falls="length")
-    over_low = Output("Over rollers on the plate", "M_1", SIZE, rises="large roller", falls="length")
-    over_high = Output("Over rollers on the blocks", "M_2", SIZE, rises="large roller blocks", falls="length")
+    small = Output("Small end", "d", SIZE, main=True)
+    side = Output("Angle of a side to the axis", "α", DEGREES, main=True)
+    one_in = Output("Ratio 1 : x, this is x", "x", form(RATIO, 3))
+    per_foot = Output("Taper on the diameter", "C", form(SLOPE, 3, "mm/100 mm", "in/ft"))
+    over_low = Output("Over rollers on the plate", "M_1", SIZE)
+    over_high = Output("Over rollers on the blocks", "M_2", SIZE)
 
 
 class In(Inputs):

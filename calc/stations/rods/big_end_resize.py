@@ -26,18 +26,18 @@ STRETCHED = 0.05e-3  # m out of round; common practice, no source
 
 class Out(Outputs):
     clean = Output("Cleans up all round at", "D_c", SIZE, main=True)
-    least_stock = Output("Least to hone off, one side", "s_min", SIZE, main=True, rises="wanted")
+    least_stock = Output("Least to hone off, one side", "s_min", SIZE, main=True)
     spread = Output("Longest less shortest centre distance", "Δ", SIZE, main=True)
-    stock_rod = Output("To hone off in the rod, along it", "s_r", SIZE, rises="wanted")
-    stock_cap = Output("To hone off in the cap, along it", "s_c", SIZE, rises="wanted")
-    stock_side = Output("To hone off at the parting line, each side", "s_p", SIZE, rises="wanted")
-    most_stock = Output("Most to hone off, one side", "s_max", SIZE, rises="wanted")
+    stock_rod = Output("To hone off in the rod, along it", "s_r", SIZE)
+    stock_cap = Output("To hone off in the cap, along it", "s_c", SIZE)
+    stock_side = Output("To hone off at the parting line, each side", "s_p", SIZE)
+    most_stock = Output("Most to hone off, one side", "s_max", SIZE)
     round_before = Output("Out of round before, at most", "e", SIZE)
-    cut_along = Output("Bore along the rod once cut, shortest", "D_k", SIZE, rises="bores.1", falls="cuts.1 cuts.2")
+    cut_along = Output("Bore along the rod once cut, shortest", "D_k", SIZE)
     offset = Output("New centre off the parting line, at most", "c_max", SIZE)
-    lost = Output("Centre distance lost, at most", "q", SIZE, rises="cuts.1")
-    shortest = Output("Shortest centre distance, then", "L_min", SIZE, rises="cuts.3 nominal_length", falls="cuts.1")
-    longest = Output("Longest centre distance, then", "L_max", SIZE, rises="cuts.3 nominal_length", falls="cuts.1")
+    lost = Output("Centre distance lost, at most", "q", SIZE)
+    shortest = Output("Shortest centre distance, then", "L_min", SIZE)
+    longest = Output("Longest centre distance, then", "L_max", SIZE)
 
 
 class Rod(NamedTuple):

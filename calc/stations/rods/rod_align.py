@@ -12,14 +12,14 @@ OVER = 0.1  # m: bend and twist are told over 100 mm
 
 
 class Out(Outputs):
-    bend = Output("Bend over 100 mm", "f", FINE, main=True, falls="span", feature="rod.bend")
-    twist = Output("Twist over 100 mm", "g", FINE, main=True, falls="span", feature="rod.twist")
-    bend_angle = Output("Bend, as an angle", "φ_f", DEGREES, falls="span")
-    twist_angle = Output("Twist, as an angle", "φ_g", DEGREES, falls="span")
-    skew = Output("Angle between the two bores", "φ", DEGREES, falls="span")
-    lean = Output("Piston leans over its height by", "s", FINE, rises="piston_height", falls="span")
-    gauge_bend = Output("Gauge's own bend over the span", "o_f", FINE, rises="bend_right bend_turned", falls="bend_left")
-    gauge_twist = Output("Gauge's own twist over the span", "o_g", FINE, rises="twist_right twist_turned", falls="twist_left")
+    bend = Output("Bend over 100 mm", "f", FINE, main=True, feature="rod.bend")
+    twist = Output("Twist over 100 mm", "g", FINE, main=True, feature="rod.twist")
+    bend_angle = Output("Bend, as an angle", "φ_f", DEGREES)
+    twist_angle = Output("Twist, as an angle", "φ_g", DEGREES)
+    skew = Output("Angle between the two bores", "φ", DEGREES)
+    lean = Output("Piston leans over its height by", "s", FINE)
+    gauge_bend = Output("Gauge's own bend over the span", "o_f", FINE)
+    gauge_twist = Output("Gauge's own twist over the span", "o_g", FINE)
 
 
 def reading(label, symbol, **kw):

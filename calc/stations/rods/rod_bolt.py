@@ -20,27 +20,18 @@ STRETCH_SPREAD = 0.05  # of the preload: what a stretch read to a hundredth leav
 
 
 class Out(Outputs):
-    preload = Output("Preload of a bolt", "F", KN, main=True,
-                     rises="torque stretch shank stiffness", falls="thread_friction head_friction bearing shank_length thread_length")
-    margin = Output("Clamp over what opens the joint", "S", TIMES, main=True,
-                    rises="torque stretch shank stiffness cap rod_length bolts joint_share", falls="speed thread_friction head_friction spread bearing shank_length thread_length piston_mass small_end big_end throw crush")
-    used = Output("Share of yield used, at most", "U", SHARE, main=True,
-                  rises="torque stretch speed spread stiffness piston_mass small_end big_end throw joint_share", falls="head_friction bearing shank_length thread_length cap rod_length bolts")
-    torque = Output("Torque", "T", NM,
-                    rises="torque stretch thread_friction head_friction bearing shank stiffness", falls="shank_length thread_length")
-    stretch = Output("Stretch of the bolt", "ΔL", SIZE,
-                     rises="torque stretch shank_length thread_length", falls="thread_friction head_friction bearing shank stiffness")
-    low = Output("Preload, low end of the band", "F_low", KN,
-                 rises="torque stretch shank stiffness", falls="thread_friction head_friction spread bearing shank_length thread_length")
-    high = Output("Preload, high end of the band", "F_high", KN,
-                  rises="torque stretch spread shank stiffness", falls="thread_friction head_friction bearing shank_length thread_length")
-    acceleration = Output("Acceleration of the piston at top dead centre", "a_p", form(ACCELERATION, 0), rises="speed throw", falls="rod_length")
-    load = Output("Pull on the cap's joint", "F_A", KN, rises="speed piston_mass small_end big_end throw", falls="cap rod_length")
-    load_bolt = Output("Pull for each bolt", "F_1", KN, rises="speed piston_mass small_end big_end throw", falls="cap rod_length bolts")
-    clamp = Output("Clamp left for each bolt, at least", "F_K", KN,
-                   rises="torque stretch shank stiffness cap rod_length bolts joint_share", falls="speed thread_friction head_friction spread bearing shank_length thread_length piston_mass small_end big_end throw crush")
-    speed_open = Output("Speed at which the cap lifts", "n_o", SPEED,
-                        rises="torque stretch shank stiffness cap rod_length bolts joint_share", falls="thread_friction head_friction spread bearing shank_length thread_length piston_mass small_end big_end throw crush")
+    preload = Output("Preload of a bolt", "F", KN, main=True)
+    margin = Output("Clamp over what opens the joint", "S", TIMES, main=True)
+    used = Output("Share of yield used, at most", "U", SHARE, main=True)
+    torque = Output("Torque", "T", NM)
+    stretch = Output("Stretch of the bolt", "ΔL", SIZE)
+    low = Output("Preload, low end of the band", "F_low", KN)
+    high = Output("Preload, high end of the band", "F_high", KN)
+    acceleration = Output("Acceleration of the piston at top dead centre", "a_p", form(ACCELERATION, 0))
+    load = Output("Pull on the cap's joint", "F_A", KN)
+    load_bolt = Output("Pull for each bolt", "F_1", KN)
+    clamp = Output("Clamp left for each bolt, at least", "F_K", KN)
+    speed_open = Output("Speed at which the cap lifts", "n_o", SPEED)
 
 
 class In(Inputs):

@@ -17,8 +17,8 @@ FINE = 0.05e-3  # kg: what a balance to a tenth of a gram shows as nothing
 
 
 class Out(Outputs):
-    off_big = Output("Most to take off a big end's pad", "m_b", GRAMS, main=True, rises="beyond_small", falls="beyond_big")
-    off_small = Output("Most to take off a small end's pad", "m_s", GRAMS, main=True, rises="beyond_big", falls="beyond_small")
+    off_big = Output("Most to take off a big end's pad", "m_b", GRAMS, main=True)
+    off_small = Output("Most to take off a small end's pad", "m_s", GRAMS, main=True)
     spread_big = Output("Big ends apart, now", "Δ_b", GRAMS)
     spread_small = Output("Small ends apart, now", "Δ_s", GRAMS)
     spread_whole = Output("Whole rods apart, now", "Δ_w", GRAMS)

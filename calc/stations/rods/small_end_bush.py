@@ -21,29 +21,23 @@ BUSHES, ROD, PIN = ("bronze", "aluminium-bronze", "copper-nickel-silicon"), "for
 
 
 class Out(Outputs):
-    hone = Output("Hone the bush to", "D_H", SIZE, main=True, rises="pin wanted_clearance")
-    clearance = Output("Pin clearance, cold", "c", SIZE, main=True, rises="honed wanted_clearance", falls="pin")
-    clearance_hot = Output("Pin clearance, running", "c_hot", SIZE, main=True, rises="honed wanted_clearance", falls="pin_temperature")
-    interference = Output("Interference of the bush", "δ", SIZE, rises="bush_outside", falls="rod_bore")
-    interference_hot = Output("Interference left, running", "δ_hot", SIZE,
-                              rises="bush_outside rod_temperature", falls="rod_bore bush_roughness bore_roughness")
-    grip_lost = Output("Interference gone for good once it has run", "δ_lost", FINE, rises="bush_outside", falls="bush_roughness bore_roughness")
+    hone = Output("Hone the bush to", "D_H", SIZE, main=True)
+    clearance = Output("Pin clearance, cold", "c", SIZE, main=True)
+    clearance_hot = Output("Pin clearance, running", "c_hot", SIZE, main=True)
+    interference = Output("Interference of the bush", "δ", SIZE)
+    interference_hot = Output("Interference left, running", "δ_hot", SIZE)
+    grip_lost = Output("Interference gone for good once it has run", "δ_lost", FINE)
     grip_left = Output("Interference left after that, least", "δ_left", SIZE)
-    pressure = Output("Contact pressure, cold", "p", MPA, rises="bush_outside rod_wall", falls="supplied_bore bush_roughness bore_roughness")
-    closing = Output("Bore closes when pressed in by", "ΔD", SIZE,
-                     rises="bush_outside supplied_bore rod_wall", falls="rod_bore bush_roughness bore_roughness")
-    bore_pressed = Output("Bore once pressed in", "D_1", SIZE,
-                          rises="rod_bore supplied_bore bush_roughness bore_roughness", falls="bush_outside rod_wall")
-    to_hone = Output("To hone off, on the diameter", "a", SIZE,
-                     rises="pin bush_outside wanted_clearance rod_wall", falls="rod_bore supplied_bore bush_roughness bore_roughness")
-    wall = Output("Wall of the bush once honed", "t", SIZE, rises="rod_bore", falls="pin honed wanted_clearance")
-    bush_used = Output("Bush: share of its yield used", "U_b", SHARE, rises="bush_outside rod_wall", falls="bush_roughness bore_roughness")
-    rod_used = Output("Rod: share of its yield used", "U_r", SHARE, rises="bush_outside", falls="supplied_bore bush_roughness bore_roughness")
-    force = Output("Force that presses the bush in", "F", form(FORCE, 0),
-                   rises="bush_outside rod_wall length friction", falls="supplied_bore bush_roughness bore_roughness")
-    bush_wanted = Output("Bush outside that holds in this rod, least", "D_want", SIZE,
-                         rises="rod_bore least_grip bush_roughness bore_roughness", falls="rod_temperature")
-    bush_most = Output("Bush outside that this rod bears, most", "D_most", SIZE, rises="rod_bore bush_roughness bore_roughness")
+    pressure = Output("Contact pressure, cold", "p", MPA)
+    closing = Output("Bore closes when pressed in by", "ΔD", SIZE)
+    bore_pressed = Output("Bore once pressed in", "D_1", SIZE)
+    to_hone = Output("To hone off, on the diameter", "a", SIZE)
+    wall = Output("Wall of the bush once honed", "t", SIZE)
+    bush_used = Output("Bush: share of its yield used", "U_b", SHARE)
+    rod_used = Output("Rod: share of its yield used", "U_r", SHARE)
+    force = Output("Force that presses the bush in", "F", form(FORCE, 0))
+    bush_wanted = Output("Bush outside that holds in this rod, least", "D_want", SIZE)
+    bush_most = Output("Bush outside that this rod bears, most", "D_most", SIZE)
 
 
 class In(Inputs):

@@ -23,15 +23,15 @@ LEAST_TURNS = 1.5  # fewer full turns are no thread: the formulas want whole one
 
 
 class Out(Outputs):
-    hole_strips = Output("Force that strips the hole's thread", "F_n", LOAD, main=True, rises="length parent_strength shear")
-    bolt_breaks = Output("Force that breaks the bolt", "F_b", LOAD, main=True, rises="bolt_strength")
-    wanted = Output("Length for the bolt to break first, least", "L_w", LONG, main=True, rises="bolt_strength strongest", falls="parent_strength shear")
-    bolt_strips = Output("Force that strips the bolt's thread", "F_s", LOAD, rises="length bolt_strength shear")
-    hole_area = Output("Shear area of the hole's thread", "A_n", SURFACE, rises="length")
-    bolt_area = Output("Shear area of the bolt's thread", "A_s", SURFACE, rises="length")
+    hole_strips = Output("Force that strips the hole's thread", "F_n", LOAD, main=True)
+    bolt_breaks = Output("Force that breaks the bolt", "F_b", LOAD, main=True)
+    wanted = Output("Length for the bolt to break first, least", "L_w", LONG, main=True)
+    bolt_strips = Output("Force that strips the bolt's thread", "F_s", LOAD)
+    hole_area = Output("Shear area of the hole's thread", "A_n", SURFACE)
+    bolt_area = Output("Shear area of the bolt's thread", "A_s", SURFACE)
     stress_area = Output("Bolt's tensile stress area", "A_t", SURFACE)
-    used = Output("Stripping force over breaking force", "k", form(RATIO, 2), rises="length parent_strength shear", falls="bolt_strength")
-    strong = Output("Force that breaks the strongest bolt of its class", "F_b,max", LOAD, rises="bolt_strength strongest")
+    used = Output("Stripping force over breaking force", "k", form(RATIO, 2))
+    strong = Output("Force that breaks the strongest bolt of its class", "F_b,max", LOAD)
 
 
 class In(Inputs):

@@ -29,19 +29,19 @@ UNTOLD = "none"
 
 class Out(Outputs):
     drill = Output("Drill", "D_d", SMALL, main=True)
-    pull = Output("Pull that the parent's thread bears", "F_p", KN, main=True, rises="length", falls="temperature")
-    safety = Output("That over the preload", "S", TIMES, main=True, rises="length", falls="preload slip hot hot_force temperature")
-    force = Output("Preload at the most: slippery and hot", "F_max", KN, rises="preload slip hot hot_force")
+    pull = Output("Pull that the parent's thread bears", "F_p", KN, main=True)
+    safety = Output("That over the preload", "S", TIMES, main=True)
+    force = Output("Preload at the most: slippery and hot", "F_max", KN)
     minor = Output("Hole to be tapped, basic minor diameter", "D_1", SIZE)
     pitch_diameter = Output("Tap, basic pitch diameter", "D_2", SIZE)
     major = Output("Tap, basic major diameter", "D_t", SIZE)
     countersink = Output("Countersink, across", "D_c", SMALL)
-    setting = Output("Insert's top under the face", "s", SMALL, rises="under")
-    tapped = Output("Full threads down to", "t_t", SMALL, rises="length metal under")
-    drilled = Output("Drilled down to, without the point", "t_d", SMALL, rises="length metal under lead")
-    left = Output("Metal left under the point, or under the insert", "f", SMALL, rises="metal", falls="length under lead")
+    setting = Output("Insert's top under the face", "s", SMALL)
+    tapped = Output("Full threads down to", "t_t", SMALL)
+    drilled = Output("Drilled down to, without the point", "t_d", SMALL)
+    left = Output("Metal left under the point, or under the insert", "f", SMALL)
     edge_least = Output("Centre to edge, least", "e_min", SMALL)
-    area = Output("Area that would shear", "A", form(AREA, 0), rises="length")
+    area = Output("Area that would shear", "A", form(AREA, 0))
 
 
 class In(Inputs):

@@ -34,13 +34,13 @@ TURNS = 1.5  # fewer than that, and it is no thread
 
 class Out(Outputs):
     hole = Output("Hole", "D_h", SMALL, main=True)
-    pull = Output("Pull that it bears", "F_p", N, main=True, rises="thickness height tensile")
-    turn = Output("Torque at which it turns or strips", "T_t", NM, main=True, rises="thickness height tensile")
-    edge_least = Output("Centre to edge, least", "e_min", SMALL, rises="thickness")
-    across = Output("Outside of nut, collar or screw in the sheet", "D_a", SMALL, rises="thickness")
-    turns = Output("Turns of thread that hold", "n", TIMES, rises="thickness height")
-    pull_share = Output("Pull borne over pull asked", "S_F", TIMES, rises="thickness height tensile", falls="pull")
-    turn_share = Output("Torque borne over torque asked", "S_T", TIMES, rises="thickness height tensile", falls="torque")
+    pull = Output("Pull that it bears", "F_p", N, main=True)
+    turn = Output("Torque at which it turns or strips", "T_t", NM, main=True)
+    edge_least = Output("Centre to edge, least", "e_min", SMALL)
+    across = Output("Outside of nut, collar or screw in the sheet", "D_a", SMALL)
+    turns = Output("Turns of thread that hold", "n", TIMES)
+    pull_share = Output("Pull borne over pull asked", "S_F", TIMES)
+    turn_share = Output("Torque borne over torque asked", "S_T", TIMES)
 
 
 class In(Inputs):

@@ -18,10 +18,10 @@ FORMED_CLASS = "7H"  # common practice, no source: a formed crest is not full, s
 
 
 class Out(Outputs):
-    drill = Output("Drill", "D_d", SIZE, main=True, rises="own", falls="wanted")
-    share = Output("Thread that it leaves (full at 1.299·P)", "q", SHARE, main=True, rises="wanted", falls="own")
-    share_of_height = Output("The same, of the height to the basic bore (full at 1.0825·P)", "q_1", SHARE, rises="wanted", falls="own")
-    bore = Output("Bore of the finished thread", "D_1", SIZE, rises="own", falls="wanted")
+    drill = Output("Drill", "D_d", SIZE, main=True)
+    share = Output("Thread that it leaves (full at 1.299·P)", "q", SHARE, main=True)
+    share_of_height = Output("The same, of the height to the basic bore (full at 1.0825·P)", "q_1", SHARE)
+    bore = Output("Bore of the finished thread", "D_1", SIZE)
     bore_low = Output("Bore allowed, least", "D_1,min", SIZE)
     bore_high = Output("Bore allowed, most", "D_1,max", SIZE)
 

@@ -17,11 +17,11 @@ MATTERS = 2e-6  # m: what lies below it, a shop's micrometer does not show
 
 
 class Out(Outputs):
-    pitch_diameter = Output("Pitch diameter", "d_2", SIZE, main=True, rises="reading", falls="wire")
+    pitch_diameter = Output("Pitch diameter", "d_2", SIZE, main=True)
     best = Output("Best wire", "w_best", WIRE, main=True)
-    low = Output("Reading for the least pitch diameter", "M_min", SIZE, rises="wire")
-    high = Output("Reading for the most pitch diameter", "M_max", SIZE, rises="wire")
-    lead = Output("Taken off for the lead of the thread", "c_λ", WIRE, rises="wire")
+    low = Output("Reading for the least pitch diameter", "M_min", SIZE)
+    high = Output("Reading for the most pitch diameter", "M_max", SIZE)
+    lead = Output("Taken off for the lead of the thread", "c_λ", WIRE)
     play = Output("Wire: its error counts in the pitch diameter by", "k_w", form(RATIO, 2))
 
 

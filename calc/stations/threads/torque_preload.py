@@ -25,19 +25,18 @@ TARGET = 0.9  # of yield, torsion counted: VDI 2230
 
 
 class Out(Outputs):
-    preload = Output("Preload", "F", KN, main=True, rises="torque wanted", falls="thread_friction head_friction nut_factor bearing")
-    torque = Output("Torque", "T", NM, main=True, rises="torque wanted thread_friction head_friction nut_factor bearing")
-    low = Output("Preload, rough end of the band", "F_low", KN,
-                 rises="torque wanted", falls="thread_friction head_friction nut_factor bearing spread")
-    high = Output("Preload, slippery end of the band", "F_high", KN, rises="torque wanted spread")
-    hot = Output("Preload hot, slippery end", "F_hot", KN, rises="torque wanted spread hot hot_force")
-    stress = Output("Stress, pull and twist together", "σ_v", MPA, rises="torque wanted")
-    used = Output("Share of yield used", "U", SHARE, rises="torque wanted", falls="yields")
-    used_high = Output("Share of yield used, slippery end and hot", "U_high", SHARE, main=True, rises="torque wanted spread hot hot_force", falls="yields")
-    most = Output("Preload at 90 % of yield", "F_90", KN, rises="yields", falls="thread_friction nut_factor")
-    torque_most = Output("Torque at 90 % of yield", "T_90", NM, rises="head_friction yields")
-    nut_factor = Output("Nut factor that this friction makes", "K_n", FRICTION, rises="thread_friction head_friction nut_factor bearing")
-    lost = Output("Share of the torque that rubs away", "R", SHARE, rises="thread_friction head_friction")
+    preload = Output("Preload", "F", KN, main=True)
+    torque = Output("Torque", "T", NM, main=True)
+    low = Output("Preload, rough end of the band", "F_low", KN)
+    high = Output("Preload, slippery end of the band", "F_high", KN)
+    hot = Output("Preload hot, slippery end", "F_hot", KN)
+    stress = Output("Stress, pull and twist together", "σ_v", MPA)
+    used = Output("Share of yield used", "U", SHARE)
+    used_high = Output("Share of yield used, slippery end and hot", "U_high", SHARE, main=True)
+    most = Output("Preload at 90 % of yield", "F_90", KN)
+    torque_most = Output("Torque at 90 % of yield", "T_90", NM)
+    nut_factor = Output("Nut factor that this friction makes", "K_n", FRICTION)
+    lost = Output("Share of the torque that rubs away", "R", SHARE)
 
 
 class In(Inputs):

@@ -10,7 +10,7 @@ from scipy.optimize import brentq
 from calc.declare.calculator import evaluate
 from calc.stations.heads.fin_cooling import coefficient_for, fin_cooling, fin_efficiency, fin_number, shed
 from calc.core.result import Refused
-from tests.stations.heads.fin_cooling_checks import CHECKS, IRON, THICK
+from tests.checks.stations.heads.fin_cooling import CHECKS, IRON, THICK
 
 THIS, OTHER = (14, 2e-3, 22e-3, 4.5e-3, 0.2), (15, 2e-3, 24e-3, 4.0e-3, 0.2)
 

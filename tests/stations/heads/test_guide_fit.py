@@ -15,7 +15,7 @@ from calc.reference.materials import MATERIALS
 from calc.core.result import Refused
 from calc.declare.standing import Standing
 from tests.formulas.test_press_fit import stepped, two_rings
-from tests.stations.heads.guide_fit_checks import CASES, CHECKS, COLUMNS, FOUND, REAMED_RUNNING, SMOOTH
+from tests.checks.stations.heads.guide_fit import CASES, CHECKS, COLUMNS, FOUND, REAMED_RUNNING, SMOOTH
 from tests.stations.heads.test_seat_fit import growth
 
 MM, MPA = 1e-3, 1e6

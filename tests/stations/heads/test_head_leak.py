@@ -12,7 +12,7 @@ from calc.declare.calculator import evaluate
 from calc.stations.heads import head_leak as module
 from calc.core.result import Refused
 from tests.corners import corners
-from tests.stations.heads.head_leak_checks import DECAY, HOLE, TEST
+from tests.checks.stations.heads.head_leak import DECAY, HOLE, TEST
 
 
 def leak_test(**entries):

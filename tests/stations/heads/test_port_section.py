@@ -13,7 +13,7 @@ from calc.declare.calculator import evaluate
 from calc.stations.heads.port_section import Section, d_area, d_perimeter, oval_area, oval_perimeter, port_section
 from calc.core.result import Refused
 from calc.declare.standing import Standing
-from tests.stations.heads.port_section_checks import CHECKS
+from tests.checks.stations.heads.port_section import CHECKS
 
 MM = 1e-3
 

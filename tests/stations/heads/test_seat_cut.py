@@ -14,7 +14,7 @@ from calc.stations.heads.seat_cut import seat_cut
 from calc.core.result import Refused
 from calc.declare.standing import Standing
 from tests.formulas.test_seat_geometry import cutter
-from tests.stations.heads.seat_cut_checks import FED
+from tests.checks.stations.heads.seat_cut import FED
 
 MM = 1e-3
 RING = dict(ring_outside=37.605, ring_bore=31.0, ring_height=6.5)

@@ -14,7 +14,7 @@ from calc.reference.materials import MATERIALS
 from calc.core.result import Refused
 from calc.declare.standing import Standing
 from tests.formulas.test_press_fit import stepped, two_rings
-from tests.stations.heads.seat_fit_checks import CASES, COLUMNS, FOUND, SMOOTH, ring
+from tests.checks.stations.heads.seat_fit import CASES, COLUMNS, FOUND, SMOOTH, ring
 
 MM, MPA = 1e-3, 1e6
 

@@ -13,7 +13,7 @@ from calc.stations.heads.seat_shrink import seat_shrink as shrink
 from calc.reference.materials import MATERIALS
 from calc.core.result import Refused
 from calc.declare.standing import Standing
-from tests.stations.heads.seat_shrink_checks import CASES, entries
+from tests.checks.stations.heads.seat_shrink import CASES, entries
 
 MM = 1e-3
 ZERO = 273.15

@@ -12,7 +12,7 @@ from calc.stations.heads.stem_height import plan, stem_height
 from calc.core.result import Refused
 from calc.declare.standing import Standing
 from tests.corners import corners
-from tests.stations.heads.stem_height_checks import SETS, heights
+from tests.checks.stations.heads.stem_height import SETS, heights
 
 MM = 1e-3
 

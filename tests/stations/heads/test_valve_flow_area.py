@@ -12,7 +12,7 @@ from calc.declare.calculator import evaluate
 from calc.stations.heads.valve_flow_area import crossover_lift, curtain_high, curtain_low, first_stage_lift, valve_flow_area
 from calc.core.result import Refused
 from calc.declare.standing import Standing
-from tests.stations.heads.valve_flow_area_checks import CHECKS, FLAT, NARROW, STEEP
+from tests.checks.stations.heads.valve_flow_area import CHECKS, FLAT, NARROW, STEEP
 
 MM, MM2 = 1e-3, 1e-6
 

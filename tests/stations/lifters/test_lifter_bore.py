@@ -13,7 +13,7 @@ from calc.reference.materials import MATERIALS
 from calc.core.result import Refused
 from calc.declare.standing import Standing
 from tests.formulas.test_press_fit import two_rings
-from tests.stations.lifters.lifter_bore_checks import CASES, COLUMNS, FOUND
+from tests.checks.stations.lifters.lifter_bore import CASES, COLUMNS, FOUND
 
 MM, MPA = 1e-3, 1e6
 PRESS = dict(fit_wanted="press")

@@ -10,7 +10,7 @@ from scipy.optimize import brentq
 from calc.stations.lifters.oil_hole import HOLES, oil_hole
 from calc.core.result import Refused
 from tests.corners import corners
-from tests.stations.lifters.oil_hole_checks import CASES, COLUMNS, FOUND
+from tests.checks.stations.lifters.oil_hole import CASES, COLUMNS, FOUND
 from tests.stations.lifters.test_plunger_leak import viscosity
 
 

@@ -15,7 +15,7 @@ from calc.stations.lifters.plunger_leak import plunger_leak
 from calc.core.result import Refused
 from calc.declare.standing import Standing
 from tests.corners import corners
-from tests.stations.lifters.plunger_leak_checks import CASES, COLUMNS, FOUND
+from tests.checks.stations.lifters.plunger_leak import CASES, COLUMNS, FOUND
 
 MM = 1e-3
 OILS = {"half off, 70 °C": ((100, 11.5), 880, 70), "touching, 120 °C": ((100, 11.5), 880, 120), "in the middle, test oil": ((10, 2.6), 860, 40)}

@@ -13,7 +13,7 @@ from calc.reference.materials import MATERIALS
 from calc.core.result import Refused
 from calc.declare.standing import Standing
 from tests.corners import corners
-from tests.stations.lifters.plunger_travel_checks import CASES, FOUND, entries
+from tests.checks.stations.lifters.plunger_travel import CASES, FOUND, entries
 
 MM, ARM = 1e-3, 25.0  # mm: pushrod side of the rocker
 

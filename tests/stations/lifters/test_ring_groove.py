@@ -11,7 +11,7 @@ from scipy.integrate import quad
 from calc.stations.lifters.ring_groove import ring_groove
 from calc.core.result import Refused
 from tests.corners import corners
-from tests.stations.lifters.ring_groove_checks import CASES, COLUMNS, FOUND
+from tests.checks.stations.lifters.ring_groove import CASES, COLUMNS, FOUND
 
 u = pint.UnitRegistry()
 STRENGTHS = {"steel body": (900 * u.MPa, 650 * u.MPa, 650 * u.MPa), "iron body, inches": (120 * u.ksi, 1.97 * 165 * u.MPa, 165 * u.MPa)}  # iron bears 1.97 times as much pressed

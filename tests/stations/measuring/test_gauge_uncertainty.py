@@ -7,7 +7,7 @@ from scipy.stats import t as student
 
 from calc.stations.measuring.gauge_uncertainty import gauge_uncertainty
 from calc.core.result import Refused
-from tests.stations.measuring.gauge_uncertainty_checks import FIVE, REPEATS_ONLY
+from tests.checks.stations.measuring.gauge_uncertainty import FIVE, REPEATS_ONLY
 
 UM = 1e-6
 

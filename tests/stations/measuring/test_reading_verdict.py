@@ -9,7 +9,7 @@ from calc.declare.calculator import evaluate
 from calc.stations.measuring.reading_verdict import reading_verdict
 from calc.core.result import Refused
 from calc.declare.standing import Standing
-from tests.stations.measuring.reading_verdict_checks import CASES
+from tests.checks.stations.measuring.reading_verdict import CASES
 
 
 @pytest.mark.parametrize("case", CASES)

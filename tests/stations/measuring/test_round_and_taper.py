@@ -9,7 +9,7 @@ from calc.declare.calculator import evaluate
 from calc.stations.measuring.round_and_taper import round_and_taper
 from calc.core.result import Refused
 from calc.declare.standing import Standing
-from tests.stations.measuring.round_and_taper_checks import FREE
+from tests.checks.stations.measuring.round_and_taper import FREE
 
 MM = 1e-3
 

@@ -12,7 +12,7 @@ from calc.core.result import Refused
 from calc.stations.rods.big_end_resize import big_end_resize
 from calc.declare.standing import Standing
 from tests.formulas.test_split_bore import by_rays, cut, readings
-from tests.stations.rods.big_end_resize_checks import CASES, FOUND, rod
+from tests.checks.stations.rods.big_end_resize import CASES, FOUND, rod
 
 MM = 1e-3
 

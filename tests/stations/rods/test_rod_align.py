@@ -9,7 +9,7 @@ from calc.reference.engine import engine
 from calc.core.result import Refused
 from calc.stations.rods.rod_align import rod_align
 from calc.declare.standing import Standing
-from tests.stations.rods.rod_align_checks import SLOPES, read
+from tests.checks.stations.rods.rod_align import SLOPES, read
 
 MM = 1e-3
 

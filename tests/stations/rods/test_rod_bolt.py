@@ -11,7 +11,7 @@ from calc.reference.engine import engine
 from calc.core.result import Refused
 from calc.stations.rods.rod_bolt import rod_bolt
 from calc.declare.standing import Standing
-from tests.stations.rods.rod_bolt_checks import RUNS
+from tests.checks.stations.rods.rod_bolt import RUNS
 
 
 @pytest.mark.parametrize("name", RUNS)

@@ -9,7 +9,7 @@ from calc.reference.engine import engine
 from calc.core.result import Refused
 from calc.stations.rods.rod_weights import off_pads, rod_weights
 from calc.declare.standing import Standing
-from tests.stations.rods.rod_weights_checks import SETS, pair
+from tests.checks.stations.rods.rod_weights import SETS, pair
 
 G = 1e-3
 

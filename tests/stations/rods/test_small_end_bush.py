@@ -18,7 +18,7 @@ from calc.stations.rods.small_end_bush import PIN, ROD, small_end_bush
 from calc.declare.standing import Standing
 from tests.formulas.test_press_fit import two_rings
 from tests.stations.heads.test_seat_fit import growth
-from tests.stations.rods.small_end_bush_checks import CASES, COLUMNS, FOUND, SMOOTH
+from tests.checks.stations.rods.small_end_bush import CASES, COLUMNS, FOUND, SMOOTH
 
 MM, MPA = 1e-3, 1e6
 
