@@ -2,37 +2,65 @@
 
 Exit status: 0 done, 2 something asked for that cannot be used (one sentence on standard error for each thing).
 """
+
 import argparse
 import json
 import os
 import sys
 
-from calc.declare.calculator import evaluate
-from calc.page.report import declaration_data, declaration_text, result_data, result_text
 from calc.core.reading import quoted
 from calc.core.result import InputError, Refused, say
+from calc.declare.calculator import evaluate
 from calc.declare.standing import Standing
+from calc.page.report import declaration_data, declaration_text, result_data, result_text
 from calc.stations.index import every, find
 
 
 def main(arguments: list[str] | None = None) -> int:
-    parser = argparse.ArgumentParser(prog="python -m calc", description="Sizes of re-machined engine parts, checked.")
+    parser = argparse.ArgumentParser(
+        prog="python -m calc", description="Sizes of re-machined engine parts, checked."
+    )
     commands = parser.add_subparsers(dest="command", required=True)
     listed = commands.add_parser("list", help="every calculator")
     shown = commands.add_parser("show", help="a calculator's inputs and outputs")
-    run = commands.add_parser("run", help="evaluate a calculator: run seat-fit pocket_bore=37.48 'ring_outside=1 31/64 in'")
+    run = commands.add_parser(
+        "run", help="evaluate a calculator: run seat-fit pocket_bore=37.48 'ring_outside=1 31/64 in'"
+    )
     sheet = commands.add_parser("sheet", help="a job's size sheet, as one HTML file to print")
     for sub in (listed, shown, run):
         sub.add_argument("--json", action="store_true", help="as JSON; the schema is in DEVELOPERS.md")
     for sub in (shown, run):
         sub.add_argument("id", metavar="ID")
-    run.add_argument("entries", nargs="*", metavar="name=value", help="a value with its unit, or a bare number in the input's own unit")
-    run.add_argument("--units", choices=("metric", "inch"), default="metric", help="system of bare numbers and of what is printed")
-    run.add_argument("--engine", metavar="NAME", help="the engine whose sheet gives limits and what nobody read, such as TS-16")
-    run.add_argument("--place", metavar="WHICH", default="", help="the part in hand: exhaust, or \"2 exhaust\"")
-    run.add_argument("--example", action="store_true", help="take what is not entered from the worked example")
+    run.add_argument(
+        "entries",
+        nargs="*",
+        metavar="name=value",
+        help="a value with its unit, or a bare number in the input's own unit",
+    )
+    run.add_argument(
+        "--units",
+        choices=("metric", "inch"),
+        default="metric",
+        help="system of bare numbers and of what is printed",
+    )
+    run.add_argument(
+        "--engine",
+        metavar="NAME",
+        help="the engine whose sheet gives limits and what nobody read, such as TS-16",
+    )
+    run.add_argument("--place", metavar="WHICH", default="", help='the part in hand: exhaust, or "2 exhaust"')
+    run.add_argument(
+        "--example", action="store_true", help="take what is not entered from the worked example"
+    )
     sheet.add_argument("job", metavar="JOB", help="the file of a job, as the handbook exports it")
-    sheet.add_argument("--link-base", metavar="URL", help="address of the handbook, where it is not that of mkdocs.yml (site_url): the sheet gets a code that opens these sizes there")
+    sheet.add_argument(
+        "--link-base",
+        metavar="URL",
+        help=(
+            "address of the handbook, where it is not that of mkdocs.yml (site_url): the sheet gets a code"
+            " that opens these sizes there"
+        ),
+    )
     sheet.add_argument("--paper", choices=("A4", "Letter"), default="A4")
     sheet.add_argument("--units", choices=("metric", "inch"), default="metric")
     sheet.add_argument("-o", dest="out", metavar="FILE", help="write it there, not to standard output")
@@ -51,11 +79,15 @@ def main(arguments: list[str] | None = None) -> int:
 def _sheet(asked) -> None:
     """Write a job's size sheet."""
     from calc.job import codes
-    from calc.page.job import sheet
     from calc.job.record import MOST_BYTES, JobError, load
+    from calc.page.job import sheet
+
     try:
         if asked.out is not None and _is_same(asked.job, asked.out):
-            raise JobError(f"{quoted(asked.out)} is the job itself, and the sheet would take its place; give another file behind -o.")
+            raise JobError(
+                f"{quoted(asked.out)} is the job itself, and the sheet would take its place; give another"
+                " file behind -o."
+            )
         with open(asked.job, "rb") as file:
             job = load(file.read(MOST_BYTES + 1))
         address = asked.link_base or _own_address(codes)
@@ -64,9 +96,17 @@ def _sheet(asked) -> None:
         links = None if here else links
         page = sheet.page(job, links, codes.draw, system=asked.units, paper=asked.paper, here=here)
         if here:
-            print(f"The sheet carries no code: {here} opens on no other device; give the shop's own address behind --link-base, or once as site_url in mkdocs.yml.", file=sys.stderr)
+            print(
+                f"The sheet carries no code: {here} opens on no other device; give the shop's own address"
+                " behind --link-base, or once as site_url in mkdocs.yml.",
+                file=sys.stderr,
+            )
         if links and codes.draw(links[0]) is None:
-            print("The sheet carries no code: segno, which draws it, is not installed; send the job's file along.", file=sys.stderr)
+            print(
+                "The sheet carries no code: segno, which draws it, is not installed; send the job's file"
+                " along.",
+                file=sys.stderr,
+            )
         if asked.out is None:
             print(page, end="")
         else:
@@ -74,8 +114,14 @@ def _sheet(asked) -> None:
     except JobError as error:
         raise _refused("", "job", "{why}", why=str(error)) from None
     except OSError as error:
-        raise _refused("", "file", "{file}: {why}; give a file that can be {used}.", file=quoted(error.filename or asked.out or asked.job),
-                       why=(error.strerror or "it cannot be used").lower(), used="written" if error.filename == asked.out else "read") from None
+        raise _refused(
+            "",
+            "file",
+            "{file}: {why}; give a file that can be {used}.",
+            file=quoted(error.filename or asked.out or asked.job),
+            why=(error.strerror or "it cannot be used").lower(),
+            used="written" if error.filename == asked.out else "read",
+        ) from None
 
 
 def _is_same(one: str, other: str) -> bool:
@@ -88,7 +134,10 @@ def _is_same(one: str, other: str) -> bool:
 def _own_address(codes) -> str:
     """The shop's own address of the handbook, from the settings of the site beside this package; "" where there are none."""
     try:
-        with open(os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "mkdocs.yml"), encoding="utf-8") as file:
+        with open(
+            os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "mkdocs.yml"),
+            encoding="utf-8",
+        ) as file:
             return codes.address_in(file.read())
     except OSError:
         return ""
@@ -118,7 +167,18 @@ def _answer(asked) -> str:
     if asked.command == "list":
         rows = every()
         if asked.json:
-            return _json([{"calculator": c.id, "title": c.title, "station": c.station, "purpose": c.purpose, "finds": list(c.finds)} for c in rows])
+            return _json(
+                [
+                    {
+                        "calculator": c.id,
+                        "title": c.title,
+                        "station": c.station,
+                        "purpose": c.purpose,
+                        "finds": list(c.finds),
+                    }
+                    for c in rows
+                ]
+            )
         return "\n".join(f"{c.id:<20} {c.station:<10} {c.title}" for c in rows)
     try:
         calculator = find(asked.id)
@@ -130,14 +190,34 @@ def _answer(asked) -> str:
     for pair in asked.entries:
         name, equals, value = pair.partition("=")
         if not equals:
-            raise _refused("", "not-an-entry", "{pair} is not an entry; give name=value, such as {name}={default}.", pair=quoted(pair),
-                           name=calculator.inputs[0].name, default=calculator.inputs[0].default_text(asked.units))
+            raise _refused(
+                "",
+                "not-an-entry",
+                "{pair} is not an entry; give name=value, such as {name}={default}.",
+                pair=quoted(pair),
+                name=calculator.inputs[0].name,
+                default=calculator.inputs[0].default_text(asked.units),
+            )
         if name in entries:
             raise _refused(name, "given-twice", "{name} is given twice; give it once.", name=quoted(name))
         entries[name] = value
-    found = evaluate(calculator, entries, asked.units, None if asked.example else Standing(_sheet_named(asked.engine), asked.place))
+    found = evaluate(
+        calculator,
+        entries,
+        asked.units,
+        None if asked.example else Standing(_sheet_named(asked.engine), asked.place),
+    )
     if missed := [t.input for t in found.taken if t.origin.kind == "missed"]:
-        raise Refused([InputError(i.name, "no-limit" if getattr(i, "limit", "") else "unread", say(_missing(i, asked.engine), label=i.label, name=i.name, engine=asked.engine or "")) for i in missed])
+        raise Refused(
+            [
+                InputError(
+                    i.name,
+                    "no-limit" if getattr(i, "limit", "") else "unread",
+                    say(_missing(i, asked.engine), label=i.label, name=i.name, engine=asked.engine or ""),
+                )
+                for i in missed
+            ]
+        )
     return _json(result_data(found, asked.units)) if asked.json else result_text(found, asked.units)
 
 
@@ -145,15 +225,25 @@ def _missing(declared, engine: str | None) -> str:
     """What is said of an input that nobody entered and no sheet knows."""
     if not getattr(declared, "limit", ""):
         return "{label}: is still to be read; give {name}=…, or --example for the worked example."
-    return "{label}: {engine}’s sheet does not say it; give {name}=…." if engine else "{label}: no engine says it; give {name}=…, or the engine with --engine."
+    return (
+        "{label}: {engine}’s sheet does not say it; give {name}=…."
+        if engine
+        else "{label}: no engine says it; give {name}=…, or the engine with --engine."
+    )
 
 
 def _sheet_named(name: str | None):
     from calc.reference.engine import SheetError, engine
+
     try:
         return engine(name) if name else None
     except (KeyError, SheetError) as error:
-        raise _refused("", "unknown-engine", "{why}; give the name of a sheet in calc/reference/engines, such as TS-16.", why=str(error.args[0]).rstrip(".")) from None
+        raise _refused(
+            "",
+            "unknown-engine",
+            "{why}; give the name of a sheet in calc/reference/engines, such as TS-16.",
+            why=str(error.args[0]).rstrip("."),
+        ) from None
 
 
 def _json(data) -> str:
@@ -165,7 +255,10 @@ def _refused(field, code, template, **values) -> Refused:
 
 
 def _refuse(errors, asked) -> int:
-    told = [{"field": e.field or None, "code": e.code, "message": e.sentence(getattr(asked, "units", "metric"))} for e in errors]
+    told = [
+        {"field": e.field or None, "code": e.code, "message": e.sentence(getattr(asked, "units", "metric"))}
+        for e in errors
+    ]
     if getattr(asked, "json", False):
         print(_json({"errors": told}))
     for error in told:

@@ -34,7 +34,9 @@ INSTALLED = ("site", "test")  # in every environment that tests
 OPTIONAL = ("node", "audit", "nightly", "successor")  # where they were needed
 OF_PYTHON = {"pip", "setuptools"}  # venv brings them
 LOCKED = (ROOT / "scripts/runtime", ROOT / "scripts/typecheck")  # each with a package-lock.json
-PINNED = re.compile(r"^(?P<name>[A-Za-z0-9._-]+)==(?P<version>[^\s;]+)\s*(?:;\s*(?P<marker>[^\\]+?))?\s*(?P<hashes>(?:--hash=sha256:[0-9a-f]{64}\s*)+)$")
+PINNED = re.compile(
+    r"^(?P<name>[A-Za-z0-9._-]+)==(?P<version>[^\s;]+)\s*(?:;\s*(?P<marker>[^\\]+?))?\s*(?P<hashes>(?:--hash=sha256:[0-9a-f]{64}\s*)+)$"
+)
 
 
 @dataclass(frozen=True)
@@ -71,7 +73,14 @@ def pins(text: str) -> tuple[list[Pin], list[str]]:
             continue
         pin = PINNED.match(line)
         if pin:
-            found.append(Pin(normal(pin["name"]), pin["version"], (pin["marker"] or "").strip(), pin["hashes"].count("--hash")))
+            found.append(
+                Pin(
+                    normal(pin["name"]),
+                    pin["version"],
+                    (pin["marker"] or "").strip(),
+                    pin["hashes"].count("--hash"),
+                )
+            )
         else:
             wrong.append(f"“{line[:80]}” is not pinned to one version with hashes")
     return found, wrong
@@ -93,7 +102,9 @@ def lock_faults(lock: dict) -> list[str]:
             continue
         if not str(package.get("integrity", "")).startswith("sha512-"):
             wrong.append(f"npm {path} has no digest")
-        if package.get("link") or not package.get("resolved", "https://registry.npmjs.org/").startswith("https://registry.npmjs.org/"):
+        if package.get("link") or not package.get("resolved", "https://registry.npmjs.org/").startswith(
+            "https://registry.npmjs.org/"
+        ):
             wrong.append(f"npm {path} does not come from the registry")
         if package.get("hasInstallScript"):
             wrong.append(f"npm {path} wants to run a script when it is installed")
@@ -112,9 +123,16 @@ def wanted_here(pinned: list[Pin]) -> dict[str, str]:
 
 def not_as_pinned(installed: dict[str, str], must: dict[str, str], may: dict[str, str]) -> list[str]:
     """Where an environment differs from its lists."""
-    wrong = [f"{name} {version} is pinned, {installed.get(name, 'nothing')} is installed" for name, version in must.items() if installed.get(name) != version]
-    return wrong + [f"{name} {version} is installed, and no list names it" for name, version in installed.items()
-                    if name not in OF_PYTHON and name not in must and may.get(name) != version]
+    wrong = [
+        f"{name} {version} is pinned, {installed.get(name, 'nothing')} is installed"
+        for name, version in must.items()
+        if installed.get(name) != version
+    ]
+    return wrong + [
+        f"{name} {version} is installed, and no list names it"
+        for name, version in installed.items()
+        if name not in OF_PYTHON and name not in must and may.get(name) != version
+    ]
 
 
 def changed_files(distribution: metadata.Distribution) -> list[str]:
@@ -124,9 +142,15 @@ def changed_files(distribution: metadata.Distribution) -> list[str]:
         if file.hash is None or file.hash.mode != "sha256":
             continue
         path = Path(distribution.locate_file(file))
-        digest = base64.urlsafe_b64encode(hashlib.sha256(path.read_bytes()).digest()).rstrip(b"=").decode() if path.exists() else "missing"
+        digest = (
+            base64.urlsafe_b64encode(hashlib.sha256(path.read_bytes()).digest()).rstrip(b"=").decode()
+            if path.exists()
+            else "missing"
+        )
         if digest != file.hash.value:
-            wrong.append(f"{distribution.name}: {file} is {'missing' if digest == 'missing' else 'not as it came'}")
+            wrong.append(
+                f"{distribution.name}: {file} is {'missing' if digest == 'missing' else 'not as it came'}"
+            )
     return wrong
 
 
@@ -147,9 +171,18 @@ def npm_not_as_locked(lock: dict, folder: Path) -> list[str]:
 
 def licence(about: metadata.PackageMetadata) -> str:
     """A package's licence in its own words, the shortest that it gives."""
-    classified = [c.rpartition(" :: ")[2] for c in about.get_all("Classifier", []) if c.startswith("License :: ")]
-    first_line = next((line.strip() for line in (about.get("License") or "").splitlines() if line.strip()), "")
-    return about.get("License-Expression") or ", ".join(c for c in classified if c != "OSI Approved") or first_line[:60] or "not stated"
+    classified = [
+        c.rpartition(" :: ")[2] for c in about.get_all("Classifier", []) if c.startswith("License :: ")
+    ]
+    first_line = next(
+        (line.strip() for line in (about.get("License") or "").splitlines() if line.strip()), ""
+    )
+    return (
+        about.get("License-Expression")
+        or ", ".join(c for c in classified if c != "OSI Approved")
+        or first_line[:60]
+        or "not stated"
+    )
 
 
 # --- known faults -----------------------------------------------------------
@@ -172,9 +205,18 @@ def read_pip_audit(report: dict) -> Known:
 def read_npm_audit(report: dict, names: list[str]) -> Known:
     """npm audit's report (version 2), which names only what has faults."""
     if report.get("auditReportVersion") != 2:
-        why = report.get("message") or report.get("error", {}).get("summary") or "its answer was not understood"
+        why = (
+            report.get("message") or report.get("error", {}).get("summary") or "its answer was not understood"
+        )
         return Known([], [], dict.fromkeys(names, why))
-    return Known(names, [f"npm {name}: {fault['severity']}, versions {fault['range']}" for name, fault in report["vulnerabilities"].items()], {})
+    return Known(
+        names,
+        [
+            f"npm {name}: {fault['severity']}, versions {fault['range']}"
+            for name, fault in report["vulnerabilities"].items()
+        ],
+        {},
+    )
 
 
 def ask_pip_audit(names: list[str]) -> Known:
@@ -183,16 +225,37 @@ def ask_pip_audit(names: list[str]) -> Known:
     try:
         python = _tool()
         for name in sorted(LISTS, key=lambda name: (environment.REQUIREMENTS / f"{name}.txt").stat().st_size):
-            done = _run([str(python), "-m", "pip_audit", "-r", str(environment.REQUIREMENTS / f"{name}.txt"),
-                         "--require-hashes", "--disable-pip", "--progress-spinner", "off", "--format", "json"])
+            done = _run(
+                [
+                    str(python),
+                    "-m",
+                    "pip_audit",
+                    "-r",
+                    str(environment.REQUIREMENTS / f"{name}.txt"),
+                    "--require-hashes",
+                    "--disable-pip",
+                    "--progress-spinner",
+                    "off",
+                    "--format",
+                    "json",
+                ]
+            )
             told = read_pip_audit(json.loads(done.stdout))
-            known = Known(sorted({*known.checked, *told.checked}), list(dict.fromkeys(known.faults + told.faults)), known.unchecked | told.unchecked)
+            known = Known(
+                sorted({*known.checked, *told.checked}),
+                list(dict.fromkeys(known.faults + told.faults)),
+                known.unchecked | told.unchecked,
+            )
             if not known.checked:
                 break
         why = next(iter(known.unchecked.values()), "pip-audit did not name it")
     except (subprocess.SubprocessError, OSError, ValueError, KeyError) as error:
         why = _short(error)
-    return Known(known.checked, known.faults, {name: known.unchecked.get(name, why) for name in names if name not in map(normal, known.checked)})
+    return Known(
+        known.checked,
+        known.faults,
+        {name: known.unchecked.get(name, why) for name in names if name not in map(normal, known.checked)},
+    )
 
 
 def ask_npm_audit(locked: Path, names: list[str]) -> Known:
@@ -212,8 +275,22 @@ def _tool() -> Path:
     if not (folder / "ready").exists():
         shutil.rmtree(folder, ignore_errors=True)
         venv.create(folder, with_pip=True)
-        _run([str(python), "-m", "pip", "--disable-pip-version-check", "install", "--quiet", "--require-hashes", "--only-binary", ":all:",
-              "-r", str(environment.REQUIREMENTS / "audit.txt")], check=True)
+        _run(
+            [
+                str(python),
+                "-m",
+                "pip",
+                "--disable-pip-version-check",
+                "install",
+                "--quiet",
+                "--require-hashes",
+                "--only-binary",
+                ":all:",
+                "-r",
+                str(environment.REQUIREMENTS / "audit.txt"),
+            ],
+            check=True,
+        )
         (folder / "ready").touch()
     return python
 
@@ -239,17 +316,34 @@ def main() -> int:
     for name in LISTS:
         pinned[name], faults = pins((environment.REQUIREMENTS / f"{name}.txt").read_text(encoding="utf-8"))
         wrong += [f"requirements/{name}.txt: {fault}" for fault in faults]
-    locks = {folder: json.loads((folder / "package-lock.json").read_text(encoding="utf-8")) for folder in LOCKED}
+    locks = {
+        folder: json.loads((folder / "package-lock.json").read_text(encoding="utf-8")) for folder in LOCKED
+    }
     wrong += [fault for lock in locks.values() for fault in lock_faults(lock)]
-    npm = {folder: {path.rpartition("node_modules/")[2]: package for path, package in lock["packages"].items() if path} for folder, lock in locks.items()}
-    print(f"Pinned: {len({p.name for some in pinned.values() for p in some})} Python packages with {sum(p.hashes for some in pinned.values() for p in some)} hashes, {sum(map(len, npm.values()))} npm packages.")
+    npm = {
+        folder: {
+            path.rpartition("node_modules/")[2]: package for path, package in lock["packages"].items() if path
+        }
+        for folder, lock in locks.items()
+    }
+    print(
+        f"Pinned: {len({p.name for some in pinned.values() for p in some})} Python packages with"
+        f" {sum(p.hashes for some in pinned.values() for p in some)} hashes, {sum(map(len, npm.values()))}"
+        " npm packages."
+    )
 
     distributions = {normal(d.name): d for d in metadata.distributions()}
     installed = {name: d.version for name, d in distributions.items()}
-    must, may = ({k: v for name in names for k, v in wanted_here(pinned[name]).items()} for names in (INSTALLED, OPTIONAL))
+    must, may = (
+        {k: v for name in names for k, v in wanted_here(pinned[name]).items()}
+        for names in (INSTALLED, OPTIONAL)
+    )
     wrong += not_as_pinned(installed, must, may)
     wrong += [fault for d in distributions.values() for fault in changed_files(d)]
-    print(f"Installed: {len(installed)} Python packages in {sys.prefix}, each file compared with its package's record.")
+    print(
+        f"Installed: {len(installed)} Python packages in {sys.prefix}, each file compared with its package's"
+        " record."
+    )
     from scripts.runtime import bundle
 
     for folder, lock in locks.items():
@@ -258,23 +352,45 @@ def main() -> int:
     print("\nLicences, in each package's own words:")
     for name, distribution in sorted(distributions.items()):
         print(f"  {name} {distribution.version}: {licence(distribution.metadata)}")
-    for name, package in sorted((pair for packages in npm.values() for pair in packages.items()), key=lambda pair: pair[0]):
+    for name, package in sorted(
+        (pair for packages in npm.values() for pair in packages.items()), key=lambda pair: pair[0]
+    ):
         print(f"  npm {name} {package['version']}: {package.get('license', 'not stated')}")
 
     unchecked: dict[str, str] = {}
     print()
     everything = sorted({pin.name for some in pinned.values() for pin in some})
-    for what, known in (("Python", ask_pip_audit(everything)), *(("npm", ask_npm_audit(folder, sorted(npm[folder]))) for folder in LOCKED)):
+    for what, known in (
+        ("Python", ask_pip_audit(everything)),
+        *(("npm", ask_npm_audit(folder, sorted(npm[folder]))) for folder in LOCKED),
+    ):
         wrong += known.faults
         unchecked |= {f"{what} {name}": why for name, why in known.unchecked.items()}
-        print(f"Known faults, {what}: {len(known.checked)} packages asked about, {len(known.faults)} faults; {len(known.unchecked)} NOT asked about.")
+        print(
+            f"Known faults, {what}: {len(known.checked)} packages asked about, {len(known.faults)} faults;"
+            f" {len(known.unchecked)} NOT asked about."
+        )
     for why in sorted(set(unchecked.values())):
         names = [name for name, because in unchecked.items() if because == why]
-        print(f"  Not asked about, since: {why}\n    {', '.join(names[:8])}{f' and {len(names) - 8} more' if len(names) > 8 else ''}")
+        print(
+            f"  Not asked about, since: {why}\n   "
+            f" {', '.join(names[:8])}{f' and {len(names) - 8} more' if len(names) > 8 else ''}"
+        )
 
     for fault in wrong:
         print(f"WRONG: {fault}", file=sys.stderr)
-    print("\n" + ("Not in order, see above." if wrong else "Nothing wrong was found, but not all could be looked through: see NOT asked about." if unchecked else "All in order."))
+    print(
+        "\n"
+        + (
+            "Not in order, see above."
+            if wrong
+            else (
+                "Nothing wrong was found, but not all could be looked through: see NOT asked about."
+                if unchecked
+                else "All in order."
+            )
+        )
+    )
     return 1 if wrong else 2 if unchecked else 0
 
 

@@ -30,9 +30,13 @@ KEYSTROKES = 60
 QUALITY = 11  # of brotli: as a host that compresses in advance
 SLOW = (10e6, 0.050)  # bit/s, s there and back
 PATIENCE = 120  # s
-PAUSE = 3000  # ms from the end of the first visit to the second: the browser still writes down what it has got
+PAUSE = (
+    3000  # ms from the end of the first visit to the second: the browser still writes down what it has got
+)
 COMPRESSED = environment.CACHE / "compressed"
-KEPT = "/^Ready/.test(document.querySelector('[data-offline-status]').textContent) || null"  # all is there for later visits
+KEPT = (  # all is there for later visits
+    "/^Ready/.test(document.querySelector('[data-offline-status]').textContent) || null"
+)
 RESULT = environment.CACHE / "bench.json"
 
 # The stock way: the runtime as it comes, the package as a source wheel. To be fair, it asks for everything at once too.
@@ -135,9 +139,20 @@ class Visitor:
 
     def __init__(self, playwright, profile: Path, script: str = TYPE_AND_WATCH):
         self.context = playwright.chromium.launch_persistent_context(
-            profile, executable_path=environment.browser(), viewport={"width": 1280, "height": 900},
-            args=["--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-                  "--disable-background-networking", "--disable-component-update", "--disable-sync"])
+            profile,
+            executable_path=environment.browser(),
+            viewport={"width": 1280, "height": 900},
+            args=[
+                "--headless",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--disable-quic",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--disable-sync",
+            ],
+        )
         self.context.add_init_script(script)
         self.requests = 0
         self.context.on("request", lambda _: self._count())
@@ -164,7 +179,11 @@ def poll(page, expression: str, what: str):
 
 
 def cold(playwright, site: Path, path: str, line: tuple[float, float] | None) -> dict[str, float]:
-    with serving(site) as (port, _), Link(port, *line) if line else nullcontext() as link, tempfile.TemporaryDirectory() as profile:
+    with (
+        serving(site) as (port, _),
+        Link(port, *line) if line else nullcontext() as link,
+        tempfile.TemporaryDirectory() as profile,
+    ):
         visitor = Visitor(playwright, Path(profile))
         try:
             _, took = visitor.visit(f"http://localhost:{link.port if link else port}/{path}")
@@ -247,8 +266,13 @@ def measure(site: Path, runs: int, say=print) -> dict:
             for kind, run_once in kinds.items():
                 for name, folder in sites.items():
                     found[name][kind].append(run_once(playwright, folder))
-                    say(f"{run + 1}/{runs} {name}, {kind}: {found[name][kind][-1]['ms']:.0f} ms", file=sys.stderr)
-        result = {name: {kind: medians(rows) for kind, rows in kinds_.items()} for name, kinds_ in found.items()}
+                    say(
+                        f"{run + 1}/{runs} {name}, {kind}: {found[name][kind][-1]['ms']:.0f} ms",
+                        file=sys.stderr,
+                    )
+        result = {
+            name: {kind: medians(rows) for kind, rows in kinds_.items()} for name, kinds_ in found.items()
+        }
         result["page"] = page_weight(playwright, site, path)
         result["runs"], result["browser"] = runs, environment.browser()
     return result
@@ -261,16 +285,28 @@ def medians(rows: list[dict[str, float]]) -> dict[str, float]:
 def table(result: dict) -> str:
     ours, stock = result["ours"], result["stock"]
     lines = [f"{'navigation to first live result, ms':<42}{'stock':>8}{'ours':>8}{'ratio':>8}"]
-    rows = [("cold, fast line", "cold", "ms"), (f"cold, {SLOW[0] / 1e6:.0f} Mbit/s and {SLOW[1] * 1e3:.0f} ms", "cold, slow line", "ms"),
-            ("warm, server gone", "warm", "ms"), ("warm, browser started anew, server gone", "warm", "restarted")]
+    rows = [
+        ("cold, fast line", "cold", "ms"),
+        (f"cold, {SLOW[0] / 1e6:.0f} Mbit/s and {SLOW[1] * 1e3:.0f} ms", "cold, slow line", "ms"),
+        ("warm, server gone", "warm", "ms"),
+        ("warm, browser started anew, server gone", "warm", "restarted"),
+    ]
     for words, kind, key in rows:
         a, b = stock[kind][key], ours[kind][key]
         lines.append(f"{words:<42}{a:>8.0f}{b:>8.0f}{b / a:>8.2f}")
     a, b = stock["cold, slow line"], ours["cold, slow line"]
-    lines.append(f"{'MB over the wire until then':<42}{a['bytes'] / 1e6:>8.2f}{b['bytes'] / 1e6:>8.2f}{b['bytes'] / a['bytes']:>8.2f}")
+    lines.append(
+        f"{'MB over the wire until then':<42}{a['bytes'] / 1e6:>8.2f}{b['bytes'] / 1e6:>8.2f}{b['bytes'] / a['bytes']:>8.2f}"
+    )
     lines.append(f"{'requests until then':<42}{a['requests']:>8.0f}{b['requests']:>8.0f}")
-    lines.append(f"keystroke to painted answer: p50 {ours['warm']['key_p50']:.0f} ms, p95 {ours['warm']['key_p95']:.0f} ms")
-    lines.append(f"the page without calculators: {result['page']['bytes'] / 1e3:.0f} kB, {result['page']['requests']:.0f} requests")
+    lines.append(
+        f"keystroke to painted answer: p50 {ours['warm']['key_p50']:.0f} ms, p95"
+        f" {ours['warm']['key_p95']:.0f} ms"
+    )
+    lines.append(
+        f"the page without calculators: {result['page']['bytes'] / 1e3:.0f} kB,"
+        f" {result['page']['requests']:.0f} requests"
+    )
     return "\n".join(lines)
 
 

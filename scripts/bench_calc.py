@@ -23,7 +23,10 @@ from scripts.build import ROOT
 RUNS = 15
 TIMES = (1, 3, 10)
 RESULT = environment.CACHE / "bench-calc.json"
-IMPORT = "import time; start = time.perf_counter(); import calc.page.live; print((time.perf_counter() - start) * 1e3)"
+IMPORT = (
+    "import time; start = time.perf_counter(); import calc.page.live; print((time.perf_counter() - start) *"
+    " 1e3)"
+)
 
 
 class NotMeasured(Exception):
@@ -36,7 +39,13 @@ def imports() -> float:
     times = []
     with tempfile.TemporaryDirectory() as kept:
         for _ in range(1 + RUNS):
-            done = subprocess.run([sys.executable, "-c", IMPORT], cwd=ROOT, env={**env, "PYTHONPYCACHEPREFIX": kept}, capture_output=True, text=True)
+            done = subprocess.run(
+                [sys.executable, "-c", IMPORT],
+                cwd=ROOT,
+                env={**env, "PYTHONPYCACHEPREFIX": kept},
+                capture_output=True,
+                text=True,
+            )
             if done.returncode:
                 raise NotMeasured(f"the import failed: {done.stderr.strip()[-300:]}")
             times.append(float(done.stdout))
@@ -45,9 +54,9 @@ def imports() -> float:
 
 def evaluations() -> dict[str, dict[str, float]]:
     """ms for each calculator's example: worked, and worked and written as HTML."""
-    from calc.stations import index as stations
     from calc.declare.calculator import evaluate
     from calc.page.live import answer
+    from calc.stations import index as stations
 
     def median(work) -> float:
         times = []
@@ -59,7 +68,9 @@ def evaluations() -> dict[str, dict[str, float]]:
 
     found = {"worked": {}, "written": {}}
     for id in stations.ids():
-        request = json.dumps({"call": "evaluate", "calculator": id, "entries": {}, "system": "metric", "working": False})
+        request = json.dumps(
+            {"call": "evaluate", "calculator": id, "entries": {}, "system": "metric", "working": False}
+        )
         if not json.loads(answer(request))["ok"]:
             raise NotMeasured(f"{id} refuses its own example")
         found["worked"][id] = median(lambda: evaluate(stations.find(id)))
@@ -80,7 +91,13 @@ def pages() -> dict[int, dict[str, float]]:
             for page in list(docs.rglob("*.md")):
                 for copy in range(1, times):
                     shutil.copyfile(page, page.with_name(f"{page.stem}-{copy}.md"))
-            config = load_config(str(ROOT / "mkdocs.yml"), docs_dir=str(docs), site_dir=str(Path(work) / f"site-{times}"), nav=None, strict=False)
+            config = load_config(
+                str(ROOT / "mkdocs.yml"),
+                docs_dir=str(docs),
+                site_dir=str(Path(work) / f"site-{times}"),
+                nav=None,
+                strict=False,
+            )
             start = time.perf_counter()
             build(config)
             count = len(list(docs.rglob("*.md")))
@@ -90,11 +107,17 @@ def pages() -> dict[int, dict[str, float]]:
 
 def main() -> None:
     parser = argparse.ArgumentParser(prog="python -m scripts.bench_calc", description=__doc__.splitlines()[0])
-    parser.add_argument("--pages", action="store_true", help="how the build of pages grows with their number; takes a minute")
+    parser.add_argument(
+        "--pages", action="store_true", help="how the build of pages grows with their number; takes a minute"
+    )
     chosen = parser.parse_args()
     try:
         environment.enter("scripts.bench_calc", "site")
-        result = {"import": round(imports(), 1), "evaluate": evaluations(), **({"pages": pages()} if chosen.pages else {})}
+        result = {
+            "import": round(imports(), 1),
+            "evaluate": evaluations(),
+            **({"pages": pages()} if chosen.pages else {}),
+        }
     except (NotMeasured, environment.Missing) as error:
         sys.exit(f"Not measured: {error}")
     RESULT.parent.mkdir(exist_ok=True)
@@ -102,9 +125,15 @@ def main() -> None:
     print(f"import of calc.page.live: {result['import']} ms")
     for what, found in result["evaluate"].items():
         slowest = sorted(found.items(), key=lambda pair: -pair[1])[:6]
-        print(f"an example, {what}: median {statistics.median(found.values()):.2f} ms; slowest " + ", ".join(f"{id} {t}" for id, t in slowest))
+        print(
+            f"an example, {what}: median {statistics.median(found.values()):.2f} ms; slowest "
+            + ", ".join(f"{id} {t}" for id, t in slowest)
+        )
     for times, found in result.get("pages", {}).items():
-        print(f"{times}×: {found['pages']} pages in {found['seconds']} s, {found['seconds'] / found['pages'] * 1e3:.0f} ms a page")
+        print(
+            f"{times}×: {found['pages']} pages in {found['seconds']} s,"
+            f" {found['seconds'] / found['pages'] * 1e3:.0f} ms a page"
+        )
 
 
 if __name__ == "__main__":

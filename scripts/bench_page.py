@@ -14,7 +14,18 @@ import tempfile
 from pathlib import Path
 
 from scripts import environment
-from scripts.bench import COMPRESSED, KEPT, QUALITY, NotMeasured, Visitor, find_page, page_weight, poll, run, serving
+from scripts.bench import (
+    COMPRESSED,
+    KEPT,
+    QUALITY,
+    NotMeasured,
+    Visitor,
+    find_page,
+    page_weight,
+    poll,
+    run,
+    serving,
+)
 from scripts.link import Link
 from scripts.server import compress_all
 
@@ -70,7 +81,11 @@ def phone(playwright, site: Path, path: str) -> dict[str, float]:
             page.set_viewport_size(PHONE)
             visitor.context.new_cdp_session(page).send("Emulation.setCPUThrottlingRate", {"rate": SLOWER})
             page.goto(f"http://localhost:{link.port}/{path}", wait_until="commit")
-            paint = poll(page, "performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? null", "the first paint on a phone")
+            paint = poll(
+                page,
+                "performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? null",
+                "the first paint on a phone",
+            )
             live = poll(page, READY, "the calculators, ready, on a phone")
             page.wait_for_timeout(1000)
             return {"first_paint": paint, "live": live, "shift": page.evaluate("shifted")}
@@ -83,7 +98,9 @@ def keys(playwright, site: Path) -> dict[str, dict]:
     found = {}
     pages = {}
     for page_file in sorted(site.rglob("index.html")):
-        for id in re.findall(r'<live-calculator[^>]*data-calculator="([^"]+)"', page_file.read_text(encoding="utf-8")):
+        for id in re.findall(
+            r'<live-calculator[^>]*data-calculator="([^"]+)"', page_file.read_text(encoding="utf-8")
+        ):
             pages.setdefault(id, page_file.parent.relative_to(site).as_posix() + "/")
     with serving(site) as (port, _), tempfile.TemporaryDirectory() as profile:
         visitor = Visitor(playwright, Path(profile), "")
@@ -92,7 +109,9 @@ def keys(playwright, site: Path) -> dict[str, dict]:
                 page = visitor.context.new_page()
                 page.goto(f"http://localhost:{port}/{path}")
                 poll(page, READY, f"the calculators of {path}")
-                poll(page, KEPT, f"{path}, ready for offline use")  # else it is unpacked beside the first calculators' keys
+                poll(
+                    page, KEPT, f"{path}, ready for offline use"
+                )  # else it is unpacked beside the first calculators' keys
                 if not page.evaluate(WATCH_KEYS, id):
                     page.close()
                     continue  # nothing to type into: it has choices only
@@ -101,8 +120,11 @@ def keys(playwright, site: Path) -> dict[str, dict]:
                     page.keyboard.press("Backspace" if number % 2 else "5")
                     poll(page, f"first[{number}]", f"the painted answer of {id} to key {number + 1}")
                     page.wait_for_timeout(PAUSE)
-                found[id] = {f"{what}_{name}": spread(times) for what in ("first", "whole")
-                             for name, times in zip(("seen", "work"), zip(*page.evaluate(f"{what}.slice({WARM})")))}
+                found[id] = {
+                    f"{what}_{name}": spread(times)
+                    for what in ("first", "whole")
+                    for name, times in zip(("seen", "work"), zip(*page.evaluate(f"{what}.slice({WARM})")))
+                }
                 page.close()
         finally:
             visitor.context.close()
@@ -122,22 +144,33 @@ def measure(site: Path, runs: int) -> dict:
     compress_all(site, COMPRESSED, QUALITY)
     with sync_playwright() as playwright:
         visits = [phone(playwright, site, path) for _ in range(runs)]
-        return {"page": path, "runs": runs, "phone": {key: round(statistics.median(v[key] for v in visits), 4) for key in visits[0]},
-                "weight": page_weight(playwright, site, path), "keys": keys(playwright, site)}
+        return {
+            "page": path,
+            "runs": runs,
+            "phone": {key: round(statistics.median(v[key] for v in visits), 4) for key in visits[0]},
+            "weight": page_weight(playwright, site, path),
+            "keys": keys(playwright, site),
+        }
 
 
 def table(result: dict) -> str:
     phone_, weight, typed = result["phone"], result["weight"], result["keys"]
     lines = [
-        f"phone: first paint {phone_['first_paint']:.0f} ms, calculators ready {phone_['live']:.0f} ms, layout shifted {phone_['shift']:.3f}",
-        f"the page without calculators: {weight['bytes'] / 1e3:.0f} kB, {weight['requests']:.0f} requests"]
+        (
+            f"phone: first paint {phone_['first_paint']:.0f} ms, calculators ready {phone_['live']:.0f} ms,"
+            f" layout shifted {phone_['shift']:.3f}"
+        ),
+        f"the page without calculators: {weight['bytes'] / 1e3:.0f} kB, {weight['requests']:.0f} requests",
+    ]
     for what, words in (("first", "key to painted verdict"), ("whole", "key to painted whole result")):
         for name, how in (("seen", "as seen"), ("work", "without the wait for the screen")):
             times = {id: each[f"{what}_{name}"] for id, each in typed.items() if f"{what}_{name}" in each}
             p50, p95 = (statistics.median(t[p] for t in times.values()) for p in ("p50", "p95"))
             worst = sorted(times.items(), key=lambda pair: -pair[1]["p95"])[:4]
-            lines.append(f"{words}, {how}: p50 {p50:.0f} ms, p95 {p95:.0f} ms (medians of {len(times)} calculators); "
-                         "slowest p95 " + ", ".join(f"{id} {each['p95']:.0f}" for id, each in worst))
+            lines.append(
+                f"{words}, {how}: p50 {p50:.0f} ms, p95 {p95:.0f} ms (medians of {len(times)} calculators); "
+                "slowest p95 " + ", ".join(f"{id} {each['p95']:.0f}" for id, each in worst)
+            )
     return "\n".join(lines)
 
 

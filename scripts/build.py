@@ -133,15 +133,25 @@ def check_pages(folder: Path) -> None:
         text = _Text()
         text.feed(path.read_text(encoding="utf-8"))
         if text.found:
-            raise BuildFailed(f"{path.relative_to(folder)}: “{text.found[0].strip()[:80]}” was left as text; it is misspelt or not closed.")
+            raise BuildFailed(
+                f"{path.relative_to(folder)}: “{text.found[0].strip()[:80]}” was left as text; it is misspelt"
+                " or not closed."
+            )
 
 
 def name_parts(folder: Path) -> None:
     """Give names to the parts of a page that the theme leaves without one, or names by a label that is hidden at that width."""
     for path in folder.rglob("*.html"):
         html = path.read_text(encoding="utf-8")
-        html = html.replace('data-md-component="search" role="dialog"', 'data-md-component="search" role="dialog" aria-label="Search"')
-        for id, title in re.findall(r'<label class="md-nav__title" for="(__nav_[\d_]+)">\s*<span[^>]*></span>\s*(.*?)\s*</label>', html, re.DOTALL):
+        html = html.replace(
+            'data-md-component="search" role="dialog"',
+            'data-md-component="search" role="dialog" aria-label="Search"',
+        )
+        for id, title in re.findall(
+            r'<label class="md-nav__title" for="(__nav_[\d_]+)">\s*<span[^>]*></span>\s*(.*?)\s*</label>',
+            html,
+            re.DOTALL,
+        ):
             html = html.replace(f'aria-labelledby="{id}_label"', f'aria-label="{title}"')
         path.write_text(html, encoding="utf-8")
 
@@ -175,9 +185,14 @@ def mend_search(folder: Path) -> None:
     digits, unlike nodes are then taken for one, words arise that no page has, and a search that meets one of them finds nothing.
     """
     workers = list(folder.glob("assets/javascripts/workers/search.*.min.js"))
-    found = [(path, text) for path in workers if (text := path.read_text(encoding="utf-8")).count(AMBIGUOUS) == 1]
+    found = [
+        (path, text) for path in workers if (text := path.read_text(encoding="utf-8")).count(AMBIGUOUS) == 1
+    ]
     if len(found) != 1:
-        raise BuildFailed(f"The search of the theme is another one than that which is mended: “{AMBIGUOUS}” is not in it exactly once.")
+        raise BuildFailed(
+            f"The search of the theme is another one than that which is mended: “{AMBIGUOUS}” is not in it"
+            " exactly once."
+        )
     path, text = found[0]
     path.write_text(text.replace(AMBIGUOUS, PARTED), encoding="utf-8")
 

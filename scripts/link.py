@@ -25,7 +25,9 @@ class Link:
         self._loop = asyncio.new_event_loop()
         self._thread = threading.Thread(target=self._loop.run_forever, daemon=True)
         self._thread.start()
-        self._server = asyncio.run_coroutine_threadsafe(asyncio.start_server(self._connect, "127.0.0.1", 0), self._loop).result()
+        self._server = asyncio.run_coroutine_threadsafe(
+            asyncio.start_server(self._connect, "127.0.0.1", 0), self._loop
+        ).result()
         self.port = self._server.sockets[0].getsockname()[1]
         return self
 

@@ -10,21 +10,39 @@ from pathlib import Path
 
 REQUIREMENTS = Path(__file__).resolve().parent / "requirements"
 # What is installed into one environment must agree.
-CONSTRAINTS = {"test": ("--constraints", "site.txt"), "audit": ("--constraints", "test.txt"), "nightly": ("--constraints", "test.txt"),
-               "successor": ("--constraints", "test.txt")}
+CONSTRAINTS = {
+    "test": ("--constraints", "site.txt"),
+    "audit": ("--constraints", "test.txt"),
+    "nightly": ("--constraints", "test.txt"),
+    "successor": ("--constraints", "test.txt"),
+}
 
 
 def main() -> None:
     for name in ("site", "node", "test", "audit", "nightly", "successor"):
         subprocess.run(
             [
-                "uv", "pip", "compile", "--quiet", "--universal", "--fork-strategy", "fewest",
-                "--python-version", "3.11", "--generate-hashes", "--no-emit-index-url",
-                "--custom-compile-command", "python -m scripts.pin", *sys.argv[1:],
+                "uv",
+                "pip",
+                "compile",
+                "--quiet",
+                "--universal",
+                "--fork-strategy",
+                "fewest",
+                "--python-version",
+                "3.11",
+                "--generate-hashes",
+                "--no-emit-index-url",
+                "--custom-compile-command",
+                "python -m scripts.pin",
+                *sys.argv[1:],
                 *CONSTRAINTS.get(name, ()),
-                f"{name}.in", "--output-file", f"{name}.txt",
+                f"{name}.in",
+                "--output-file",
+                f"{name}.txt",
             ],
-            cwd=REQUIREMENTS, check=True,
+            cwd=REQUIREMENTS,
+            check=True,
         )
 
 

@@ -32,7 +32,9 @@ def _lan_address() -> str:
 def main() -> None:
     parser = argparse.ArgumentParser(prog="scripts/serve.py", description=__doc__.splitlines()[0])
     parser.add_argument("--port", type=int, default=8000)
-    parser.add_argument("--host", default="127.0.0.1", help=f"{EVERYWHERE} lets other devices in the network in")
+    parser.add_argument(
+        "--host", default="127.0.0.1", help=f"{EVERYWHERE} lets other devices in the network in"
+    )
     chosen = parser.parse_args()
     try:
         environment.enter("scripts.serve", "site")
@@ -50,12 +52,18 @@ def main() -> None:
     try:
         serving = server(SITE, environment.CACHE / "compressed", chosen.host, chosen.port)
     except OSError as error:
-        sys.exit(f"Port {chosen.port} on {chosen.host} cannot be used ({error.strerror}); choose another with --port.")
+        sys.exit(
+            f"Port {chosen.port} on {chosen.host} cannot be used ({error.strerror}); choose another with"
+            " --port."
+        )
     here = "localhost" if chosen.host in ("127.0.0.1", EVERYWHERE) else chosen.host
     print(f"Sizebook: http://{here}:{serving.server_port}/")
     if chosen.host == EVERYWHERE:
         print(f"In this network: http://{_lan_address()}:{serving.server_port}/")
-        print("Other devices can read and calculate there; to work with no signal they need https (see README.md).")
+        print(
+            "Other devices can read and calculate there; to work with no signal they need https (see"
+            " README.md)."
+        )
     print("Stop with Ctrl-C.", flush=True)
     try:
         serving.serve_forever()

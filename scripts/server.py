@@ -31,8 +31,24 @@ TYPES = {
     ".webmanifest": "application/manifest+json",
 }
 # What is not compressed already.
-COMPRESSED = {".css", ".html", ".js", ".json", ".mjs", ".svg", ".txt", ".wasm", ".webmanifest", ".xml", ".zip"}
-SAFE = {"X-Content-Type-Options": "nosniff", "Referrer-Policy": "no-referrer", "X-Frame-Options": "DENY"}  # where a site brings no headers of its own
+COMPRESSED = {
+    ".css",
+    ".html",
+    ".js",
+    ".json",
+    ".mjs",
+    ".svg",
+    ".txt",
+    ".wasm",
+    ".webmanifest",
+    ".xml",
+    ".zip",
+}
+SAFE = {
+    "X-Content-Type-Options": "nosniff",
+    "Referrer-Policy": "no-referrer",
+    "X-Frame-Options": "DENY",
+}  # where a site brings no headers of its own
 QUALITY = 5  # of brotli: small enough, and the large files take half a second once
 
 
@@ -85,8 +101,12 @@ class Handler(SimpleHTTPRequestHandler):
     def _missing(self):
         page = Path(self.directory) / "404.html"
         if page.is_file():
-            return self._answer(404, page.read_bytes(), {"Content-Type": TYPES[".html"], "Cache-Control": "no-cache"})
-        return self._answer(404, b"Not found.\n", {"Content-Type": "text/plain; charset=utf-8", "Cache-Control": "no-cache"})
+            return self._answer(
+                404, page.read_bytes(), {"Content-Type": TYPES[".html"], "Cache-Control": "no-cache"}
+            )
+        return self._answer(
+            404, b"Not found.\n", {"Content-Type": "text/plain; charset=utf-8", "Cache-Control": "no-cache"}
+        )
 
     def _answer(self, status: int, body: bytes, headers: dict[str, str]) -> None:
         self.send_response(status)
@@ -111,7 +131,12 @@ class Server(ThreadingHTTPServer):
 
 def server(site: Path, cache: Path, host: str = "127.0.0.1", port: int = 0, quality: int = QUALITY) -> Server:
     """A server for a built site, not started yet; port 0 takes a free one (`server_port` tells which)."""
-    return Server((host, port), partial(Handler, directory=str(site), cache=cache, quality=quality, always=headers.read(site) or SAFE))
+    return Server(
+        (host, port),
+        partial(
+            Handler, directory=str(site), cache=cache, quality=quality, always=headers.read(site) or SAFE
+        ),
+    )
 
 
 def compressed(path: Path, digest: str, coding: str, cache: Path, quality: int) -> bytes:

@@ -39,7 +39,9 @@ class _Article(HTMLParser):
     def handle_starttag(self, tag, attrs):
         self.inside += tag == "article"
         if self.inside and not (tag == "a" and ("id", "__skip") in attrs):
-            self.found.append(f"<{tag}{''.join(f' {name}={value!r}' for name, value in sorted(attrs) if name not in FOR_THE_SEARCH)}>")
+            self.found.append(
+                f"<{tag}{''.join(f' {name}={value!r}' for name, value in sorted(attrs) if name not in FOR_THE_SEARCH)}>"
+            )
 
     def handle_endtag(self, tag):
         self.inside -= tag == "article"
@@ -64,20 +66,32 @@ def first_difference(ours: list[str], theirs: list[str]) -> tuple[str, str] | No
     if len(ours) == len(theirs):
         return None
     end = min(len(ours), len(theirs))
-    return "".join(ours[end:end + 1]), "".join(theirs[end:end + 1])
+    return "".join(ours[end : end + 1]), "".join(theirs[end : end + 1])
 
 
 def compare(ours: Path, theirs: Path) -> dict:
     """Pages that only one of two built sites has, first differences by page, and files that only one has (of the theme, in the main)."""
-    pages, files = ([{path.relative_to(site).as_posix() for path in site.rglob(f"*{ending}") if path.is_file()} for site in (ours, theirs)] for ending in (".html", ""))
+    pages, files = (
+        [
+            {path.relative_to(site).as_posix() for path in site.rglob(f"*{ending}") if path.is_file()}
+            for site in (ours, theirs)
+        ]
+        for ending in (".html", "")
+    )
     differences = {}
     for page in sorted(pages[0] & pages[1]):
-        found = first_difference(*(article((site / page).read_text(encoding="utf-8")) for site in (ours, theirs)))
+        found = first_difference(
+            *(article((site / page).read_text(encoding="utf-8")) for site in (ours, theirs))
+        )
         if found:
             differences[page] = found
     return {
-        "pages": len(pages[0]), "missing": sorted(pages[0] - pages[1]), "more": sorted(pages[1] - pages[0]), "differences": differences,
-        "only ours": _folders(files[0] - files[1]), "only theirs": _folders(files[1] - files[0]),
+        "pages": len(pages[0]),
+        "missing": sorted(pages[0] - pages[1]),
+        "more": sorted(pages[1] - pages[0]),
+        "differences": differences,
+        "only ours": _folders(files[0] - files[1]),
+        "only theirs": _folders(files[1] - files[0]),
     }
 
 
@@ -97,11 +111,15 @@ def build(folder: Path) -> Path:
     for name in SOURCES:
         source = ROOT / name
         if source.is_dir():
-            shutil.copytree(source, folder / name, ignore=shutil.ignore_patterns("__pycache__", "node_modules"))
+            shutil.copytree(
+                source, folder / name, ignore=shutil.ignore_patterns("__pycache__", "node_modules")
+            )
         else:
             shutil.copy(source, folder / name)
     command = [sys.executable, "-m", "zensical", "build", "--strict", "--config-file", "mkdocs.yml"]
-    done = subprocess.run(command, cwd=folder, env={**os.environ, "PYTHONPATH": str(folder)}, capture_output=True, text=True)
+    done = subprocess.run(
+        command, cwd=folder, env={**os.environ, "PYTHONPATH": str(folder)}, capture_output=True, text=True
+    )
     if done.returncode or not (folder / "site/index.html").exists():
         sys.exit(f"The successor did not build the site:\n{done.stdout}{done.stderr}")
     return folder / "site"
@@ -120,13 +138,22 @@ def main() -> None:
     with tempfile.TemporaryDirectory(prefix="successor-", dir=environment.CACHE) as folder:
         told = {"successor": version("zensical"), **compare(with_mkdocs.SITE, build(Path(folder)))}
     environment.put(RESULTS, json.dumps(told, indent=1))
-    print(f"Zensical {told['successor']}: {told['pages']} pages, {len(told['missing'])} missing, {len(told['differences'])} articles differ.")
+    print(
+        f"Zensical {told['successor']}: {told['pages']} pages, {len(told['missing'])} missing,"
+        f" {len(told['differences'])} articles differ."
+    )
     for page in told["missing"]:
         print(f"  missing: {page}")
     for page, (ours, theirs) in told["differences"].items():
         print(f"  {page}: {ours[:100]!r} is {theirs[:100]!r} there")
     for side in ("only ours", "only theirs"):
-        print(f"  {side}: " + ", ".join(f"{folder} ({count})" if folder.endswith("/") else folder for folder, count in told[side].items()))
+        print(
+            f"  {side}: "
+            + ", ".join(
+                f"{folder} ({count})" if folder.endswith("/") else folder
+                for folder, count in told[side].items()
+            )
+        )
     sys.exit(bool(told["missing"] or told["differences"]))
 
 

@@ -1,13 +1,14 @@
 """Whatever a reader may enter in a calculator: strategies that draw entries within the ranges that it accepts."""
+
 import math
 
 from hypothesis import strategies as st
 
-from calc.declare.inputs import Choice, Grid, Quantity
-from calc.declare.open_input import Open
 from calc.core.kinds import TEMPERATURE
 from calc.core.reading import EntryError, read
 from calc.core.writing import to_unit
+from calc.declare.inputs import Choice, Grid, Quantity
+from calc.declare.open_input import Open
 
 DEGREES = ["", "20", "35 °C", "−10 °C", "90 °F", "21 ± 0.5 °C"]  # of the part or the gauge of a warm reading
 
@@ -16,7 +17,9 @@ def entries(calculator, most=6):
     """Entries for some of the inputs of a calculator, all of them acceptable by themselves: for a few, anywhere within their ranges,
     or for twice as many about the example, as those that go together lie."""
     anywhere = _some(calculator, most, None)
-    return st.one_of(anywhere, anywhere, *(_some(calculator, 2 * most, about) for about in (1e-2, 1e-3, 1e-4)))
+    return st.one_of(
+        anywhere, anywhere, *(_some(calculator, 2 * most, about) for about in (1e-2, 1e-3, 1e-4))
+    )
 
 
 def _some(calculator, most, about):
@@ -64,6 +67,7 @@ def one_number(declared, example, about=None):
         if doubt and declared.measured and not unit.offset:
             entry = f"{entry} ± {doubt * (high - low) / float(unit.factor):.3g} {unit.symbol}".strip()
         return entry
+
     doubts = [0, 0, 0, 1e-5, 1e-3] if about is None else [*[0] * 11, 1e-5]  # each costs two more evaluations
     return st.tuples(drawn, st.sampled_from(units), st.sampled_from(doubts)).map(text)
 
@@ -71,7 +75,13 @@ def one_number(declared, example, about=None):
 def values(declared, example, about=None):
     """Numbers within the hard range, in SI: within a share `about` of the example, or anywhere."""
     places = neighbourhoods(declared, example)
-    return st.one_of(places) if about is None or example is None else places[0] if is_count(declared) else _within(declared, example, about)
+    return (
+        st.one_of(places)
+        if about is None or example is None
+        else places[0]
+        if is_count(declared)
+        else _within(declared, example, about)
+    )
 
 
 def neighbourhoods(declared, example) -> list:
@@ -81,8 +91,16 @@ def neighbourhoods(declared, example) -> list:
         return [st.integers(math.ceil(low), min(math.floor(high), math.ceil(low) + 60)).map(float)]
     middle = low if example is None else example
     anywhere = st.floats(low, high).map(lambda x: x if abs(x) > 1e-12 else max(low, 0.0))
-    by_magnitude = st.floats(0, 1).map(lambda x: min(max(low * (high / low) ** x, low), high)) if low > 0 else anywhere
-    return [_within(declared, middle, 1e-3), _within(declared, middle, 0.05), anywhere, by_magnitude, st.sampled_from([low, high, *(declared.usual_range or ())])]
+    by_magnitude = (
+        st.floats(0, 1).map(lambda x: min(max(low * (high / low) ** x, low), high)) if low > 0 else anywhere
+    )
+    return [
+        _within(declared, middle, 1e-3),
+        _within(declared, middle, 0.05),
+        anywhere,
+        by_magnitude,
+        st.sampled_from([low, high, *(declared.usual_range or ())]),
+    ]
 
 
 def _within(declared, middle, share):
@@ -111,4 +129,7 @@ def any_number(kind):
     """A number in some unit of a kind, as it is typed into an input of many kinds."""
     units = [u.symbol for u in kind.units if u.symbol and reads(u, kind)]
     least = 0 if kind is TEMPERATURE else -1e6  # there is nothing below absolute zero
-    return st.tuples(st.floats(least, 1e6).map(lambda x: f"{x if abs(x) > 1e-6 else 0:.6g}"), st.sampled_from(units or ["mm"])).map(" ".join)
+    return st.tuples(
+        st.floats(least, 1e6).map(lambda x: f"{x if abs(x) > 1e-6 else 0:.6g}"),
+        st.sampled_from(units or ["mm"]),
+    ).map(" ".join)

@@ -1,12 +1,28 @@
 """Looks at a figure as drawn: is every number in it a number, and does everything stand on the paper, the words as well?"""
+
 import math
 import re
 
 # Advance widths of Helvetica in thousandths of the size (Adobe's font metrics for the core fonts, from memory); Arial and the
 # usual sans serifs of phones are as wide or narrower on the whole.
-_WIDTHS = {**dict.fromkeys("ijl'", 222), **dict.fromkeys(" ,.:;!ft/\\I|", 278), **dict.fromkeys("r-()[]", 333), **dict.fromkeys("cksvxyzJ°", 500),
-           **dict.fromkeys("ABEKPSVXY&", 667), **dict.fromkeys("CDHNRUw", 722), **dict.fromkeys("GOQ", 778), **dict.fromkeys("mM%", 889), "W": 944, "F": 611, "T": 611, "Z": 611,
-           "−": 584, "+": 584, "=": 584, "·": 278}
+_WIDTHS = {
+    **dict.fromkeys("ijl'", 222),
+    **dict.fromkeys(" ,.:;!ft/\\I|", 278),
+    **dict.fromkeys("r-()[]", 333),
+    **dict.fromkeys("cksvxyzJ°", 500),
+    **dict.fromkeys("ABEKPSVXY&", 667),
+    **dict.fromkeys("CDHNRUw", 722),
+    **dict.fromkeys("GOQ", 778),
+    **dict.fromkeys("mM%", 889),
+    "W": 944,
+    "F": 611,
+    "T": 611,
+    "Z": 611,
+    "−": 584,
+    "+": 584,
+    "=": 584,
+    "·": 278,
+}
 SIZE = 12  # of the words in drawings, see calculator.css
 _NUMBER = r"-?\d+(?:\.\d+)?"
 _SLACK = 2  # user units that a line's own thickness or a letter's overhang may take
@@ -32,6 +48,7 @@ def faults(svg) -> list[str]:
     def on_paper(x, y, what):
         if not (-_SLACK <= x <= across + _SLACK and -_SLACK <= y <= down + _SLACK):
             found.append(f"{what} at {x:.1f}, {y:.1f} off the paper of {across:g} by {down:g}")
+
     for e in svg.iter():
         if id(e) in patterns:
             continue
@@ -65,4 +82,10 @@ def corners(text) -> list[tuple[float, float]]:
     if not turned:
         return box
     angle, ox, oy = math.radians(float(turned[1])), float(turned[2]), float(turned[3])
-    return [(ox + (px - ox) * math.cos(angle) - (py - oy) * math.sin(angle), oy + (px - ox) * math.sin(angle) + (py - oy) * math.cos(angle)) for px, py in box]
+    return [
+        (
+            ox + (px - ox) * math.cos(angle) - (py - oy) * math.sin(angle),
+            oy + (px - ox) * math.sin(angle) + (py - oy) * math.cos(angle),
+        )
+        for px, py in box
+    ]

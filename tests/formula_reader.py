@@ -3,6 +3,7 @@
 It knows nothing of how the project writes formulas. It is stricter than a reader would be: a sign may not follow a sign, and
 what stands under a power must be one letter, one number or bracketed, so that a bracket left out is found.
 """
+
 import re
 from fractions import Fraction
 from functools import cache
@@ -24,7 +25,8 @@ def _token(units, symbols):
     name = "|".join(re.escape(s) for s in sorted([*symbols, *_FUNCTIONS], key=len, reverse=True))
     return re.compile(
         rf"(?P<number>\d+(?:\.\d+)?(?:×10[⁻⁰¹²³⁴⁵⁶⁷⁸⁹]+)?)|(?P<unit>(?<=[\w)/(])[ ]?(?:{unit})(?![^\W\d_]))"
-        rf"|(?P<sign> [+−] )|(?P<name>(?:{name}|π)(?![^\W\d_]))|(?P<mark>[·/^()|;√−])|(?P<space> )")
+        rf"|(?P<sign> [+−] )|(?P<name>(?:{name}|π)(?![^\W\d_]))|(?P<mark>[·/^()|;√−])|(?P<space> )"
+    )
 
 
 class Reader:
@@ -43,7 +45,7 @@ class Reader:
         self.at = 0
         value = self._sum()
         if self.at != len(self.tokens):
-            raise Unreadable(f"{text!r} goes on after {self.tokens[:self.at]}")
+            raise Unreadable(f"{text!r} goes on after {self.tokens[: self.at]}")
         return value
 
     def _split(self, text):
@@ -55,12 +57,14 @@ class Reader:
             at = match.end()
             if match.lastgroup != "space":
                 yield match.lastgroup, match[0].strip()
-            elif not text[:at - 1].endswith(";"):
+            elif not text[: at - 1].endswith(";"):
                 raise Unreadable(f"a stray space in {text!r} before {text[at:]!r}")
 
     def _next(self, *wanted):
         """Take the next token if it is one of these."""
-        if self.at < len(self.tokens) and (self.tokens[self.at][1] in wanted or self.tokens[self.at][0] in wanted):
+        if self.at < len(self.tokens) and (
+            self.tokens[self.at][1] in wanted or self.tokens[self.at][0] in wanted
+        ):
             self.at += 1
             return self.tokens[self.at - 1][1]
         return None
@@ -68,7 +72,7 @@ class Reader:
     def _need(self, *wanted):
         found = self._next(*wanted)
         if found is None:
-            raise Unreadable(f"{wanted} expected at {self.tokens[self.at:]} of {self.tokens}")
+            raise Unreadable(f"{wanted} expected at {self.tokens[self.at :]} of {self.tokens}")
         return found
 
     def _sum(self):
@@ -164,24 +168,31 @@ class Reader:
             return self._exact(value)
         shown = len(digits.partition(".")[2])
         unit_follows = self.at < len(self.tokens) and self.tokens[self.at][0] == "unit"
-        half = Fraction(1, 2 * 10 ** shown) * scale if unit_follows or text in self.rounded else Fraction(0)
+        half = Fraction(1, 2 * 10**shown) * scale if unit_follows or text in self.rounded else Fraction(0)
         low, high = self._exact(value - half), self._exact(value + half)
         return mpmath.iv.mpf([low.a, high.b])
 
     def power(self, base, exponent):
         if self.half and exponent.a == exponent.b and exponent.a == int(exponent.a):
             return base ** int(exponent.a)
-        return base ** exponent
+        return base**exponent
 
     def call(self, name, *xs):
         if not self.half:
-            plain = {"min": min, "max": max, "ln": mpmath.log, "log": mpmath.log10, "abs": abs, "Φ": mpmath.ncdf}
+            plain = {
+                "min": min,
+                "max": max,
+                "ln": mpmath.log,
+                "log": mpmath.log10,
+                "abs": abs,
+                "Φ": mpmath.ncdf,
+            }
             return plain.get(name, getattr(mpmath, name, None))(*xs)
         iv = mpmath.iv
         if name in ("min", "max"):
             pick = min if name == "min" else max
             return iv.mpf([pick(x.a for x in map(iv.mpf, xs)), pick(x.b for x in map(iv.mpf, xs))])
-        x, = xs
+        (x,) = xs
         if name == "sqrt":
             return iv.sqrt(iv.mpf([max(x.a, 0), max(x.b, 0)]))  # below 0 only by what was rounded
         if name in ("sin", "cos", "tan", "exp"):
@@ -190,7 +201,12 @@ class Reader:
             return abs(x)
         if name in ("ln", "log"):
             return iv.log(x) / (iv.log(10) if name == "log" else 1)
-        rising = {"atan": mpmath.atan, "tanh": mpmath.tanh, "asin": mpmath.asin, "Φ": mpmath.ncdf}  # by their ends
+        rising = {
+            "atan": mpmath.atan,
+            "tanh": mpmath.tanh,
+            "asin": mpmath.asin,
+            "Φ": mpmath.ncdf,
+        }  # by their ends
         if name == "acos":
             return iv.pi / 2 - self.call("asin", x)
         low, high = (mpmath.mpf(end) for end in (x.a, x.b))
@@ -203,6 +219,7 @@ class Reader:
 
 def mathml_text(math, system: str) -> str:
     """A <math> element (parsed) as one line of text in one unit system, for the reader."""
+
     def write(node):
         tag, parts = node.tag.rpartition("}")[2], list(node)
         if system_of(node) not in (None, system):
@@ -213,7 +230,13 @@ def mathml_text(math, system: str) -> str:
             return node.text or ""
         if tag == "mo":
             form = node.get("form")
-            return f" {node.text} " if node.text in "+−=" and form != "prefix" else "; " if node.text == ";" else node.text
+            return (
+                f" {node.text} "
+                if node.text in "+−=" and form != "prefix"
+                else "; "
+                if node.text == ";"
+                else node.text
+            )
         inside = [write(part) for part in parts]
         if tag == "mfrac":
             return "(({})/({}))".format(*inside)
@@ -242,5 +265,10 @@ def mathml_text(math, system: str) -> str:
         if tag == "mrow" and len(node) == 1:
             return one_piece(node[0], text)
         names = [child.text for child in node if child.tag.rpartition("}")[2] in ("mi", "mo")]
-        return tag == "mrow" and len(node) > 1 and (names[:1] in (["("], ["|"]) and names[-1:] in ([")"], ["|"]) or names[0] in _FUNCTIONS)
+        return (
+            tag == "mrow"
+            and len(node) > 1
+            and (names[:1] in (["("], ["|"]) and names[-1:] in ([")"], ["|"]) or names[0] in _FUNCTIONS)
+        )
+
     return write(math)

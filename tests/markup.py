@@ -1,4 +1,5 @@
 """Markup as a browser would take it: parsed to the HTML standard, with every parse error."""
+
 from tinyhtml5.parser import HTMLParser
 
 _SVG, _MATHML = "{http://www.w3.org/2000/svg}", "{http://www.w3.org/1998/Math/MathML}"
@@ -7,7 +8,11 @@ _SVG, _MATHML = "{http://www.w3.org/2000/svg}", "{http://www.w3.org/1998/Math/Ma
 def page(*fragments: str):
     """The <body> of a page that holds these fragments; fails where the markup is not right."""
     parser = HTMLParser(namespace_html_elements=False)
-    tree = parser.parse("<!doctype html><html lang='en'><head><title>Page</title></head><body><main>" + "".join(fragments) + "</main></body></html>")
+    tree = parser.parse(
+        "<!doctype html><html lang='en'><head><title>Page</title></head><body><main>"
+        + "".join(fragments)
+        + "</main></body></html>"
+    )
     assert not parser.errors, parser.errors
     for element in tree.iter():
         if isinstance(element.tag, str):
@@ -27,6 +32,7 @@ def inside(element, system: str) -> str:
         if hidden in e.get("class", "").split():
             return e.tail or ""
         return (e.text or "") + "".join(map(read, e)) + (e.tail or "")
+
     return " ".join((element.text or "").split() + "".join(map(read, element)).split())
 
 

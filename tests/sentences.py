@@ -1,4 +1,5 @@
 """What a refusal must be: one sentence that names the input, says what is wrong with it, and what would be accepted."""
+
 import re
 
 
@@ -8,4 +9,6 @@ def check_sentence(calculator, field: str, sentence: str) -> None:
     assert sentence.startswith(f"{declared.label}: ") or sentence.startswith(f"{declared.label}, "), sentence
     unquoted = re.sub(r'".*?"(?=[ ,;.]|$)', '""', sentence)  # what was typed may itself hold quotes
     assert not re.search(r"[.?!] [A-Z]", unquoted), f"more than one sentence: {sentence}"
-    assert re.search(r"; (?:\w+ ){0,3}(?:give|choose|write|name|leave)\b|(?:give|choose|write|name) ", unquoted), f"does not say what is accepted: {sentence}"
+    assert re.search(
+        r"; (?:\w+ ){0,3}(?:give|choose|write|name|leave)\b|(?:give|choose|write|name) ", unquoted
+    ), f"does not say what is accepted: {sentence}"

@@ -3,6 +3,7 @@
 What comes out for entries within the accepted ranges is a finite result or a refusal that says which entries do not go together;
 for anything else one sentence that names the input and what is accepted. Never a trace, never a number that is none.
 """
+
 import builtins
 import json
 import math
@@ -12,22 +13,23 @@ from xml.etree import ElementTree
 
 import mpmath
 import pytest
-from hypothesis import given, settings, strategies as st
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
-from calc.reference import engine
-from calc.stations import index as stations
-from calc.declare.calculator import evaluate
-from calc.declare.inputs import Choice, Quantity
-from calc.reference.materials import MATERIALS
-from calc.declare.open_input import Open
-from calc.page.formula import line_text
-from calc.page.result import SOURCE_KINDS
-from calc.page.svg import figure
 from calc.core.reading import quantity, read
-from calc.core.writing import from_unit, to_unit
-from calc.page.report import result_data
 from calc.core.result import Limit, Refused, Text
 from calc.core.working import figures
+from calc.core.writing import from_unit, to_unit
+from calc.declare.calculator import evaluate
+from calc.declare.inputs import Choice, Quantity
+from calc.declare.open_input import Open
+from calc.page.formula import line_text
+from calc.page.report import result_data
+from calc.page.result import SOURCE_KINDS
+from calc.page.svg import figure
+from calc.reference import engine
+from calc.reference.materials import MATERIALS
+from calc.stations import index as stations
 from tests.entries import entries, numbers, written
 from tests.figures import faults
 from tests.formula_reader import Reader, Unreadable
@@ -39,16 +41,23 @@ SYSTEMS = ("metric", "inch")
 
 # declarations
 
+
 @every_calculator
 def test_it_is_declared_in_full(id):
     c = stations.find(id)
-    assert re.fullmatch(r"[a-z][a-z0-9]*(-[a-z0-9]+)*", c.id) and c.id == id and c.function.__name__ == id.replace("-", "_")
+    assert (
+        re.fullmatch(r"[a-z][a-z0-9]*(-[a-z0-9]+)*", c.id)
+        and c.id == id
+        and c.function.__name__ == id.replace("-", "_")
+    )
     assert c.station in stations.STATIONS and c.title[0].isupper() and not c.title.endswith(".")
     assert c.purpose.endswith(("?", ".")) and c.finds and c.function.__doc__
     assert c.sources and all(s.kind in SOURCE_KINDS and s.text.endswith(".") for s in c.sources)
     assert all(caution.text.endswith(".") for caution in c.cautions)
     labels = [i.label for i in c.inputs]
-    assert len(set(labels)) == len(labels) and all(label and not label.endswith((".", ":")) for label in labels)
+    assert len(set(labels)) == len(labels) and all(
+        label and not label.endswith((".", ":")) for label in labels
+    )
     assert len({o.label for o in c.outputs}) == len(c.outputs) and all(o.label for o in c.outputs)
     assert 1 <= sum(o.main for o in c.outputs) <= 3
     assert not [i.name for i in c.inputs if i.name in ("title", "result", "hint", "message")]
@@ -56,7 +65,9 @@ def test_it_is_declared_in_full(id):
         assert not i.hint or i.hint.endswith((".", "?")), i.name
         assert not getattr(i, "tool", "") or not i.tool.endswith("."), i.name
         assert not getattr(i, "doubt_of", "") or i.doubt_of in c.input, i.name
-        assert not getattr(i, "of", "") or i.of in MATERIALS or set(c.input[i.of].options) <= set(MATERIALS), i.name
+        assert (
+            not getattr(i, "of", "") or i.of in MATERIALS or set(c.input[i.of].options) <= set(MATERIALS)
+        ), i.name
         assert not getattr(i, "by", "") or i.by in c.input, i.name
 
 
@@ -100,6 +111,7 @@ def test_features_are_on_the_demo_sheet_and_the_example_is_a_good_part(id):
 
 # results
 
+
 def check_result(calculator, found, system):
     """A result that can be shown: finite, whole sentences, figures on their paper."""
     for n in (*found.outputs.values(), *found.working):
@@ -110,7 +122,9 @@ def check_result(calculator, found, system):
     json.dumps(told, allow_nan=False)
     for text in (found.verdict.headline, found.verdict.do, *(r.text for r in found.remarks)):
         sentence = text.plain(system)
-        assert sentence and sentence == sentence.strip() and "\n" not in sentence and "{" not in sentence, sentence
+        assert sentence and sentence == sentence.strip() and "\n" not in sentence and "{" not in sentence, (
+            sentence
+        )
     assert found.verdict.do.plain(system).endswith((".", "?")), found.verdict.do.plain(system)
     assert not found.verdict.headline.plain(system).endswith("."), found.verdict.headline.plain(system)
     assert words(found.verdict.headline) <= 8, found.verdict.headline.plain(system)
@@ -139,10 +153,13 @@ def test_the_example_is_in_order(id):
     assert any(t.value is not None and not t.entered for t in found.taken)
     for system in SYSTEMS:
         check_result(c, found, system)
-        assert {k: float(n) for k, n in evaluate(c, {}, system).outputs.items()} == {k: float(n) for k, n in found.outputs.items()}
+        assert {k: float(n) for k, n in evaluate(c, {}, system).outputs.items()} == {
+            k: float(n) for k, n in found.outputs.items()
+        }
 
 
 # the working, read back as a reader with a pocket calculator would
+
 
 def check_working(found, system):
     """Each line, worked out again from the numbers that it shows, contains its value within what their rounding leaves open."""
@@ -158,7 +175,9 @@ def check_working(found, system):
         if clash or len(parts) < 4:
             continue
         try:
-            band = Reader(units, half=True, rounded={text.lstrip("−") for text, pure in named if pure}).read(parts[-2])
+            band = Reader(units, half=True, rounded={text.lstrip("−") for text, pure in named if pure}).read(
+                parts[-2]
+            )
         except Unreadable as error:
             raise AssertionError(f"{line}: {error}") from None
         band = mpmath.iv.mpf(band)
@@ -180,7 +199,10 @@ def collect(n, system, named, units) -> bool:
         if n.op == "in":
             named.append((figures(n.value, 5), True))
         if n.form.symbol:
-            clash = units.setdefault(n.form.symbol, (n.form.factor, n.form.offset)) != (n.form.factor, n.form.offset)
+            clash = units.setdefault(n.form.symbol, (n.form.factor, n.form.offset)) != (
+                n.form.factor,
+                n.form.offset,
+            )
     return any([clash, *(collect(a, system, named, units) for a in n.args)])
 
 
@@ -206,13 +228,18 @@ def test_a_symbol_means_one_thing_in_a_working(id):
 
 # sweeps
 
+
 def check_refusal(calculator, refused, system, codes):
     for error in refused.errors:
         assert error.code in codes, f"{error.code}: {error.sentence(system)}"
         check_sentence(calculator, error.field, error.sentence(system))
 
 
-OPEN = ["wrong-kind", "unknown-unit", "not-a-number"]  # of an input of any kind: it and the choice beside it must agree
+OPEN = [
+    "wrong-kind",
+    "unknown-unit",
+    "not-a-number",
+]  # of an input of any kind: it and the choice beside it must agree
 
 
 def has_open(calculator) -> bool:
@@ -230,10 +257,20 @@ def test_whatever_is_entered_within_the_ranges_gives_a_result_or_says_what_does_
             found = evaluate(c, asked, system)
         except Refused as refused:
             beside = any("±" in text for text in asked.values()) or any("." in name for name in asked)
-            check_refusal(c, refused, system, {"impossible", *(["out-of-range", "twice", "empty", "too-few"] if beside else []), *OPEN * has_open(c)})
+            check_refusal(
+                c,
+                refused,
+                system,
+                {
+                    "impossible",
+                    *(["out-of-range", "twice", "empty", "too-few"] if beside else []),
+                    *OPEN * has_open(c),
+                },
+            )
             return
         check_result(c, found, system)
         check_working(found, system)
+
     sweep()
 
 
@@ -248,7 +285,11 @@ def test_one_step_outside_a_range_is_refused_and_its_end_is_not(id):
             assert i.take({"": written(limit, unit)}, "metric", {}).value is not None
             beyond = math.nextafter(limit, outwards) if abs(limit) > 1e-29 else math.copysign(1e-12, outwards)
             if from_unit(to_unit(beyond, unit), unit) != beyond or i.form.kind.name == "count":
-                beyond = limit + math.copysign(max(abs(limit), 1e-6) * 1e-6, outwards) if i.form.kind.name != "count" else limit + math.copysign(1, outwards)
+                beyond = (
+                    limit + math.copysign(max(abs(limit), 1e-6) * 1e-6, outwards)
+                    if i.form.kind.name != "count"
+                    else limit + math.copysign(1, outwards)
+                )
             with pytest.raises(Refused) as refused:
                 i.take({"": written(beyond, unit)}, "metric", {})
             assert [e.code for e in refused.value.errors] == ["out-of-range"]
@@ -273,10 +314,30 @@ def test_the_walk_covers_what_is_registered():
     for name in stations.STATIONS:
         package = stations.station(name)
         assert package.TITLE and package.PURPOSE and package.CALCULATORS
-    assert quantity("1 in", next(iter({i.form.kind for i, _ in quantities(stations.find("seat-fit")) if i.form.kind.name == "length"}))) == 0.0254
+    assert (
+        quantity(
+            "1 in",
+            next(
+                iter(
+                    {
+                        i.form.kind
+                        for i, _ in quantities(stations.find("seat-fit"))
+                        if i.form.kind.name == "length"
+                    }
+                )
+            ),
+        )
+        == 0.0254
+    )
 
 
-@pytest.mark.parametrize("entries, limits, words", [({"ring_outside": "37.40 mm"}, (), "within all its limits"), ({}, (Limit("the ring", 1.0, low=2.0),), "outside ['the ring']")])
+@pytest.mark.parametrize(
+    "entries, limits, words",
+    [
+        ({"ring_outside": "37.40 mm"}, (), "within all its limits"),
+        ({}, (Limit("the ring", 1.0, low=2.0),), "outside ['the ring']"),
+    ],
+)
 def test_a_verdict_that_is_at_odds_with_its_limits_is_seen_in_every_test(entries, limits, words):
     """tests/conftest.py looks at each."""
     c = stations.find("seat-fit")

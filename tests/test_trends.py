@@ -2,14 +2,16 @@
 
 Only the direction is judged here, the rest held, anywhere within the accepted ranges; how much it is, the checks judge.
 """
-import pytest
-from hypothesis import given, settings, strategies as st
 
-from calc.stations import index as stations
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from calc.core.result import Refused
 from calc.declare.calculator import evaluate
 from calc.declare.inputs import Choice
 from calc.declare.open_input import Open
-from calc.core.result import Refused
+from calc.stations import index as stations
 from tests.checks import Trend, trends_of
 from tests.entries import entries, is_count, neighbourhoods, numbers, written
 
@@ -24,7 +26,9 @@ def places(calculator) -> list:
         for number, example in numbers(i):
             name, _, rest = number.name.partition(".")
             column = f"{name}.{rest.partition('.')[2]}"
-            trends = {key: (way[said], said) for key, way in ways.items() for said in (name, column) if said in way}
+            trends = {
+                key: (way[said], said) for key, way in ways.items() for said in (name, column) if said in way
+            }
             if trends and (example is not None or not rest):  # rows that the example leaves empty stay empty
                 found.append((number, example, trends))
     return found
@@ -35,7 +39,14 @@ def results(calculator, held, number, entered) -> list:
     found = []
     for value in entered:
         try:
-            found.append({key: n.value for key, n in evaluate(calculator, {**held, number.name: written(value, number.form.metric)}).outputs.items()})
+            found.append(
+                {
+                    key: n.value
+                    for key, n in evaluate(
+                        calculator, {**held, number.name: written(value, number.form.metric)}
+                    ).outputs.items()
+                }
+            )
         except Refused:
             pass
     return found
@@ -48,8 +59,12 @@ def compare(calculator, place, small, large) -> set:
         output = calculator.output[key]
         change = trend * (large[key] - small[key])
         last = 10.0 ** -output.form.places("metric") * float(output.form.metric.factor)
-        slack = 1e-9 * max(abs(small[key]), abs(large[key])) + 1e-6 * last  # what rounding in the last bits may do
-        assert change >= -slack, f"{key} is said to {'rise' if trend > 0 else 'fall'} with {place[0].name}, but goes from {small[key]!r} to {large[key]!r}"
+        slack = (
+            1e-9 * max(abs(small[key]), abs(large[key])) + 1e-6 * last
+        )  # what rounding in the last bits may do
+        assert change >= -slack, (
+            f"{key} is said to {'rise' if trend > 0 else 'fall'} with {place[0].name}, but goes from {small[key]!r} to {large[key]!r}"
+        )
         if change > slack:
             moved.add((key, said))
     return moved
@@ -61,16 +76,39 @@ def test_results_rise_and_fall_with_what_physics_says(id):
     swept, moved = places(c), set()
 
     held = entries(c, most=4)
-    drawn = [st.tuples(st.just(place), held, st.one_of([st.lists(x, min_size=2, max_size=3, unique=True) for x in neighbourhoods(*place[:2])]).map(sorted))
-             for place in swept]
+    drawn = [
+        st.tuples(
+            st.just(place),
+            held,
+            st.one_of(
+                [st.lists(x, min_size=2, max_size=3, unique=True) for x in neighbourhoods(*place[:2])]
+            ).map(sorted),
+        )
+        for place in swept
+    ]
 
-    @settings(max_examples=max(settings.default.max_examples // 2, 2 * len({said for *_, trends in swept for _, said in trends.values()})))
+    @settings(
+        max_examples=max(
+            settings.default.max_examples // 2,
+            2 * len({said for *_, trends in swept for _, said in trends.values()}),
+        )
+    )
     @given(st.sampled_from(drawn).flatmap(lambda each: each))
     def sweep(drawn):
         place, held, entered = drawn
-        found = results(c, {name: text.partition("±")[0] for name, text in held.items() if not name.startswith(f"{place[0].name}.")}, place[0], entered)
+        found = results(
+            c,
+            {
+                name: text.partition("±")[0]
+                for name, text in held.items()
+                if not name.startswith(f"{place[0].name}.")
+            },
+            place[0],
+            entered,
+        )
         for small, large in zip(found, found[1:]):
             moved.update(compare(c, place, small, large))
+
     sweep()
 
     declared = {(key, said) for *_, trends in swept for key, (_, said) in trends.items()}
@@ -94,10 +132,19 @@ def look_closer(calculator, place, moved) -> None:
 def steps(calculator, number, example) -> list:
     """Numbers about the example, or about those of its like where it has none, and the ends of what is usual."""
     low, high = number.hard_range
-    alike = [like for i in calculator.inputs for other, like in numbers(i) if like and other.form.kind is number.form.kind]
+    alike = [
+        like
+        for i in calculator.inputs
+        for other, like in numbers(i)
+        if like and other.form.kind is number.form.kind
+    ]
     middles = [example] if example is not None else alike or [(low + high) / 2]
     shares = (0, 1e-3, -1e-3, 0.03, -0.03, 0.1, -0.1, 0.3, -0.3, -0.9)
-    about = [middle + (round(10 * share) if is_count(number) else share * (abs(middle) or high - low)) for middle in middles for share in shares]
+    about = [
+        middle + (round(10 * share) if is_count(number) else share * (abs(middle) or high - low))
+        for middle in middles
+        for share in shares
+    ]
     return sorted({min(max(x, low), high) for x in (*about, *(number.usual_range or ()))})
 
 
@@ -114,8 +161,12 @@ def others(calculator, number):
             if optional:
                 yield {other.name: ""}
             if optional and example is None:
-                yield from ({other.name: written(like, other.form.metric)} for j in calculator.inputs for alike, like in numbers(j)
-                            if like is not None and alike.form.kind is other.form.kind)
+                yield from (
+                    {other.name: written(like, other.form.metric)}
+                    for j in calculator.inputs
+                    for alike, like in numbers(j)
+                    if like is not None and alike.form.kind is other.form.kind
+                )
             if other.usual_range and other.name != number.name:
                 yield from ({other.name: written(end, other.form.metric)} for end in other.usual_range)
 

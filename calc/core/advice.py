@@ -2,16 +2,18 @@
 
 To the nearest digit, half of them would not be.
 """
+
 import math
 from fractions import Fraction
 
 from calc.core.conformance import DUST
-from calc.core.writing import from_unit, stated, to_unit
 from calc.core.working import Form, Number
+from calc.core.writing import from_unit, stated, to_unit
 
 
 class Told(Number):
     """A number that is written in its own words in each unit system."""
+
     __slots__ = ("texts",)
 
     def __init__(self, value, texts):
@@ -35,11 +37,14 @@ def at_most(value, shape: Form) -> Told:
 def rounded(value: float, shape: Form, system: str, turn) -> Fraction:
     """A value in that system's unit, turned up or down to the digits with which it is written."""
     places = shape.places(system)
-    return Fraction(turn(Fraction(repr(to_unit(value, shape.unit(system)))) * 10 ** places), 10 ** places)
+    return Fraction(turn(Fraction(repr(to_unit(value, shape.unit(system)))) * 10**places), 10**places)
 
 
 def _told(value, shape, turn, dust):
     def text(system):
         unit = shape.unit(system)
-        return stated(from_unit(float(rounded(value + dust, shape, system, turn)), unit), unit, shape.places(system))
+        return stated(
+            from_unit(float(rounded(value + dust, shape, system, turn)), unit), unit, shape.places(system)
+        )
+
     return Told(value, {system: text(system) for system in ("metric", "inch")})

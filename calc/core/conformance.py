@@ -4,6 +4,7 @@ The doubt is taken as normal, and nothing else is held to be known of the size. 
 `below` is how far the reading lies above its lower limit, `above` how far below its upper one, negative outside; a limit that
 does not exist lies infinitely far. `standard(margin, u)` counts a margin so.
 """
+
 import math
 
 from calc.core.kinds import RATIO
@@ -50,12 +51,17 @@ def quantile(probability: float) -> float:
 
 def probability(below, above):
     """Probability that the true size lies within its limits: Φ(above) − Φ(−below) (JCGM 106, 7.3); plain or traced."""
-    return phi(below) - phi(-above) if below < above else phi(above) - phi(-below)  # of two numbers near 1 or near 0, take those near 0
+    return (
+        phi(below) - phi(-above) if below < above else phi(above) - phi(-below)
+    )  # of two numbers near 1 or near 0, take those near 0
 
 
 def probability_within(reading: float, u: float, low: float | None, high: float | None) -> float:
     """The same from a reading, its standard uncertainty and its limits (None where there is none), in one unit."""
-    return probability(standard(None if low is None else reading - low, u), standard(None if high is None else high - reading, u))
+    return probability(
+        standard(None if low is None else reading - low, u),
+        standard(None if high is None else high - reading, u),
+    )
 
 
 def decide(below: float, above: float, proof: float = PROOF) -> str:
@@ -76,9 +82,13 @@ def accepted(u: float, low: float | None, high: float | None, proof: float = PRO
     half, inner, outer = (high - low) / 2, 0.0, (high - low) / 2 - guard
     if probability_within(0, u, -half, half) < proof:
         return None
-    for _ in range(60):  # the farther limit takes a little off what the nearer one allows; halved to the last bit
+    for _ in range(
+        60
+    ):  # the farther limit takes a little off what the nearer one allows; halved to the last bit
         middle = (inner + outer) / 2
-        inner, outer = (middle, outer) if probability_within(middle, u, -half, half) >= proof else (inner, middle)
+        inner, outer = (
+            (middle, outer) if probability_within(middle, u, -half, half) >= proof else (inner, middle)
+        )
     return low + half - inner, low + half + inner
 
 
@@ -89,10 +99,15 @@ def deciding_share(below: float, above: float, proof: float = PROOF) -> float:
     one_sided = quantile(proof)
     if nearer <= 0 or math.isinf(farther):
         return abs(nearer) / one_sided
-    few, many = nearer / quantile((1 + proof) / 2), nearer / one_sided  # the farther limit counts as much as the nearer, or nothing
+    few, many = (
+        nearer / quantile((1 + proof) / 2),
+        nearer / one_sided,
+    )  # the farther limit counts as much as the nearer, or nothing
     for _ in range(60):
         middle = (few + many) / 2
-        few, many = (middle, many) if probability(nearer / middle, farther / middle) >= proof else (few, middle)
+        few, many = (
+            (middle, many) if probability(nearer / middle, farther / middle) >= proof else (few, middle)
+        )
     return few
 
 

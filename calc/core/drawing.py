@@ -2,6 +2,7 @@
 
 Coordinates: x to the right, y up. A drawing is to scale in itself unless `exaggerated` says by how much.
 """
+
 import math
 from dataclasses import dataclass
 
@@ -12,6 +13,7 @@ from calc.core.working import Form, Number
 @dataclass(frozen=True)
 class Area:
     """A cut face, hatched: pattern 'a' and 'b' lean against each other, 'c' is close, 'solid' is filled, '' is plain."""
+
     points: tuple
     hatch: str = "a"
     role: str = "cut"
@@ -20,6 +22,7 @@ class Area:
 @dataclass(frozen=True)
 class Line:
     """`style`: outline, thin, centre, hidden, band (the contact or limit that matters)."""
+
     points: tuple
     style: str = "outline"
 
@@ -27,6 +30,7 @@ class Line:
 @dataclass(frozen=True)
 class Dimension:
     """A dimension line from `start` to `end`, moved off by `away` along its normal (metres; sign picks the side)."""
+
     start: tuple
     end: tuple
     number: Number
@@ -37,6 +41,7 @@ class Dimension:
 @dataclass(frozen=True)
 class Label:
     """Words at a point, with a leader to `target` where given. `anchor`: start, middle, end."""
+
     at: tuple
     words: "str | Text | Number"
     anchor: str = "middle"
@@ -46,6 +51,7 @@ class Label:
 @dataclass(frozen=True)
 class Drawing:
     """`alt` says in words what is seen. `exaggerated` is a sentence, or empty where the drawing is to scale."""
+
     title: str
     alt: Text
     shapes: tuple
@@ -61,6 +67,7 @@ class Axis:
 @dataclass(frozen=True)
 class Series:
     """A curve of (x, y) points in SI units. `style`: line, dashed, points, limit."""
+
     label: str
     points: tuple
     style: str = "line"
@@ -78,8 +85,10 @@ class Plot:
 
 def arc(centre, radius, start, end, steps=48) -> tuple:
     """Points along an arc, angles in radians from +x, counter-clockwise."""
-    return tuple((centre[0] + radius * math.cos(a), centre[1] + radius * math.sin(a))
-                 for a in (start + (end - start) * i / steps for i in range(steps + 1)))
+    return tuple(
+        (centre[0] + radius * math.cos(a), centre[1] + radius * math.sin(a))
+        for a in (start + (end - start) * i / steps for i in range(steps + 1))
+    )
 
 
 def box(left, bottom, right, top) -> tuple:
@@ -89,16 +98,24 @@ def box(left, bottom, right, top) -> tuple:
 
 def coils(x, bottom, height, wire, mean_diameter, active, total) -> tuple:
     """A helical spring in section on the axis `x`: the half turns behind the cut, then the cut wires, so that what stands in the
-    middle can be drawn over the former. The end turns lie closed and are ground flat. Metres; turns may be fractions."""
+    middle can be drawn over the former. The end turns lie closed and are ground flat. Metres; turns may be fractions.
+    """
     closed, pitch = (total - active) / 2, (height - (total - active) * wire) / active
 
     def middle(turn):
-        return bottom + wire * min(turn, closed) + pitch * min(max(turn - closed, 0), active) + wire * max(turn - closed - active, 0)
+        return (
+            bottom
+            + wire * min(turn, closed)
+            + pitch * min(max(turn - closed, 0), active)
+            + wire * max(turn - closed - active, 0)
+        )
+
     places = [(x + (-1) ** (k + 1) * mean_diameter / 2, middle(k / 2)) for k in range(int(2 * total) + 1)]
 
     def seen(points, hatch):
         kept = clip(points, x - mean_diameter, bottom, x + mean_diameter, bottom + height)
         return (Area(kept, hatch),) if kept else ()
+
     shapes = []
     for (x1, y1), (x2, y2) in zip(places[1::2], places[2::2]):
         length = math.hypot(x2 - x1, y2 - y1)

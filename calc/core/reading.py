@@ -11,8 +11,17 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from calc.core.kinds import ANGLE, COUNT, KINDS, LENGTH, RATIO, TEMPERATURE, Kind, Unit
-from calc.core.spelling import SAID, UNDECIDED, canonical_spelling, evened, every_spelling, spellings_of, unit_among
+from calc.core.spelling import (
+    SAID,
+    UNDECIDED,
+    canonical_spelling,
+    evened,
+    every_spelling,
+    spellings_of,
+    unit_among,
+)
 from calc.core.writing import gap, stated, write
+
 
 @dataclass(frozen=True)
 class Entry:
@@ -47,7 +56,9 @@ LONGEST = 100
 """An entry longer than this many characters is refused unread."""
 
 
-def read(text: str, kind: Kind, unit: Unit | None = None, possible: tuple[float, float] | None = None) -> Entry:
+def read(
+    text: str, kind: Kind, unit: Unit | None = None, possible: tuple[float, float] | None = None
+) -> Entry:
     """Read what a person typed for a quantity of this kind.
 
     `unit` is taken where the text names none (default: the metric unit of the kind).
@@ -78,7 +89,9 @@ def quantity(text: str, kind: Kind) -> float:
     entry = _read(text, kind, kind.metric)
     if entry.note:
         raise EntryError("not-a-number", f"{quoted(text)} can be read in two ways", _accepted(kind))
-    if not entry.named and kind.metric.symbol and (entry.value or kind is TEMPERATURE):  # 0 is 0 in every unit but a temperature's
+    if (
+        not entry.named and kind.metric.symbol and (entry.value or kind is TEMPERATURE)
+    ):  # 0 is 0 in every unit but a temperature's
         raise EntryError("unknown-unit", f"{quoted(text)} names no unit", _accepted(kind))
     return entry.value
 
@@ -89,13 +102,19 @@ def readings(text: str, kinds) -> list[tuple[Kind, Entry]]:
     A unit written as its own symbol goes before one that is only another spelling (35 lb is a mass before it is a force), then
     the order of `kinds` decides. Where nothing fits, the EntryError says what is wrong with the text itself, if anything is.
     """
-    unknown = EntryError("unknown-unit", f"{quoted(text)} names no unit that is known here", f"give a number with its unit, such as {kinds[0].example}")
+    unknown = EntryError(
+        "unknown-unit",
+        f"{quoted(text)} names no unit that is known here",
+        f"give a number with its unit, such as {kinds[0].example}",
+    )
     found, errors = [], [(3, unknown)]
     for kind in kinds:
         try:
             entry = _read(text, kind, kind.metric)
         except EntryError as error:
-            if error.code == "out-of-range":  # −460 °F is not taken for a difference because it cannot be a temperature
+            if (
+                error.code == "out-of-range"
+            ):  # −460 °F is not taken for a difference because it cannot be a temperature
                 raise
             undecided = error.accepted != _accepted(kind)
             errors.append((0 if undecided else _TELLING.get(error.code, 4), error))
@@ -107,7 +126,17 @@ def readings(text: str, kinds) -> list[tuple[Kind, Entry]]:
 
 
 # What says most about a text that no kind can read, first.
-_TELLING = {"empty": 0, "too-long": 0, "two-ways": 0, "not-finite": 1, "bad-fraction": 1, "bad-angle": 1, "bad-doubt": 1, "several-numbers": 2, "not-a-number": 2}
+_TELLING = {
+    "empty": 0,
+    "too-long": 0,
+    "two-ways": 0,
+    "not-finite": 1,
+    "bad-fraction": 1,
+    "bad-angle": 1,
+    "bad-doubt": 1,
+    "several-numbers": 2,
+    "not-a-number": 2,
+}
 
 
 _DOUBT = re.compile(r"±|\+ ?/ ?-|\+-")
@@ -134,9 +163,19 @@ def _read(text, kind, default, possible=None):
         notes = value.notes
     number = _to_float(value.number * value.unit.factor + value.unit.offset, text, kind)
     if kind is TEMPERATURE and number < 0:
-        raise EntryError("out-of-range", f"{quoted(text)} is below absolute zero", "give −273.15 °C, −459.67 °F, 0 K or more")
+        raise EntryError(
+            "out-of-range",
+            f"{quoted(text)} is below absolute zero",
+            "give −273.15 °C, −459.67 °F, 0 K or more",
+        )
     if kind is TEMPERATURE and value.unit.symbol == "K":
-        notes = [*notes, f"Took {quoted(text)} as a temperature above absolute zero ({stated(number, default, 2)}), not as a difference."]
+        notes = [
+            *notes,
+            (
+                f"Took {quoted(text)} as a temperature above absolute zero ({stated(number, default, 2)}),"
+                " not as a difference."
+            ),
+        ]
     if kind is COUNT and value.number.denominator != 1:
         raise EntryError("not-a-number", f"{quoted(text)} is not a whole number", _accepted(kind))
     return Entry(number, value.unit, " ".join(notes), doubt, text, value.named)
@@ -145,7 +184,9 @@ def _read(text, kind, default, possible=None):
 def _with_doubt(text, first, last, kind, default, possible):
     """Value, SI doubt and notes of an entry with a ± in it."""
     if not first or not last:
-        raise EntryError("bad-doubt", f"{quoted(text)} needs a number on both sides of the ±", _accepted_doubt(kind))
+        raise EntryError(
+            "bad-doubt", f"{quoted(text)} needs a number on both sides of the ±", _accepted_doubt(kind)
+        )
     value = _number(first, kind, default, possible)
     try:
         doubt = _number(last, kind, value.unit)
@@ -159,8 +200,10 @@ def _with_doubt(text, first, last, kind, default, possible):
         # "54.987 ± 4 µm" or "20 ± 1 K" it may well be for the doubt alone.
         if doubt.unit not in (kind.metric, kind.inch):
             raise EntryError(
-                "bad-doubt", f"{quoted(text)} does not say which unit {first} is in",
-                f"name both, such as {first}{gap(default)}{default.symbol} ± {last}")
+                "bad-doubt",
+                f"{quoted(text)} does not say which unit {first} is in",
+                f"name both, such as {first}{gap(default)}{default.symbol} ± {last}",
+            )
         value = _number(first, kind, doubt.unit, possible)
         notes = value.notes + doubt.notes + [f"Took {doubt.unit.symbol} for both {first} and its doubt."]
     if doubt.number < 0:
@@ -177,7 +220,8 @@ class _Number:
 
 
 # After the sign, whole numbers with a fraction, or digits with marks and perhaps an exponent.
-_NUMBER = re.compile(r"""
+_NUMBER = re.compile(
+    r"""
     (?P<sign>[+-]?)\ ?
     (?: (?: (?P<whole>[0-9]+) [ -] )? (?P<top>[0-9]+) / (?P<under>[0-9]+) (?![0-9.,/])
       | (?P<digits> [1-9][0-9]{0,2} (?:\ [0-9]{3})+ (?![0-9]) (?:[.,][0-9]*)?
@@ -185,7 +229,9 @@ _NUMBER = re.compile(r"""
                   | [.,][0-9]+ )
         (?: [eE](?P<power>[+-]?[0-9]+)
           | \ ?[×x*·]\ ?10 (?: \^(?P<raised>[+-]?[0-9]+) | (?P<signed>[+-][0-9]+) ) )?
-    )""", re.VERBOSE)
+    )""",
+    re.VERBOSE,
+)
 _GROUPED = re.compile(r"[0-9]{1,3}(?:([.,])[0-9]{3})(?:\1[0-9]{3})*")
 _LIST = re.compile(r"[0-9]+\.[0-9]+(?:,[0-9]+\.[0-9]+)+|[0-9]+,[0-9]+(?:\.[0-9]+,[0-9]+)+")
 _ENDLESS = re.compile(r"[+-]? ?(?:nan|inf|infinity|∞)(?![a-z])", re.IGNORECASE)
@@ -212,8 +258,8 @@ def _number(plain, kind, default, possible=None):
         if _ENDLESS.match(plain):
             raise EntryError("not-finite", f"{quoted(plain)} is not a size", _accepted(kind))
         raise EntryError("not-a-number", f"{quoted(plain)} is not a number", _accepted(kind))
-    rest = plain[match.end():].strip()
-    unit, notes = (_named_unit(plain, rest, kind) if rest else (default, []))
+    rest = plain[match.end() :].strip()
+    unit, notes = _named_unit(plain, rest, kind) if rest else (default, [])
     if match["top"]:
         number = _fraction(match, plain, kind)
         if kind is LENGTH and not rest and default.symbol not in _INCH_MADE:
@@ -221,14 +267,22 @@ def _number(plain, kind, default, possible=None):
             bare = match[0].strip()
             metric = write(float(number * unit.factor) * (-1 if match["sign"] == "-" else 1), default, 3)
             meant = "millimetres were" if default.symbol == "mm" else f"{default.symbol} was"
-            notes = [f'Took {bare} as inches ({metric} {default.symbol}); '
-                     f'write "{bare} {default.symbol}" if {meant} meant.']
+            notes = [
+                f"Took {bare} as inches ({metric} {default.symbol}); "
+                f'write "{bare} {default.symbol}" if {meant} meant.'
+            ]
     else:
         power = match["power"] or match["raised"] or match["signed"] or "0"
         if len(power.lstrip("+-").lstrip("0")) > 3:
             raise EntryError("not-finite", f"{quoted(plain)} is beyond all sizes", _accepted(kind))
         size = Fraction(10) ** int(power) * (-1 if match["sign"] == "-" else 1)
-        number, said = _decimal(match["digits"], plain, kind, possible and (lambda whole: possible[0] <= whole * size * unit.factor + unit.offset <= possible[1]))
+        number, said = _decimal(
+            match["digits"],
+            plain,
+            kind,
+            possible
+            and (lambda whole: possible[0] <= whole * size * unit.factor + unit.offset <= possible[1]),
+        )
         number *= abs(size)
         notes = said + notes
     return _Number(-number if match["sign"] == "-" else number, unit, bool(rest), notes)
@@ -239,8 +293,11 @@ def _fraction(match, plain, kind):
     if under == 0:
         raise EntryError("bad-fraction", f"{quoted(plain)} divides by zero", _accepted(kind))
     if match["whole"] and top >= under:
-        raise EntryError("bad-fraction", f"{quoted(plain)} has a fraction of one or more behind a whole number",
-                         _accepted(kind))
+        raise EntryError(
+            "bad-fraction",
+            f"{quoted(plain)} has a fraction of one or more behind a whole number",
+            _accepted(kind),
+        )
     return whole + Fraction(top, under)
 
 
@@ -256,17 +313,27 @@ def _decimal(digits, plain, kind, may_be=None):
         head, tail = body.rsplit(marks[-1], 1) if mixed else (body, "")
         if not _GROUPED.fullmatch(head):
             if _LIST.fullmatch(body):
-                raise EntryError("several-numbers", f"{quoted(plain)} is more than one number", _accepted(kind))
+                raise EntryError(
+                    "several-numbers", f"{quoted(plain)} is more than one number", _accepted(kind)
+                )
             raise EntryError("not-a-number", f"{quoted(plain)} is not a number", _accepted(kind))
         body = re.sub("[.,]", "", head) + ("." + tail if mixed else "")
         notes.append(f"Took {digits} as {body}.")
     elif marks == [","] and " " not in digits and _GROUPED.fullmatch(body) and not body.startswith("0"):
         whole, body = body.replace(",", ""), body.replace(",", ".")
         if may_be is None or may_be(Fraction(whole)):
-            raise EntryError("two-ways", f"{quoted(digits)} can be read in two ways", f"write {whole} or {body}")
+            raise EntryError(
+                "two-ways", f"{quoted(digits)} can be read in two ways", f"write {whole} or {body}"
+            )
         notes.append(f"Took {digits} as {body}, with a decimal comma.")
-    elif not marks and re.fullmatch("0+[1-9][0-9]*", digits) and kind is not COUNT:  # nobody writes a nought before a size but for its point: 0005 for .0005
-        raise EntryError("two-ways", f"{quoted(digits)} may have lost its decimal point", f"write it with its point, or {digits.lstrip('0')}")
+    elif (
+        not marks and re.fullmatch("0+[1-9][0-9]*", digits) and kind is not COUNT
+    ):  # nobody writes a nought before a size but for its point: 0005 for .0005
+        raise EntryError(
+            "two-ways",
+            f"{quoted(digits)} may have lost its decimal point",
+            f"write it with its point, or {digits.lstrip('0')}",
+        )
     return Fraction(body.replace(",", ".").removesuffix(".")), notes
 
 
@@ -281,11 +348,18 @@ def _named_unit(plain, rest, kind):
         said = SAID.get((kind.name, canonical)) or SAID.get((kind.name, canonical.lower()))
         return unit, [said] if said else []
     other = every_spelling().get(canonical) or next(
-        (other for other in KINDS.values() if canonical and unit_among(other, canonical)), None)
+        (other for other in KINDS.values() if canonical and unit_among(other, canonical)), None
+    )
     if other:
-        raise EntryError("wrong-kind", f"{rest} is {with_article(other.name)}, and {with_article(kind.name)} belongs here", _accepted(kind))
+        raise EntryError(
+            "wrong-kind",
+            f"{rest} is {with_article(other.name)}, and {with_article(kind.name)} belongs here",
+            _accepted(kind),
+        )
     if _MORE_FRACTION.match(rest):
-        raise EntryError("bad-fraction", f"{quoted(plain)} is not a fraction of whole numbers", _accepted(kind))
+        raise EntryError(
+            "bad-fraction", f"{quoted(plain)} is not a fraction of whole numbers", _accepted(kind)
+        )
     if _MORE_NUMBERS.search(rest):
         raise EntryError("several-numbers", f"{quoted(plain)} is more than one number", _accepted(kind))
     if _UNIT_LIKE.fullmatch(rest) and rest not in ("x", "e", "E"):
@@ -296,12 +370,15 @@ def _named_unit(plain, rest, kind):
     raise EntryError("not-a-number", f"{quoted(plain)} is not a number", _accepted(kind))
 
 
-_SEXAGESIMAL = re.compile(r"""
+_SEXAGESIMAL = re.compile(
+    r"""
     (?P<sign>[+-]?)\ ?
     (?: (?P<d>[0-9]+(?:[.,][0-9]+)?)\ ?(?:°|degrees?|degs?|d)\ ? )?
     (?: (?P<m>[0-9]+(?:[.,][0-9]+)?)\ ?(?:'|minutes?|mins?|m)\ ? )?
     (?: (?P<s>[0-9]+(?:[.,][0-9]+)?)\ ?(?:"|seconds?|secs?|s)\ ? )?
-    """, re.VERBOSE | re.IGNORECASE)
+    """,
+    re.VERBOSE | re.IGNORECASE,
+)
 
 
 def _degrees_minutes_seconds(plain):

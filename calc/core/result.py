@@ -1,4 +1,5 @@
 """What an evaluated calculator says, as data: no HTML, no unit system chosen yet."""
+
 import math
 import re
 from copy import copy
@@ -9,22 +10,36 @@ from itertools import combinations
 from calc.core.conformance import DUST
 from calc.core.working import Form, Number, origins
 
-VERDICT_WORDS = {"pass": "In order", "fail": "Not in order", "attention": "Look again", "unsure": "Cannot tell", "awaited": "Still to be read", "unjudged": "Not judged"}
+VERDICT_WORDS = {
+    "pass": "In order",
+    "fail": "Not in order",
+    "attention": "Look again",
+    "unsure": "Cannot tell",
+    "awaited": "Still to be read",
+    "unjudged": "Not judged",
+}
 
 
 @dataclass(frozen=True)
 class Text:
     """A sentence with quantities, or other sentences, in it: `Text("Bore {d} is large", {"d": number})`; the unit system is chosen
     when it is written."""
+
     template: str
     values: dict
 
     def parts(self) -> list:
         """Strings and what stands between them, in turn."""
-        return [self.values[part] if i % 2 else part for i, part in enumerate(re.split(r"\{(\w+)\}", self.template))]
+        return [
+            self.values[part] if i % 2 else part
+            for i, part in enumerate(re.split(r"\{(\w+)\}", self.template))
+        ]
 
     def plain(self, system: str = "metric") -> str:
-        return "".join(p.text(system) if isinstance(p, Number) else p.plain(system) if isinstance(p, Text) else str(p) for p in self.parts())
+        return "".join(
+            p.text(system) if isinstance(p, Number) else p.plain(system) if isinstance(p, Text) else str(p)
+            for p in self.parts()
+        )
 
 
 def say(template: str, **values) -> Text:
@@ -46,6 +61,7 @@ class Source:
 
     `name` is the word or two that stand beside a line of working.
     """
+
     id: str
     text: str
     kind: str
@@ -60,6 +76,7 @@ class Source:
 @dataclass(frozen=True)
 class Caution:
     """A hazard of the work and what to do about it."""
+
     id: str
     text: str
 
@@ -68,6 +85,7 @@ class Caution:
 class Verdict:
     """`state`: pass, fail, attention or unsure, awaited where something must be read first, unjudged where a limit is not known; what the
     number means in words, and what to do next."""
+
     state: str
     headline: Text
     do: Text
@@ -80,6 +98,7 @@ class Verdict:
 @dataclass(frozen=True)
 class Remark:
     """`level`: note or warning. `field` names the input it speaks of, if one; `suggestion` is what may have been meant there, to be typed."""
+
     level: str
     text: Text
     field: str = ""
@@ -98,6 +117,7 @@ def warning(template: str, **values) -> Remark:
 class Table:
     """Rows that a calculator judges one by one, or that a page lists. Cells are strings, Texts or Numbers; `states` gives each
     row's verdict state; a `sortable` table may be put in the order of any column by its reader."""
+
     title: str
     columns: tuple
     rows: tuple
@@ -109,6 +129,7 @@ class Table:
 class Limit:
     """What decides a verdict: a number that must not lie below `low` nor above `high`. `words` say what lies within:
     "the grip left hot". `level` is what comes of it outside: "fail", or "attention"."""
+
     words: str
     number: Number
     low: "Number | float | None" = None
@@ -121,13 +142,16 @@ class Limit:
 
     def margins(self) -> tuple:
         """How far above its lower and below its upper bound the number lies, negative outside, None where there is no bound. SI floats."""
-        return (None if self.low is None else float(self.number) - float(self.low),
-                None if self.high is None else float(self.high) - float(self.number))
+        return (
+            None if self.low is None else float(self.number) - float(self.low),
+            None if self.high is None else float(self.high) - float(self.number),
+        )
 
 
 @dataclass(frozen=True)
 class Answer:
     """What a calculator's function returns."""
+
     numbers: tuple
     verdict: Verdict
     remarks: tuple = ()
@@ -137,7 +161,9 @@ class Answer:
     limits: tuple = ()
 
 
-def answer(*numbers: Number, verdict: tuple, remarks=(), figures=(), tables=(), cautions=(), limits=()) -> Answer:
+def answer(
+    *numbers: Number, verdict: tuple, remarks=(), figures=(), tables=(), cautions=(), limits=()
+) -> Answer:
     """Bundle outputs with `verdict=(state, headline, do)`, words as str or `say(...)`.
 
     `limits` are the `Limit`s that decide between passing and failing, or passing and looking again: where readings carry a doubt,
@@ -146,8 +172,15 @@ def answer(*numbers: Number, verdict: tuple, remarks=(), figures=(), tables=(), 
     state, headline, do = verdict
     if not all(isinstance(n, Number) for n in numbers):
         raise TypeError("every output is named by its declaration: answer(Out.size(...), ...)")
-    return Answer(numbers, Verdict(state, as_text(headline), as_text(do)), tuple(r for r in remarks if r),
-                  tuple(f for f in figures if f), tuple(t for t in tables if t), tuple(cautions), tuple(limits))
+    return Answer(
+        numbers,
+        Verdict(state, as_text(headline), as_text(do)),
+        tuple(r for r in remarks if r),
+        tuple(f for f in figures if f),
+        tuple(t for t in tables if t),
+        tuple(cautions),
+        tuple(limits),
+    )
 
 
 def tell_apart(answer: Answer) -> Answer:
@@ -160,25 +193,40 @@ def tell_apart(answer: Answer) -> Answer:
     numbers = {id(number): number for number in _numbers(answer)}
     forms = {key: shape for key, number in numbers.items() if (shape := _finer(number, apart)) != number.form}
     made = {}
-    for number in sorted(origins(numbers.values()), key=lambda n: n.order):  # what led to a number is older than the number
+    for number in sorted(
+        origins(numbers.values()), key=lambda n: n.order
+    ):  # what led to a number is older than the number
         if id(number) in forms or not made.keys().isdisjoint(map(id, number.args)):
             made[id(number)] = new = copy(number)
-            new.args, new.form = tuple(made.get(id(n), n) for n in number.args), forms.get(id(number), number.form)
+            new.args, new.form = (
+                tuple(made.get(id(n), n) for n in number.args),
+                forms.get(id(number), number.form),
+            )
     return _with(answer, made)
 
 
 def _missed(limits) -> list:
     """Each number that lies outside of a limit, with the limit (SI) and the dimensions of both."""
-    return [(float(limit.number), float(bound), getattr(limit.number, "dims", None)) for limit in limits
-            for bound, margin in zip((limit.low, limit.high), limit.margins()) if margin is not None and margin < -DUST]
+    return [
+        (float(limit.number), float(bound), getattr(limit.number, "dims", None))
+        for limit in limits
+        for bound, margin in zip((limit.low, limit.high), limit.margins())
+        if margin is not None and margin < -DUST
+    ]
 
 
 def _alike(answer) -> list:
     """Each two numbers that differ and read the same where one is too much or too little beside the other: within a verdict that is not
     simply in order, and within a warning."""
-    told = [answer.verdict] * (answer.verdict.state != "pass") + [remark for remark in answer.remarks if remark.level == "warning"]
-    return [(float(a), float(b), a.dims) for said in told for a, b in combinations([n for n in _numbers(said) if isinstance(n.form, Form)], 2)
-            if a.dims == b.dims and abs(float(a) - float(b)) > DUST * max(1.0, abs(float(a))) and a.reads_as(b)]
+    told = [answer.verdict] * (answer.verdict.state != "pass") + [
+        remark for remark in answer.remarks if remark.level == "warning"
+    ]
+    return [
+        (float(a), float(b), a.dims)
+        for said in told
+        for a, b in combinations([n for n in _numbers(said) if isinstance(n.form, Form)], 2)
+        if a.dims == b.dims and abs(float(a) - float(b)) > DUST * max(1.0, abs(float(a))) and a.reads_as(b)
+    ]
 
 
 def _finer(number, apart):
@@ -188,8 +236,14 @@ def _finer(number, apart):
     value, others = float(number), []
     for what, bound, dims in apart:
         if dims in (None, number.dims):
-            others += [bound] * (value == what) + [what] * (value == bound) + [0.0] * math.isclose(abs(value), abs(what - bound), rel_tol=1e-9)
-    return number.form.apart_from(min(others, key=lambda other: abs(value - other))) if others else number.form
+            others += (
+                [bound] * (value == what)
+                + [what] * (value == bound)
+                + [0.0] * math.isclose(abs(value), abs(what - bound), rel_tol=1e-9)
+            )
+    return (
+        number.form.apart_from(min(others, key=lambda other: abs(value - other))) if others else number.form
+    )
 
 
 def _numbers(said):
@@ -237,6 +291,7 @@ def _names(kind) -> tuple:
 class InputError(ValueError):
     """One refused entry. `str()` is the sentence in metric units; `sentence(system)` in either. `suggestion` is what may have been meant,
     a text that would be accepted."""
+
     field: str
     code: str
     text: Text
@@ -273,6 +328,7 @@ def impossible(field: str, template: str, **values) -> Impossible:
 @dataclass(frozen=True)
 class Result:
     """A calculator evaluated once."""
+
     calculator: object
     taken: tuple  # of calc.inputs.Taken
     outputs: dict[str, Number]
@@ -283,7 +339,9 @@ class Result:
     sources: tuple[Source, ...]
     figures: tuple = field(default=())
     tables: tuple[Table, ...] = field(default=())
-    doubts: dict[str, float] = field(default_factory=dict)  # expanded uncertainty (k = 2) of outputs, SI, where readings have one
+    doubts: dict[str, float] = field(
+        default_factory=dict
+    )  # expanded uncertainty (k = 2) of outputs, SI, where readings have one
     standing: object = None  # calc.declare.standing.Standing of a reader's entries; None: what was not entered is the example's
     own: tuple = ()  # of calc.declare.standing.OwnLimits
     next: tuple = ()  # names of the inputs that are to be read next
@@ -306,7 +364,11 @@ class Result:
     @property
     def sheet(self):
         """The engine's sheet that anything in it stands on, or None."""
-        used = self.standing and self.standing.sheet and (self.own or any(t.origin.kind == "sheet" for t in self.taken))
+        used = (
+            self.standing
+            and self.standing.sheet
+            and (self.own or any(t.origin.kind == "sheet" for t in self.taken))
+        )
         return self.standing.sheet if used else None
 
     def __getitem__(self, output: str) -> float:

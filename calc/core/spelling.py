@@ -18,7 +18,10 @@ SAID = {
     ("pressure", "kg/cm2"): "Took kg/cm² as kgf/cm².",
     ("stress", "kg/mm2"): "Took kg/mm² as kgf/mm².",
     ("flow rate", "sccm"): "Took sccm as cm³/min of gas at 0 °C and 1 atm.",
-    ("leak rate", "sccm"): "Took sccm as cm³/min of gas at 0 °C and 1 atm; at 20 °C it is 7 % more throughput.",
+    (
+        "leak rate",
+        "sccm",
+    ): "Took sccm as cm³/min of gas at 0 °C and 1 atm; at 20 °C it is 7 % more throughput.",
 }
 
 # Spellings that cannot be decided: refused, with what to write instead.
@@ -27,11 +30,17 @@ _QUART = "may be a US or an imperial quart", "write US qt or imp qt"
 _PINT = "may be a US or an imperial pint", "write US pt or imp pt"
 _GALLON_RATE = "may be in US or in imperial gallons", "write US gal/min, imp gal/min or L/min"
 _OUNCE = "may be a US or an imperial fluid ounce", "write ml"
-_GAUGE = "says gauge or absolute, which is for the name of the field to say", "give the plain unit, such as 36.3 psi or 250 kPa"
+_GAUGE = (
+    "says gauge or absolute, which is for the name of the field to say",
+    "give the plain unit, such as 36.3 psi or 250 kPa",
+)
 UNDECIDED = {
-    "volume": {**dict.fromkeys(("gal", "gallon", "gallons"), _GALLON),
-               **dict.fromkeys(("qt", "qts", "quart", "quarts"), _QUART), **dict.fromkeys(("pt", "pts", "pint", "pints"), _PINT),
-               **dict.fromkeys(("fl·oz", "floz"), _OUNCE)},
+    "volume": {
+        **dict.fromkeys(("gal", "gallon", "gallons"), _GALLON),
+        **dict.fromkeys(("qt", "qts", "quart", "quarts"), _QUART),
+        **dict.fromkeys(("pt", "pts", "pint", "pints"), _PINT),
+        **dict.fromkeys(("fl·oz", "floz"), _OUNCE),
+    },
     "flow rate": dict.fromkeys(("gpm", "gph", "gal/min", "gal/h"), _GALLON_RATE),
     "pressure": dict.fromkeys(("psig", "psia", "barg", "bara", "bar·g", "bar·a", "bar·abs"), _GAUGE),
 }
@@ -40,20 +49,43 @@ UNDECIDED = {
 _SUPERSCRIPT = str.maketrans("⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻", "0123456789+-")
 _SUBSCRIPT = str.maketrans("₀₁₂₃₄₅₆₇₈₉", "0123456789")
 _VULGAR = {
-    "½": "1/2", "⅓": "1/3", "⅔": "2/3", "¼": "1/4", "¾": "3/4", "⅕": "1/5", "⅖": "2/5", "⅗": "3/5", "⅘": "4/5",
-    "⅙": "1/6", "⅚": "5/6", "⅐": "1/7", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8", "⅑": "1/9", "⅒": "1/10",
+    "½": "1/2",
+    "⅓": "1/3",
+    "⅔": "2/3",
+    "¼": "1/4",
+    "¾": "3/4",
+    "⅕": "1/5",
+    "⅖": "2/5",
+    "⅗": "3/5",
+    "⅘": "4/5",
+    "⅙": "1/6",
+    "⅚": "5/6",
+    "⅐": "1/7",
+    "⅛": "1/8",
+    "⅜": "3/8",
+    "⅝": "5/8",
+    "⅞": "7/8",
+    "⅑": "1/9",
+    "⅒": "1/10",
 }
-_PLAIN = str.maketrans({
-    **{mark: " " + fraction for mark, fraction in _VULGAR.items()},
-    **dict.fromkeys("\t\n\r\u00a0\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000", " "),
-    **dict.fromkeys("−‐‑–", "-"),
-    **dict.fromkeys("⁄∕", "/"),
-    **dict.fromkeys("⋅∙•", "·"),
-    **dict.fromkeys("′’‘ʹ´", "'"),
-    **dict.fromkeys("″”“ʺ", '"'),
-    **dict.fromkeys("º˚", "°"),
-    "μ": "µ", "℃": "°C", "℉": "°F", "\u212a": "K",
-})
+_PLAIN = str.maketrans(
+    {
+        **{mark: " " + fraction for mark, fraction in _VULGAR.items()},
+        **dict.fromkeys(
+            "\t\n\r\u00a0\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000", " "
+        ),
+        **dict.fromkeys("−‐‑–", "-"),
+        **dict.fromkeys("⁄∕", "/"),
+        **dict.fromkeys("⋅∙•", "·"),
+        **dict.fromkeys("′’‘ʹ´", "'"),
+        **dict.fromkeys("″”“ʺ", '"'),
+        **dict.fromkeys("º˚", "°"),
+        "μ": "µ",
+        "℃": "°C",
+        "℉": "°F",
+        "\u212a": "K",
+    }
+)
 _RAISED_FRACTION = re.compile("([⁰¹²³⁴-⁹]+)[⁄/]([₀-₉]+)")
 _RAISED = re.compile("[⁰¹²³⁴-⁹⁺⁻]+")
 
@@ -61,10 +93,13 @@ _RAISED = re.compile("[⁰¹²³⁴-⁹⁺⁻]+")
 def evened(text):
     """One character for each meaning: marks, dashes, spaces and raised digits evened out."""
     text = _RAISED_FRACTION.sub(
-        lambda m: f" {m[1].translate(_SUPERSCRIPT)}/{m[2].translate(_SUBSCRIPT)}", text)
+        lambda m: f" {m[1].translate(_SUPERSCRIPT)}/{m[2].translate(_SUBSCRIPT)}", text
+    )
     text = _RAISED.sub(lambda m: "^" + m[0].translate(_SUPERSCRIPT), text)
     text = text.translate(_SUBSCRIPT).translate(_PLAIN).replace("''", '"').replace("**", "^")
-    return re.sub(" +", " ", text).strip(" \ufeff\u200b\u200e\u200f")  # what a copied text brings along unseen
+    return re.sub(" +", " ", text).strip(
+        " \ufeff\u200b\u200e\u200f"
+    )  # what a copied text brings along unseen
 
 
 _JOIN = re.compile(r"\.? ?[-·*×._] ?| ")

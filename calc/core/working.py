@@ -7,6 +7,7 @@ there is no second copy of a formula to drift. Adding a length to a pressure rai
 The functions of this module (`sqrt`, `tan`, `least`, ...) take plain floats as well, so that physics is written once as plain
 functions on SI values, tested with floats and worked with Numbers.
 """
+
 import itertools
 import math
 from dataclasses import dataclass, replace
@@ -14,8 +15,8 @@ from fractions import Fraction
 from functools import cache, lru_cache
 
 from calc.core.kinds import KINDS, TEMPERATURE_DIFFERENCE, Kind, Unit
-from calc.core.writing import decimals_for, stated, to_unit, write
 from calc.core.spelling import unit_spelled
+from calc.core.writing import decimals_for, stated, to_unit, write
 
 PURE = (0, 0, 0, 0)  # dimensions as powers of metre, kilogram, second, kelvin
 _made = itertools.count()
@@ -33,7 +34,9 @@ _decimals_for = lru_cache(maxsize=1024)(decimals_for)
 @dataclass(frozen=True)
 class Form:
     """How a quantity is written: kind, decimals in the metric unit, and the two display units where not the kind's own. What lies
-    `beside` a limit that it failed (SI) gets as many further decimals as it takes to differ from that limit, and no more."""
+    `beside` a limit that it failed (SI) gets as many further decimals as it takes to differ from that limit, and no more.
+    """
+
     kind: Kind
     decimals: int
     metric: Unit
@@ -60,11 +63,20 @@ class Form:
     def _enough(self, value: float, system: str) -> int:
         """Decimals that show the value as another one than the limit beside it, as that is written usually and as it would be then."""
         unit, usual = self.unit(system), self.places(system)
-        if self.beside is None or f"{value:.12g}" == f"{self.beside:.12g}":  # what floats leave of two equal numbers tells nothing
+        if (
+            self.beside is None or f"{value:.12g}" == f"{self.beside:.12g}"
+        ):  # what floats leave of two equal numbers tells nothing
             return usual
         limit = _without_zeros(write(self.beside, unit, usual))
-        return next((places for places in range(usual, usual + 12)
-                     if _without_zeros(write(value, unit, places)) not in (limit, _without_zeros(write(self.beside, unit, places)))), usual)
+        return next(
+            (
+                places
+                for places in range(usual, usual + 12)
+                if _without_zeros(write(value, unit, places))
+                not in (limit, _without_zeros(write(self.beside, unit, places)))
+            ),
+            usual,
+        )
 
     def apart_from(self, limit: float) -> "Form":
         return replace(self, beside=float(limit))
@@ -89,13 +101,20 @@ def _without_zeros(text: str) -> str:
 
 def form(kind: Kind, decimals: int, metric: str | None = None, inch: str | None = None) -> Form:
     """Form of a kind, with other display units where named (units named by any spelling that the kind reads)."""
+
     def unit(name, usual):
         found = usual if name is None else unit_spelled(kind, name)
         if found is None:
             raise ValueError(f"{kind.name} has no unit {name!r}")
         return found
+
     chosen = unit(metric, kind.metric)
-    return Form(kind, decimals, chosen, chosen if metric and inch is None and kind.inch == kind.metric else unit(inch, kind.inch))
+    return Form(
+        kind,
+        decimals,
+        chosen,
+        chosen if metric and inch is None and kind.inch == kind.metric else unit(inch, kind.inch),
+    )
 
 
 class Number:
@@ -104,25 +123,46 @@ class Number:
     `op` is 'const', 'given' (an input or a constant with a name), 'step' (a named result; `args[0]` is its expression), or an
     operation on `args`. Named numbers show their symbol in later formulas.
     """
+
     __slots__ = ("value", "dims", "op", "args", "symbol", "label", "form", "source", "order", "key")
 
-    def __init__(self, value, dims=PURE, op="const", args=(), symbol="", label="", form=None, source=None, key=""):
+    def __init__(
+        self, value, dims=PURE, op="const", args=(), symbol="", label="", form=None, source=None, key=""
+    ):
         self.value, self.dims, self.op, self.args = float(value), dims, op, args
         self.symbol, self.label, self.form, self.source, self.key = symbol, label, form, source, key
         self.order = next(_made)
 
     # arithmetic
-    def __add__(self, other): return _sum("+", self, other)
-    def __radd__(self, other): return self if type(other) is int and other == 0 else _sum("+", other, self)  # sum() starts from 0
-    def __sub__(self, other): return _sum("-", self, other)
-    def __rsub__(self, other): return _sum("-", other, self)
+    def __add__(self, other):
+        return _sum("+", self, other)
 
-    def __mul__(self, other): return _product(self, other)
-    def __rmul__(self, other): return _product(other, self)
-    def __truediv__(self, other): return _quotient(self, other)
-    def __rtruediv__(self, other): return _quotient(other, self)
-    def __neg__(self): return Number(-self.value, self.dims, "neg", (self,))
-    def __abs__(self): return Number(abs(self.value), self.dims, "abs", (self,))
+    def __radd__(self, other):
+        return self if type(other) is int and other == 0 else _sum("+", other, self)  # sum() starts from 0
+
+    def __sub__(self, other):
+        return _sum("-", self, other)
+
+    def __rsub__(self, other):
+        return _sum("-", other, self)
+
+    def __mul__(self, other):
+        return _product(self, other)
+
+    def __rmul__(self, other):
+        return _product(other, self)
+
+    def __truediv__(self, other):
+        return _quotient(self, other)
+
+    def __rtruediv__(self, other):
+        return _quotient(other, self)
+
+    def __neg__(self):
+        return Number(-self.value, self.dims, "neg", (self,))
+
+    def __abs__(self):
+        return Number(abs(self.value), self.dims, "abs", (self,))
 
     def __pow__(self, power):
         if isinstance(power, Number):
@@ -142,14 +182,28 @@ class Number:
         _like("comparison", (self, other))
         return other.value
 
-    def __lt__(self, other): return self.value < self._other(other)
-    def __le__(self, other): return self.value <= self._other(other)
-    def __gt__(self, other): return self.value > self._other(other)
-    def __ge__(self, other): return self.value >= self._other(other)
-    def __eq__(self, other): return isinstance(other, (Number, int, float)) and self.value == self._other(other)
+    def __lt__(self, other):
+        return self.value < self._other(other)
+
+    def __le__(self, other):
+        return self.value <= self._other(other)
+
+    def __gt__(self, other):
+        return self.value > self._other(other)
+
+    def __ge__(self, other):
+        return self.value >= self._other(other)
+
+    def __eq__(self, other):
+        return isinstance(other, (Number, int, float)) and self.value == self._other(other)
+
     __hash__ = None
-    def __float__(self): return self.value
-    def __bool__(self): return self.value != 0  # as a float is, so that plain and traced numbers take the same branch
+
+    def __float__(self):
+        return self.value
+
+    def __bool__(self):
+        return self.value != 0  # as a float is, so that plain and traced numbers take the same branch
 
     def __repr__(self):
         return f"Number({self.symbol or self.op}={self.value!r}, dims={self.dims})"
@@ -163,17 +217,35 @@ class Number:
 
     def reads_as(self, other: "Number") -> bool:
         """Is it written as another number is, in either unit system? 0.050 mm reads as 0.05 mm."""
-        return any(self.form.unit(system) == other.form.unit(system) and _without_zeros(self.form.bare(self.value, system)) == _without_zeros(other.form.bare(other.value, system))
-                   for system in ("metric", "inch"))
+        return any(
+            self.form.unit(system) == other.form.unit(system)
+            and _without_zeros(self.form.bare(self.value, system))
+            == _without_zeros(other.form.bare(other.value, system))
+            for system in ("metric", "inch")
+        )
 
     def shown(self, decimals: int) -> "Number":
         """The same number, written with other decimals."""
-        return Number(self.value, self.dims, "given", (), self.symbol, self.label, self.form.with_decimals(decimals))
+        return Number(
+            self.value, self.dims, "given", (), self.symbol, self.label, self.form.with_decimals(decimals)
+        )
 
     def held_to(self, low: float | None, high: float | None) -> "Number":
         """The same number; outside of these limits it is written so that it does not read as the one that it has passed."""
-        limit = low if low is not None and self.value < low else high if high is not None and self.value > high else None
-        return self if limit is None else Number(self.value, self.dims, "given", (), self.symbol, self.label, self.form.apart_from(limit))
+        limit = (
+            low
+            if low is not None and self.value < low
+            else high
+            if high is not None and self.value > high
+            else None
+        )
+        return (
+            self
+            if limit is None
+            else Number(
+                self.value, self.dims, "given", (), self.symbol, self.label, self.form.apart_from(limit)
+            )
+        )
 
 
 class _Pi(float):
@@ -221,7 +293,7 @@ def _sum(op, a, b):
 
 def _power(base, power):
     """As floats do it, but a root of a negative number is an error instead of a complex number."""
-    value = base ** power
+    value = base**power
     if isinstance(value, complex):
         raise ValueError("math domain error")
     return value
@@ -245,11 +317,13 @@ def _quotient(a, b):
 
 def pure_function(name, plain):
     """A function of one pure number that takes plain and traced ones alike, written with that name in the working."""
+
     def function(x):
         if not isinstance(x, Number):
             return plain(x)
         _need_pure(name, x)
         return Number(plain(x.value), PURE, name, (x,))
+
     function.__name__ = name
     function.__doc__ = f"{name} of a plain or traced number (angles in radians)."
     return function
@@ -280,6 +354,7 @@ def _extreme(name, plain):
             return plain(xs)
         numbers = tuple(map(_number, xs))
         return Number(plain(n.value for n in numbers), _like(name, numbers), name, numbers)
+
     function.__name__ = name
     function.__doc__ = f"The {name} of several like quantities."
     return function
@@ -340,4 +415,7 @@ def origins(numbers):
 
 def steps_behind(numbers) -> list[Number]:
     """Every named result that led to these numbers, in the order in which they were worked."""
-    return sorted((n for n in origins(numbers) if n.op == "step" and n.args[0].op not in ("const",)), key=lambda n: n.order)
+    return sorted(
+        (n for n in origins(numbers) if n.op == "step" and n.args[0].op not in ("const",)),
+        key=lambda n: n.order,
+    )

@@ -1,7 +1,7 @@
 """Writing numbers as people read them.
 
-    write(0.0379, LENGTH.inch, 4)          '1.4921'
-    stated(0.0379, LENGTH.metric, 2)       '37.90 mm'
+write(0.0379, LENGTH.inch, 4)          '1.4921'
+stated(0.0379, LENGTH.metric, 2)       '37.90 mm'
 """
 
 from decimal import ROUND_HALF_EVEN, Decimal
@@ -9,6 +9,7 @@ from fractions import Fraction
 from math import isfinite
 
 from calc.core.kinds import Unit
+
 
 def from_unit(number: float, unit: Unit) -> float:
     """SI value of a number in a unit: the float nearest to number × factor + offset."""

@@ -13,6 +13,7 @@ command, schema and the tests' sweep all read this declaration.
     def seat_fit(i: In) -> Answer:
         return answer(Out.grip(i.ring_outside - i.pocket_bore), verdict=("pass", "Holds", "Fit it."))
 """
+
 import inspect
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
@@ -21,18 +22,78 @@ from functools import cached_property
 from math import isfinite
 from typing import Any, get_args
 
-from calc.declare import doubt
-from calc.declare.inputs import MISSED, NONE, READ, Choice, Grid, Quantity, Taken, choice, column, given, grid, hand_over_doubts, limit, measured, which_valve
-from calc.declare.open_input import any_of
 from calc.core.reading import quoted
-from calc.core.result import Answer, Impossible, InputError, Limit, Refused, Remark, Result, Verdict, answer, as_text, say, tell_apart
-from calc.declare.standing import Standing, awaited, fails_anyway, listed, never_better, own_limits, told_without, walk
+from calc.core.result import (
+    Answer,
+    Impossible,
+    InputError,
+    Limit,
+    Refused,
+    Remark,
+    Result,
+    Verdict,
+    answer,
+    as_text,
+    say,
+    tell_apart,
+)
 from calc.core.working import Form, Number, origins, step, steps_behind
+from calc.declare import doubt
+from calc.declare.inputs import (
+    MISSED,
+    NONE,
+    READ,
+    Choice,
+    Grid,
+    Quantity,
+    Taken,
+    choice,
+    column,
+    given,
+    grid,
+    hand_over_doubts,
+    limit,
+    measured,
+    which_valve,
+)
+from calc.declare.open_input import any_of
+from calc.declare.standing import (
+    Standing,
+    awaited,
+    fails_anyway,
+    listed,
+    never_better,
+    own_limits,
+    told_without,
+    walk,
+)
 
-__all__ = ["Answer", "Calculator", "Inputs", "Limit", "Number", "Output", "Outputs", "Rows", "answer", "any_of", "calculator", "choice", "column", "evaluate", "given", "grid", "limit", "measured", "which_valve"]
+__all__ = [
+    "Answer",
+    "Calculator",
+    "Inputs",
+    "Limit",
+    "Number",
+    "Output",
+    "Outputs",
+    "Rows",
+    "answer",
+    "any_of",
+    "calculator",
+    "choice",
+    "column",
+    "evaluate",
+    "given",
+    "grid",
+    "limit",
+    "measured",
+    "which_valve",
+]
 
 
-Rows = tuple[tuple[Number, ...], ...]  # of a grid; a row that may stay empty is None then, and so is a cell of an optional column
+Rows = tuple[
+    tuple[Number, ...], ...
+]  # of a grid; a row that may stay empty is None then, and so is a cell of an optional column
 
 
 class DeclarationError(TypeError):
@@ -47,6 +108,7 @@ class Output:
 
     `feature` names the size of the part, on an engine's data sheet, that the result is and no gauge reads directly: a job can keep it.
     """
+
     label: str
     symbol: str
     form: Form | None
@@ -80,12 +142,16 @@ class Inputs:
         for name, kind in annotated.items():
             declared = vars(cls).get(name)
             if not hasattr(declared, "take"):
-                raise DeclarationError(f"{cls.__module__}: {name} is not declared with measured, given or choice")
+                raise DeclarationError(
+                    f"{cls.__module__}: {name} is not declared with measured, given or choice"
+                )
             if isinstance(declared, Quantity):
                 optional = type(None) in get_args(kind)
                 declared = replace(declared, optional=optional, stands_in=declared.stands_in and not optional)
             found.append(replace(declared, name=name))
-        if forgotten := [name for name, value in vars(cls).items() if hasattr(value, "take") and name not in annotated]:
+        if forgotten := [
+            name for name, value in vars(cls).items() if hasattr(value, "take") and name not in annotated
+        ]:
             raise DeclarationError(f"{cls.__module__}: {forgotten[0]} says no type, such as Number")
         cls._all = tuple(found)
 
@@ -145,7 +211,18 @@ def calculator(id, title, inputs, outputs, *, purpose, finds=(), sources=(), cau
         if not outputs.all():
             raise DeclarationError(f"{id}: no outputs")
         station = function.__module__.split(".")[-2]
-        return Calculator(id, title, station, purpose, tuple(finds), tuple(sources), tuple(cautions), function, inputs, outputs.all())
+        return Calculator(
+            id,
+            title,
+            station,
+            purpose,
+            tuple(finds),
+            tuple(sources),
+            tuple(cautions),
+            function,
+            inputs,
+            outputs.all(),
+        )
 
     return declare
 
@@ -156,9 +233,15 @@ def _check_input(id, declared, inputs) -> None:
     if not default and not declared.feature and not getattr(declared, "optional", False):
         raise DeclarationError(f"{id}: {declared.name} has neither an example nor a feature to take it from")
     if isinstance(declared, Choice) and default not in declared.options:
-        raise DeclarationError(f"{id}: {declared.name} begins with {default!r}, which is not one of {', '.join(declared.options)}")
+        raise DeclarationError(
+            f"{id}: {declared.name} begins with {default!r}, which is not one of"
+            f" {', '.join(declared.options)}"
+        )
     if getattr(declared, "limit", "") and default:
-        raise DeclarationError(f"{id}: {declared.name} is a limit, which comes from an engine's sheet or the reader and has no default")
+        raise DeclarationError(
+            f"{id}: {declared.name} is a limit, which comes from an engine's sheet or the reader and has no"
+            " default"
+        )
     _check_when(id, declared, inputs)
 
 
@@ -167,11 +250,23 @@ def _check_when(id, declared, inputs) -> None:
     choice_name, *options = getattr(declared, "when", ()) or ("",)
     if choice_name and not options and getattr(inputs.get(choice_name), "optional", False):
         return
-    if choice_name and (not isinstance(inputs.get(choice_name), Choice) or not options or not set(options) <= set(inputs[choice_name].options)):
-        raise DeclarationError(f"{id}: {declared.name} counts when {choice_name} is {', '.join(options) or 'nothing'}, which is no choice of this calculator")
+    if choice_name and (
+        not isinstance(inputs.get(choice_name), Choice)
+        or not options
+        or not set(options) <= set(inputs[choice_name].options)
+    ):
+        raise DeclarationError(
+            f"{id}: {declared.name} counts when {choice_name} is {', '.join(options) or 'nothing'}, which is"
+            " no choice of this calculator"
+        )
 
 
-def evaluate(calculator: Calculator, entries: dict[str, str] | None = None, system: str = "metric", standing: Standing | None = None) -> Result:
+def evaluate(
+    calculator: Calculator,
+    entries: dict[str, str] | None = None,
+    system: str = "metric",
+    standing: Standing | None = None,
+) -> Result:
     """Evaluate with the reader's entries (texts, by input name).
 
     What is not entered takes the value of the worked example; with a `standing` it is worth what its declaration says of an unread
@@ -191,23 +286,48 @@ def evaluate(calculator: Calculator, entries: dict[str, str] | None = None, syst
     try:
         found, verdict, doubts = _judged(calculator, values, taken)
     except Refused as refused:  # what was read does not go together with what stands in for something unread: that is to be read
-        unread = {t.input.name: t for t in taken if (not t.entered and t.origin.kind in ("sheet", "assumed") or t.value is None) and isinstance(t.input, Quantity)}
+        unread = {
+            t.input.name: t
+            for t in taken
+            if (not t.entered and t.origin.kind in ("sheet", "assumed") or t.value is None)
+            and isinstance(t.input, Quantity)
+        }
         if not all(e.code == "impossible" and e.field in unread for e in refused.errors):
             raise
         return _partly(calculator, taken, values, [unread[e.field] for e in refused.errors], standing, own)
     turning = ()
     if spans := [t for t in taken if t.span]:
-        walked = walk(lambda moved: _work(calculator, moved), lambda moved, answer: _weighed(calculator, moved, taken, answer)[0], values, spans, found, verdict)
-        doubts = {key: doubts.get(key, 0.0) + spread for key, spread in walked.spread.items() if doubts.get(key, 0.0) + spread}
+        walked = walk(
+            lambda moved: _work(calculator, moved),
+            lambda moved, answer: _weighed(calculator, moved, taken, answer)[0],
+            values,
+            spans,
+            found,
+            verdict,
+        )
+        doubts = {
+            key: doubts.get(key, 0.0) + spread
+            for key, spread in walked.spread.items()
+            if doubts.get(key, 0.0) + spread
+        }
         if turning := walked.turning:
             verdict = _turned([t for t in spans if t.input.name in turning], standing)
-    return _told(calculator, taken, found, never_better(verdict, own, standing), doubts, standing, own, turning)
+    return _told(
+        calculator, taken, found, never_better(verdict, own, standing), doubts, standing, own, turning
+    )
 
 
 def _turned(turning, standing) -> Verdict:
     """What is said where a size that nobody read can turn the verdict."""
-    return Verdict("awaited", listed([t.called for t in turning]), say(
-        "Within what {sheet}’s sheet allows {it}, the verdict can be one or the other.", sheet=standing.sheet.name, it="it" if len(turning) == 1 else "them"))
+    return Verdict(
+        "awaited",
+        listed([t.called for t in turning]),
+        say(
+            "Within what {sheet}’s sheet allows {it}, the verdict can be one or the other.",
+            sheet=standing.sheet.name,
+            it="it" if len(turning) == 1 else "them",
+        ),
+    )
 
 
 def _judged(calculator, values, taken) -> tuple:
@@ -239,9 +359,22 @@ def _told(calculator, taken, found, verdict, doubts, standing=None, own=(), next
     outputs = {n.key: n for n in found.numbers if n.order not in idle}
     steps = [n for n in steps if n.order not in idle]
     used = [s.source for s in steps if s.source]
-    return Result(calculator, taken, outputs, verdict, tuple(steps), (*remarks, *found.remarks),
-                  tuple(dict.fromkeys((*found.cautions, *calculator.cautions))), tuple(dict.fromkeys((*calculator.sources, *used))),
-                  found.figures, found.tables, doubts, standing, own, next)
+    return Result(
+        calculator,
+        taken,
+        outputs,
+        verdict,
+        tuple(steps),
+        (*remarks, *found.remarks),
+        tuple(dict.fromkeys((*found.cautions, *calculator.cautions))),
+        tuple(dict.fromkeys((*calculator.sources, *used))),
+        found.figures,
+        found.tables,
+        doubts,
+        standing,
+        own,
+        next,
+    )
 
 
 def _idle(taken, numbers) -> set:
@@ -266,17 +399,28 @@ def _numbers(value):
 
 def _partly(calculator, taken, values, missed, standing, own) -> Result:
     """What can be told while something is missed: the outputs that do not need it, each size by its own limits, and what is to be read."""
+
     def work(moved):
         return _work(calculator, moved)
 
     def judge(moved, answer):
         return _weighed(calculator, moved, taken, answer)[0]
+
     verdict = fails_anyway(missed, work, judge, values) or awaited(missed, standing)
     numbers, doubts = told_without(missed, {name for t in taken for name in t.read}, work, values), {}
     if numbers and any(t.doubts for t in taken):
         weighed, _ = doubt.weigh(work, values, taken, work(values))
         doubts = {n.key: weighed[n.key] for n in numbers}
-    return _told(calculator, taken, Answer(numbers, verdict), never_better(verdict, own, standing), doubts, standing, own, tuple(t.input.name for t in missed))
+    return _told(
+        calculator,
+        taken,
+        Answer(numbers, verdict),
+        never_better(verdict, own, standing),
+        doubts,
+        standing,
+        own,
+        tuple(t.input.name for t in missed),
+    )
 
 
 def _chosen(taken) -> dict:
@@ -293,8 +437,14 @@ def _take(calculator, entries, system, standing=None) -> tuple:
         else:
             errors.append(_unknown_input(calculator, name))
     taken = {}
-    chosen = {name: "read" for name, texts in own.items() if not isinstance(calculator.input[name], Choice) and texts.get("", "").strip()}
-    for declared in sorted(calculator.inputs, key=lambda i: not isinstance(i, Choice)):  # a choice may name another input's material
+    chosen = {
+        name: "read"
+        for name, texts in own.items()
+        if not isinstance(calculator.input[name], Choice) and texts.get("", "").strip()
+    }
+    for declared in sorted(
+        calculator.inputs, key=lambda i: not isinstance(i, Choice)
+    ):  # a choice may name another input's material
         try:
             taken[declared.name] = _taken(declared, own[declared.name], system, chosen, standing)
             if isinstance(declared, Choice):
@@ -318,7 +468,9 @@ def _taken(declared, texts, system, chosen, standing) -> Taken:
     if not any(text.strip() for text in own):
         unread = standing.unread(declared, chosen)
         told = {part: text for part, text in texts.items() if text.strip()}
-        return replace(unread, texts=told, origin=MISSED if told else unread.origin)  # its temperatures alone are no reading
+        return replace(
+            unread, texts=told, origin=MISSED if told else unread.origin
+        )  # its temperatures alone are no reading
     try:
         taken = declared.take({"": "", **texts} if isinstance(declared, Grid) else texts, system, chosen)
     except Refused as refused:
@@ -337,7 +489,15 @@ def _work(calculator, values):
         raise
     except Impossible as error:
         declared = calculator.input[error.field.partition(".")[0]]
-        raise Refused([InputError(error.field, "impossible", say(declared.label + ": " + error.text.template.rstrip(".") + ".", **error.text.values))]) from None
+        raise Refused(
+            [
+                InputError(
+                    error.field,
+                    "impossible",
+                    say(declared.label + ": " + error.text.template.rstrip(".") + ".", **error.text.values),
+                )
+            ]
+        ) from None
     except (ArithmeticError, ValueError) as error:  # a division by zero, the root of a negative number
         raise _no_answer(calculator, type(error).__name__) from error
     if not all(isfinite(n.value) for n in found.numbers):
@@ -348,11 +508,27 @@ def _work(calculator, values):
 def _no_answer(calculator, why) -> Refused:
     """Keeps an arithmetical fault from the reader's eye; the sweep over all calculators holds that it never happens."""
     first = calculator.inputs[0]
-    return Refused([InputError(first.name, "no-answer", say("{label}: these entries together give no answer ({why}); give sizes nearer to the usual ones.",
-                                                            label=first.label, why=why))])
+    return Refused(
+        [
+            InputError(
+                first.name,
+                "no-answer",
+                say(
+                    "{label}: these entries together give no answer ({why}); give sizes nearer to the usual"
+                    " ones.",
+                    label=first.label,
+                    why=why,
+                ),
+            )
+        ]
+    )
 
 
 def _unknown_input(calculator, name) -> InputError:
     near = get_close_matches(name, calculator.input, 1)
     hint = f"the nearest is {near[0]}" if near else "give one of " + ", ".join(calculator.input)
-    return InputError(name, "unknown-input", say("{name} is not an input of {id}; {hint}.", name=quoted(name), id=calculator.id, hint=hint))
+    return InputError(
+        name,
+        "unknown-input",
+        say("{name} is not an input of {id}; {hint}.", name=quoted(name), id=calculator.id, hint=hint),
+    )

@@ -1,4 +1,5 @@
 """What a calculator asks for: quantities, choices and grids, each able to read an entry or refuse it in one sentence."""
+
 import math
 import re
 from dataclasses import dataclass, replace
@@ -7,19 +8,28 @@ from fractions import Fraction
 from functools import cached_property
 from typing import Any
 
-from calc.reference import engine
 from calc.core.advice import Told, at_least, rounded
 from calc.core.conformance import COVERAGE
-from calc.formulas.warm_reading import ALPHA_DOUBT, GAUGE_ALPHA, at_reference, expansion_doubt, temperature_doubt
-from calc.reference.materials import MATERIALS, REFERENCE, OutsideTable
 from calc.core.kinds import EXPANSION, TEMPERATURE
 from calc.core.reading import EntryError, quantity, quoted, read
-from calc.core.writing import from_unit, stated, to_unit
 from calc.core.result import InputError, Refused, Remark, say
-from calc.reference.sources import THERMAL
 from calc.core.working import Form, Number, constant, form, step
+from calc.core.writing import from_unit, stated, to_unit
+from calc.formulas.warm_reading import (
+    ALPHA_DOUBT,
+    GAUGE_ALPHA,
+    at_reference,
+    expansion_doubt,
+    temperature_doubt,
+)
+from calc.reference import engine
+from calc.reference.materials import MATERIALS, REFERENCE, OutsideTable
+from calc.reference.sources import THERMAL
 
-WARM = {"part": "part temperature", "gauge": "gauge temperature"}  # what may be told beside a measured length: entry name.part
+WARM = {
+    "part": "part temperature",
+    "gauge": "gauge temperature",
+}  # what may be told beside a measured length: entry name.part
 _WARM_RANGE = (quantity("-60 °C", TEMPERATURE), quantity("150 °C", TEMPERATURE))
 
 
@@ -28,18 +38,22 @@ class Origin:
     """Where a value comes from. `kind`: read (typed now), job (when, by whom), sheet (the engine's), assumed (common practice, for a reason),
     example (nothing but the demonstration), missed (still to be read), none (does not count). `words` say which, by whom or why; `stage`
     is that of a job's reading."""
+
     kind: str
     words: str = ""
     stage: str = ""
 
 
-READ, EXAMPLE, MISSED, ASSUMED, NONE = (Origin(kind) for kind in ("read", "example", "missed", "assumed", "none"))
+READ, EXAMPLE, MISSED, ASSUMED, NONE = (
+    Origin(kind) for kind in ("read", "example", "missed", "assumed", "none")
+)
 
 
 @dataclass(frozen=True)
 class Taken:
     """An input as it was taken: its entry texts by part name, the value, whether the reader entered it, its standard doubt, where it
     comes from, and of one that stands in all that the engine's sheet allows it (least and greatest, SI)."""
+
     input: object
     texts: dict
     value: object
@@ -62,7 +76,11 @@ class Taken:
         """Names of the entries that were filled: its own, or cells of a grid, all of them where it was filled as a whole."""
         if isinstance(self.input, Grid) and self.text.strip():
             return (self.input.name, *(cell.name for cell in self.input.cells.values()))
-        return tuple(f"{self.input.name}.{part}" if part else self.input.name for part, text in self.texts.items() if text.strip())
+        return tuple(
+            f"{self.input.name}.{part}" if part else self.input.name
+            for part, text in self.texts.items()
+            if text.strip()
+        )
 
     @property
     def text(self) -> str:
@@ -87,6 +105,7 @@ class Quantity:
     A reading of a feature is held against that feature's own limits: at the `stage` "received" against wear, "finished" against those as made;
     with none, "", it is not: what the calculator itself judges, or a size that may be worked on within the limits of another.
     """
+
     label: str
     symbol: str
     form: Form
@@ -139,7 +158,10 @@ class Quantity:
         if size is None and self.default:
             return quantity(self.default, self.form.kind)
         if size is None and not self.optional:
-            raise KeyError(f"{self.name} has no default, and {engine.DEMO} no {self.limit or 'nominal'} of {self.feature_for(chosen)}")
+            raise KeyError(
+                f"{self.name} has no default, and {engine.DEMO} no {self.limit or 'nominal'} of"
+                f" {self.feature_for(chosen)}"
+            )
         return size
 
     def default_text(self, system: str) -> str:
@@ -169,14 +191,34 @@ class Quantity:
         if told:
             value, u = self._at_reference(value, u, told, system, chosen)
         meant = self._meant(entry, system) if entry else ""
-        self.check(float(value), quoted(entry.text) if entry and entry.named and entry.unit != self.form.unit(system) else "", meant)
-        return Taken(self, texts, value, bool(texts), notes, (((), u),) if u else (), doubt_told, meant=(((), meant),) if meant else ())
+        self.check(
+            float(value),
+            quoted(entry.text) if entry and entry.named and entry.unit != self.form.unit(system) else "",
+            meant,
+        )
+        return Taken(
+            self,
+            texts,
+            value,
+            bool(texts),
+            notes,
+            (((), u),) if u else (),
+            doubt_told,
+            meant=(((), meant),) if meant else (),
+        )
 
     def _read(self, text, system):
         try:
             return read(text, self.form.kind, self.form.unit(system), self.hard_range)
         except EntryError as error:
-            raise Refused([self.refusal(error.code, say("{problem}; {accepted}", problem=error.problem, accepted=error.accepted))]) from None
+            raise Refused(
+                [
+                    self.refusal(
+                        error.code,
+                        say("{problem}; {accepted}", problem=error.problem, accepted=error.accepted),
+                    )
+                ]
+            ) from None
 
     def _at_reference(self, reading, u, told, system, chosen):
         """The reading brought to 20 °C, and its standard doubt with that of the temperatures and of the part's expansion. Where no doubt
@@ -185,29 +227,83 @@ class Quantity:
         temperatures, doubts = {}, {}
         for part, words in WARM.items():
             try:
-                entry = read(told[part], TEMPERATURE, TEMPERATURE.unit(system), _WARM_RANGE) if part in told else None
+                entry = (
+                    read(told[part], TEMPERATURE, TEMPERATURE.unit(system), _WARM_RANGE)
+                    if part in told
+                    else None
+                )
             except EntryError as error:
-                raise Refused([self.refusal(error.code, say(f"{words}: " + "{problem}; {accepted}", problem=error.problem, accepted=error.accepted), part)]) from None
+                raise Refused(
+                    [
+                        self.refusal(
+                            error.code,
+                            say(
+                                f"{words}: " + "{problem}; {accepted}",
+                                problem=error.problem,
+                                accepted=error.accepted,
+                            ),
+                            part,
+                        )
+                    ]
+                ) from None
             temperatures[part], doubts[part] = (entry.value, _standard(entry)) if entry else (REFERENCE, 0.0)
             if not _WARM_RANGE[0] <= temperatures[part] <= _WARM_RANGE[1]:
-                raise Refused([self.refusal("out-of-range", say(f"{words} " + "{t} is no temperature to measure at; give {low} to {high}", **{
-                    key: constant("", "", form(TEMPERATURE, 0), value) for key, value in zip(("t", "low", "high"), (temperatures[part], *_WARM_RANGE))}), part)])
+                raise Refused(
+                    [
+                        self.refusal(
+                            "out-of-range",
+                            say(
+                                f"{words} " + "{t} is no temperature to measure at; give {low} to {high}",
+                                **{
+                                    key: constant("", "", form(TEMPERATURE, 0), value)
+                                    for key, value in zip(
+                                        ("t", "low", "high"), (temperatures[part], *_WARM_RANGE)
+                                    )
+                                },
+                            ),
+                            part,
+                        )
+                    ]
+                )
         try:
             alpha = material.mean_alpha(temperatures["part"])
         except OutsideTable as error:
             raise Refused([self.refusal("out-of-range", say("{why}", why=str(error)), "part")]) from None
         expansion = form(EXPANSION, 1)
-        numbers = [constant(f"α_{letter}", words, expansion, a, THERMAL) for letter, words, a in (
-            ("part", f"Expansion of {material.name}", alpha), ("gauge", "Expansion of a steel gauge", GAUGE_ALPHA))]
-        degrees = [constant(f"t_{part}", words.capitalize(), form(TEMPERATURE, 1), temperatures[part]) for part, words in WARM.items()]
+        numbers = [
+            constant(f"α_{letter}", words, expansion, a, THERMAL)
+            for letter, words, a in (
+                ("part", f"Expansion of {material.name}", alpha),
+                ("gauge", "Expansion of a steel gauge", GAUGE_ALPHA),
+            )
+        ]
+        degrees = [
+            constant(f"t_{part}", words.capitalize(), form(TEMPERATURE, 1), temperatures[part])
+            for part, words in WARM.items()
+        ]
         zero = constant("T_0", "Reference temperature", form(TEMPERATURE, 0), REFERENCE)
-        read_as = constant(f"{self.symbol}{',' if '_' in self.symbol else '_'}read", f"{self.label}, as read", self.form, float(reading))
-        value = step(self.symbol, f"{self.label} at 20 °C", self.form, at_reference(read_as, *numbers, *degrees, zero), THERMAL, self.name)
+        read_as = constant(
+            f"{self.symbol}{',' if '_' in self.symbol else '_'}read",
+            f"{self.label}, as read",
+            self.form,
+            float(reading),
+        )
+        value = step(
+            self.symbol,
+            f"{self.label} at 20 °C",
+            self.form,
+            at_reference(read_as, *numbers, *degrees, zero),
+            THERMAL,
+            self.name,
+        )
         size = abs(float(reading))
         if not u and not any(doubts.values()):
             return value, 0.0
-        return value, math.hypot(u, temperature_doubt(size, alpha, GAUGE_ALPHA, doubts["part"], doubts["gauge"]),
-                                 expansion_doubt(size, alpha, ALPHA_DOUBT / COVERAGE, temperatures["part"], REFERENCE))
+        return value, math.hypot(
+            u,
+            temperature_doubt(size, alpha, GAUGE_ALPHA, doubts["part"], doubts["gauge"]),
+            expansion_doubt(size, alpha, ALPHA_DOUBT / COVERAGE, temperatures["part"], REFERENCE),
+        )
 
     def _meant(self, entry, system) -> str:
         """A bare number that is not usual here, with the unit of the other system where it would be: 1.4756 in a field in millimetres
@@ -231,10 +327,34 @@ class Quantity:
             return
         why = f" ({self.hard[2]})" if len(self.hard) > 2 else ""
         side, limit = ("below", "{low}") if value < low else ("above", "{high}")
-        got, offer = "{typed} ({got})" if typed else "{got}", ", or {meant} if that was meant" if meant else ""
-        raise Refused([replace(self.refusal("out-of-range", say(
-            got + " is " + side + " " + limit + ", past what this calculator can answer for" + why + "; give {low} to {high}" + offer,
-            typed=typed, meant=meant, **self._beside(value, low, high))), suggestion=meant)])
+        got, offer = (
+            "{typed} ({got})" if typed else "{got}",
+            (", or {meant} if that was meant" if meant else ""),
+        )
+        raise Refused(
+            [
+                replace(
+                    self.refusal(
+                        "out-of-range",
+                        say(
+                            got
+                            + " is "
+                            + side
+                            + " "
+                            + limit
+                            + ", past what this calculator can answer for"
+                            + why
+                            + "; give {low} to {high}"
+                            + offer,
+                            typed=typed,
+                            meant=meant,
+                            **self._beside(value, low, high),
+                        ),
+                    ),
+                    suggestion=meant,
+                )
+            ]
+        )
 
     def _beside(self, value, low, high) -> dict:
         """A value and the range that it misses, as they are told: what is read here and typed again is accepted."""
@@ -245,19 +365,40 @@ class Quantity:
             for name, limit, inwards in (("low", low, math.ceil), ("high", high, math.floor)):
                 ends.append(rounded(limit, self.form, system, inwards))
                 texts[name][system] = stated(from_unit(float(ends[-1]), unit), unit, places)
-            enough = next((more for more in range(places, places + 18) if not ends[0] <= round(exact, more) <= ends[1]), places)  # to tell it from the limit
+            enough = next(
+                (more for more in range(places, places + 18) if not ends[0] <= round(exact, more) <= ends[1]),
+                places,
+            )  # to tell it from the limit
             texts["got"][system] = stated(value, unit, enough)
         return {name: Told(value, texts[name]) for name in texts}
 
     def refusal(self, code: str, text, part: str = "") -> InputError:
-        return InputError(f"{self.name}.{part}" if part else self.name, code, say(f"{self.label}: " + text.template.rstrip(".") + ".", **text.values))
+        return InputError(
+            f"{self.name}.{part}" if part else self.name,
+            code,
+            say(f"{self.label}: " + text.template.rstrip(".") + ".", **text.values),
+        )
 
     def usual_remarks(self, taken: Taken):
         value = None if taken.value is None else float(taken.value)
         if value is not None and self.usual_range and not self.usual_range[0] <= value <= self.usual_range[1]:
-            again, meant = "measure again" if self.measured else "look at it again", dict(taken.meant).get((), "")
-            yield Remark("warning", say("{label} {got} is outside the usual {low} to {high}: {again} before you trust what follows." + " Did you mean {meant}?" * bool(meant),
-                                        again=again, label=self.label, meant=meant, **self._beside(value, *self.usual_range)), self.name, meant)
+            again, meant = (
+                "measure again" if self.measured else "look at it again",
+                dict(taken.meant).get((), ""),
+            )
+            yield Remark(
+                "warning",
+                say(
+                    "{label} {got} is outside the usual {low} to {high}: {again} before you trust what"
+                    " follows." + " Did you mean {meant}?" * bool(meant),
+                    again=again,
+                    label=self.label,
+                    meant=meant,
+                    **self._beside(value, *self.usual_range),
+                ),
+                self.name,
+                meant,
+            )
 
 
 @dataclass(frozen=True)
@@ -269,6 +410,7 @@ class Choice:
     `assumed` keeps its default, and is told with the verdict. Any other is a question put to the calculator, whose first answer
     stands where all see it. `which` tells which of several parts is meant (intake or exhaust): it is chosen once for a page.
     """
+
     label: str
     options: dict
     hint: str = ""
@@ -304,11 +446,31 @@ class Choice:
         if "" not in texts:
             return Taken(self, texts, self.example(chosen), False)
         text = texts[""].strip()
-        ids = [text] if text in self.options else [] if self.exact else [
-            id for id, words in self.options.items() if _plain(text) in (_plain(words), _plain(id))]
+        ids = (
+            [text]
+            if text in self.options
+            else (
+                []
+                if self.exact
+                else [id for id, words in self.options.items() if _plain(text) in (_plain(words), _plain(id))]
+            )
+        )
         if len(ids) != 1:
             what = f"{quoted(text)} is not a choice" if text else "is empty"
-            raise Refused([InputError(self.name, "unknown-choice", say("{label}: {what}; choose one of {accepted}.", label=self.label, what=what, accepted=self._near(text)))])
+            raise Refused(
+                [
+                    InputError(
+                        self.name,
+                        "unknown-choice",
+                        say(
+                            "{label}: {what}; choose one of {accepted}.",
+                            label=self.label,
+                            what=what,
+                            accepted=self._near(text),
+                        ),
+                    )
+                ]
+            )
         return Taken(self, texts, ids[0], True)
 
     def _near(self, text: str) -> str:
@@ -316,7 +478,9 @@ class Choice:
         if len(self.options) <= 12:
             return ", ".join(self.options)
         folded = {_plain(id): id for id in self.options}
-        begun = [id for key, id in folded.items() if text and re.match(re.escape(_plain(text)) + r"(?![\d.])", key)]  # "M8" is the beginning of M8x1.25
+        begun = [
+            id for key, id in folded.items() if text and re.match(re.escape(_plain(text)) + r"(?![\d.])", key)
+        ]  # "M8" is the beginning of M8x1.25
         close = [folded[key] for key in get_close_matches(_plain(text), folded, 3, 0.3)]
         near = list(dict.fromkeys([*begun, *close]))[:3] or list(self.options)[:3]
         return f"{len(self.options)}, such as {', '.join(near)}"
@@ -328,6 +492,7 @@ class Choice:
 @dataclass(frozen=True)
 class Column:
     """One column of a grid: what is read there, as for `Quantity`. A cell of an `optional` one may be empty in a filled row."""
+
     label: str
     symbol: str
     form: Form
@@ -345,6 +510,7 @@ class Grid:
     is. A cell may be entered by itself as name.row.column, counted from 1. Rows left empty are skipped as long as `least` rows
     are filled; the value is one tuple of Numbers a row, None for a skipped row and for an empty cell of an optional column.
     """
+
     label: str
     rows: tuple
     columns: tuple
@@ -374,9 +540,20 @@ class Grid:
     @cached_property
     def cells(self) -> dict:
         """Each cell as a quantity of its own, by (row, column)."""
-        return {(r, c): Quantity(f"{self.label}, {row}" + (f", {column.label}" if len(self.columns) > 1 else ""), _cell_symbol(column.symbol, row),
-                                 column.form, column.hard, column.usual, self.tool, optional=column.optional, name=f"{self.name}.{r + 1}.{c + 1}")
-                for r, row in enumerate(self.rows) for c, column in enumerate(self.columns)}
+        return {
+            (r, c): Quantity(
+                f"{self.label}, {row}" + (f", {column.label}" if len(self.columns) > 1 else ""),
+                _cell_symbol(column.symbol, row),
+                column.form,
+                column.hard,
+                column.usual,
+                self.tool,
+                optional=column.optional,
+                name=f"{self.name}.{r + 1}.{c + 1}",
+            )
+            for r, row in enumerate(self.rows)
+            for c, column in enumerate(self.columns)
+        }
 
     @cached_property
     def default_texts(self) -> dict:
@@ -385,32 +562,78 @@ class Grid:
 
     @cached_property
     def default_value(self) -> tuple:
-        return self._rows({place: read(text, self.cells[place].form.kind, self.cells[place].form.metric).value for place, text in self.default_texts.items()})
+        return self._rows(
+            {
+                place: read(text, self.cells[place].form.kind, self.cells[place].form.metric).value
+                for place, text in self.default_texts.items()
+            }
+        )
 
     def default_text(self, system: str) -> str:
-        return " | ".join("; ".join("" if row is None or row[c] is None else self.cells[r, c].form.bare(row[c], system) for c in range(len(self.columns)))
-                          for r, row in enumerate(self.default_value))
+        return " | ".join(
+            "; ".join(
+                "" if row is None or row[c] is None else self.cells[r, c].form.bare(row[c], system)
+                for c in range(len(self.columns))
+            )
+            for r, row in enumerate(self.default_value)
+        )
 
     def take(self, texts: dict[str, str], system: str, chosen: dict[str, str]) -> Taken:
         values, told = self._cells_read(texts, system, chosen)
         for r in range(len(self.rows)):
-            missing = [self.cells[r, c] for c, column in enumerate(self.columns) if (r, c) not in values and not column.optional]
+            missing = [
+                self.cells[r, c]
+                for c, column in enumerate(self.columns)
+                if (r, c) not in values and not column.optional
+            ]
             if missing and (self._started(values, r) or self.least == len(self.rows)):
                 leave = ", or leave the whole row empty" if self.least < len(self.rows) else ""
-                raise Refused([InputError(missing[0].name, "empty", say(
-                    "{label}: is empty; give {what}.", label=missing[0].label, what=f"a {missing[0].form.kind.name}{leave}"))])
+                raise Refused(
+                    [
+                        InputError(
+                            missing[0].name,
+                            "empty",
+                            say(
+                                "{label}: is empty; give {what}.",
+                                label=missing[0].label,
+                                what=f"a {missing[0].form.kind.name}{leave}",
+                            ),
+                        )
+                    ]
+                )
         rows = self._rows(values)
         filled = sum(row is not None for row in rows)
         if filled < self.least:
-            got = "no row is" if not filled else "only one row is" if filled == 1 else f"only {filled} rows are"
-            raise Refused([InputError(self.name, "too-few", say("{label}: {got} filled; give at least {least}.", label=self.label, got=got, least=self.least))])
+            got = (
+                "no row is" if not filled else "only one row is" if filled == 1 else f"only {filled} rows are"
+            )
+            raise Refused(
+                [
+                    InputError(
+                        self.name,
+                        "too-few",
+                        say(
+                            "{label}: {got} filled; give at least {least}.",
+                            label=self.label,
+                            got=got,
+                            least=self.least,
+                        ),
+                    )
+                ]
+            )
         return Taken(self, texts, rows, bool(texts), **told)
 
     def partly(self, texts: dict[str, str], system: str, chosen: dict[str, str]) -> Taken:
         """As it was taken while cells of it are still to be read: what was read among what the example has there, and in the note what comes next."""
         values, told = self._cells_read({"": "", **texts}, system, chosen)
-        short = [self.cells[r, c].label for r in range(len(self.rows)) for c, column in enumerate(self.columns)
-                 if (r, c) not in values and not column.optional and (self._started(values, r) or self.least == len(self.rows))]
+        short = [
+            self.cells[r, c].label
+            for r in range(len(self.rows))
+            for c, column in enumerate(self.columns)
+            if (r, c) not in values
+            and not column.optional
+            and (self._started(values, r) or self.least == len(self.rows))
+        ]
         filled = sum(self._started(values, r) for r in range(len(self.rows)))
         words = short[0] if short else f"{self.label}, {self.least - filled} more"
         return Taken(self, texts, self._rows(self.example_cells | values), True, **told | {"notes": (words,)})
@@ -418,7 +641,13 @@ class Grid:
     @property
     def example_cells(self) -> dict:
         """The example's cells as numbers, by their place."""
-        return {(r, c): self.cells[r, c].number(x) for r, row in enumerate(self.default_value) if row for c, x in enumerate(row) if x is not None}
+        return {
+            (r, c): self.cells[r, c].number(x)
+            for r, row in enumerate(self.default_value)
+            if row
+            for c, x in enumerate(row)
+            if x is not None
+        }
 
     def example(self, chosen: dict) -> tuple:
         """The example's rows, as a calculator takes them."""
@@ -456,13 +685,18 @@ class Grid:
         texts = {}
         if self.name in presets:
             texts = dict.fromkeys(self.cells, "") | self._split(presets[self.name])
-        return texts | {place: presets[cell.name] for place, cell in self.cells.items() if cell.name in presets}
+        return texts | {
+            place: presets[cell.name] for place, cell in self.cells.items() if cell.name in presets
+        }
 
     def _started(self, values: dict, r: int) -> bool:
         return any((r, c) in values for c in range(len(self.columns)))
 
     def _rows(self, values: dict) -> tuple:
-        return tuple(tuple(values.get((r, c)) for c in range(len(self.columns))) if self._started(values, r) else None for r in range(len(self.rows)))
+        return tuple(
+            tuple(values.get((r, c)) for c in range(len(self.columns))) if self._started(values, r) else None
+            for r in range(len(self.rows))
+        )
 
     def _split(self, text: str) -> dict:
         """Cells of a text. More rows or cells than there are is an error; one row of many fits a grid of one column."""
@@ -476,8 +710,22 @@ class Grid:
             table = [[row[0] for row in table]]
         if len(table) > len(self.rows) or any(len(row) > len(self.columns) for row in table):
             wanted = f"{self.least} to {len(self.rows)}" if self.least < len(self.rows) else len(self.rows)
-            raise Refused([InputError(self.name, "too-many", say("{label}: has {rows} rows of up to {cells}; give {wanted} rows of {columns}.", label=self.label,
-                                                                rows=len(table), cells=max(map(len, table)), wanted=wanted, columns=len(self.columns)))])
+            raise Refused(
+                [
+                    InputError(
+                        self.name,
+                        "too-many",
+                        say(
+                            "{label}: has {rows} rows of up to {cells}; give {wanted} rows of {columns}.",
+                            label=self.label,
+                            rows=len(table),
+                            cells=max(map(len, table)),
+                            wanted=wanted,
+                            columns=len(self.columns),
+                        ),
+                    )
+                ]
+            )
         return {(r, c): cell.strip() for r, row in enumerate(table) for c, cell in enumerate(row)}
 
     def usual_remarks(self, taken: Taken):
@@ -487,7 +735,9 @@ class Grid:
                 if value is None:
                     continue
                 cell = self.cells[r, c]
-                yield from cell.usual_remarks(Taken(cell, {}, value, True, meant=(((), meant.get((r, c), "")),)))
+                yield from cell.usual_remarks(
+                    Taken(cell, {}, value, True, meant=(((), meant.get((r, c), "")),))
+                )
 
 
 def with_unit(text: str, shape: Form) -> str:
@@ -495,7 +745,9 @@ def with_unit(text: str, shape: Form) -> str:
     if not text.strip():
         return text
     metric, inch = (read(text, shape.kind, shape.unit(system)) for system in ("metric", "inch"))
-    return text if (metric.value, metric.doubt) == (inch.value, inch.doubt) else f"{text} {shape.metric.symbol}"
+    return (
+        text if (metric.value, metric.doubt) == (inch.value, inch.doubt) else f"{text} {shape.metric.symbol}"
+    )
 
 
 def _plain(text: str) -> str:
@@ -530,19 +782,49 @@ def hand_over_doubts(taken: dict) -> None:
         if reading is None or not (reading.doubts or reading.doubt_told):
             continue
         if own.text.strip():
-            raise Refused([own.input.refusal("twice", say("is given here and behind the ± of {reading}; give it in one place", reading=reading.input.label))])
+            raise Refused(
+                [
+                    own.input.refusal(
+                        "twice",
+                        say(
+                            "is given here and behind the ± of {reading}; give it in one place",
+                            reading=reading.input.label,
+                        ),
+                    )
+                ]
+            )
         u = sum(u for _, u in reading.doubts)  # one, or none where it was told as nothing
         if not u and own.input.hard_range[0] > 0:
-            raise Refused([own.input.refusal("out-of-range", say("is told as none behind the ± of {reading}, and no reading is without one; give {least} or more",
-                reading=reading.input.label, least=at_least(own.input.hard_range[0], own.input.form)))])
+            raise Refused(
+                [
+                    own.input.refusal(
+                        "out-of-range",
+                        say(
+                            "is told as none behind the ± of {reading}, and no reading is without one; give"
+                            " {least} or more",
+                            reading=reading.input.label,
+                            least=at_least(own.input.hard_range[0], own.input.form),
+                        ),
+                    )
+                ]
+            )
         own.input.check(COVERAGE * u)
-        taken[name] = replace(own, value=own.input.number(COVERAGE * u), origin=reading.origin, notes=(f"Taken from behind the ± of {reading.input.label}.",))
+        taken[name] = replace(
+            own,
+            value=own.input.number(COVERAGE * u),
+            origin=reading.origin,
+            notes=(f"Taken from behind the ± of {reading.input.label}.",),
+        )
         taken[reading.input.name] = replace(reading, doubts=())
 
 
 def for_chosen(feature: str, chosen: dict) -> str:
     """A feature's id with what was chosen put in: {valve} is intake where nothing was."""
-    return re.sub(r"\{(\w+)\}", lambda found: chosen.get(found[1]) or WHICH[found[1]][0], feature) if "{" in feature else feature
+    return (
+        re.sub(r"\{(\w+)\}", lambda found: chosen.get(found[1]) or WHICH[found[1]][0], feature)
+        if "{" in feature
+        else feature
+    )
 
 
 # --- What a calculator's `Inputs` are declared with -----------------------------------
@@ -552,20 +834,84 @@ def for_chosen(feature: str, chosen: dict) -> str:
 
 
 def measured(
-    label, symbol, shape, *, tool, hard, usual="", example="", feature="", of="", hint="", fold=False, must=False, stands_in=None,
-    assumed="", stage="received", when=(),
+    label,
+    symbol,
+    shape,
+    *,
+    tool,
+    hard,
+    usual="",
+    example="",
+    feature="",
+    of="",
+    hint="",
+    fold=False,
+    must=False,
+    stands_in=None,
+    assumed="",
+    stage="received",
+    when=(),
 ) -> Any:
     """An input that is read off a part with a tool. `hard` and `usual` are ranges, "5 to 120 mm"; `example` is the worked example's entry."""
     default, why = _first(example, assumed)
     stands_in = bool(feature and fold and not must) if stands_in is None else stands_in
-    return Quantity(label, symbol, shape, hard_ends(hard), ends(usual), tool, feature, of, hint, fold, must=must, stands_in=stands_in, assumed=why, stage=stage, when=when, default=default)
+    return Quantity(
+        label,
+        symbol,
+        shape,
+        hard_ends(hard),
+        ends(usual),
+        tool,
+        feature,
+        of,
+        hint,
+        fold,
+        must=must,
+        stands_in=stands_in,
+        assumed=why,
+        stage=stage,
+        when=when,
+        default=default,
+    )
 
 
-def given(label, symbol, shape, *, hard, usual="", example="", feature="", hint="", fold=False, doubt_of="", must=False, assumed="", when=()) -> Any:
+def given(
+    label,
+    symbol,
+    shape,
+    *,
+    hard,
+    usual="",
+    example="",
+    feature="",
+    hint="",
+    fold=False,
+    doubt_of="",
+    must=False,
+    assumed="",
+    when=(),
+) -> Any:
     """An input that is chosen, known or read from a drawing; with a `feature`, a value that the engine's sheet knows. What is `assumed`
-    is told with its reason: ("0.12", "oiled; common practice, no source"); the reason alone where the example has the sheet's value."""
+    is told with its reason: ("0.12", "oiled; common practice, no source"); the reason alone where the example has the sheet's value.
+    """
     default, why = _first(example, assumed)
-    return Quantity(label, symbol, shape, hard_ends(hard), ends(usual), "", feature, "", hint, fold, doubt_of=doubt_of, must=must, assumed=why, when=when, default=default)
+    return Quantity(
+        label,
+        symbol,
+        shape,
+        hard_ends(hard),
+        ends(usual),
+        "",
+        feature,
+        "",
+        hint,
+        fold,
+        doubt_of=doubt_of,
+        must=must,
+        assumed=why,
+        when=when,
+        default=default,
+    )
 
 
 def _first(example, assumed) -> tuple:
@@ -576,22 +922,60 @@ def _first(example, assumed) -> tuple:
 def limit(label, symbol, shape, *, feature, which, hard, usual="", hint="", fold=True, when=()) -> Any:
     """An input that a number is held to: `which` (low, high, wear or nominal) of a feature. It comes from the engine's sheet or from the
     reader, never from a default: where neither says it, nothing is judged by it."""
-    return Quantity(label, symbol, shape, hard_ends(hard), ends(usual), "", feature, "", hint, fold, limit=which, when=when)
+    return Quantity(
+        label,
+        symbol,
+        shape,
+        hard_ends(hard),
+        ends(usual),
+        "",
+        feature,
+        "",
+        hint,
+        fold,
+        limit=which,
+        when=when,
+    )
 
 
-def choice(label, options, *, default="", example="", hint="", fold=False, exact=False, must=False, assumed=(), feature="", when=()) -> Any:
+def choice(
+    label,
+    options,
+    *,
+    default="",
+    example="",
+    hint="",
+    fold=False,
+    exact=False,
+    must=False,
+    assumed=(),
+    feature="",
+    when=(),
+) -> Any:
     """An input chosen from named options, {id: words}. A question put to the calculator has a `default`; a fact about the part that `must`
-    be chosen, or that the engine's sheet knows, an `example`; what is `assumed` is told with its reason, (id, why)."""
+    be chosen, or that the engine's sheet knows, an `example`; what is `assumed` is told with its reason, (id, why).
+    """
     first, why = assumed or (default or example, "")
     return Choice(label, dict(options), hint, fold, exact, must, why, feature, when=when, default=first)
 
 
-WHICH = {"valve": ("intake", "exhaust"), "casting": ("crankcase", "head")}  # what an engine has two kinds of, by the input's name: {valve} in a feature's id
+WHICH = {
+    "valve": ("intake", "exhaust"),
+    "casting": ("crankcase", "head"),
+}  # what an engine has two kinds of, by the input's name: {valve} in a feature's id
 
 
 def which_valve(hint="", when=()) -> Any:
     """Intake or exhaust: declared as the input `valve`, it fills {valve} in the features of the other inputs."""
-    return Choice("Valve", {"intake": "intake", "exhaust": "exhaust"}, hint, must=True, which=True, when=when, default="intake")
+    return Choice(
+        "Valve",
+        {"intake": "intake", "exhaust": "exhaust"},
+        hint,
+        must=True,
+        which=True,
+        when=when,
+        default="intake",
+    )
 
 
 def column(label, symbol, shape, *, hard, usual="", optional=False, feature="") -> Column:
@@ -599,10 +983,23 @@ def column(label, symbol, shape, *, hard, usual="", optional=False, feature="") 
     return Column(label, symbol, shape, hard_ends(hard), ends(usual), optional, feature)
 
 
-def grid(label, rows, columns, *, example="", least=None, tool="", feature="", hint="", fold=False, when=()) -> Any:
+def grid(
+    label, rows, columns, *, example="", least=None, tool="", feature="", hint="", fold=False, when=()
+) -> Any:
     """Rows of readings: `rows` are their names, `columns` what is read in each; all rows must be filled unless `least` says fewer."""
     rows, columns = tuple(rows), tuple(columns)
-    return Grid(label, rows, columns, len(rows) if least is None else least, tool, feature, hint, fold, when, default=example)
+    return Grid(
+        label,
+        rows,
+        columns,
+        len(rows) if least is None else least,
+        tool,
+        feature,
+        hint,
+        fold,
+        when,
+        default=example,
+    )
 
 
 _ALONE = re.compile(r"[-−]?[\d.,/ ]+")

@@ -1,15 +1,16 @@
 """An input that takes any of several kinds of quantity: the unit that is typed tells which."""
+
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
 
 from calc.core.conformance import COVERAGE
-from calc.declare.inputs import Taken
 from calc.core.kinds import KINDS, RATIO, Kind
 from calc.core.reading import EntryError, read, readings, with_article
-from calc.core.writing import decimals_for, decimals_of
 from calc.core.result import InputError, Refused, say
 from calc.core.working import Form, Number, constant
+from calc.core.writing import decimals_for, decimals_of
+from calc.declare.inputs import Taken
 
 
 @dataclass(frozen=True)
@@ -19,6 +20,7 @@ class Open:
     The value is a Number whose form has the kind that was found and the unit that was typed. A bare number is taken as of the
     kind `bare`, and refused where there is none; where the unit could be meant as another quantity too, that is said.
     """
+
     label: str
     symbol: str
     kinds: tuple
@@ -51,15 +53,39 @@ class Open:
             found = self._read(text, system, KINDS.get(chosen.get(self.by, "")))
         except EntryError as error:
             # a bare 0.25 would be taken as of another kind: a ratio is advised as it can be told from one
-            accepted = error.accepted.replace(RATIO.example, "25 % or 1:4") if self.bare not in (None, RATIO) else error.accepted
-            raise Refused([InputError(self.name, error.code, say(self.label + ": {problem}; {accepted}.", problem=error.problem, accepted=accepted))]) from None
+            accepted = (
+                error.accepted.replace(RATIO.example, "25 % or 1:4")
+                if self.bare not in (None, RATIO)
+                else error.accepted
+            )
+            raise Refused(
+                [
+                    InputError(
+                        self.name,
+                        error.code,
+                        say(
+                            self.label + ": {problem}; {accepted}.", problem=error.problem, accepted=accepted
+                        ),
+                    )
+                ]
+            ) from None
         (kind, entry), others = found[0], found[1:]
         # MPa is a pressure and a stress, with the same numbers; but 35 lb is one thing as a mass and another as a force
         unlike = [other.name for other, it in others if other.dims != kind.dims or it.value != entry.value]
         notes = [entry.note] if entry.note else []
         if unlike:
-            notes.append(f"Took {entry.unit.symbol} as {with_article(kind.name)}; it may be {' or '.join(map(with_article, unlike))} too.")
-        return Taken(self, texts, self._number(kind, entry), bool(texts), tuple(notes), (((), entry.doubt / COVERAGE),) if entry.doubt else ())
+            notes.append(
+                f"Took {entry.unit.symbol} as {with_article(kind.name)}; it may be"
+                f" {' or '.join(map(with_article, unlike))} too."
+            )
+        return Taken(
+            self,
+            texts,
+            self._number(kind, entry),
+            bool(texts),
+            tuple(notes),
+            (((), entry.doubt / COVERAGE),) if entry.doubt else (),
+        )
 
     def _read(self, text, system, kind) -> list[tuple]:
         """Kinds that the text can be meant as, and what it is in each. Raises EntryError."""
@@ -74,11 +100,17 @@ class Open:
             return [(self.bare, read(text, self.bare, self.bare.unit(system)))]
         except EntryError as error:
             *names, last = (kind.name for kind in self.kinds)
-            raise EntryError(error.code, error.problem, f"give {with_article(', '.join(names))} or {last}, such as {self.bare.example}") from None
+            raise EntryError(
+                error.code,
+                error.problem,
+                f"give {with_article(', '.join(names))} or {last}, such as {self.bare.example}",
+            ) from None
 
     def _number(self, kind, entry) -> Number:
         places = decimals_of(entry.value, entry.unit, 10)  # as it was typed, ten digits at most
-        return constant(self.symbol, self.label, Form(kind, places, entry.unit, entry.unit), entry.value, key=self.name)
+        return constant(
+            self.symbol, self.label, Form(kind, places, entry.unit, entry.unit), entry.value, key=self.name
+        )
 
     def check(self, value: float):
         """No number lies outside its range: what a quantity of any kind may be, its calculator says."""

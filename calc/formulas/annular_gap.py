@@ -8,17 +8,18 @@ c/d = 0.01; with the plunger's or the bore's, by about 1 %. What the moving plun
 Lengths in m, pressure in Pa, viscosity in Pa·s, flow in m³/s; `eccentricity` is the plunger's offset over the radial clearance,
 0 in the middle to 1 where it touches.
 """
+
 from calc.core.working import PI
 
 
 def eccentric(eccentricity):
     """Leak over that of a plunger in the middle: 1 + 1.5·ε², 2.5 where it touches."""
-    return 1 + 1.5 * eccentricity ** 2
+    return 1 + 1.5 * eccentricity**2
 
 
 def leak(diameter, clearance, length, viscosity, pressure, eccentricity):
     """Q = π·d·c³·Δp·(1 + 1.5·ε²)/(12·µ·L)."""
-    return PI * diameter * clearance ** 3 * pressure * eccentric(eccentricity) / (12 * viscosity * length)
+    return PI * diameter * clearance**3 * pressure * eccentric(eccentricity) / (12 * viscosity * length)
 
 
 def reynolds(flow, diameter, density, viscosity):
@@ -28,7 +29,7 @@ def reynolds(flow, diameter, density, viscosity):
 
 def plunger_area(diameter):
     """Area on which the load stands, m²."""
-    return PI / 4 * diameter ** 2
+    return PI / 4 * diameter**2
 
 
 def sink_speed(flow, diameter):

@@ -2,6 +2,7 @@
 
 SI or any consistent units; coefficients of friction are ratios. Flanks of 60°, small lead angles: within 2 % of the exact wedge.
 """
+
 from calc.core.working import PI, sqrt
 
 HALF_FLANK = 1.154 / 2  # ½ ÷ cos 30°, as ISO 16047 rounds it: friction acts on flanks that lean

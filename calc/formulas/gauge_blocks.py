@@ -7,6 +7,7 @@ Two common sets (ISO 3650 says what a block is; the sets are common practice):
 
 Both have the same shape, counted in their smallest step: 1 µm, or 0.0001 in.
 """
+
 from dataclasses import dataclass
 
 from calc.core.kinds import LENGTH, Unit
@@ -17,6 +18,7 @@ UNIT, HALF = 10000, 500  # steps in 10 mm or 1 in, and in 0.5 mm or 0.05 in
 @dataclass(frozen=True)
 class Blocks:
     """A set of gauge blocks: its name, its step in m, the unit it is marked in, decimals of it, and the largest block in steps."""
+
     name: str
     step: float
     unit: Unit
@@ -53,7 +55,9 @@ class Blocks:
 
     def write(self, steps: int) -> str:
         """A block or a sum as it is marked, without its unit."""
-        return f"{steps / UNIT * (10 if self.unit is LENGTH.metric else 1):.{self.decimals}f}".rstrip("0").rstrip(".")
+        return f"{steps / UNIT * (10 if self.unit is LENGTH.metric else 1):.{self.decimals}f}".rstrip(
+            "0"
+        ).rstrip(".")
 
 
 METRIC = Blocks("Metric set of 87", 1e-6, LENGTH.metric, 3, 10)

@@ -7,6 +7,7 @@ temperature looks just like a leak; so does a change of the barometer, where the
 Every pressure here is absolute (gauge reading + barometer), every temperature absolute. Volumes in m³ *with the hoses*, times
 in s. A loss counts positive under pressure; under vacuum the same formulas give the gain as a negative number.
 """
+
 from calc.core.working import PI, exp, greatest, log, sqrt
 
 ATMOSPHERE = 101325.0  # Pa, standard atmosphere
@@ -15,6 +16,7 @@ AIR_CONSTANT = 287.055  # J/(kg·K), R/M of dry air, M = 28.9647 g/mol
 
 
 # throughput
+
 
 def drift_pressure(pressure, temperature_change, temperature):
     """Change of pressure that a change of temperature fakes in a tight volume, Pa: p·ΔT/T."""
@@ -47,6 +49,7 @@ def standard_flow(rate, temperature, standard_temperature, standard_pressure=ATM
 
 # a drop that is not small
 
+
 def conductance(volume, start_difference, end_difference, time):
     """Volume flow per driving pressure, m³/s, of a leak that falls off with the pressure that drives it: V/t·ln(Δp₁/Δp₂).
 
@@ -67,13 +70,14 @@ def rate_at(conductance, difference):
 
 # what can be told apart
 
+
 def least_loss(pressure, temperature_doubt, temperature, gauge_doubt=0.0):
     """Smallest change of pressure that is told from drift and gauge, Pa.
 
     `temperature_doubt`: how much the gas may have warmed or cooled unseen, K; `gauge_doubt`: doubt of one reading, Pa, counted
     twice, for start and end. Added as squares (they are independent).
     """
-    return sqrt(drift_pressure(pressure, temperature_doubt, temperature) ** 2 + 2 * gauge_doubt ** 2)
+    return sqrt(drift_pressure(pressure, temperature_doubt, temperature) ** 2 + 2 * gauge_doubt**2)
 
 
 def time_to_tell(volume, rate, least):
@@ -82,6 +86,7 @@ def time_to_tell(volume, rate, least):
 
 
 # equivalent hole
+
 
 def critical_ratio(kappa=AIR_KAPPA):
     """Pressure ratio down/up below which the flow is choked: (2/(κ+1))^(κ/(κ−1)), 0.5283 for air."""
@@ -98,20 +103,33 @@ def flow_function(ratio, kappa=AIR_KAPPA):
     return sqrt(2 * kappa / (kappa - 1) * (r ** (2 / kappa) - r ** ((kappa + 1) / kappa)))
 
 
-def mass_flow(area, up_pressure, down_pressure, temperature, discharge=1.0, kappa=AIR_KAPPA, gas_constant=AIR_CONSTANT):
+def mass_flow(
+    area, up_pressure, down_pressure, temperature, discharge=1.0, kappa=AIR_KAPPA, gas_constant=AIR_CONSTANT
+):
     """Gas through a hole, kg/s. `temperature` upstream; `discharge` coefficient, 1 for the ideal hole. down ≤ up pressure."""
-    return (discharge * area * up_pressure * flow_function(down_pressure / up_pressure, kappa)
-            / sqrt(gas_constant * temperature))
+    return (
+        discharge
+        * area
+        * up_pressure
+        * flow_function(down_pressure / up_pressure, kappa)
+        / sqrt(gas_constant * temperature)
+    )
 
 
-def hole_area(rate, up_pressure, down_pressure, temperature, discharge=1.0, kappa=AIR_KAPPA, gas_constant=AIR_CONSTANT):
+def hole_area(
+    rate, up_pressure, down_pressure, temperature, discharge=1.0, kappa=AIR_KAPPA, gas_constant=AIR_CONSTANT
+):
     """Area of the hole that would leak `rate` (Pa·m³/s at that temperature), m².
 
     Test under pressure: up is the mean test pressure, down the air outside. Under vacuum: up is the air outside, down the mean
     pressure inside. A real leak is a crack or a scratch: longer and rougher, so larger than this. Needs down < up.
     """
-    return rate / (discharge * up_pressure * flow_function(down_pressure / up_pressure, kappa)
-                   * sqrt(gas_constant * temperature))
+    return rate / (
+        discharge
+        * up_pressure
+        * flow_function(down_pressure / up_pressure, kappa)
+        * sqrt(gas_constant * temperature)
+    )
 
 
 def hole_diameter(area):

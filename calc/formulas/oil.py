@@ -4,8 +4,9 @@ log₁₀ log₁₀(ν + 0.7) = A − B·log₁₀ T, ν in mm²/s, T in kelvin.
 out here. Between and near the two points it holds within the doubt of the points, far outside within some per cent, and not at all
 in the cold where wax begins to form. Viscosities in m²/s, temperatures in K, densities in kg/m³; plain numbers and traced ones.
 """
-from calc.core.spelling import unit_spelled
+
 from calc.core.kinds import KINEMATIC_VISCOSITY, TEMPERATURE
+from calc.core.spelling import unit_spelled
 from calc.core.working import in_unit, log10, of_unit
 
 MM2_S, KELVIN = KINEMATIC_VISCOSITY.metric, unit_spelled(TEMPERATURE, "K")
@@ -29,7 +30,9 @@ GRADES = {
 def walther(viscosity):
     """log₁₀ log₁₀(ν + 0.7), a pure number that falls in a straight line over log₁₀ T. ValueError for ν ≤ 0.3 mm²/s, where there is none."""
     if in_unit(viscosity, MM2_S) <= 1 - SHIFT:
-        raise ValueError("a viscosity of 0.3 mm²/s or less has no place on Walther's line; give more than 0.3 mm²/s")
+        raise ValueError(
+            "a viscosity of 0.3 mm²/s or less has no place on Walther's line; give more than 0.3 mm²/s"
+        )
     return log10(log10(in_unit(viscosity, MM2_S) + SHIFT))
 
 
@@ -42,9 +45,17 @@ def log_temperature(temperature):
 
 def slope(viscosity_1, temperature_1, viscosity_2, temperature_2):
     """B of Walther's line. ValueError where the temperatures are alike, or viscosity does not fall as temperature rises."""
-    if float(temperature_1) == float(temperature_2) or (float(viscosity_1) > float(viscosity_2)) != (float(temperature_1) < float(temperature_2)) or float(viscosity_1) == float(viscosity_2):
-        raise ValueError("an oil gets thinner as it gets warmer; give two temperatures, and less viscosity at the higher")
-    return (walther(viscosity_1) - walther(viscosity_2)) / (log_temperature(temperature_2) - log_temperature(temperature_1))
+    if (
+        float(temperature_1) == float(temperature_2)
+        or (float(viscosity_1) > float(viscosity_2)) != (float(temperature_1) < float(temperature_2))
+        or float(viscosity_1) == float(viscosity_2)
+    ):
+        raise ValueError(
+            "an oil gets thinner as it gets warmer; give two temperatures, and less viscosity at the higher"
+        )
+    return (walther(viscosity_1) - walther(viscosity_2)) / (
+        log_temperature(temperature_2) - log_temperature(temperature_1)
+    )
 
 
 def height(viscosity, temperature, slope):
@@ -54,7 +65,9 @@ def height(viscosity, temperature, slope):
 
 def viscosity(temperature, height, slope):
     """ν on Walther's line, m²/s."""
-    return of_unit(10 ** (10 ** (height - slope * log_temperature(temperature))) - SHIFT, KINEMATIC_VISCOSITY, MM2_S)
+    return of_unit(
+        10 ** (10 ** (height - slope * log_temperature(temperature))) - SHIFT, KINEMATIC_VISCOSITY, MM2_S
+    )
 
 
 def viscosity_between(temperature, viscosity_1, temperature_1, viscosity_2, temperature_2):

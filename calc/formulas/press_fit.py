@@ -12,22 +12,23 @@ Holds for round parts, elastic, as long as the shorter of the two. What it leave
 
 Lengths in m, stresses and moduli in Pa, temperatures in K, strains and friction pure.
 """
+
 import math
 from functools import lru_cache
 
 from calc.core.working import PI, greatest, sqrt
 
-
 # pressure in the joint
+
 
 def inner_shape(inner_bore, joint):
     """(D² + d²)/(D² − d²) of the inner part: 1 when solid, growing without bound as it gets thin."""
-    return (joint ** 2 + inner_bore ** 2) / (joint ** 2 - inner_bore ** 2)
+    return (joint**2 + inner_bore**2) / (joint**2 - inner_bore**2)
 
 
 def outer_shape(joint, outer_outside):
     """The same of the outer part: 1 in an endless wall."""
-    return (outer_outside ** 2 + joint ** 2) / (outer_outside ** 2 - joint ** 2)
+    return (outer_outside**2 + joint**2) / (outer_outside**2 - joint**2)
 
 
 def compliance(inner_shape, outer_shape, inner_modulus, inner_poisson, outer_modulus, outer_poisson):
@@ -35,13 +36,21 @@ def compliance(inner_shape, outer_shape, inner_modulus, inner_poisson, outer_mod
     return (inner_shape - inner_poisson) / inner_modulus + (outer_shape + outer_poisson) / outer_modulus
 
 
-def joint_compliance(inner_bore, joint, outer_outside, inner_modulus, inner_poisson, outer_modulus, outer_poisson):
+def joint_compliance(
+    inner_bore, joint, outer_outside, inner_modulus, inner_poisson, outer_modulus, outer_poisson
+):
     """Interference per diameter that a unit of pressure takes up, 1/Pa.
 
     0 ≤ inner_bore < joint < outer_outside; equal sizes divide by zero. A solid inner part has bore 0.
     """
-    return compliance(inner_shape(inner_bore, joint), outer_shape(joint, outer_outside),
-                      inner_modulus, inner_poisson, outer_modulus, outer_poisson)
+    return compliance(
+        inner_shape(inner_bore, joint),
+        outer_shape(joint, outer_outside),
+        inner_modulus,
+        inner_poisson,
+        outer_modulus,
+        outer_poisson,
+    )
 
 
 def contact_pressure(interference, joint, compliance):
@@ -58,6 +67,7 @@ def interference_for(pressure, joint, compliance):
 
 
 # what roughness and heat leave of the interference
+
 
 def roughness_loss(inner_rz, outer_rz):
     """Diametral interference lost to peaks pressed flat, m: 0.8(Rz₁ + Rz₂), rule of the older DIN 7190, from memory."""
@@ -94,46 +104,47 @@ def loosening_rise(interference, joint, inner_alpha, outer_alpha):
 
 # stress
 
+
 def inner_bore_hoop(pressure, inner_bore, joint):
     """Hoop stress at the bore of the inner part, Pa, negative: pressed together. The most stressed place of a ring.
 
     Needs a bore: a solid plug has −p everywhere, not the −2p to which this tends for a pinhole.
     """
-    return -2 * pressure * joint ** 2 / (joint ** 2 - inner_bore ** 2)
+    return -2 * pressure * joint**2 / (joint**2 - inner_bore**2)
 
 
 def inner_joint_hoop(pressure, inner_bore, joint):
     """Hoop stress at the outside of the inner part, Pa, negative."""
-    return -pressure * (joint ** 2 + inner_bore ** 2) / (joint ** 2 - inner_bore ** 2)
+    return -pressure * (joint**2 + inner_bore**2) / (joint**2 - inner_bore**2)
 
 
 def outer_joint_hoop(pressure, joint, outer_outside):
     """Hoop stress at the bore of the outer part, Pa, positive: pulled apart."""
-    return pressure * (outer_outside ** 2 + joint ** 2) / (outer_outside ** 2 - joint ** 2)
+    return pressure * (outer_outside**2 + joint**2) / (outer_outside**2 - joint**2)
 
 
 def outer_outside_hoop(pressure, joint, outer_outside):
     """Hoop stress at the outside of the outer part, Pa."""
-    return 2 * pressure * joint ** 2 / (outer_outside ** 2 - joint ** 2)
+    return 2 * pressure * joint**2 / (outer_outside**2 - joint**2)
 
 
 def inner_stress(at, pressure, inner_bore, joint):
     """Hoop and radial stress in the inner part at diameter `at`, Pa (Lamé). inner_bore ≤ at ≤ joint, at > 0."""
-    level = -pressure * joint ** 2 / (joint ** 2 - inner_bore ** 2)
+    level = -pressure * joint**2 / (joint**2 - inner_bore**2)
     change = (inner_bore / at) ** 2
     return level * (1 + change), level * (1 - change)
 
 
 def outer_stress(at, pressure, joint, outer_outside):
     """Hoop and radial stress in the outer part at diameter `at`, Pa (Lamé). joint ≤ at ≤ outer_outside."""
-    level = pressure * joint ** 2 / (outer_outside ** 2 - joint ** 2)
+    level = pressure * joint**2 / (outer_outside**2 - joint**2)
     change = (outer_outside / at) ** 2
     return level * (1 + change), level * (1 - change)
 
 
 def von_mises(hoop, radial):
     """Equivalent stress of two principal stresses, nothing along the axis, Pa."""
-    return sqrt(hoop ** 2 - hoop * radial + radial ** 2)
+    return sqrt(hoop**2 - hoop * radial + radial**2)
 
 
 def inner_yield_pressure(inner_yield, inner_bore, joint):
@@ -141,7 +152,7 @@ def inner_yield_pressure(inner_yield, inner_bore, joint):
 
     `inner_yield` in compression. Needs a bore; a solid plug yields at p = its yield stress.
     """
-    return inner_yield * (joint ** 2 - inner_bore ** 2) / (2 * joint ** 2)
+    return inner_yield * (joint**2 - inner_bore**2) / (2 * joint**2)
 
 
 def outer_yield_pressure(outer_yield, joint, outer_outside):
@@ -150,7 +161,7 @@ def outer_yield_pressure(outer_yield, joint, outer_outside):
     p = σ(1 − k²)/√(3 + k⁴), k = joint/outside. Judged by hoop alone it would come out too high.
     """
     k = joint / outer_outside
-    return outer_yield * (1 - k ** 2) / sqrt(3 + k ** 4)
+    return outer_yield * (1 - k**2) / sqrt(3 + k**4)
 
 
 # past first yield
@@ -205,12 +216,22 @@ def outer_plastic_pressure(outer_yield, joint, outer_outside) -> float:
 
     Plane stress: up to 7 % under 2/√3·σ·ln(outside/joint), which is that of a long tube in plane strain; at most 2/√3·σ.
     """
-    return -2 / math.sqrt(3) * float(outer_yield) * math.cos(_outer_through(float(outer_outside) / float(joint)) + math.pi / 6)
+    return (
+        -2
+        / math.sqrt(3)
+        * float(outer_yield)
+        * math.cos(_outer_through(float(outer_outside) / float(joint)) + math.pi / 6)
+    )
 
 
 def inner_plastic_pressure(inner_yield, inner_bore, joint) -> float:
     """Pressure at which the inner ring yields right through, Pa, as a plain float. Needs a bore; the yield stress in compression."""
-    return 2 / math.sqrt(3) * float(inner_yield) * math.cos(_inner_through(float(joint) / float(inner_bore)) + math.pi / 6)
+    return (
+        2
+        / math.sqrt(3)
+        * float(inner_yield)
+        * math.cos(_inner_through(float(joint) / float(inner_bore)) + math.pi / 6)
+    )
 
 
 def outer_set(pressure, joint, outer_outside, outer_yield, outer_modulus) -> float:
@@ -227,7 +248,9 @@ def outer_set(pressure, joint, outer_outside, outer_yield, outer_modulus) -> flo
     q = _where(lambda q: math.log(q / k2) + _place(math.atan2(math.sqrt(3), q)) - _place(phi), k2, 1.0)
     edge = math.atan2(math.sqrt(3), q)
     hoop = 2 / math.sqrt(3) * stress * math.cos(phi - math.pi / 6)
-    plastic = stress * (math.sin(edge + math.pi / 6) * math.exp(math.sqrt(3) * (phi - edge)) - math.sin(phi + math.pi / 6))
+    plastic = stress * (
+        math.sin(edge + math.pi / 6) * math.exp(math.sqrt(3) * (phi - edge)) - math.sin(phi + math.pi / 6)
+    )
     return joint * (hoop + plastic - pressure * outer_shape(joint, outside)) / float(outer_modulus)
 
 
@@ -242,29 +265,58 @@ def inner_set(pressure, inner_bore, joint, inner_yield, inner_modulus) -> float:
 
     def ring_outside_edge(phi):
         """Both constants of Lamé's stresses, level and change at the joint, in the elastic ring outside the edge where φ is phi."""
-        edge2 = bore ** 2 * math.exp(_place(_FREE) - _place(phi))
-        return stress * math.cos(phi), stress / math.sqrt(3) * math.sin(phi) * edge2 / joint ** 2
+        edge2 = bore**2 * math.exp(_place(_FREE) - _place(phi))
+        return stress * math.cos(phi), stress / math.sqrt(3) * math.sin(phi) * edge2 / joint**2
+
     pressure = min(pressure, inner_plastic_pressure(stress, bore, joint))
-    phi = _where(lambda x: pressure - (lambda level, change: level - change)(*ring_outside_edge(x)), _inner_through(joint / bore), _FREE)
+    phi = _where(
+        lambda x: pressure - (lambda level, change: level - change)(*ring_outside_edge(x)),
+        _inner_through(joint / bore),
+        _FREE,
+    )
     level, change = ring_outside_edge(phi)
     return joint * (level + change - pressure * inner_shape(bore, joint)) / float(inner_modulus)
 
 
-def pressure_past_yield(interference, inner_bore, joint, outer_outside, compliance, inner_yield, outer_yield, inner_modulus, outer_modulus) -> float:
+def pressure_past_yield(
+    interference,
+    inner_bore,
+    joint,
+    outer_outside,
+    compliance,
+    inner_yield,
+    outer_yield,
+    inner_modulus,
+    outer_modulus,
+) -> float:
     """Pressure between two parts of which either may yield, Pa, as a plain float: `contact_pressure` where neither does.
 
     At most that at which the weaker one yields right through. What the interference is more than pressure × joint × compliance is
     gone for good (`grip_lost`). `compliance` comes from `joint_compliance`; `inner_yield` in compression. Needs a bore.
     """
     elastic = float(contact_pressure(*map(float, (interference, joint, compliance))))
-    if elastic <= min(inner_yield_pressure(*map(float, (inner_yield, inner_bore, joint))), outer_yield_pressure(*map(float, (outer_yield, joint, outer_outside)))):
+    if elastic <= min(
+        inner_yield_pressure(*map(float, (inner_yield, inner_bore, joint))),
+        outer_yield_pressure(*map(float, (outer_yield, joint, outer_outside))),
+    ):
         return elastic
-    most = min(inner_plastic_pressure(inner_yield, inner_bore, joint), outer_plastic_pressure(outer_yield, joint, outer_outside))
+    most = min(
+        inner_plastic_pressure(inner_yield, inner_bore, joint),
+        outer_plastic_pressure(outer_yield, joint, outer_outside),
+    )
 
     def taken_up(pressure):
-        return (pressure * float(joint) * float(compliance) + inner_set(pressure, inner_bore, joint, inner_yield, inner_modulus)
-                + outer_set(pressure, joint, outer_outside, outer_yield, outer_modulus))
-    return most if taken_up(most) <= float(interference) else _where(lambda x: taken_up(x) - float(interference), 0.0, min(most, elastic))
+        return (
+            pressure * float(joint) * float(compliance)
+            + inner_set(pressure, inner_bore, joint, inner_yield, inner_modulus)
+            + outer_set(pressure, joint, outer_outside, outer_yield, outer_modulus)
+        )
+
+    return (
+        most
+        if taken_up(most) <= float(interference)
+        else _where(lambda x: taken_up(x) - float(interference), 0.0, min(most, elastic))
+    )
 
 
 def grip_lost(interference, pressure, joint, compliance):
@@ -273,6 +325,7 @@ def grip_lost(interference, pressure, joint, compliance):
 
 
 # how far the parts move
+
 
 def inner_bore_change(pressure, inner_bore, joint, inner_modulus):
     """Change of the inner part's bore when pressed in, m, negative: it closes. What a guide or bush is honed for afterwards."""
@@ -286,7 +339,9 @@ def inner_joint_change(pressure, inner_bore, joint, inner_modulus, inner_poisson
 
 def outer_joint_change(pressure, joint, outer_outside, outer_modulus, outer_poisson):
     """Change of the outer part's bore, m, positive. With the inner part's it makes up the interference."""
-    return joint * (outer_joint_hoop(pressure, joint, outer_outside) + outer_poisson * pressure) / outer_modulus
+    return (
+        joint * (outer_joint_hoop(pressure, joint, outer_outside) + outer_poisson * pressure) / outer_modulus
+    )
 
 
 def outer_outside_change(pressure, joint, outer_outside, outer_modulus):
@@ -295,6 +350,7 @@ def outer_outside_change(pressure, joint, outer_outside, outer_modulus):
 
 
 # what the joint holds
+
 
 def holding_force(pressure, friction, joint, length):
     """Axial force that the joint holds before it slides, or that presses it in, N: µ·p·π·D·L."""

@@ -3,6 +3,7 @@
 SI units. The crank turns evenly, the rod's mass is split onto its two bores as a balance shows it (which keeps mass and
 centre of mass, and is exact at the dead centres).
 """
+
 from calc.core.working import PI
 
 
@@ -30,7 +31,10 @@ def bolt_give(shank_length, shank_area, thread_length, thread_area, modulus):
     return (shank_length / shank_area + thread_length / thread_area) / modulus
 
 
-HEAD, IN_NUT = 0.5, 0.5  # × d: lengths that stand for a hexagon's head and for the thread inside the nut (VDI 2230-1, from memory)
+HEAD, IN_NUT = (
+    0.5,
+    0.5,
+)  # × d: lengths that stand for a hexagon's head and for the thread inside the nut (VDI 2230-1, from memory)
 
 
 def ends_give(diameter, nominal_area, core_area, modulus):

@@ -2,9 +2,12 @@
 
 Lengths in m, forces in N, stresses in Pa, shares as ratios; written for floats and traced numbers alike.
 """
+
 from calc.core.working import PI, sqrt
 
-FULL_CUT = 0.75 * sqrt(3)  # 1.299: what a thread of 100 % takes off the diameter, over the pitch, in the American handbooks' count
+FULL_CUT = 0.75 * sqrt(
+    3
+)  # 1.299: what a thread of 100 % takes off the diameter, over the pitch, in the American handbooks' count
 FULL_HEIGHT = 0.625 * sqrt(3)  # 1.0825: the same down to the basic minor diameter
 FULL_FORMED = 0.68  # Machinery's Handbook for forming taps: 0.0068 per cent of thread; they raise about as much as they push in
 
@@ -16,15 +19,20 @@ SHEAR_SHARE = 0.5  # shear strength over tensile as FED-STD-H28/2B takes it, fro
 
 def hole_shear_area(pitch, length, bolt_major_least, hole_pitch_most):
     """Area that shears when the hole's thread strips, m², both parts at least material (FED-STD-H28/2B, 2a)."""
-    return PI / pitch * length * bolt_major_least * (pitch / 2 + (bolt_major_least - hole_pitch_most) / sqrt(3))
+    return (
+        PI / pitch * length * bolt_major_least * (pitch / 2 + (bolt_major_least - hole_pitch_most) / sqrt(3))
+    )
 
 
 def bolt_shear_area(pitch, length, bolt_pitch_least, hole_minor_most):
     """Area that shears when the bolt's thread strips, m², both parts at least material (FED-STD-H28/2B, 4a)."""
-    return PI / pitch * length * hole_minor_most * (pitch / 2 + (bolt_pitch_least - hole_minor_most) / sqrt(3))
+    return (
+        PI / pitch * length * hole_minor_most * (pitch / 2 + (bolt_pitch_least - hole_minor_most) / sqrt(3))
+    )
 
 
 # what a drill leaves
+
 
 def drill_for(nominal, pitch, share, full):
     """Drill that leaves a share of thread, m; `full` is one of the constants above."""
@@ -38,6 +46,7 @@ def share_of_thread(nominal, pitch, drill, full):
 
 # three wires
 
+
 def best_wire(pitch):
     """Wire that touches the flanks at the pitch line, m: (P/2)/cos 30°."""
     return pitch / sqrt(3)
@@ -50,7 +59,7 @@ def lead_tangent(pitch, pitch_diameter):
 
 def wire_factor(lead):
     """Wire diameters that the reading is larger by than the sharp grooves' bottoms: 1 + √(4 + 3·tan²λ), 3 without lead (ASME B1.2)."""
-    return 1 + sqrt(4 + 3 * lead ** 2)
+    return 1 + sqrt(4 + 3 * lead**2)
 
 
 def over_wires(pitch_diameter, pitch, wire, factor):

@@ -9,12 +9,13 @@ edge between them and divide by zero. An upper angle of 0 is a flat face, a thro
 
 Lengths in m.
 """
+
 from dataclasses import dataclass
 
 from calc.core.working import cos, greatest, least, sin, tan
 
-
 # one cone
+
 
 def slant_width(outer, inner, angle):
     """Width of the band along its face, m: (D_o − D_i)/(2 cos θ). What a bar gauge or a dyed contact band shows."""
@@ -47,6 +48,7 @@ def axial_of_normal(removed, angle):
 
 
 # two cones
+
 
 def edge_diameter(face_a, angle_a, face_b, angle_b):
     """Diameter of the edge in which two cones meet, m, from their face diameters."""
@@ -85,11 +87,15 @@ def seat_feed_needed(outer, inner, wanted_outer, wanted_inner, seat_angle, upper
     The upper cut can only bring the outer edge in and the throat cut the inner edge out; what has to move the other way, the
     seat cutter must do, and every bit of it sinks the valve.
     """
-    return greatest(0.0, feed_for_outer(wanted_outer - outer, seat_angle, upper_angle),
-                    feed_for_inner(inner - wanted_inner, seat_angle, throat_angle))
+    return greatest(
+        0.0,
+        feed_for_outer(wanted_outer - outer, seat_angle, upper_angle),
+        feed_for_inner(inner - wanted_inner, seat_angle, throat_angle),
+    )
 
 
 # valve and seat
+
 
 def stem_rise(seat_feed, face_removed, valve_angle):
     """How far the stem tip rises, m: feed of the seat cutter along the stem + layer ground square off the valve's face.
@@ -147,9 +153,11 @@ def gap_across(width, valve_angle, seat_angle):
 
 # the section, for drawing
 
+
 @dataclass(frozen=True)
 class Cut:
     """One cone as cut: from (top diameter, top depth) down to (bottom diameter, bottom depth). m, depth below the face."""
+
     angle: float
     top: float
     top_depth: float
@@ -160,6 +168,7 @@ class Cut:
 @dataclass(frozen=True)
 class Section:
     """Three cuts of a seat, from the face to the throat bore."""
+
     upper: Cut
     seat: Cut
     throat: Cut
@@ -175,4 +184,11 @@ def section(outer, inner, outer_depth, throat_bore, seat_angle, upper_angle, thr
     return Section(
         Cut(upper_angle, face_diameter(outer, outer_depth, upper_angle), 0.0, outer, outer_depth),
         Cut(seat_angle, outer, outer_depth, inner, inner_depth),
-        Cut(throat_angle, inner, inner_depth, throat_bore, inner_depth + height(inner, throat_bore, throat_angle)))
+        Cut(
+            throat_angle,
+            inner,
+            inner_depth,
+            throat_bore,
+            inner_depth + height(inner, throat_bore, throat_angle),
+        ),
+    )

@@ -6,6 +6,7 @@ swirl behind the inlet adds in a hole shorter than a few diameters; the discharg
 
 Lengths in m, pressure in Pa, viscosity in Pa·s, density in kg/m³, flow in m³/s.
 """
+
 from calc.core.working import PI, sqrt
 
 LAMINAR = 2000.0  # Reynolds number up to which a pipe's flow is laminar
@@ -13,17 +14,17 @@ LAMINAR = 2000.0  # Reynolds number up to which a pipe's flow is laminar
 
 def wall_flow(diameter, length, viscosity, pressure):
     """Q_w = π·d⁴·Δp/(128·µ·L)."""
-    return PI * diameter ** 4 * pressure / (128 * viscosity * length)
+    return PI * diameter**4 * pressure / (128 * viscosity * length)
 
 
 def edge_flow(diameter, density, pressure, discharge):
     """Q_e = C·π/4·d²·√(2·Δp/ρ)."""
-    return discharge * PI / 4 * diameter ** 2 * sqrt(2 * pressure / density)
+    return discharge * PI / 4 * diameter**2 * sqrt(2 * pressure / density)
 
 
 def flow(wall, edge):
     """The Q that solves Q/Q_w + (Q/Q_e)² = 1: below either."""
-    return 2 / (1 / wall + sqrt(1 / wall ** 2 + 4 / edge ** 2))
+    return 2 / (1 / wall + sqrt(1 / wall**2 + 4 / edge**2))
 
 
 def reynolds(flow, diameter, density, viscosity):

@@ -10,16 +10,19 @@ to each side at the joint. So a cut narrows the bore along the rod and leaves it
 
 Lengths in any one unit. 0 ≤ a, b < R; the oval small against R.
 """
+
 import math
 from functools import cache
 
-STEPS = 360  # directions tried in half a turn: the farthest place is found to within 4 parts in 10⁵ of the oval
+STEPS = (
+    360  # directions tried in half a turn: the farthest place is found to within 4 parts in 10⁵ of the oval
+)
 PARTING = math.pi / 2
 
 
 def oval(along, right, left):
     """Mean diameter, stretch along the rod, and lean to the right, of readings at 0°, +60° and −60°. Exact for such an oval."""
-    return (along + right + left) / 3, (2 * along - right - left) / 3, (right - left) / 3 ** 0.5
+    return (along + right + left) / 3, (2 * along - right - left) / 3, (right - left) / 3**0.5
 
 
 def across(along, right, left):
@@ -43,9 +46,22 @@ def surface(bore, rod_cut, cap_cut, steps=STEPS) -> tuple:
     halves = []
     for side, cut in ((1, rod_cut), (-1, cap_cut)):
         right, left = (_edge(bore, cut, end) for end in (PARTING, -PARTING))
-        directions = (_direction(right), *(d for d in _directions(steps) if left < d[0] < right), _direction(left))
-        radii = (_radius(bore, cos2, sin2) for _, _, _, cos2, sin2 in directions)  # the same on the opposite side: an oval has a centre
-        halves.append(tuple([(side * radius * sin, side * (radius * cos - cut)) for radius, (_, sin, cos, _, _) in zip(radii, directions)]))
+        directions = (
+            _direction(right),
+            *(d for d in _directions(steps) if left < d[0] < right),
+            _direction(left),
+        )
+        radii = (
+            _radius(bore, cos2, sin2) for _, _, _, cos2, sin2 in directions
+        )  # the same on the opposite side: an oval has a centre
+        halves.append(
+            tuple(
+                [
+                    (side * radius * sin, side * (radius * cos - cut))
+                    for radius, (_, sin, cos, _, _) in zip(radii, directions)
+                ]
+            )
+        )
     return tuple(halves)
 
 
@@ -76,15 +92,24 @@ def _edge(bore, cut, end):
 def farthest(bore, rod_cut, cap_cut, centre=0.0):
     """Distance of the bore's farthest place from a centre that lies `centre` above the joint, and its direction there: a circle of
     that radius is the smallest that cleans the bore up all round."""
-    distance, x, y = max([(math.hypot(x, y - centre), x, y - centre) for half in surface(bore, rod_cut, cap_cut) for x, y in half])
+    distance, x, y = max(
+        [
+            (math.hypot(x, y - centre), x, y - centre)
+            for half in surface(bore, rod_cut, cap_cut)
+            for x, y in half
+        ]
+    )
     return distance, math.atan2(x, y)
 
 
 def more_cut(bore, rod_cut, cap_cut, radius, most, centre=0.0, rod=1, cap=1):
     """What must further come off each face so that a circle of that radius cleans up; None where `most` is not enough, as where the
-    bore is too wide at the joint. Equal cuts leave the centre where it was; rod or cap 0: off the other face only, the centre kept."""
+    bore is too wide at the joint. Equal cuts leave the centre where it was; rod or cap 0: off the other face only, the centre kept.
+    """
+
     def clean(more):
         return farthest(bore, rod_cut + rod * more, cap_cut + cap * more, centre)[0] <= radius
+
     if clean(0.0):
         return 0.0
     if not clean(most):

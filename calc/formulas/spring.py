@@ -6,16 +6,20 @@ wire. Turns are counted as *active* (those that move) and *total* (those that st
 Holds for a constant pitch and a load along the axis. A spring whose coils touch one after the other gets stiffer as it closes.
 Lengths in m, forces in N, stresses and moduli in Pa, frequencies in Hz.
 """
+
 from calc.core.working import PI, sqrt
 
 # Zimmerli's endurance strength of spring wire under 10 mm: amplitude about a mean, Pa, for endless life
 UNPEENED = (241e6, 379e6)
 PEENED = (398e6, 534e6)
-UNGROUND = 1.5  # turns that ends which are not ground stand in the way more: EN 13906-1, cold wound, from memory
+UNGROUND = (
+    1.5  # turns that ends which are not ground stand in the way more: EN 13906-1, cold wound, from memory
+)
 SHEAR_STRENGTH = 0.67  # ultimate shear over tensile strength of spring wire (Shigley)
 
 
 # load and length
+
 
 def index(wire, mean_diameter):
     """C = D/d; 4 to 12 in most springs."""
@@ -24,7 +28,7 @@ def index(wire, mean_diameter):
 
 def rate(shear_modulus, wire, mean_diameter, active):
     """k = G·d⁴/(8·D³·n), N/m."""
-    return shear_modulus * wire ** 4 / (8 * mean_diameter ** 3 * active)
+    return shear_modulus * wire**4 / (8 * mean_diameter**3 * active)
 
 
 def rate_of(load, other_load, height, other_height):
@@ -49,6 +53,7 @@ def solid_length(wire, total, ground=True):
 
 # stress
 
+
 def wahl(index):
     """Wahl's factor for curvature and direct shear. Needs C > 1."""
     return (4 * index - 1) / (4 * index - 4) + 0.615 / index
@@ -56,7 +61,7 @@ def wahl(index):
 
 def shear_stress(load, wire, mean_diameter, factor):
     """Greatest shear stress, at the inside of the coil, Pa: K·8·F·D/(π·d³)."""
-    return factor * 8 * load * mean_diameter / (PI * wire ** 3)
+    return factor * 8 * load * mean_diameter / (PI * wire**3)
 
 
 def endurance_share(amplitude, mean, amplitude_borne, mean_borne, shear_strength):
@@ -70,9 +75,10 @@ def endurance_share(amplitude, mean, amplitude_borne, mean_borne, shear_strength
 
 # surge
 
+
 def active_mass(wire, mean_diameter, active, density):
     """Mass of the turns that move, kg: ρ·(π·d²/4)·(π·D·n)."""
-    return density * (PI * wire ** 2 / 4) * (PI * mean_diameter * active)
+    return density * (PI * wire**2 / 4) * (PI * mean_diameter * active)
 
 
 def surge_frequency(rate, active_mass):

@@ -3,6 +3,7 @@
 A part's tolerance is its half width ± h about its middle (m); what a sum differs from the sum of the middles by is its deviation.
 Shapes: "uniform", every size within the tolerance equally likely; "normal", the tolerance is three standard deviations either way.
 """
+
 import math
 from array import array
 from functools import lru_cache
@@ -23,12 +24,12 @@ def worst(halves):
 
 def root_sum_square(halves):
     """Half width that the sum has when half widths are taken for equal multiples of standard deviations."""
-    return sqrt(sum(h ** 2 for h in halves))
+    return sqrt(sum(h**2 for h in halves))
 
 
 def standard_deviation(root, shape):
     """Of the sum, from its root sum of squares: ± h is three standard deviations of a normal part, √3 of a uniform one."""
-    return root / 3 if shape == "normal" else sqrt(root ** 2 / 3)
+    return root / 3 if shape == "normal" else sqrt(root**2 / 3)
 
 
 def share_below(deviation: float, halves, shape: str) -> float:
@@ -53,7 +54,9 @@ def share_below(deviation: float, halves, shape: str) -> float:
         for at, sign in list(terms.items()):
             if at + 2 * h < x:
                 terms[at + 2 * h] = terms.get(at + 2 * h, 0) - sign
-    return sum(sign * (x - at) ** n for at, sign in terms.items()) / (math.factorial(n) * math.prod(2 * h for h in half))
+    return sum(sign * (x - at) ** n for at, sign in terms.items()) / (
+        math.factorial(n) * math.prod(2 * h for h in half)
+    )
 
 
 def share_within(low: float, high: float, halves, shape: str) -> float:
@@ -85,10 +88,14 @@ def simulate(halves, shape: str, n: int, seed: int = SEED) -> list[float]:
     return sums
 
 
-@lru_cache(maxsize=2)  # drawing takes longer than all the rest, and the next keystroke asks for the same again
+@lru_cache(
+    maxsize=2
+)  # drawing takes longer than all the rest, and the next keystroke asks for the same again
 def _drawn(parts: int, shape: str, n: int, seed: int) -> list[array]:
     """For each part n deviations in half widths."""
-    draw = Random(seed).random  # its sequence for a seed is promised to stay the same in all versions of Python
+    draw = Random(
+        seed
+    ).random  # its sequence for a seed is promised to stay the same in all versions of Python
     if shape == "uniform":
         return [array("d", [2 * draw() - 1 for _ in range(n)]) for _ in range(parts)]
     return [array("d", _normal(draw, n)) for _ in range(parts)]

@@ -2,12 +2,13 @@
 
 Plane geometry; the only source is the right triangle. Lengths in m, angles in rad, written for floats and traced numbers alike.
 """
+
 import math
 
-from calc.core.working import PI, atan, asin, cos, sin, tan
-
+from calc.core.working import PI, asin, atan, cos, sin, tan
 
 # sine bar
+
 
 def sine_height(length, angle):
     """Blocks under one roll of a sine bar that set an angle, m: L·sin α."""
@@ -26,6 +27,7 @@ def sine_sensitivity(length, angle):
 
 # holes on a pitch circle
 
+
 def hole_pitch(holes):
     """Angle from hole to hole, rad: a full turn shared out."""
     return 2 * (PI / holes)
@@ -37,6 +39,7 @@ def chord(pitch_circle, holes):
 
 
 # cones
+
 
 def cone_ratio(large, small, length):
     """Diameter per length: 1:x has 1/x. The slope of both sides together."""
@@ -82,6 +85,7 @@ def roller_contact(side, roller, blocks):
 
 
 # writing
+
 
 def degrees_minutes_seconds(angle) -> str:
     """An angle (rad) as 5° 30′ 15.2″, to a tenth of a second."""

@@ -3,6 +3,7 @@
 Lengths in metres throughout, expansions 1/K, temperature differences K. `u` is a standard uncertainty, a "half width" the ± of a
 rectangular distribution: anywhere between, equally likely.
 """
+
 import math
 
 from calc.core.working import least, sqrt
@@ -27,7 +28,7 @@ def of_mean(s, n):
 
 def rectangular(half_width):
     """Standard uncertainty of what lies anywhere between ± half_width (GUM 4.3.7)."""
-    return sqrt(half_width ** 2 / 3)
+    return sqrt(half_width**2 / 3)
 
 
 def resolution(division):
@@ -42,13 +43,18 @@ def unequal_warmth(length, part_alpha, difference):
 
 def room_warmth(length, part_alpha, gauge_alpha, alpha_half_width, off):
     """Standard uncertainty from both lying up to ± off from 20 °C, m: they grow unlike, and neither coefficient is known better than
-    ± alpha_half_width. The product of two doubts is kept, for it is all that is left where both are of one material (GUM H.1.7)."""
-    return length * rectangular(off) * sqrt((part_alpha - gauge_alpha) ** 2 + 2 * rectangular(alpha_half_width) ** 2)
+    ± alpha_half_width. The product of two doubts is kept, for it is all that is left where both are of one material (GUM H.1.7).
+    """
+    return (
+        length
+        * rectangular(off)
+        * sqrt((part_alpha - gauge_alpha) ** 2 + 2 * rectangular(alpha_half_width) ** 2)
+    )
 
 
 def combined(parts):
     """Root of the sum of squares of independent standard uncertainties (GUM 5.1.2)."""
-    return sqrt(sum(u ** 2 for u in parts))
+    return sqrt(sum(u**2 for u in parts))
 
 
 def effective_freedom(total, parts):
@@ -82,12 +88,18 @@ def _incomplete_beta(a, b, x, rest):
     digits."""
     if x > (a + 1) / (a + b + 2):
         return 1 - _incomplete_beta(b, a, rest, x)
-    front = math.exp(math.lgamma(a + b) - math.lgamma(a) - math.lgamma(b) + a * math.log(x) + b * math.log(rest)) / a
+    front = (
+        math.exp(math.lgamma(a + b) - math.lgamma(a) - math.lgamma(b) + a * math.log(x) + b * math.log(rest))
+        / a
+    )
     c, d = 1.0, 1 / (1 - (a + b) * x / (a + 1))
     value, m = d, 0
     while m < 10000:  # Lentz's way of working the fraction from its top; two of its terms a turn
         m += 1
-        for term in (m * (b - m) * x / ((a + 2 * m - 1) * (a + 2 * m)), -(a + m) * (a + b + m) * x / ((a + 2 * m) * (a + 2 * m + 1))):
+        for term in (
+            m * (b - m) * x / ((a + 2 * m - 1) * (a + 2 * m)),
+            -(a + m) * (a + b + m) * x / ((a + 2 * m) * (a + 2 * m + 1)),
+        ):
             d = 1 / (1 + term * d)
             c = 1 + term / c
             value *= c * d

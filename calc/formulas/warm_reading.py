@@ -1,4 +1,5 @@
 """A size read warm, brought to the 20 °C at which sizes are stated (ISO 1). Lengths m, expansions 1/K, temperatures K."""
+
 from calc.core.working import sqrt
 
 GAUGE_ALPHA = 11.5e-6  # 1/K, steel gauges and gauge blocks: ISO 3650 has (11.5 ± 1.0)·10⁻⁶, from memory
@@ -11,7 +12,11 @@ def at_reference(reading, part_alpha, gauge_alpha, part_temperature, gauge_tempe
 
     A warm part reads large, a warm gauge reads small. Holds for mean coefficients between the reference and each temperature.
     """
-    return reading * (1 + gauge_alpha * (gauge_temperature - reference)) / (1 + part_alpha * (part_temperature - reference))
+    return (
+        reading
+        * (1 + gauge_alpha * (gauge_temperature - reference))
+        / (1 + part_alpha * (part_temperature - reference))
+    )
 
 
 def temperature_doubt(size, part_alpha, gauge_alpha, part_doubt, gauge_doubt):

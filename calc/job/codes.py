@@ -1,9 +1,10 @@
 """The codes of a size sheet: links that open the handbook with the job in them, and what draws them."""
+
 import re
 
+from calc.core.reading import quoted
 from calc.job import share
 from calc.job.record import JobError
-from calc.core.reading import quoted
 
 PAGE = "job/received/"  # the page of the handbook that reads a link
 FORM = "v1."
@@ -18,16 +19,32 @@ def links(job: dict, base: str) -> tuple:
     `base` is the address of the handbook. Raises JobError where it cannot be one.
     """
     if not re.fullmatch(r"https?://[^\s#?<>\"']+", base):
-        raise JobError(f"{quoted(base)} is no address of a handbook; give one such as https://example.org/sizebook/.")
+        raise JobError(
+            f"{quoted(base)} is no address of a handbook; give one such as https://example.org/sizebook/."
+        )
     whole = share.encode(job)
     if len(whole) > MOST * MOST_CODES:
         return ()
     parts = share.split(whole, MOST)
-    return tuple(f"{base.rstrip('/')}/{PAGE}#{FORM}{part}" for part in parts) if len(parts) <= MOST_CODES else ()
+    return (
+        tuple(f"{base.rstrip('/')}/{PAGE}#{FORM}{part}" for part in parts) if len(parts) <= MOST_CODES else ()
+    )
 
 
 _HOST = re.compile(r"https?://(?:[^/@]*@)?(\[[^\]]*\]|[^/:?#]*)", re.IGNORECASE)
-_WITHIN = ("localhost", "local", "lan", "home", "home.arpa", "internal", "intranet", "corp", "private", "test", "invalid")
+_WITHIN = (
+    "localhost",
+    "local",
+    "lan",
+    "home",
+    "home.arpa",
+    "internal",
+    "intranet",
+    "corp",
+    "private",
+    "test",
+    "invalid",
+)
 _QUAD = re.compile(r"([0-9]{1,3})\.([0-9]{1,3})\.([0-9]{1,3})\.([0-9]{1,3})")
 
 
@@ -40,7 +57,14 @@ def reachable(address: str) -> bool:
     if re.fullmatch(r"[0-9]+|0x[0-9a-f]*", host.rpartition(".")[2]):
         quad = _QUAD.fullmatch(host)
         first, second = (int(quad[1]), int(quad[2])) if quad else (0, 0)
-        return not (first in (0, 10, 127) or (first, second) in ((169, 254), (192, 168)) or first == 172 and 16 <= second < 32 or first == 100 and 64 <= second < 128)
+        return not (
+            first in (0, 10, 127)
+            or (first, second) in ((169, 254), (192, 168))
+            or first == 172
+            and 16 <= second < 32
+            or first == 100
+            and 64 <= second < 128
+        )
     return "." in host and not any(host.endswith(f".{name}") for name in _WITHIN)
 
 

@@ -1,14 +1,16 @@
 """Which parts a job is about, and which of their sizes have not been read."""
+
 import re
 from dataclasses import dataclass
 
-from calc.reference.engine import Engine
 from calc.job.record import current, sheet_of
+from calc.reference.engine import Engine
 
 
 @dataclass(frozen=True)
 class Part:
     """What people bring: the word for it, what else it is called (a pattern), and the groups of a data sheet that come with it."""
+
     word: str
     called: str
     groups: tuple[str, ...]
@@ -47,7 +49,11 @@ def groups(job: dict) -> set:
 
 def counts(feature) -> bool:
     """Is it a size that a tool reads and that has limits? What follows from others is not counted again."""
-    return bool(feature.tool) and not feature.follows and (feature.low, feature.high, feature.wear) != (None, None, None)
+    return (
+        bool(feature.tool)
+        and not feature.follows
+        and (feature.low, feature.high, feature.wear) != (None, None, None)
+    )
 
 
 def not_checked(job: dict) -> tuple[list, int]:

@@ -14,6 +14,7 @@ an entry of that line with an empty text strikes it. `sheet` marks the limits of
 
 No function changes the job that it is given. What cannot be used raises `JobError`, one sentence.
 """
+
 import json
 import re
 from dataclasses import dataclass
@@ -22,23 +23,48 @@ from difflib import get_close_matches
 from functools import lru_cache
 from zlib import crc32
 
-from calc.reference import engine as engines
 from calc.core.conformance import COVERAGE
-from calc.declare.inputs import WARM, Quantity
-from calc.reference.materials import MATERIALS
 from calc.core.kinds import KINDS, LENGTH, TEMPERATURE, Kind
 from calc.core.reading import Entry, EntryError, quoted, read, with_article
-from calc.core.writing import decimals_for
 from calc.core.result import Refused
 from calc.core.working import Number, constant, form
+from calc.core.writing import decimals_for
+from calc.declare.inputs import WARM, Quantity
+from calc.reference import engine as engines
+from calc.reference.materials import MATERIALS
 
 FORMAT, VERSION = "sizebook-job", 2
 STAGES = {"received": "as received", "finished": "as finished", "assembly": "at assembly"}
 
-MOST_READINGS, MOST_DONE, MOST_STRUCK = 5000, 100, 300  # readings; lines of what was done; how often one is struck or put back
-MOST_TEXT, LONGEST_FILE, MOST_BYTES, DEEPEST = 2_000_000, 6_000_000, 10_000_000, 30  # characters of all texts together, of a file; bytes of it; how deep its parts stand in each other
-_LONGEST = {"id": 64, "name": 120, "engine": 40, "sheet": 8, "received": 600, "by": 60, "done": 400, "feature": engines.LONGEST_NAME, "place": engines.LONGEST_PLACE, "stage": 20, "text": 100, "why": 200,
-            "part": 40, "gauge": 40, "of": 40, "line": 40}
+MOST_READINGS, MOST_DONE, MOST_STRUCK = (
+    5000,
+    100,
+    300,
+)  # readings; lines of what was done; how often one is struck or put back
+MOST_TEXT, LONGEST_FILE, MOST_BYTES, DEEPEST = (
+    2_000_000,
+    6_000_000,
+    10_000_000,
+    30,
+)  # characters of all texts together, of a file; bytes of it; how deep its parts stand in each other
+_LONGEST = {
+    "id": 64,
+    "name": 120,
+    "engine": 40,
+    "sheet": 8,
+    "received": 600,
+    "by": 60,
+    "done": 400,
+    "feature": engines.LONGEST_NAME,
+    "place": engines.LONGEST_PLACE,
+    "stage": 20,
+    "text": 100,
+    "why": 200,
+    "part": 40,
+    "gauge": 40,
+    "of": 40,
+    "line": 40,
+}
 LONGEST_WHY = _LONGEST["why"]
 _JOB = ("format", "version", "id", "name", "engine", "received", "started", "by", "done", "readings")
 _KEYS = (*_JOB[:5], "sheet", *_JOB[5:8])  # their order in a file, but for the lists
@@ -47,7 +73,9 @@ _READING = ("feature", "place", "stage", "text", "at", "by", "why")
 _BESIDE = (*WARM, "of")  # only where something is told
 _DONE = ("line", "text", "at", "by")
 _UNSEEN = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\ud800-\udfff]")  # no page and no file can hold these
-_TIME = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}(T([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9](\.[0-9]{1,6})?)?(Z|[+-]([01][0-9]|2[0-3]):[0-5][0-9])?)?")
+_TIME = re.compile(
+    r"[0-9]{4}-[0-9]{2}-[0-9]{2}(T([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9](\.[0-9]{1,6})?)?(Z|[+-]([01][0-9]|2[0-3]):[0-5][0-9])?)?"
+)
 _BARE = re.compile(r"[-−+±0-9.,/()eE\s]*")  # names no unit
 _ID, _SHEET = re.compile("[A-Za-z0-9_-]+"), re.compile("[0-9a-f]{8}")
 
@@ -62,26 +90,67 @@ class NoReason(JobError):
 
 # --- Making and adding ----------------------------------------------------------------------
 
+
 def new(id: str, name: str, engine: str, received: str, at: str, by: str = "") -> dict:
     """A job without readings. `id` is the caller's, random; `at` an ISO 8601 time, kept to the minute; `by` whose shop."""
-    return checked({"format": FORMAT, "version": VERSION, "id": id, "name": _tidy(name), "engine": _tidy(engine), "received": _tidy(received),
-                    "started": _minute("The job's start", at), "by": _tidy(by), "done": [], "readings": []})
+    return checked(
+        {
+            "format": FORMAT,
+            "version": VERSION,
+            "id": id,
+            "name": _tidy(name),
+            "engine": _tidy(engine),
+            "received": _tidy(received),
+            "started": _minute("The job's start", at),
+            "by": _tidy(by),
+            "done": [],
+            "readings": [],
+        }
+    )
 
 
-def add_reading(job: dict, feature: str, place: str, stage: str, text: str, at: str, by: str, why: str = "", *, part: str = "", gauge: str = "", of: str = "") -> dict:
+def add_reading(
+    job: dict,
+    feature: str,
+    place: str,
+    stage: str,
+    text: str,
+    at: str,
+    by: str,
+    why: str = "",
+    *,
+    part: str = "",
+    gauge: str = "",
+    of: str = "",
+) -> dict:
     """The job with one more reading. `text` names its unit and may carry a doubt (expanded, k = 2); "" takes back what was read.
 
     What replaces another reading says why; the same text by the same hand once more changes nothing. `part` and `gauge` are the
     temperatures of a warm reading, `of` the part's material.
     """
-    told = {"feature": feature, "place": place, "stage": stage, "text": text, "by": by, "why": why, "part": part, "gauge": gauge, "of": of}
+    told = {
+        "feature": feature,
+        "place": place,
+        "stage": stage,
+        "text": text,
+        "by": by,
+        "why": why,
+        "part": part,
+        "gauge": gauge,
+        "of": of,
+    }
     for what, value in told.items():
         _check_text(f"The reading's {what}", value, what)
-    told = {what: _tidy(value) if what not in ("feature", "place", "stage") else value for what, value in told.items()}
+    told = {
+        what: _tidy(value) if what not in ("feature", "place", "stage") else value
+        for what, value in told.items()
+    }
     where, on_sheet = _name(job, feature, place), feature_of(job, feature)
     if stage not in STAGES:
         raise JobError(f"{where}: {quoted(stage)} is no stage of a reading; give {', '.join(STAGES)}.")
-    if not any((r["feature"], r["place"]) == (feature, place) for r in job["readings"]):  # what is there can always be corrected
+    if not any(
+        (r["feature"], r["place"]) == (feature, place) for r in job["readings"]
+    ):  # what is there can always be corrected
         _check_feature(job, feature, place)
     if told["text"]:
         told["text"] = self_contained(told["text"], on_sheet.form.kind if on_sheet else None, where)
@@ -89,9 +158,20 @@ def add_reading(job: dict, feature: str, place: str, stage: str, text: str, at: 
         if told[part]:
             told[part] = self_contained(told[part], TEMPERATURE, f"{where}, {WARM[part]}")
     made = _reading(job, told | {"at": _minute(where, at)}, where)
-    before = next((r for r in reversed(job["readings"]) if (r["feature"], r["place"], r["stage"]) == (feature, place, stage)), None)
+    before = next(
+        (
+            r
+            for r in reversed(job["readings"])
+            if (r["feature"], r["place"], r["stage"]) == (feature, place, stage)
+        ),
+        None,
+    )
     before = before if before and before["text"] else None
-    if before and not made["why"] and all(made.get(key) == before.get(key) for key in ("text", "by", *_BESIDE)):
+    if (
+        before
+        and not made["why"]
+        and all(made.get(key) == before.get(key) for key in ("text", "by", *_BESIDE))
+    ):
         return job  # a second tap
     _check_correction(before, made, where)
     if made["text"]:
@@ -114,8 +194,13 @@ def add_done(job: dict, text: str, at: str = "", by: str = "") -> dict:
     if at and any((line.text, line.at, line.by) == (text, at, by) and not line.struck for line in known):
         return job
     if len(known) >= MOST_DONE:
-        raise JobError(f"This job has {MOST_DONE} lines of what was done, and no more are kept; start a second job.")
-    return _with_entry(job, {"line": name_of_line(text, at, by, {line.line for line in known}), "text": text, "at": at, "by": by})
+        raise JobError(
+            f"This job has {MOST_DONE} lines of what was done, and no more are kept; start a second job."
+        )
+    return _with_entry(
+        job,
+        {"line": name_of_line(text, at, by, {line.line for line in known}), "text": text, "at": at, "by": by},
+    )
 
 
 def strike(job: dict, line: str, at: str, by: str) -> dict:
@@ -135,8 +220,19 @@ def _said_of_line(job: dict, name: str, at: str, by: str, strikes: bool) -> dict
     if bool(line.struck) == strikes:
         return job  # a second tap, or another tab was faster
     if len(job["done"]) >= MOST_DONE + MOST_STRUCK:
-        raise JobError(f"Lines of this job were struck and put back {MOST_STRUCK} times, and no more is kept; start a second job.")
-    return _with_entry(job, {"line": name, "text": "" if strikes else line.text, "at": _minute("What is struck", at), "by": _tidy(by)})
+        raise JobError(
+            f"Lines of this job were struck and put back {MOST_STRUCK} times, and no more is kept; start a"
+            " second job."
+        )
+    return _with_entry(
+        job,
+        {
+            "line": name,
+            "text": "" if strikes else line.text,
+            "at": _minute("What is struck", at),
+            "by": _tidy(by),
+        },
+    )
 
 
 def _with_entry(job: dict, entry: dict) -> dict:
@@ -172,16 +268,28 @@ def change(job: dict, **fields) -> dict:
 
 # --- Looking ----------------------------------------------------------------------------------
 
+
 def current(job: dict) -> dict:
     """{(feature, place, stage): the reading that counts} in the order of the engine's sheet; what it does not know comes last."""
     last, sheet = _last(job), sheet_of(job)
-    places = {id: {place: i for i, place in enumerate(feature.places)} for id, feature in sheet.features.items()} if sheet else {}
+    places = (
+        {id: {place: i for i, place in enumerate(feature.places)} for id, feature in sheet.features.items()}
+        if sheet
+        else {}
+    )
     order, seen, stages = {id: i for i, id in enumerate(places)}, {}, list(STAGES)
     for feature, place, _ in last:
         seen.setdefault(feature, len(seen))
+
     def rank(key):
         feature, place, stage = key
-        return (order.get(feature, len(order) + seen[feature]), places.get(feature, {}).get(place, engines.MOST_PLACES), place, stages.index(stage))
+        return (
+            order.get(feature, len(order) + seen[feature]),
+            places.get(feature, {}).get(place, engines.MOST_PLACES),
+            place,
+            stages.index(stage),
+        )
+
     return {key: last[key] for key in sorted(last, key=rank) if last[key]["text"]}
 
 
@@ -211,6 +319,7 @@ def history(job: dict, feature: str, place: str, stage: str) -> list:
 class Line:
     """A line of what was done: its words as they were last, when and by whom it was written down, the entry that struck it (None
     while it stands), and all its entries, the first one first."""
+
     line: str
     text: str
     at: str
@@ -224,7 +333,17 @@ def done(job: dict) -> list[Line]:
     by_line: dict = {}
     for entry in job["done"]:
         by_line.setdefault(entry["line"], []).append(entry)
-    return [Line(name, [e["text"] for e in told if e["text"]][-1], told[0]["at"], told[0]["by"], None if told[-1]["text"] else told[-1], tuple(told)) for name, told in by_line.items()]
+    return [
+        Line(
+            name,
+            [e["text"] for e in told if e["text"]][-1],
+            told[0]["at"],
+            told[0]["by"],
+            None if told[-1]["text"] else told[-1],
+            tuple(told),
+        )
+        for name, told in by_line.items()
+    ]
 
 
 def sheet_of(job: dict) -> "engines.Engine | None":
@@ -271,9 +390,14 @@ def number(job: dict, reading: dict) -> tuple[Number, float]:
         return constant("", label, shape, entry.value), (entry.doubt or 0.0) / COVERAGE
     of = reading.get("of", "")
     if of not in MATERIALS:
-        raise JobError(f"{where} was read warm, and {quoted(of)} is no material of this handbook; give one of {', '.join(MATERIALS)}.")
+        raise JobError(
+            f"{where} was read warm, and {quoted(of)} is no material of this handbook; give one of"
+            f" {', '.join(MATERIALS)}."
+        )
     if kind.dims != (1, 0, 0, 0):
-        raise JobError(f"{where} tells a temperature, which only a length is brought to 20 °C from; leave it out.")
+        raise JobError(
+            f"{where} tells a temperature, which only a length is brought to 20 °C from; leave it out."
+        )
     try:
         return _cooled(label, shape, of, reading["text"], tuple(beside.items()))
     except Refused as refused:
@@ -294,22 +418,34 @@ def _warm(label: str, shape, of: str) -> Quantity:
 
 # --- Texts of readings ------------------------------------------------------------------------
 
+
 def self_contained(text: str, kind: Kind | None, where: str = "Reading") -> str:
     """The text such that it means the same wherever it goes: its unit named, a decimal point. `kind` None: whatever its unit is of."""
     kind = kind or kind_of(text)
     if kind is None:
-        raise JobError(f"{where}: {quoted(text)} is no size with its unit; give one such as 37.48 mm ± 0.01 mm or 32 N·m.")
+        raise JobError(
+            f"{where}: {quoted(text)} is no size with its unit; give one such as 37.48 mm ± 0.01 mm or 32"
+            " N·m."
+        )
     try:
         entry = _entry(text, kind)
     except EntryError as error:
         raise JobError(f"{where}: {error.problem}; {error.accepted}.") from None
     symbol = entry.unit.symbol
     plain = re.sub(r"(?<=[0-9])[ \u00a0\u202f](?=[0-9]{3})", "", text.replace(",", "."))
-    for said in (text, plain, *(f"{said}{'' if symbol in '°′″' else ' '}{symbol}" for said in (text, plain) if said[-1:].isdigit())):
+    for said in (
+        text,
+        plain,
+        *(f"{said}{'' if symbol in '°′″' else ' '}{symbol}" for said in (text, plain) if said[-1:].isdigit()),
+    ):
         if not _reads(said, kind):
             continue
         again = _entry(said, kind)
-        if (again.value, again.doubt) == (entry.value, entry.doubt) and not again.note and not (symbol and said[-1].isdigit()):
+        if (
+            (again.value, again.doubt) == (entry.value, entry.doubt)
+            and not again.note
+            and not (symbol and said[-1].isdigit())
+        ):
             return said
     return text
 
@@ -323,10 +459,15 @@ def kind_of(text: str) -> Kind | None:
     else:
         likely = _kinds_like(_DENOMINATOR.sub(_nines, _DIGIT.sub("1", text))) or tuple(KINDS.values())
     kinds = [kind for kind in likely if _reads(text, kind)]
-    return min(kinds, key=lambda kind: not text.rstrip().endswith(_entry(text, kind).unit.symbol), default=None)
+    return min(
+        kinds, key=lambda kind: not text.rstrip().endswith(_entry(text, kind).unit.symbol), default=None
+    )
 
 
-_DIGIT, _DENOMINATOR = re.compile(r"(?<![A-Za-zµ^])(?:[1-9]|0(?![.,])|(?<=[0-9])0)"), re.compile(r"(?<=/)[01]+")
+_DIGIT, _DENOMINATOR = (
+    re.compile(r"(?<![A-Za-zµ^])(?:[1-9]|0(?![.,])|(?<=[0-9])0)"),
+    re.compile(r"(?<=/)[01]+"),
+)
 
 
 def _nines(found) -> str:
@@ -356,7 +497,11 @@ def _entry(text: str, kind: Kind) -> Entry:
     """What the text says in either system of units; EntryError where it says nothing, or something else in each."""
     metric, inch = (read_size(text, kind, kind.unit(system)) for system in ("metric", "inch"))
     if (metric.value, metric.doubt) != (inch.value, inch.doubt):
-        raise EntryError("unknown-unit", f"{quoted(text)} names no unit", f"give {with_article(kind.name)} such as {kind.example}")
+        raise EntryError(
+            "unknown-unit",
+            f"{quoted(text)} names no unit",
+            f"give {with_article(kind.name)} such as {kind.example}",
+        )
     return metric
 
 
@@ -369,7 +514,9 @@ def _decimals(text: str, kind: Kind) -> int:
 
 def _marked(job: dict) -> dict:
     sheet = sheet_of(job)
-    return {key: job[key] for key in job if key != "sheet"} | ({"sheet": _mark(sheet, job)} if sheet and job["readings"] else {})
+    return {key: job[key] for key in job if key != "sheet"} | (
+        {"sheet": _mark(sheet, job)} if sheet and job["readings"] else {}
+    )
 
 
 def _mark(sheet: "engines.Engine", job: dict) -> str:
@@ -388,20 +535,34 @@ def _check_feature(job: dict, id: str, place: str) -> None:
         return
     if id not in sheet.features:
         near = get_close_matches(id, sheet.features, 3)
-        raise JobError(f"{quoted(id)} is no feature of {sheet.name}; " + (f"nearest are {', '.join(near)}." if near else "give one of its data sheet."))
+        raise JobError(
+            f"{quoted(id)} is no feature of {sheet.name}; "
+            + (f"nearest are {', '.join(near)}." if near else "give one of its data sheet.")
+        )
     feature = sheet.features[id]
     if place in (feature.places or ("",)):
         return
     if not feature.places:
-        raise JobError(f"{feature.label}: there is only one, and {quoted(place)} is no place of it; leave the place empty.")
-    raise JobError(f"{feature.label}: {quoted(place) + ' is no place of it' if place else 'its place is not told'}; give one of {', '.join(feature.places)}.")
+        raise JobError(
+            f"{feature.label}: there is only one, and {quoted(place)} is no place of it; leave the place"
+            " empty."
+        )
+    raise JobError(
+        f"{feature.label}: {quoted(place) + ' is no place of it' if place else 'its place is not told'}; give"
+        f" one of {', '.join(feature.places)}."
+    )
 
 
 def _check_correction(before: dict | None, made: dict, where: str) -> None:
     if before is None and not made["text"]:
-        raise JobError(f"{where} has no reading {STAGES[made['stage']]} to take back; give a size with its unit.")
+        raise JobError(
+            f"{where} has no reading {STAGES[made['stage']]} to take back; give a size with its unit."
+        )
     if before and not made["why"]:
-        raise NoReason(f"{where} was read as {quoted(before['text'])} {STAGES[made['stage']]} before; say why it is {quoted(made['text'])} now, such as measured again.")
+        raise NoReason(
+            f"{where} was read as {quoted(before['text'])} {STAGES[made['stage']]} before; say why it is"
+            f" {quoted(made['text'])} now, such as measured again."
+        )
 
 
 def _tidy(text):
@@ -417,6 +578,7 @@ def _minute(where: str, at: str) -> str:
 
 # --- Files ------------------------------------------------------------------------------------
 
+
 def dump(job: dict) -> str:
     """The job's file: JSON with a check sum."""
     return written(checked(job))
@@ -425,7 +587,12 @@ def dump(job: dict) -> str:
 def written(job: dict) -> str:
     """The file of a job that came from a function of this module, and so was looked at."""
     head = [f" {_plain(key)}: {_plain(job[key])}" for key in _KEYS if key in job]
-    lists = [f" {_plain(key)}: [" + ",".join(f"\n  {_plain(one)}" for one in job[key]) + ("\n ]" if job[key] else "]") for key in ("done", "readings")]
+    lists = [
+        f" {_plain(key)}: ["
+        + ",".join(f"\n  {_plain(one)}" for one in job[key])
+        + ("\n ]" if job[key] else "]")
+        for key in ("done", "readings")
+    ]
     return "{\n" + ",\n".join([*head, *lists, f' "check": "{_check(job)}"']) + "\n}\n"
 
 
@@ -434,15 +601,29 @@ def load(text: str | bytes) -> dict:
     try:
         if isinstance(text, bytes):
             if len(text) > MOST_BYTES:
-                raise JobError(f"This is no job's file: it has {len(text)} bytes, and no job has more than {MOST_BYTES}.")
+                raise JobError(
+                    f"This is no job's file: it has {len(text)} bytes, and no job has more than {MOST_BYTES}."
+                )
             text = text.decode("utf-8-sig")
         if len(text) > LONGEST_FILE:
-            raise JobError(f"This is no job's file: it has {len(text)} characters, and no job has more than {LONGEST_FILE}.")
+            raise JobError(
+                f"This is no job's file: it has {len(text)} characters, and no job has more than"
+                f" {LONGEST_FILE}."
+            )
         _check_marks(text)
-        data = json.loads(text.removeprefix("\ufeff"), object_pairs_hook=_once, parse_constant=_no_constant, parse_int=_whole, parse_float=_short)
+        data = json.loads(
+            text.removeprefix("\ufeff"),
+            object_pairs_hook=_once,
+            parse_constant=_no_constant,
+            parse_int=_whole,
+            parse_float=_short,
+        )
         said = data.pop("check", None) if isinstance(data, dict) else None
         if said is not None and said != _check(data):
-            raise JobError("This job's file was changed or damaged after it was written: its check sum does not fit; take the file as it was, or leave out its check.")
+            raise JobError(
+                "This job's file was changed or damaged after it was written: its check sum does not fit;"
+                " take the file as it was, or leave out its check."
+            )
     except JobError:
         raise
     except UnicodeDecodeError:
@@ -461,7 +642,10 @@ def checked(data) -> dict:
     if type(version) is not int or version < 0:
         raise JobError("This job does not say which form it is of; its version must be a whole number.")
     if version > VERSION:
-        raise JobError(f"This job is of form {str(version)[:9]}, written by a newer handbook, and this one reads forms up to {VERSION}; open it with the newer one.")
+        raise JobError(
+            f"This job is of form {str(version)[:9]}, written by a newer handbook, and this one reads forms"
+            f" up to {VERSION}; open it with the newer one."
+        )
     try:
         for old in range(version, VERSION):
             data = _OLDER[old](data)
@@ -475,10 +659,16 @@ def checked(data) -> dict:
     if "sheet" in data:
         _check_text("The job's sheet", data["sheet"], "sheet")
         if not _SHEET.fullmatch(data["sheet"]):
-            raise JobError(f"The mark of the job's data sheet, {quoted(data['sheet'])}, is none; give eight hexadecimal digits, or leave it out.")
+            raise JobError(
+                f"The mark of the job's data sheet, {quoted(data['sheet'])}, is none; give eight hexadecimal"
+                " digits, or leave it out."
+            )
     for key in ("name", "engine"):
         if not data[key].strip():
-            raise JobError(f"The job's {key} is empty; give {'what you know it by' if key == 'name' else 'the name of a data sheet, such as ' + engines.DEMO}.")
+            raise JobError(
+                f"The job's {key} is empty; give"
+                f" {'what you know it by' if key == 'name' else 'the name of a data sheet, such as ' + engines.DEMO}."
+            )
     _check_time("The job's start", data["started"])
     for key, most in (("done", MOST_DONE + MOST_STRUCK), ("readings", MOST_READINGS)):
         if not isinstance(data[key], list):
@@ -487,7 +677,9 @@ def checked(data) -> dict:
             raise JobError(f"The job's {key} has {len(data[key])} lines; give at most {most}.")
     entries = _entries(data["done"])
     readings = [_reading(data, r, f"Reading {i}") for i, r in enumerate(data["readings"], 1)]
-    return _not_too_long({key: data[key] for key in _KEYS if key in data} | {"done": entries, "readings": readings})
+    return _not_too_long(
+        {key: data[key] for key in _KEYS if key in data} | {"done": entries, "readings": readings}
+    )
 
 
 def _not_too_long(job: dict) -> dict:
@@ -509,7 +701,9 @@ def _entries(data: list) -> list:
         if entry["at"] != "":
             _check_time("A line of what was done", entry["at"])
         if not _ID.fullmatch(entry["line"]):
-            raise JobError(f"A line of what was done is called {quoted(entry['line'])}; give letters, digits, _ and -.")
+            raise JobError(
+                f"A line of what was done is called {quoted(entry['line'])}; give letters, digits, _ and -."
+            )
         if not entry["text"].strip() and (entry["text"] or entry["line"] not in lines):
             raise JobError("A line of what was done is empty; say it in words, or leave it out.")
         lines.add(entry["line"])
@@ -528,14 +722,20 @@ def _reading(job: dict, data, where: str) -> dict:
             _check_text(f"{where}, {key}", value, key)
     _check_time(where, data["at"])
     if not engines.FEATURE.fullmatch(data["feature"]):
-        raise JobError(f"{where} is of {quoted(data['feature'])}, which is no feature; give one such as crank.main_journal.")
+        raise JobError(
+            f"{where} is of {quoted(data['feature'])}, which is no feature; give one such as"
+            " crank.main_journal."
+        )
     if data["stage"] not in STAGES:
         raise JobError(f"{where} is at {quoted(data['stage'])}, which is no stage; give {', '.join(STAGES)}.")
     feature = feature_of(job, data["feature"])
     if data["text"] and not (feature and _reads(data["text"], feature.form.kind)):
         kind = kind_of(data["text"])
         if kind is None or feature and not kind.metric.symbol:
-            raise JobError(f"{where}: {quoted(data['text'])} is no size with its unit; give one such as {feature.form.kind.example if feature else '37.48 mm or 32 N·m'}.")
+            raise JobError(
+                f"{where}: {quoted(data['text'])} is no size with its unit; give one such as"
+                f" {feature.form.kind.example if feature else '37.48 mm or 32 N·m'}."
+            )
     if not data["text"] and not data["why"].strip():
         raise NoReason(f"{where} is taken back without a reason; say why.")
     for key in WARM:
@@ -571,12 +771,17 @@ def _check_time(where: str, value) -> None:
             return
     except ValueError:  # the 30th of February
         pass
-    raise JobError(f"{where} has the time {quoted(str(value)[:60])}; give a day and an hour such as 2026-11-25T14:15+01:00.")
+    raise JobError(
+        f"{where} has the time {quoted(str(value)[:60])}; give a day and an hour such as"
+        " 2026-11-25T14:15+01:00."
+    )
 
 
 # A string, or a mark that parts what stands around it. Possessive: no text makes it go back, or remember where it was.
 _MARKS = re.compile(r'"[^"\\]*+(?:\\.[^"\\]*+)*+"?|[\[\]{}:,]', re.DOTALL)
-_MOST_MARKS = MOST_READINGS * (4 * len(_READING + _BESIDE) + 3) + (MOST_DONE + MOST_STRUCK) * (4 * len(_DONE) + 3) + 200
+_MOST_MARKS = (
+    MOST_READINGS * (4 * len(_READING + _BESIDE) + 3) + (MOST_DONE + MOST_STRUCK) * (4 * len(_DONE) + 3) + 200
+)
 
 
 def _check_marks(text: str) -> None:
@@ -645,15 +850,33 @@ def _pieces(data, deep: int):
 
 # --- Older forms --------------------------------------------------------------------------------
 
+
 def _from_0(old: dict) -> dict:
     """Form 0, of the trials: one line a size with both stages in it, and no history."""
     readings = []
     for size in old["sizes"]:
         _check_keys("A size", size, ("feature",), ("place", "as_received", "as_finished", "at", "by"))
-        told = {"feature": size["feature"], "place": str(size.get("place", ""))}, {"at": size.get("at", old["started"]), "by": size.get("by", ""), "why": ""}
-        readings += [told[0] | {"stage": stage, "text": size[key]} | told[1] for key, stage in (("as_received", "received"), ("as_finished", "finished")) if size.get(key)]
-    return {"format": FORMAT, "version": 1, "id": old["id"], "name": old["customer"], "engine": old["engine"], "received": old.get("parts", ""), "started": old["started"],
-            "by": "", "done": [], "readings": readings}
+        told = (
+            {"feature": size["feature"], "place": str(size.get("place", ""))},
+            {"at": size.get("at", old["started"]), "by": size.get("by", ""), "why": ""},
+        )
+        readings += [
+            told[0] | {"stage": stage, "text": size[key]} | told[1]
+            for key, stage in (("as_received", "received"), ("as_finished", "finished"))
+            if size.get(key)
+        ]
+    return {
+        "format": FORMAT,
+        "version": 1,
+        "id": old["id"],
+        "name": old["customer"],
+        "engine": old["engine"],
+        "received": old.get("parts", ""),
+        "started": old["started"],
+        "by": "",
+        "done": [],
+        "readings": readings,
+    }
 
 
 def _from_1(old: dict) -> dict:
@@ -661,7 +884,7 @@ def _from_1(old: dict) -> dict:
     if not isinstance(old["done"], list):
         return {**old, "version": 2}  # told by whoever looks at it next
     entries: dict = {}
-    for text in old["done"][:MOST_DONE + 1]:
+    for text in old["done"][: MOST_DONE + 1]:
         name = name_of_line(text, "", "", entries)
         entries[name] = {"line": name, "text": text, "at": "", "by": ""}
     return {**old, "version": 2, "done": [*entries.values()]}

@@ -6,6 +6,7 @@ behind the last one that the job knows. They are taken over as they are, to the 
 job says in its `why` which sheet it came with, and what the job had stays in the history. So it is with the entries of what was done: new are
 those of a line that the job has not, and those that strike a line or put it back, behind the last one that both have.
 """
+
 from dataclasses import dataclass, replace
 from datetime import datetime, timezone
 
@@ -18,6 +19,7 @@ _SIZE = ("text", *WARM, "of")
 @dataclass(frozen=True)
 class New:
     """A reading as the job would take it, and the one that it replaces there (None where it is the first)."""
+
     reading: dict
     before: dict | None
 
@@ -39,29 +41,42 @@ def compare(job: dict, sheet: dict, named: str) -> tuple[list[New], list[New]]:
     for spot, numbered in theirs.items():
         mine = [reading for _, reading in ours.get(spot, ())]
         known = {_identity(reading) for reading in mine}
-        begin = max((n for n, (_, reading) in enumerate(numbered, 1) if _identity(reading) in known), default=0)
+        begin = max(
+            (n for n, (_, reading) in enumerate(numbered, 1) if _identity(reading) in known), default=0
+        )
         last, own, found = mine[-1] if mine else None, bool(mine), {}
         for number, reading in numbered[begin:]:
             if _size(reading) == _size(last or {"text": ""}):
                 continue  # the same once more, or nothing to take back
             why = f"{named}: {reading['why']}".removesuffix(": ") if own else reading["why"]
-            found[number] = New({**reading, "why": why[:record.LONGEST_WHY]}, last)
+            found[number] = New({**reading, "why": why[: record.LONGEST_WHY]}, last)
             last, own = reading, False
-        ahead = found and mine and _identity(mine[-1]) not in {_identity(reading) for _, reading in numbered} and _when(mine[-1]) > _when(last)
+        ahead = (
+            found
+            and mine
+            and _identity(mine[-1]) not in {_identity(reading) for _, reading in numbered}
+            and _when(mine[-1]) > _when(last)
+        )
         (late if ahead else new).update(found)
     return [new[number] for number in sorted(new)], [late[number] for number in sorted(late)]
 
 
 def done(job: dict, sheet: dict) -> tuple[list[record.Line], list[record.Line]]:
     """(the lines of what was done that stand otherwise on the sheet than in the job, as they are there and with the entries that the job
-    has not; those of them for which the job has no room), in the sheet's order. Of a line that both have changed the job's word stays."""
+    has not; those of them for which the job has no room), in the sheet's order. Of a line that both have changed the job's word stays.
+    """
     if not belongs(job, sheet):
         return [], []
     ours, new, beyond = {line.line: line for line in record.done(job)}, [], []
     room, left = record.MOST_DONE - len(ours), record.MOST_DONE + record.MOST_STRUCK - len(job["done"])
     for line in record.done(sheet):
         mine = ours.get(line.line)
-        if mine is None and line.struck or mine and (bool(mine.struck), mine.text) == (bool(line.struck), line.text):
+        if (
+            mine is None
+            and line.struck
+            or mine
+            and (bool(mine.struck), mine.text) == (bool(line.struck), line.text)
+        ):
             continue
         if mine and any(entry not in line.entries for entry in mine.entries):
             continue
@@ -84,7 +99,9 @@ def _by_spot(job: dict) -> dict:
     """{(feature, place, stage): [(its number in the job, reading)]}"""
     found: dict = {}
     for number, reading in enumerate(job["readings"]):
-        found.setdefault((reading["feature"], reading["place"], reading["stage"]), []).append((number, reading))
+        found.setdefault((reading["feature"], reading["place"], reading["stage"]), []).append(
+            (number, reading)
+        )
     return found
 
 

@@ -14,13 +14,24 @@ characters it shares with the number before it of that feature, then the others)
 above where it is written alike), by, why, part, gauge, of; then the entries of what was done: line (left empty where it is the name that
 a new line with these words gets, else the name), text, at, by. Form 1 had what was done, as bare texts, at the end of the job's own line.
 """
+
 import re
 import zlib
 from base64 import b32decode, b32encode
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from calc.job.record import FORMAT, MOST_DONE, MOST_READINGS, MOST_STRUCK, MOST_TEXT, STAGES, JobError, checked, name_of_line
+from calc.job.record import (
+    FORMAT,
+    MOST_DONE,
+    MOST_READINGS,
+    MOST_STRUCK,
+    MOST_TEXT,
+    STAGES,
+    JobError,
+    checked,
+    name_of_line,
+)
 
 DAMAGED = "This code is damaged or cut short: scan it or open its link once more, or take the file instead."
 _FIELD, _COLUMN, _EMPTY = "\x1f", "\x1e", "\x1d"
@@ -55,8 +66,11 @@ def decode(code: str) -> dict:
     if one := part(code):
         raise JobError(f"This is part {one.number} of {one.count} of a job; scan the others as well.")
     if code[0] not in _FORMS:
-        raise JobError("This code was made by a newer handbook; open it with that one." if re.fullmatch("[3-9][A-Z2-7]+", code) else
-                       "This is no code of a job; open the link that is printed on the sheet, or take the file.")
+        raise JobError(
+            "This code was made by a newer handbook; open it with that one."
+            if re.fullmatch("[3-9][A-Z2-7]+", code)
+            else "This is no code of a job; open the link that is printed on the sheet, or take the file."
+        )
     try:
         data = b32decode(code[1:] + "=" * (-len(code[1:]) % 8))
     except ValueError:
@@ -81,16 +95,19 @@ def split(code: str, most: int) -> list[str]:
         raise ValueError(f"a part of {most} characters holds nothing; allow at least {2 * _AROUND}")
     count = -(-len(code) // (most - _AROUND))
     if count > 99:
-        raise JobError(f"This job would take {count} codes, and there are never more than 99; give its file instead.")
+        raise JobError(
+            f"This job would take {count} codes, and there are never more than 99; give its file instead."
+        )
     size = -(-len(code) // count)
     whole = f"{zlib.crc32(code.encode()):08X}"
-    bodies = [f"{_PART}{i + 1:02}{count:02}{whole}{code[i * size:(i + 1) * size]}" for i in range(count)]
+    bodies = [f"{_PART}{i + 1:02}{count:02}{whole}{code[i * size : (i + 1) * size]}" for i in range(count)]
     return [body + _check(body) for body in bodies]
 
 
 @dataclass(frozen=True)
 class Part:
     """One of several codes: its number of how many, by what those of the same job are known, and what it holds."""
+
     number: int
     count: int
     whole: str
@@ -122,7 +139,10 @@ def join(parts: list[str]) -> str:
         raise JobError("These parts are not all of one job; scan the codes of one sheet only.")
     count, pieces = found[0].count, {one.number: one.piece for one in found}
     if missing := [str(i) for i in range(1, count + 1) if i not in pieces]:
-        raise JobError(f"Part {', '.join(missing)} of {count} is missing; scan {'it' if len(missing) == 1 else 'them'} as well.")
+        raise JobError(
+            f"Part {', '.join(missing)} of {count} is missing; scan {'it' if len(missing) == 1 else 'them'}"
+            " as well."
+        )
     code = "".join(pieces[i] for i in range(1, count + 1))
     if f"{zlib.crc32(code.encode()):08X}" != found[0].whole[2:]:
         raise JobError(DAMAGED)
@@ -132,7 +152,9 @@ def join(parts: list[str]) -> str:
 def _whole(code: str) -> str:
     """Without spaces and ends of lines, where it is no longer than a code can be."""
     if len(code) > LONGEST + LONGEST // 10:
-        raise JobError(f"This is no code of a job: it has {len(code)} characters, and none has more than {LONGEST}.")
+        raise JobError(
+            f"This is no code of a job: it has {len(code)} characters, and none has more than {LONGEST}."
+        )
     return re.sub(r"\s+", "", code)
 
 
@@ -146,24 +168,42 @@ def _check(body: str) -> str:
 
 # --- By columns -------------------------------------------------------------------------------
 
+
 def _columns(job: dict) -> str:
     rows = job["readings"]
     cut = [len(re.match(r"[0-9.]{0,25}", row["text"])[0]) for row in rows]
-    return _COLUMN.join((
-        _FIELD.join(job.get(key, "") for key in _HEAD),
-        _sparse(row["feature"] for row in rows), _sparse(row["place"] for row in rows), "".join(row["stage"][0] for row in rows),
-        _shared(rows, [row["text"][:n] for row, n in zip(rows, cut)]), _sparse(row["text"][n:] for row, n in zip(rows, cut)),
-        _sparse(_since([job["started"], *(row["at"] for row in rows)])), *(_sparse(row.get(key, "") for row in rows) for key in _TOLD),
-        *_done(job["done"], job["started"])))
+    return _COLUMN.join(
+        (
+            _FIELD.join(job.get(key, "") for key in _HEAD),
+            _sparse(row["feature"] for row in rows),
+            _sparse(row["place"] for row in rows),
+            "".join(row["stage"][0] for row in rows),
+            _shared(rows, [row["text"][:n] for row, n in zip(rows, cut)]),
+            _sparse(row["text"][n:] for row, n in zip(rows, cut)),
+            _sparse(_since([job["started"], *(row["at"] for row in rows)])),
+            *(_sparse(row.get(key, "") for row in rows) for key in _TOLD),
+            *_done(job["done"], job["started"]),
+        )
+    )
 
 
 def _done(entries: list, started: str):
     """The columns of what was done."""
     lines, known = [], set()
     for entry in entries:
-        lines.append("" if entry["line"] not in known and entry["line"] == name_of_line(entry["text"], entry["at"], entry["by"], known) else entry["line"])
+        lines.append(
+            ""
+            if entry["line"] not in known
+            and entry["line"] == name_of_line(entry["text"], entry["at"], entry["by"], known)
+            else entry["line"]
+        )
         known.add(entry["line"])
-    return (_FIELD.join(lines), _FIELD.join(entry["text"] for entry in entries), _sparse(_since([started, *(entry["at"] for entry in entries)])), _sparse(entry["by"] for entry in entries))
+    return (
+        _FIELD.join(lines),
+        _FIELD.join(entry["text"] for entry in entries),
+        _sparse(_since([started, *(entry["at"] for entry in entries)])),
+        _sparse(entry["by"] for entry in entries),
+    )
 
 
 def _entries(started: str, lines: str, texts: str, at: str, by: str) -> list:
@@ -171,7 +211,9 @@ def _entries(started: str, lines: str, texts: str, at: str, by: str) -> list:
     told = _parted(texts, _FIELD, MOST_DONE + MOST_STRUCK) if texts else []
     names, known = _parted(lines, _FIELD, MOST_DONE + MOST_STRUCK) if told else [], set()
     entries = []
-    for name, text, at, by in zip(names, told, _times(started, _full(at, len(told))), _full(by, len(told)), strict=True):
+    for name, text, at, by in zip(
+        names, told, _times(started, _full(at, len(told))), _full(by, len(told)), strict=True
+    ):
         name = name or name_of_line(text, at, by, known)
         known.add(name)
         entries.append({"line": name, "text": text, "at": at, "by": by})
@@ -182,18 +224,31 @@ def _job(text: str, form: int) -> dict:
     if len(text) > MOST_TEXT + 200_000:
         raise ValueError("more text than any job has")
     head, feature, place, stages, numbers, rest, at, *told = _parted(text, _COLUMN, _MOST_COLUMNS)
-    told, done = (told, None) if form == 1 else (told[:len(_TOLD)], told[len(_TOLD):])
+    told, done = (told, None) if form == 1 else (told[: len(_TOLD)], told[len(_TOLD) :])
     told_once = _parted(head, _FIELD, len(_HEAD) + (MOST_DONE if form == 1 else 0))
     if len(stages) > MOST_READINGS:
         raise ValueError("more readings than any job has")
-    own = {key: text for key, text in zip(_HEAD, told_once[:len(_HEAD)], strict=True) if text or key != "sheet"}
+    own = {
+        key: text for key, text in zip(_HEAD, told_once[: len(_HEAD)], strict=True) if text or key != "sheet"
+    }
     many = len(stages)
     features = _full(feature, many)
-    columns = {"feature": features, "place": _full(place, many), "stage": [_LETTERS[letter] for letter in stages],
-               "text": [a + b for a, b in zip(_unshared(features, numbers), _full(rest, many), strict=True)], "at": _times(own["started"], _full(at, many)),
-               **{key: _full(column, many) for key, column in zip(_TOLD, told, strict=True)}}
+    columns = {
+        "feature": features,
+        "place": _full(place, many),
+        "stage": [_LETTERS[letter] for letter in stages],
+        "text": [a + b for a, b in zip(_unshared(features, numbers), _full(rest, many), strict=True)],
+        "at": _times(own["started"], _full(at, many)),
+        **{key: _full(column, many) for key, column in zip(_TOLD, told, strict=True)},
+    }
     rows = [dict(zip(columns, row)) for row in zip(*columns.values(), strict=True)]
-    return {"format": FORMAT, "version": form, **own, "done": told_once[len(_HEAD):] if form == 1 else _entries(own["started"], *done), "readings": rows}
+    return {
+        "format": FORMAT,
+        "version": form,
+        **own,
+        "done": told_once[len(_HEAD) :] if form == 1 else _entries(own["started"], *done),
+        "readings": rows,
+    }
 
 
 def _parted(text: str, mark: str, most: int) -> list:
@@ -234,13 +289,13 @@ def _unshared(features: list, column: str) -> list:
     if len(column) > 30 * len(features):  # a letter and up to 25 characters each
         raise ValueError("more numbers than readings")
     for feature, told in zip(features, re.findall(r"[a-z][0-9.]*", column), strict=True):
-        before[feature] = before.get(feature, "")[:ord(told[0]) - ord("a")] + told[1:]
+        before[feature] = before.get(feature, "")[: ord(told[0]) - ord("a")] + told[1:]
         numbers.append(before[feature])
     return numbers
 
 
 _MINUTE = len("2026-11-25T09:12")
-_FAR = 10 ** 9  # minutes: nineteen centuries and more are not counted, and no digits beyond are read
+_FAR = 10**9  # minutes: nineteen centuries and more are not counted, and no digits beyond are read
 
 
 def _since(times: list):
@@ -255,7 +310,9 @@ def _times(started: str, fields: list) -> list:
     times = [started]
     for field in fields:
         if re.fullmatch("-?[0-9]{1,10}", field):
-            field = (_naive(times[-1]) + timedelta(minutes=int(field))).isoformat(timespec="minutes") + times[-1][_MINUTE:]
+            field = (_naive(times[-1]) + timedelta(minutes=int(field))).isoformat(timespec="minutes") + times[
+                -1
+            ][_MINUTE:]
         times.append(field)
     return times[1:]
 
@@ -282,13 +339,65 @@ rod: mass big_end_mass small_end_mass cap_mass bolt_stretch bend twist width sid
 crankcase: deck_height seat_height cam_bore spigot_bore lifter_bore main_clearance main_shell_wall main_housing
 crank: stroke throw rod_journal_length fillet bow end_float_shim end_float rod_journal main_journal"""
 _LIKELY = (
-    "gearbox flywheel cam lifters springs pushrods pistons cylinders valves guides case halves four rods two heads, crank", "RC-40", "TS-16",
-    "new rings fitted, faced, balanced, replaced, reamed, lapped, line bored, bored, honed to size, polished, ground 0.50 mm under, ground 0.25 mm under, Mains and rod journals ground ",
-    "Guides replaced", "Seats cut", "Cylinders bored", "Big ends resized", "Small-end bushes pressed in and honed", "Flywheel faced", "Threads mended with inserts",
-    "wrong place", "typed wrong", "was warm", "measured again", "forged-steel", "al-si-t6", "24 °C", "22 °C",
-    *(f"{cylinder} {side}" for cylinder in range(1, 5) for side in ("intake", "exhaust")), "1", "2", "3", "4", "rrrrrrrr", "aaaaaaaa", "rfrfrfrf", "ffffffff",
-    " g", " N", " N·m", " cm³", "°", " thou", " in ± 0.0005 in", " in ± 0.0001 in", " in ± 0.0002 in", " µm", " mm ± 0.05 mm", " mm ± 0.02 mm", " mm ± 0.01 mm", " mm ± 0.005 mm", " mm ± 0.006 mm",
-    " mm ± 0.002 mm", " mm ± 0.003 mm", " mm ± 0.004 mm", "d3", "d5", "e1", "f7", "2027-01-01T08:00+00:00", "2026-11-25T09:00+01:00")
+    (
+        "gearbox flywheel cam lifters springs pushrods pistons cylinders valves guides case halves four rods"
+        " two heads, crank"
+    ),
+    "RC-40",
+    "TS-16",
+    (
+        "new rings fitted, faced, balanced, replaced, reamed, lapped, line bored, bored, honed to size,"
+        " polished, ground 0.50 mm under, ground 0.25 mm under, Mains and rod journals ground "
+    ),
+    "Guides replaced",
+    "Seats cut",
+    "Cylinders bored",
+    "Big ends resized",
+    "Small-end bushes pressed in and honed",
+    "Flywheel faced",
+    "Threads mended with inserts",
+    "wrong place",
+    "typed wrong",
+    "was warm",
+    "measured again",
+    "forged-steel",
+    "al-si-t6",
+    "24 °C",
+    "22 °C",
+    *(f"{cylinder} {side}" for cylinder in range(1, 5) for side in ("intake", "exhaust")),
+    "1",
+    "2",
+    "3",
+    "4",
+    "rrrrrrrr",
+    "aaaaaaaa",
+    "rfrfrfrf",
+    "ffffffff",
+    " g",
+    " N",
+    " N·m",
+    " cm³",
+    "°",
+    " thou",
+    " in ± 0.0005 in",
+    " in ± 0.0001 in",
+    " in ± 0.0002 in",
+    " µm",
+    " mm ± 0.05 mm",
+    " mm ± 0.02 mm",
+    " mm ± 0.01 mm",
+    " mm ± 0.005 mm",
+    " mm ± 0.006 mm",
+    " mm ± 0.002 mm",
+    " mm ± 0.003 mm",
+    " mm ± 0.004 mm",
+    "d3",
+    "d5",
+    "e1",
+    "f7",
+    "2027-01-01T08:00+00:00",
+    "2026-11-25T09:00+01:00",
+)
 _SINCE_2 = """head: seat_inner_intake seat_inner_exhaust guide_wall
 guide: supplied_bore
 chamber: step_cut
@@ -298,7 +407,11 @@ rod: small_end_wall small_end_length bush_supplied_bore bolt_shank bolt_shank_le
 
 
 def _ids(lines: str):
-    return (f"{group}.{name}" for group, _, names in (line.partition(":") for line in lines.splitlines()) for name in names.split())
+    return (
+        f"{group}.{name}"
+        for group, _, names in (line.partition(":") for line in lines.splitlines())
+        for name in names.split()
+    )
 
 
 _DICTIONARIES = {"1": _FIELD.join((*_ids(_FEATURES), *_LIKELY)).encode()}

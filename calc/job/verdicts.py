@@ -4,18 +4,25 @@ As received, a size is held against its wear limit: may the part be used again? 
 made, at the undersize or oversize that lies nearest. What follows from other sizes (a clearance) is worked out place by place where
 all of them are measured, its doubt from theirs (GUM, first order), with readings taken as independent.
 """
+
 from dataclasses import dataclass
 
 from calc.core.conformance import COVERAGE
-from calc.reference.engine import STANDARD, Feature, Step
-from calc.job.record import STAGES, JobError, counting, current, number, sheet_of
 from calc.core.result import Text, Verdict, as_text, say
-from calc.reference.size import DUST, hold, limits_in_words
 from calc.core.working import Number, constant
+from calc.job.record import STAGES, JobError, counting, current, number, sheet_of
+from calc.reference.engine import STANDARD, Feature, Step
+from calc.reference.size import DUST, hold, limits_in_words
 
-CHANGED = "The data sheet's limits were changed since the last reading: the verdicts here are by the new ones."  # where record.sheet_changed
+CHANGED = (  # where record.sheet_changed
+    "The data sheet's limits were changed since the last reading: the verdicts here are by the new ones."
+)
 
-_BEFORE = {"received": ("received",), "finished": ("finished", "received"), "assembly": ("assembly", "finished", "received")}
+_BEFORE = {
+    "received": ("received",),
+    "finished": ("finished", "received"),
+    "assembly": ("assembly", "finished", "received"),
+}
 
 
 @dataclass(frozen=True)
@@ -25,6 +32,7 @@ class Judged:
     says that at least one reading tells none. `state`: pass, fail, attention, unsure, or "" where there is nothing to judge by.
     `worn`: received past its wear limit.
     """
+
     stage: str
     reading: dict | None
     readings: tuple
@@ -47,6 +55,7 @@ class Row:
     """A feature at one place. Limits are those as made and the wear limit, at the size (`step`) that the part has now; `limit` says
     the former in words. What counts is the last stage that has a size: its `value`, `U`, `state`, `words`, `do`.
     """
+
     feature: str
     place: str
     label: str
@@ -83,8 +92,15 @@ def judge(job: dict) -> list[Row]:
     """A row for every feature and place that was read or can be worked out, in the order of the sheet."""
     sheet, read = sheet_of(job), current(job)
     features = sheet.features if sheet else {}
-    places = {id: dict.fromkeys(feature.places or ("",)) if feature.terms else {} for id, feature in features.items()}
-    for feature, place, _ in read:  # in the sheet's order already; places that the sheet does not know come last
+    places = {
+        id: dict.fromkeys(feature.places or ("",)) if feature.terms else {}
+        for id, feature in features.items()
+    }
+    for (
+        feature,
+        place,
+        _,
+    ) in read:  # in the sheet's order already; places that the sheet does not know come last
         places.setdefault(feature, {})[place] = None
     rows = (_row(job, read, features, id, place) for id in places for place in places[id])
     return [row for row in rows if row]
@@ -111,19 +127,34 @@ def _row(job, read, features, id, place) -> Row | None:
     if "finished" in sizes and "assembly" in sizes:
         sizes["assembly"] = _against(sizes["finished"], sizes["assembly"])
     there = feature.at(list(sizes.values())[-1].step)
-    return Row(id, place, feature.label, *(_limit(there, what) for what in ("low", "high", "wear")), limits_in_words(there, there.low, there.high), *(sizes.get(stage) for stage in STAGES))
+    return Row(
+        id,
+        place,
+        feature.label,
+        *(_limit(there, what) for what in ("low", "high", "wear")),
+        limits_in_words(there, there.low, there.high),
+        *(sizes.get(stage) for stage in STAGES),
+    )
 
 
 def _judge_reading(job, feature, stage, reading) -> Judged:
     def unjudged(words, value=None, U=None, untold=True):
         return Judged(stage, reading, (reading,), value, U, untold, STANDARD, "", as_text(words), as_text(""))
+
     try:
         value, u = number(job, reading)
     except JobError as error:
         return unjudged(str(error).rstrip("."))
     told = (value, COVERAGE * u or None, not u)
     if feature is None:
-        return unjudged(f"{job['engine']} has no data sheet in this handbook" if sheet_of(job) is None else f"Not on the data sheet of {job['engine']}", *told)
+        return unjudged(
+            (
+                f"{job['engine']} has no data sheet in this handbook"
+                if sheet_of(job) is None
+                else f"Not on the data sheet of {job['engine']}"
+            ),
+            *told,
+        )
     return _judged(feature, stage, reading, (reading,), *told, abs(float(value)))
 
 
@@ -135,12 +166,15 @@ def _work_out(job, read, features, feature, place, stage) -> Judged | None:
         for weight, id in feature.terms:
             part = features[id]
             where = place if part.places else ""
-            found = next((read[id, where, before] for before in _BEFORE[stage] if (id, where, before) in read), None)
+            found = next(
+                (read[id, where, before] for before in _BEFORE[stage] if (id, where, before) in read), None
+            )
             if found:
                 weights.setdefault(id, [found, 0.0])[1] += times * weight
             elif not part.terms or not gather(part, where, times * weight):
                 return False
         return True
+
     if not gather(feature, place, 1.0) or all(reading["stage"] != stage for reading, _ in weights.values()):
         return None
     value = square = scale = 0.0
@@ -150,27 +184,64 @@ def _work_out(job, read, features, feature, place, stage) -> Judged | None:
             size, u = number(job, reading)
         except JobError:
             return None
-        value, square, scale = value + weight * float(size), square + (weight * u) ** 2, scale + abs(weight * float(size))
+        value, square, scale = (
+            value + weight * float(size),
+            square + (weight * u) ** 2,
+            scale + abs(weight * float(size)),
+        )
         untold = untold or not u
-    return _judged(feature, stage, None, tuple(reading for reading, _ in weights.values()), constant("", feature.label, feature.form, value), COVERAGE * square ** 0.5 or None, untold, scale)
+    return _judged(
+        feature,
+        stage,
+        None,
+        tuple(reading for reading, _ in weights.values()),
+        constant("", feature.label, feature.form, value),
+        COVERAGE * square**0.5 or None,
+        untold,
+        scale,
+    )
 
 
 def _judged(feature: Feature, stage, reading, readings, value, U, untold, scale) -> Judged:
     """A value against the limits that count at its stage; `scale` is how large the sizes are that it was worked out from."""
-    held = hold(feature, stage, value, U, scale, None if reading is not None else tuple(r["stage"] for r in readings))
-    return Judged(stage, reading, readings, held.value, U, untold, held.step, held.state, held.words, held.do, held.worn)
+    held = hold(
+        feature, stage, value, U, scale, None if reading is not None else tuple(r["stage"] for r in readings)
+    )
+    return Judged(
+        stage, reading, readings, held.value, U, untold, held.step, held.state, held.words, held.do, held.worn
+    )
 
 
 def _against(shop: Judged, there: Judged) -> Judged:
     """The assembler's size, with a word where it does not go together with the shop's: apart by more than both doubts make."""
-    if there.state != "pass" or shop.value is None or not (shop.U or there.U) or shop.readings == there.readings:
+    if (
+        there.state != "pass"
+        or shop.value is None
+        or not (shop.U or there.U)
+        or shop.readings == there.readings
+    ):
         return there
     apart = abs(float(shop.value) - float(there.value))
     if apart <= ((shop.U or 0) ** 2 + (there.U or 0) ** 2) ** 0.5 + DUST * abs(float(shop.value)):
         return there
-    return Judged(there.stage, there.reading, there.readings, there.value, there.U, there.untold, there.step, "attention",
-                  say("{d} from what the shop read, more than both doubts make", d=constant("", "", there.value.form.difference.apart_from(0.0), apart)),
-                  as_text("Within limits by this reading, but one of the two is wrong: measure again, part and gauge at the same temperature."))
+    return Judged(
+        there.stage,
+        there.reading,
+        there.readings,
+        there.value,
+        there.U,
+        there.untold,
+        there.step,
+        "attention",
+        say(
+            "{d} from what the shop read, more than both doubts make",
+            d=constant("", "", there.value.form.difference.apart_from(0.0), apart),
+        ),
+        as_text(
+            "Within limits by this reading, but one of the two is wrong: measure again, part and gauge at the"
+            " same temperature."
+        ),
+    )
 
 
 def _limit(feature: Feature, what: str) -> Number | None:

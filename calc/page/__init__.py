@@ -1,50 +1,105 @@
 """Calculators, results and sizes as HTML: the one renderer, used when the site is built and in the browser."""
+
 from calc.core import working
-from calc.reference import cautions, engine
-from calc.declare.calculator import Calculator, evaluate
-from calc.declare.inputs import Choice, Grid, Quantity, with_unit
-from calc.page import result as result_page
-from calc.page.form import form
-from calc.page.html import Html, both, children, el, quantity, value
 from calc.core.kinds import KINDS
 from calc.core.reading import EntryError
 from calc.core.reading import quantity as read_quantity
 from calc.core.result import Caution, Result
+from calc.declare.calculator import Calculator, evaluate
+from calc.declare.inputs import Choice, Grid, Quantity, with_unit
 from calc.declare.standing import Standing
+from calc.page import result as result_page
+from calc.page.form import form
+from calc.page.html import Html, both, children, el, quantity, value
+from calc.reference import cautions, engine
 from calc.stations.index import find
 
 STALE = "The entry above cannot be used. What stands here is the last good result, for other numbers."
 
 
-def calculator_html(id: str, presets: dict[str, str] | None = None, anchor: str = "", sheet: str = "", filled: Standing | None = None) -> Html:
+def calculator_html(
+    id: str,
+    presets: dict[str, str] | None = None,
+    anchor: str = "",
+    sheet: str = "",
+    filled: Standing | None = None,
+) -> Html:
     """A calculator with its form and a worked result: the example, with `presets` in place of its own values; `sheet` names the engine
     whose sizes stand in for the demo engine's. With a standing to be `filled` in, the presets are entries, and the rest is unread.
 
     Raises KeyError for an unknown id or engine, calc.result.Refused for a bad preset.
     """
     calculator, anchor = find(id), anchor or id
-    presets = {**(_presets(calculator, engine.engine(sheet)) if sheet else {}), **{name: _named(calculator, name, text) for name, text in (presets or {}).items()}}
+    presets = {
+        **(_presets(calculator, engine.engine(sheet)) if sheet else {}),
+        **{name: _named(calculator, name, text) for name, text in (presets or {}).items()},
+    }
     found = evaluate(calculator, presets, standing=filled)
     return el(
         "live-calculator",
         # Search finds a calculator by what stands in its header, not by the numbers of its example. The theme's indexer leaves
         # an element out up to the first end tag of the same name, hence names that occur once.
-        el("header", el("h3", calculator.title, id=f"{anchor}-title"), el("p", calculator.purpose, class_="purpose"),
-           el("p", "Also looked for as: ", ", ".join(calculator.finds), ".", class_="finds") if calculator.finds else None, class_="calc-head"),
-        el("calc-top", el("div", result_page.verdict(found, anchor), data_part="verdict", class_="part-verdict"),
-           form(calculator, evaluate(calculator).taken if filled else found.taken, anchor, presets if filled else {}), class_="calc-top", data_search_exclude=True),
-        el("calc-below", el("p", STALE, data_part="stale", class_="stale", hidden=True), el("p", data_part="status", class_="status", role="status"),
-           el("div", result_page.body(found, anchor), data_part="result"),
-           el("details", el("summary", "Working"), el("div", result_page.working(found), data_part="working", tabindex="0", role="group", aria_label="Working"), data_keep="working"), class_="part-result",
-           data_search_exclude=True),
+        el(
+            "header",
+            el("h3", calculator.title, id=f"{anchor}-title"),
+            el("p", calculator.purpose, class_="purpose"),
+            (
+                el("p", "Also looked for as: ", ", ".join(calculator.finds), ".", class_="finds")
+                if calculator.finds
+                else None
+            ),
+            class_="calc-head",
+        ),
+        el(
+            "calc-top",
+            el("div", result_page.verdict(found, anchor), data_part="verdict", class_="part-verdict"),
+            form(
+                calculator,
+                evaluate(calculator).taken if filled else found.taken,
+                anchor,
+                presets if filled else {},
+            ),
+            class_="calc-top",
+            data_search_exclude=True,
+        ),
+        el(
+            "calc-below",
+            el("p", STALE, data_part="stale", class_="stale", hidden=True),
+            el("p", data_part="status", class_="status", role="status"),
+            el("div", result_page.body(found, anchor), data_part="result"),
+            el(
+                "details",
+                el("summary", "Working"),
+                el(
+                    "div",
+                    result_page.working(found),
+                    data_part="working",
+                    tabindex="0",
+                    role="group",
+                    aria_label="Working",
+                ),
+                data_keep="working",
+            ),
+            class_="part-result",
+            data_search_exclude=True,
+        ),
         el("p", data_part="announce", class_="visually-hidden", aria_live="polite"),
-        class_="calculator", id=anchor, data_calculator=id, role="group", aria_labelledby=f"{anchor}-title")
+        class_="calculator",
+        id=anchor,
+        data_calculator=id,
+        role="group",
+        aria_labelledby=f"{anchor}-title",
+    )
 
 
 def _named(calculator: Calculator, name: str, text: str) -> str:
     """What a page enters, with its unit named: it is no reader's, whom one would ask what was meant."""
     declared = calculator.input.get(name.partition(".")[0])
-    cell = next((cell for cell in declared.cells.values() if cell.name == name), None) if isinstance(declared, Grid) else declared
+    cell = (
+        next((cell for cell in declared.cells.values() if cell.name == name), None)
+        if isinstance(declared, Grid)
+        else declared
+    )
     try:
         return with_unit(text, cell.form) if isinstance(cell, Quantity) and name == cell.name else text
     except EntryError:
@@ -54,8 +109,16 @@ def _named(calculator: Calculator, name: str, text: str) -> str:
 def _presets(calculator: Calculator, sheet: engine.Engine) -> dict[str, str]:
     """What an engine's sheet says of a calculator's inputs, as entries: nominal sizes, limits, materials."""
     known = {i.name: sheet.features.get(i.feature_for({})) for i in calculator.inputs if i.feature}
-    sizes = {name: feature.entry(calculator.input[name].limit or "nominal") for name, feature in known.items() if feature and isinstance(calculator.input[name], Quantity)}
-    materials = {i.name: sheet.materials[i.feature_for({})] for i in calculator.inputs if isinstance(i, Choice) and i.feature and i.feature_for({}) in sheet.materials}
+    sizes = {
+        name: feature.entry(calculator.input[name].limit or "nominal")
+        for name, feature in known.items()
+        if feature and isinstance(calculator.input[name], Quantity)
+    }
+    materials = {
+        i.name: sheet.materials[i.feature_for({})]
+        for i in calculator.inputs
+        if isinstance(i, Choice) and i.feature and i.feature_for({}) in sheet.materials
+    }
     return {name: text for name, text in sizes.items() if text} | materials
 
 
@@ -87,7 +150,12 @@ def size_html(feature: str, what: str = "nominal", sheet: str = engine.DEMO) -> 
         if found.low is None or found.high is None:
             one = "high" if found.low is None else "low"
             return children({"high": "up to ", "low": "from "}[one], quantity(found.number(one)))
-        return both(*(f"{found.form.bare(found.low, system)} to {found.form.write(found.high, system)}" for system in ("metric", "inch")))
+        return both(
+            *(
+                f"{found.form.bare(found.low, system)} to {found.form.write(found.high, system)}"
+                for system in ("metric", "inch")
+            )
+        )
     if what not in engine.WHAT:
         raise KeyError(f"a size has {', '.join(engine.WHAT)} and limits, not {what!r}")
     return quantity(found.number(what))
@@ -99,12 +167,20 @@ def quantity_html(number: str, unit: str) -> Html:
     Keeps the decimals that were typed. The unit is given by its symbol; K is a difference of temperatures. Raises KeyError for
     a unit that is not metric, ValueError for what is not a number.
     """
-    kind = KINDS["temperature difference"] if unit == "K" else next((k for k in KINDS.values() if any(unit == u.symbol for u in k.units)), None)
+    kind = (
+        KINDS["temperature difference"]
+        if unit == "K"
+        else next((k for k in KINDS.values() if any(unit == u.symbol for u in k.units)), None)
+    )
     if kind is None:
-        raise KeyError(f"{unit!r} is not the symbol of a unit; give mm, °C, kPa, N or another that the calculators write")
+        raise KeyError(
+            f"{unit!r} is not the symbol of a unit; give mm, °C, kPa, N or another that the calculators write"
+        )
     if unit == kind.inch.symbol != kind.metric.symbol:
         raise KeyError(f"{unit!r} is of the inch system, which is worked out here; give {kind.metric.symbol}")
-    return value(working.form(kind, len(number.partition(".")[2]), unit), read_quantity(f"{number} {unit}", kind))
+    return value(
+        working.form(kind, len(number.partition(".")[2]), unit), read_quantity(f"{number} {unit}", kind)
+    )
 
 
 def caution_html(id: str) -> Html:
@@ -118,6 +194,7 @@ def caution_html(id: str) -> Html:
 def table_html(name: str, anchor: str) -> Html:
     """A table for looking numbers up, by its name in `calc.page.tables`; KeyError naming those that there are."""
     from calc.page import tables  # only pages need it, and it is not loaded in the browser
+
     if name not in tables.TABLES:
         raise KeyError(f"there is no table {name!r}; there are {', '.join(tables.TABLES)}")
     return el("div", result_page.table(tables.TABLES[name](), by_row=False), class_="reference", id=anchor)
@@ -126,9 +203,22 @@ def table_html(name: str, anchor: str) -> Html:
 def job_html(view: str) -> Html:
     """A page of jobs as it stands before a device has filled it; KeyError naming those that there are."""
     from calc.page.job import pages as job_pages  # only pages need it, and it is not loaded in the browser
+
     if view not in job_pages.PAGES:
         raise KeyError(f"there is no page of jobs {view!r}; there are {', '.join(job_pages.PAGES)}")
     return job_pages.page(view)
 
 
-__all__ = ["Html", "calculator_html", "caution_html", "job_html", "live_first", "live_rest", "quantity_html", "result_html", "size_html", "table_html", "value"]
+__all__ = [
+    "Html",
+    "calculator_html",
+    "caution_html",
+    "job_html",
+    "live_first",
+    "live_rest",
+    "quantity_html",
+    "result_html",
+    "size_html",
+    "table_html",
+    "value",
+]

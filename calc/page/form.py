@@ -1,11 +1,12 @@
 """A calculator's form: every field with its symbol, unit, how to measure it, and a place for one sentence."""
+
+from calc.core.kinds import LENGTH, TEMPERATURE
+from calc.core.working import form as form_of
+from calc.core.writing import to_unit
 from calc.declare.calculator import Calculator
 from calc.declare.inputs import WARM, Choice, Grid, Quantity, Taken, with_unit
 from calc.declare.open_input import Open
 from calc.page.html import Html, both, children, el, symbol
-from calc.core.kinds import LENGTH, TEMPERATURE
-from calc.core.writing import to_unit
-from calc.core.working import form as form_of
 
 
 def form(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, presets: dict) -> Html:
@@ -13,13 +14,43 @@ def form(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, presets:
     empty, with the example's values as hints; `presets` are filled in as if they had been read."""
     first = [_field(t, anchor, presets) for t in taken if not t.input.fold]
     folded = [_field(t, anchor, presets) for t in taken if t.input.fold]
-    warm = [_warm_row(t.input, anchor, presets) for t in taken if isinstance(t.input, Quantity) and t.input.parts]
-    foot = el("div", el("button", "Empty all fields", type="reset", data_reset=True, class_="reset"), class_="form-foot")
-    whose = el("p", el("label", "Limits of ", el("select", data_engine_choice=True, data_none="another engine (no sheet)")), class_="engine-choice") if any(t.input.feature for t in taken) else None
-    return el("form", whose, el("div", *first, class_="fields"),
-              _fold("more", f"{len(folded)} more that rarely change", el("div", *folded, class_="fields")) if folded else None,
-              _fold("warm", "Read warm? Part and gauge temperatures", *warm) if warm else None,
-              foot, data_form=True, novalidate=True, autocomplete="off", class_="calc-form")
+    warm = [
+        _warm_row(t.input, anchor, presets) for t in taken if isinstance(t.input, Quantity) and t.input.parts
+    ]
+    foot = el(
+        "div",
+        el("button", "Empty all fields", type="reset", data_reset=True, class_="reset"),
+        class_="form-foot",
+    )
+    whose = (
+        el(
+            "p",
+            el(
+                "label",
+                "Limits of ",
+                el("select", data_engine_choice=True, data_none="another engine (no sheet)"),
+            ),
+            class_="engine-choice",
+        )
+        if any(t.input.feature for t in taken)
+        else None
+    )
+    return el(
+        "form",
+        whose,
+        el("div", *first, class_="fields"),
+        (
+            _fold("more", f"{len(folded)} more that rarely change", el("div", *folded, class_="fields"))
+            if folded
+            else None
+        ),
+        _fold("warm", "Read warm? Part and gauge temperatures", *warm) if warm else None,
+        foot,
+        data_form=True,
+        novalidate=True,
+        autocomplete="off",
+        class_="calc-form",
+    )
 
 
 def _fold(name: str, words: str, *nodes) -> Html:
@@ -36,25 +67,68 @@ def _field(taken: Taken, anchor: str, presets: dict) -> Html:
     preset = presets.get(declared.name)
     if isinstance(declared, Choice):
         question = is_question(declared)
-        empty = None if question else el("option", "Example: ", declared.options[taken.value], value="", data_hint=True, selected=True)
-        entry = el("select", empty, *(el("option", words, value=key, selected=question and key == taken.value) for key, words in declared.options.items()),
-                   id=id, name=declared.name, data_entry=True, aria_describedby=described, data_preset=preset, data_question=taken.value if question else None, data_which=declared.which)
+        empty = (
+            None
+            if question
+            else el(
+                "option", "Example: ", declared.options[taken.value], value="", data_hint=True, selected=True
+            )
+        )
+        entry = el(
+            "select",
+            empty,
+            *(
+                el("option", words, value=key, selected=question and key == taken.value)
+                for key, words in declared.options.items()
+            ),
+            id=id,
+            name=declared.name,
+            data_entry=True,
+            aria_describedby=described,
+            data_preset=preset,
+            data_question=taken.value if question else None,
+            data_which=declared.which,
+        )
         keys = None
     elif isinstance(declared, Open):
         metric, inch = (declared.default_text(system) for system in ("metric", "inch"))
-        entry = el("input", type="text", enterkeyhint="next", spellcheck="false", autocapitalize="off", placeholder=metric or " ", id=id, name=declared.name, data_entry=True,
-                   aria_describedby=described, data_preset=preset, data_metric=metric, data_inch=inch)
+        entry = el(
+            "input",
+            type="text",
+            enterkeyhint="next",
+            spellcheck="false",
+            autocapitalize="off",
+            placeholder=metric or " ",
+            id=id,
+            name=declared.name,
+            data_entry=True,
+            aria_describedby=described,
+            data_preset=preset,
+            data_metric=metric,
+            data_inch=inch,
+        )
         keys = None  # letters are typed here, so the whole keyboard is up
     else:
         entry = _entry(declared.name, id, declared.form, taken.value, preset, described)
         keys = _keys(declared.label, [declared.form], _signed(declared), declared.measured)
-    return el("div", label, el("div", entry, class_="entry"), keys, _origin(id, declared.name), _message(id, declared.name),
-              el("p", hint, id=f"{id}-hint", class_="hint") if hint else None, class_="field", data_field=True)
+    return el(
+        "div",
+        label,
+        el("div", entry, class_="entry"),
+        keys,
+        _origin(id, declared.name),
+        _message(id, declared.name),
+        el("p", hint, id=f"{id}-hint", class_="hint") if hint else None,
+        class_="field",
+        data_field=True,
+    )
 
 
 def is_question(declared) -> bool:
     """Is a choice a question put to the calculator, whose first answer stands until another is chosen? Others are facts of the part."""
-    return isinstance(declared, Choice) and not (declared.must or declared.feature or declared.assumed or declared.which)
+    return isinstance(declared, Choice) and not (
+        declared.must or declared.feature or declared.assumed or declared.which
+    )
 
 
 def _origin(id: str, name: str) -> Html:
@@ -63,7 +137,10 @@ def _origin(id: str, name: str) -> Html:
 
 
 def _label(declared) -> Html:
-    return children(declared.label, children(" ", el("span", symbol(declared.symbol), class_="sym")) if declared.symbol else None)
+    return children(
+        declared.label,
+        children(" ", el("span", symbol(declared.symbol), class_="sym")) if declared.symbol else None,
+    )
 
 
 def _message(id: str, name: str) -> Html:
@@ -77,11 +154,26 @@ def _entry(name, id, shape, value, preset, described, label=None) -> Html:
     units = shape.metric.symbol, shape.inch.symbol
     preset = None if preset is None else with_unit(preset, shape)
     return children(
-        el("input", type="text", inputmode="decimal", enterkeyhint="next", spellcheck="false",
-           placeholder=metric or " ",  # so that print.css knows what was left empty
-           id=id, name=name, data_entry=True,
-           aria_describedby=described, aria_label=label, data_preset=preset, data_metric=metric, data_inch=inch, data_unit_metric=units[0], data_unit_inch=units[1]),
-        el("span", both(*units), class_="unit") if any(units) else None)
+        el(
+            "input",
+            type="text",
+            inputmode="decimal",
+            enterkeyhint="next",
+            spellcheck="false",
+            placeholder=metric or " ",  # so that print.css knows what was left empty
+            id=id,
+            name=name,
+            data_entry=True,
+            aria_describedby=described,
+            aria_label=label,
+            data_preset=preset,
+            data_metric=metric,
+            data_inch=inch,
+            data_unit_metric=units[0],
+            data_unit_inch=units[1],
+        ),
+        el("span", both(*units), class_="unit") if any(units) else None,
+    )
 
 
 def _grid(taken: Taken, anchor: str, presets: dict) -> Html:
@@ -94,22 +186,67 @@ def _grid(taken: Taken, anchor: str, presets: dict) -> Html:
         for c, column in enumerate(declared.columns):
             cell, values = declared.cells[r, c], taken.value[r]
             # Its column's name and unit are shown beside it where the screen is too narrow for a table.
-            cells.append(el("td", el("div", _entry(cell.name, f"{id}-{r + 1}-{c + 1}", column.form, values and values[c],
-                                                   given.get((r, c)), f"{id}-message {id}-hint", cell.label), class_="entry"), data_head=column.label))
+            cells.append(
+                el(
+                    "td",
+                    el(
+                        "div",
+                        _entry(
+                            cell.name,
+                            f"{id}-{r + 1}-{c + 1}",
+                            column.form,
+                            values and values[c],
+                            given.get((r, c)),
+                            f"{id}-message {id}-hint",
+                            cell.label,
+                        ),
+                        class_="entry",
+                    ),
+                    data_head=column.label,
+                )
+            )
         rows.append(el("tr", el("th", row, scope="row"), *cells))
-    heads = [el("th", column.label, " ", el("span", symbol(column.symbol), class_="sym") if column.symbol else None, _unit(column.form), scope="col")
-             for column in declared.columns]
-    table = el("table", el("thead", el("tr", el("td"), *heads)), el("tbody", *rows), data_grid=True,
-               class_=f"cells cells-{min(len(declared.columns), 4)}" + " named" * any(len(row) > 3 for row in declared.rows))
+    heads = [
+        el(
+            "th",
+            column.label,
+            " ",
+            el("span", symbol(column.symbol), class_="sym") if column.symbol else None,
+            _unit(column.form),
+            scope="col",
+        )
+        for column in declared.columns
+    ]
+    table = el(
+        "table",
+        el("thead", el("tr", el("td"), *heads)),
+        el("tbody", *rows),
+        data_grid=True,
+        class_=f"cells cells-{min(len(declared.columns), 4)}"
+        + " named" * any(len(row) > 3 for row in declared.rows),
+    )
     shapes = list(dict.fromkeys(column.form for column in declared.columns))
     signed = any(_signed(declared.cells[0, c]) for c in range(len(declared.columns)))
-    return el("fieldset", el("legend", declared.label), table, _keys(declared.label, shapes, signed, declared.measured), _origin(id, declared.name),
-              _message(id, declared.name), el("p", hint, id=f"{id}-hint", class_="hint"), class_="field grid", data_field=True)
+    return el(
+        "fieldset",
+        el("legend", declared.label),
+        table,
+        _keys(declared.label, shapes, signed, declared.measured),
+        _origin(id, declared.name),
+        _message(id, declared.name),
+        el("p", hint, id=f"{id}-hint", class_="hint"),
+        class_="field grid",
+        data_field=True,
+    )
 
 
 def _unit(shape) -> Html | None:
     """The unit below a column's heading."""
-    return el("span", both(shape.metric.symbol, shape.inch.symbol), class_="unit") if shape.metric.symbol or shape.inch.symbol else None
+    return (
+        el("span", both(shape.metric.symbol, shape.inch.symbol), class_="unit")
+        if shape.metric.symbol or shape.inch.symbol
+        else None
+    )
 
 
 def _warm_row(declared: Quantity, anchor: str, presets: dict) -> Html:
@@ -117,9 +254,23 @@ def _warm_row(declared: Quantity, anchor: str, presets: dict) -> Html:
     fields = []
     for part in declared.parts:
         id, name = f"{anchor}-{declared.name}-{part}", f"{declared.name}.{part}"
-        fields.append(el("div", el("label", WARM[part].capitalize(), for_=id), el("div", _entry(name, id, form_of(TEMPERATURE, 0), None, presets.get(name), f"{id}-message"), class_="entry"),
-                         _message(id, name), class_="field", data_field=True))
-    return el("fieldset", el("legend", declared.label), el("div", *fields, class_="fields"), class_="warm-row")
+        fields.append(
+            el(
+                "div",
+                el("label", WARM[part].capitalize(), for_=id),
+                el(
+                    "div",
+                    _entry(name, id, form_of(TEMPERATURE, 0), None, presets.get(name), f"{id}-message"),
+                    class_="entry",
+                ),
+                _message(id, name),
+                class_="field",
+                data_field=True,
+            )
+        )
+    return el(
+        "fieldset", el("legend", declared.label), el("div", *fields, class_="fields"), class_="warm-row"
+    )
 
 
 def _hint(declared) -> str:
@@ -131,13 +282,41 @@ def _hint(declared) -> str:
 
 def _signed(declared: Quantity) -> bool:
     """Whether a number below zero may be entered, in either unit: −20 °C lies above zero in kelvin."""
-    return any(to_unit(declared.hard_range[0], declared.form.unit(system)) < 0 for system in ("metric", "inch"))
+    return any(
+        to_unit(declared.hard_range[0], declared.form.unit(system)) < 0 for system in ("metric", "inch")
+    )
 
 
 def _keys(label: str, shapes: list, signed: bool, doubtful: bool) -> Html:
     """Signs that a phone's number pad lacks."""
     fractions = any(shape.kind is LENGTH for shape in shapes)
-    units = list(dict.fromkeys(symbol for shape in shapes for symbol in (shape.metric.symbol, shape.inch.symbol, *(u.symbol for u in shape.kind.units))))
-    inserted = [*((("−", "−"),) * signed), *((("/", "/"), ("space", " ")) * fractions), *((("±", " ± "),) * doubtful), *[(u, f" {u}") for u in units if u][:5]]
-    return el("div", *(el("button", shown, type="button", tabindex="-1", data_key=text, aria_label=shown if not text.strip() else None) for shown, text in inserted),
-              class_="keys", role="group", aria_label=f"Signs for {label}")
+    units = list(
+        dict.fromkeys(
+            symbol
+            for shape in shapes
+            for symbol in (shape.metric.symbol, shape.inch.symbol, *(u.symbol for u in shape.kind.units))
+        )
+    )
+    inserted = [
+        *((("−", "−"),) * signed),
+        *((("/", "/"), ("space", " ")) * fractions),
+        *((("±", " ± "),) * doubtful),
+        *[(u, f" {u}") for u in units if u][:5],
+    ]
+    return el(
+        "div",
+        *(
+            el(
+                "button",
+                shown,
+                type="button",
+                tabindex="-1",
+                data_key=text,
+                aria_label=shown if not text.strip() else None,
+            )
+            for shown, text in inserted
+        ),
+        class_="keys",
+        role="group",
+        aria_label=f"Signs for {label}",
+    )

@@ -3,12 +3,13 @@
 Both are written by one walk through the expression, so that brackets stand in the one where they stand in the other, but for
 fractions, which MathML stacks.
 """
+
 import math
 from dataclasses import dataclass
 from fractions import Fraction
 
-from calc.page.html import Html, both, el
 from calc.core.working import Number, figures
+from calc.page.html import Html, both, el
 
 SUM, PRODUCT, POWER, ATOM = 1, 2, 3, 4  # how firmly a piece of a formula holds together
 _NAMES = {"least": "min", "greatest": "max", "log10": "log"}
@@ -36,6 +37,7 @@ def line_text(n: Number, system: str) -> str:
 @dataclass
 class _Piece:
     """A written part of a formula: how firmly it holds together, and whether a minus sign stands in front of it."""
+
     out: str
     holds: int = ATOM
     minus: bool = False
@@ -43,10 +45,15 @@ class _Piece:
 
 def _write(n: Number, style, numbers: bool) -> _Piece:
     """The expression behind `n`: in symbols, or with the numbers put in."""
+
     def part(i, least, leading=False) -> _Piece:
         """An operand, bracketed where it holds less firmly than needed, or has a minus that would follow another sign."""
         piece = _write(n.args[i], style, numbers)
-        return _Piece(style.bracketed(piece.out)) if piece.holds < least or piece.minus and not leading else piece
+        return (
+            _Piece(style.bracketed(piece.out))
+            if piece.holds < least or piece.minus and not leading
+            else piece
+        )
 
     op, sign = n.op, style.sign
     if op == "const" or op == "in" and numbers:
@@ -75,12 +82,19 @@ def _write(n: Number, style, numbers: bool) -> _Piece:
         over, under = part(0, PRODUCT, leading=True), part(1, POWER)
         return _Piece(style.row(over.out, sign("/"), under.out), PRODUCT, over.minus)
     if op in ("+", "-", "*"):
-        left, right = part(0, PRODUCT if op == "*" else SUM, leading=True), part(1, SUM if op == "+" else PRODUCT)
+        left, right = (
+            part(0, PRODUCT if op == "*" else SUM, leading=True),
+            part(1, SUM if op == "+" else PRODUCT),
+        )
         return _Piece(style.row(left.out, sign(op), right.out), PRODUCT if op == "*" else SUM, left.minus)
     if op == "neg":
         return _Piece(style.row(style.minus, part(0, PRODUCT).out), PRODUCT, True)
     if op == "**":
-        exponent = _in_thirds(n.args[1], style) or (_write(n.args[1], style, numbers) if style.stacks else part(1, ATOM, leading=n.args[1].op == "const"))
+        exponent = _in_thirds(n.args[1], style) or (
+            _write(n.args[1], style, numbers)
+            if style.stacks
+            else part(1, ATOM, leading=n.args[1].op == "const")
+        )
         return _Piece(style.raised(part(0, ATOM).out, exponent.out), POWER)
     if op == "sqrt":
         return _Piece(style.root(_write(n.args[0], style, numbers).out))
@@ -105,11 +119,14 @@ def _with_pi(value: float) -> str:
     if not share or abs(float(share) * math.pi - value) > 1e-15 * abs(value):
         return figures(value, 10)
     over, under = abs(share.numerator), share.denominator
-    return ("−" if share < 0 else "") + (f"{over}·π" if over > 1 else "π") + (f"/{under}" if under > 1 else "")
+    return (
+        ("−" if share < 0 else "") + (f"{over}·π" if over > 1 else "π") + (f"/{under}" if under > 1 else "")
+    )
 
 
 class _Plain:
     """Plain text, in one unit system."""
+
     stacks, minus = False, "−"
     _signs = {"+": " + ", "-": " − ", "*": "·", "/": "/"}
 
@@ -132,6 +149,7 @@ class _Plain:
 
 class _MathML:
     """Presentation MathML, quantities in both unit systems."""
+
     stacks, minus, systems = True, el("mo", "−", form="prefix"), ("metric", "inch")
     _signs = {"+": "+", "-": "−", "*": "·", "/": "/", "=": "=", ";": ";"}
 

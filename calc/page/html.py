@@ -1,4 +1,5 @@
 """The smallest thing that writes HTML safely: text is escaped here, at the writer, and nowhere else."""
+
 import re
 from functools import cache, lru_cache
 from html import escape
@@ -7,7 +8,14 @@ from calc.core.result import Text
 from calc.core.working import Form, Number
 
 VOID = {"input", "br", "hr", "link", "meta"}
-SHAPES = {"line", "path", "polygon", "polyline", "rect", "circle"}  # of SVG, where an element left open takes in what follows
+SHAPES = {
+    "line",
+    "path",
+    "polygon",
+    "polyline",
+    "rect",
+    "circle",
+}  # of SVG, where an element left open takes in what follows
 
 
 # Marks that turn the direction of what follows them: a name that bears one would show another name, or the size behind it backwards.
@@ -48,9 +56,21 @@ def _node(node) -> str:
 
 def el(name: str, /, *nodes, **attributes) -> Html:
     """An element. Attributes: `class_` for class, `_` becomes `-`; True writes the bare name, None and False leave it out."""
-    written = "".join([
-        f" {_attribute(key)}" if value is True else f' {_attribute(key)}="{value if type(value) is Html else _quoted(str(value))}"'
-        for key, value in attributes.items() if value is not None and value is not False]) if attributes else ""
+    written = (
+        "".join(
+            [
+                (
+                    f" {_attribute(key)}"
+                    if value is True
+                    else f' {_attribute(key)}="{value if type(value) is Html else _quoted(str(value))}"'
+                )
+                for key, value in attributes.items()
+                if value is not None and value is not False
+            ]
+        )
+        if attributes
+        else ""
+    )
     if name in SHAPES:
         return Html(f"<{name}{written}/>")
     return Html(f"<{name}{written}>" if name in VOID else f"<{name}{written}>{children(*nodes)}</{name}>")

@@ -1,13 +1,14 @@
 """The one entry that the browser calls: a request in, a reply out, both JSON."""
+
 import json
 
+from calc.core.result import Refused
 from calc.declare.calculator import evaluate
-from calc.reference.engine import engine
 from calc.declare.inputs import Origin
+from calc.declare.standing import Standing
 from calc.page import live_first, live_rest, size_html
 from calc.page.result import origins
-from calc.core.result import Refused
-from calc.declare.standing import Standing
+from calc.reference.engine import engine
 from calc.stations.index import find
 
 _rest = None  # makes the reply that follows one with "more"
@@ -33,25 +34,44 @@ def answer(request: str) -> str:
     asked = json.loads(request)
     if asked["call"].startswith("job-"):
         from calc.page.job import calls as job
+
         return json.dumps(job.answer(asked))
     if asked["call"] == "rest":
         return json.dumps(_rest())
     if asked["call"] == "sizes":
-        return json.dumps({"ok": True, "html": {size: _size(size, asked["engine"]) for size in asked["sizes"]}, "errors": []})
+        return json.dumps(
+            {
+                "ok": True,
+                "html": {size: _size(size, asked["engine"]) for size in asked["sizes"]},
+                "errors": [],
+            }
+        )
     system = asked["system"]
     try:
-        found = evaluate(find(asked["calculator"]), asked["entries"], system, standing_of(asked.get("standing")))
+        found = evaluate(
+            find(asked["calculator"]), asked["entries"], system, standing_of(asked.get("standing"))
+        )
     except Refused as refused:
-        errors = [{"field": e.field, "code": e.code, "message": e.sentence(system), "suggestion": e.suggestion} for e in refused.errors]
+        errors = [
+            {"field": e.field, "code": e.code, "message": e.sentence(system), "suggestion": e.suggestion}
+            for e in refused.errors
+        ]
         return json.dumps({"ok": False, "html": {}, "notes": {}, "errors": errors})
 
     anchor = asked.get("anchor") or asked["calculator"]
-    told = {"ok": True, "notes": {t.input.name: " ".join(t.notes) for t in found.taken if t.notes and t.origin.kind != "missed"},
-            "origins": origins(found, system) if found.standing else {}, "errors": []}
+    told = {
+        "ok": True,
+        "notes": {
+            t.input.name: " ".join(t.notes) for t in found.taken if t.notes and t.origin.kind != "missed"
+        },
+        "origins": origins(found, system) if found.standing else {},
+        "errors": [],
+    }
     first = live_first(found, anchor, system)
 
     def rest():
         return told | {"html": live_rest(found, anchor, asked.get("working", True))}
+
     if asked.get("first"):
         _rest = rest
         return json.dumps(told | {"html": first, "more": True})
@@ -66,7 +86,11 @@ def standing_of(asked: dict | None) -> Standing | None:
         sheet = engine(asked["engine"]) if asked["engine"] else None
     except KeyError:  # a job of an engine that has no sheet here
         sheet = None
-    return Standing(sheet, asked.get("which", ""), {entry: Origin("job", told["words"], told["stage"]) for entry, told in asked.get("job", {}).items()})
+    return Standing(
+        sheet,
+        asked.get("which", ""),
+        {entry: Origin("job", told["words"], told["stage"]) for entry, told in asked.get("job", {}).items()},
+    )
 
 
 def _size(size: str, name: str) -> str:

@@ -1,35 +1,70 @@
 """A result as HTML: first what to do, then the numbers, then why."""
-from calc.reference import engine
+
+from calc.core.result import VERDICT_WORDS, Caution, Result, Table
+from calc.core.working import Number
+from calc.core.working import origins as origins_of
+from calc.declare.standing import SEVERITY
 from calc.page.formula import line_html
 from calc.page.html import Html, children, el, quantity, symbol, value
 from calc.page.svg import figure
-from calc.core.result import VERDICT_WORDS, Caution, Result, Table
-from calc.declare.standing import SEVERITY
-from calc.core.working import Number, origins as origins_of
+from calc.reference import engine
 
-SOURCE_KINDS = {"standard": "published standard", "handbook": "handbook", "analytic": "exact geometry or physics",
-                "common practice": "common practice, no source", "maker": "maker's data", "invented": "invented for the example"}
+SOURCE_KINDS = {
+    "standard": "published standard",
+    "handbook": "handbook",
+    "analytic": "exact geometry or physics",
+    "common practice": "common practice, no source",
+    "maker": "maker's data",
+    "invented": "invented for the example",
+}
 
 
 def verdict(result: Result, anchor: str) -> Html:
     """The verdict with the leading numbers, which stays in sight while entries change; below it what to do, and what it takes for granted.
     An example is marked as one, in words and shape."""
     v, state = result.verdict, "example" if result.example else result.verdict.state
-    headline = _listed((_linked(t, anchor) for t in _next(result)), "; ") if state == "awaited" and result.next else v.headline
-    main = [o for o in result.calculator.outputs if o.main and o.key in result.outputs and _readers(o, result)]
+    headline = (
+        _listed((_linked(t, anchor) for t in _next(result)), "; ")
+        if state == "awaited" and result.next
+        else v.headline
+    )
+    main = [
+        o for o in result.calculator.outputs if o.main and o.key in result.outputs and _readers(o, result)
+    ]
     return children(
-        el("div", el("p", el("span", "Example" if result.example else VERDICT_WORDS[state], class_="verdict-state"), " ",
-                     children(VERDICT_WORDS[v.state], ". ") if result.example else None, headline, class_="verdict-head"),
-           el("dl", *(_output(o, result) for o in main), class_="outputs main") if main else None,
-           class_=f"verdict verdict-{state}", role="group", aria_label="Verdict"),
-        el("p", children("Nobody read these sizes: type yours. In the example: ") if result.example else None, v.do, class_=f"verdict-do verdict-{state}"),
-        granted(result, anchor))
+        el(
+            "div",
+            el(
+                "p",
+                el("span", "Example" if result.example else VERDICT_WORDS[state], class_="verdict-state"),
+                " ",
+                children(VERDICT_WORDS[v.state], ". ") if result.example else None,
+                headline,
+                class_="verdict-head",
+            ),
+            el("dl", *(_output(o, result) for o in main), class_="outputs main") if main else None,
+            class_=f"verdict verdict-{state}",
+            role="group",
+            aria_label="Verdict",
+        ),
+        el(
+            "p",
+            children("Nobody read these sizes: type yours. In the example: ") if result.example else None,
+            v.do,
+            class_=f"verdict-do verdict-{state}",
+        ),
+        granted(result, anchor),
+    )
 
 
 def _readers(output, result: Result) -> bool:
     """Does a number stand on anything that was read? What the sheet alone makes is no headline."""
     read = {t.input.name for t in result.taken if t.entered}
-    return result.standing is None or any(origin.key.partition(".")[0] in read for origin in origins_of([result.outputs[output.key]]) if origin.key and origin.op == "given")
+    return result.standing is None or any(
+        origin.key.partition(".")[0] in read
+        for origin in origins_of([result.outputs[output.key]])
+        if origin.key and origin.op == "given"
+    )
 
 
 def granted(result: Result, anchor: str) -> Html | None:
@@ -39,11 +74,24 @@ def granted(result: Result, anchor: str) -> Html | None:
         return None
     told, sheet = [], result.sheet
     if result.stand_ins:
-        told.append(children("Not read, so any size that ", f"{sheet.name}’s sheet allows was counted: ", _listed((_linked(t, anchor) for t in result.stand_ins), "; "), ". "))
+        told.append(
+            children(
+                "Not read, so any size that ",
+                f"{sheet.name}’s sheet allows was counted: ",
+                _listed((_linked(t, anchor) for t in result.stand_ins), "; "),
+                ". ",
+            )
+        )
     if result.assumed:
-        told.append(children("Taken: ", _listed((_linked(t, anchor, " ", _shown(t)) for t in result.assumed), "; "), ". "))
+        told.append(
+            children(
+                "Taken: ", _listed((_linked(t, anchor, " ", _shown(t)) for t in result.assumed), "; "), ". "
+            )
+        )
     if sheet:
-        told.append(children(f"Limits: {sheet.name}’s sheet", ", which is invented." if sheet.invented else "."))
+        told.append(
+            children(f"Limits: {sheet.name}’s sheet", ", which is invented." if sheet.invented else ".")
+        )
     return el("p", *told, class_="granted") if told else None
 
 
@@ -78,14 +126,30 @@ def origins(result: Result, system: str) -> dict:
         held.setdefault(own.input.name.partition(".")[0], []).append(own)
     for t in result.taken:
         idle = t.origin.kind == "none" and len(t.input.when) > 1  # it counts only with another choice
-        told[t.input.name] = {"from": "idle" if idle else t.origin.kind, "words": _where(t, result), "shown": _stands(t, result, system), **_worst(held.get(t.input.name, ()), system)}
+        told[t.input.name] = {
+            "from": "idle" if idle else t.origin.kind,
+            "words": _where(t, result),
+            "shown": _stands(t, result, system),
+            **_worst(held.get(t.input.name, ()), system),
+        }
     return told
 
 
 def _where(t, result) -> str:
     if t.span:
         return f"any of {t.origin.words}"
-    return {"sheet": t.origin.words, "assumed": "assumed" if t.origin.words else "", "missed": "not known" if getattr(t.input, "limit", "") else "to be chosen" if hasattr(t.input, "options") else "to be read", "job": "from the job"}.get(t.origin.kind, "")
+    return {
+        "sheet": t.origin.words,
+        "assumed": "assumed" if t.origin.words else "",
+        "missed": (
+            "not known"
+            if getattr(t.input, "limit", "")
+            else "to be chosen"
+            if hasattr(t.input, "options")
+            else "to be read"
+        ),
+        "job": "from the job",
+    }.get(t.origin.kind, "")
 
 
 def _stands(t, result, system) -> str:
@@ -96,7 +160,14 @@ def _stands(t, result, system) -> str:
         return "" if t.origin.kind == "missed" else declared.options[t.value]
     if t.origin.kind == "missed":
         sheet = result.standing.sheet
-        return declared.default_text(system) if not declared.feature or sheet is not None and sheet.name == engine.DEMO and not getattr(declared, "limit", "") else ""
+        return (
+            declared.default_text(system)
+            if not declared.feature
+            or sheet is not None
+            and sheet.name == engine.DEMO
+            and not getattr(declared, "limit", "")
+            else ""
+        )
     if t.span:
         return f"{declared.form.bare(t.span[0], system)} to {declared.form.bare(t.span[1], system)}"
     return declared.form.bare(float(t.value), system)
@@ -108,46 +179,109 @@ def _worst(held, system) -> dict:
     if worst is None or not worst.held.state:
         return {}
     words = worst.held.words.plain(system)
-    return {"state": worst.held.state, "held": f"By its own limits: {words[:1].lower()}{words[1:]}" if worst.held.state == "pass" else f"{VERDICT_WORDS[worst.held.state]} by its own limits: {words}"}
+    return {
+        "state": worst.held.state,
+        "held": (
+            f"By its own limits: {words[:1].lower()}{words[1:]}"
+            if worst.held.state == "pass"
+            else f"{VERDICT_WORDS[worst.held.state]} by its own limits: {words}"
+        ),
+    }
 
 
 def body(result: Result, anchor: str) -> Html:
     """Everything below the verdict."""
     rest = [o for o in result.calculator.outputs if not o.main and o.key in result.outputs]
     return children(
-        el("ul", *(el("li", r.text, class_=f"remark-{r.level}") for r in result.remarks), class_="remarks") if result.remarks else None,
+        (
+            el(
+                "ul",
+                *(el("li", r.text, class_=f"remark-{r.level}") for r in result.remarks),
+                class_="remarks",
+            )
+            if result.remarks
+            else None
+        ),
         *(figure(f, f"{anchor}-f{i}") for i, f in enumerate(result.figures)),
         *(table(t) for t in result.tables),
         el("dl", *(_output(o, result) for o in rest), class_="outputs") if rest else None,
         cautions(result.cautions),
-        el("details", el("summary", "Sources"), el("ul", *(
-            el("li", s.text, " ", el("span", SOURCE_KINDS[s.kind], ", quoted from memory" if s.from_memory and s.kind in ("standard", "handbook") else None, class_="source-kind"))
-            for s in result.sources)), class_="sources", data_keep="sources"))
+        el(
+            "details",
+            el("summary", "Sources"),
+            el(
+                "ul",
+                *(
+                    el(
+                        "li",
+                        s.text,
+                        " ",
+                        el(
+                            "span",
+                            SOURCE_KINDS[s.kind],
+                            (
+                                ", quoted from memory"
+                                if s.from_memory and s.kind in ("standard", "handbook")
+                                else None
+                            ),
+                            class_="source-kind",
+                        ),
+                    )
+                    for s in result.sources
+                ),
+            ),
+            class_="sources",
+            data_keep="sources",
+        ),
+    )
 
 
 def working(result: Result) -> Html:
     """How the numbers came about, line by line, and before it what they came from."""
-    return children(el("ul", *(el("li", t.input.label, ": ", _value(t), el("span", _came(t.origin), class_="line-source")) for t in result.taken if _value(t) is not None), class_="working-from"),
-                    el("ol", *(_line(n) for n in result.working), class_="working"))
+    return children(
+        el(
+            "ul",
+            *(
+                el("li", t.input.label, ": ", _value(t), el("span", _came(t.origin), class_="line-source"))
+                for t in result.taken
+                if _value(t) is not None
+            ),
+            class_="working-from",
+        ),
+        el("ol", *(_line(n) for n in result.working), class_="working"),
+    )
 
 
 def _value(t):
     """An input's value as it is told, None of what was left out, is still to be read, or stands in a grid of its own."""
     if t.value is None or t.origin.kind in ("none", "missed") or isinstance(t.value, tuple):
         return None
-    return children(value(t.input.form, t.span[0]), " to ", value(t.input.form, t.span[1])) if t.span else _shown(t)
+    return (
+        children(value(t.input.form, t.span[0]), " to ", value(t.input.form, t.span[1]))
+        if t.span
+        else _shown(t)
+    )
 
 
 def _came(origin) -> str:
     """Where a value comes from, with which, by whom or why."""
     said = {"job": "from the job", "sheet": "from"}.get(origin.kind, origin.kind)
-    return said + ("" if not origin.words else f" {origin.words}" if origin.kind == "sheet" else f": {origin.words}")
+    return said + (
+        "" if not origin.words else f" {origin.words}" if origin.kind == "sheet" else f": {origin.words}"
+    )
 
 
 def cautions(listed: "tuple[Caution, ...]") -> Html | None:
     if not listed:
         return None
-    return el("div", el("p", "Take care", class_="cautions-head"), el("ul", *(el("li", c.text) for c in listed)), class_="cautions", role="note", aria_label="Take care")
+    return el(
+        "div",
+        el("p", "Take care", class_="cautions-head"),
+        el("ul", *(el("li", c.text) for c in listed)),
+        class_="cautions",
+        role="note",
+        aria_label="Take care",
+    )
 
 
 WIDE = 4  # columns, from which on a table does not fit a phone
@@ -157,11 +291,22 @@ def table(t: Table, by_row: bool = True) -> Html:
     """A table; a wide one is laid out row by row on a narrow screen (`by_row`), or else stays a table and is moved sideways."""
     by_row = by_row and len(t.columns) >= WIDE
     states = t.states or ("",) * len(t.rows)
-    rows = [row_of([children(row[0], _row_state(s)), *row[1:]], t.columns if by_row else None, state=s) for row, s in zip(t.rows, states)]
+    rows = [
+        row_of([children(row[0], _row_state(s)), *row[1:]], t.columns if by_row else None, state=s)
+        for row, s in zip(t.rows, states)
+    ]
     # A class keeps the theme's script from wrapping it, which it would not do again for a live result.
     # The search takes a table's cells for one endless word, on which it then fails: it is kept out of the index.
-    made = el("table", el("caption", t.title), head_of(t.columns, by_row), el("tbody", *rows, role="rowgroup" if by_row else None),
-              class_="numbers by-row" if by_row else "numbers", role="table" if by_row else None, data_sortable=t.sortable, data_search_exclude=True)
+    made = el(
+        "table",
+        el("caption", t.title),
+        head_of(t.columns, by_row),
+        el("tbody", *rows, role="rowgroup" if by_row else None),
+        class_="numbers by-row" if by_row else "numbers",
+        role="table" if by_row else None,
+        data_sortable=t.sortable,
+        data_search_exclude=True,
+    )
     if by_row:
         return el("div", made, class_="table-box")
     return el("div", made, class_="table-box", tabindex="0", role="group", aria_label=t.title)
@@ -179,18 +324,35 @@ def row_of(cells, columns=None, state: str = "") -> Html:
         first, *rest = el("th", cells[0], scope="row"), *(el("td", c) for c in cells[1:])
     else:
         bare = columns[0] if str(cells[0])[:1].isdigit() else None  # “2” alone says little, “Rod 2” does
-        first, *rest = el("th", cells[0], scope="row", role="rowheader", data_head=bare), *(el("td", c, role="cell", data_head=name) for c, name in zip(cells[1:], columns[1:]))
+        first, *rest = (
+            el("th", cells[0], scope="row", role="rowheader", data_head=bare),
+            *(el("td", c, role="cell", data_head=name) for c, name in zip(cells[1:], columns[1:])),
+        )
     return el("tr", first, *rest, class_=f"row-{state}" if state else None, role="row" if columns else None)
 
 
 def _row_state(state: str) -> Html | None:
     """What is said of a row that is not simply in order."""
-    return el("span", " ", VERDICT_WORDS[state], class_=f"row-state row-state-{state}") if state not in ("", "pass") else None
+    return (
+        el("span", " ", VERDICT_WORDS[state], class_=f"row-state row-state-{state}")
+        if state not in ("", "pass")
+        else None
+    )
 
 
 def _output(output, result) -> Html:
-    return el("div", el("dt", output.label, " ", el("span", symbol(output.symbol), class_="sym") if output.symbol else None),
-              el("dd", quantity(result.outputs[output.key]), _doubt(output, result), class_="num"), class_="output", data_output=output.key)
+    return el(
+        "div",
+        el(
+            "dt",
+            output.label,
+            " ",
+            el("span", symbol(output.symbol), class_="sym") if output.symbol else None,
+        ),
+        el("dd", quantity(result.outputs[output.key]), _doubt(output, result), class_="num"),
+        class_="output",
+        data_output=output.key,
+    )
 
 
 def _doubt(output, result) -> Html | None:
@@ -202,4 +364,13 @@ def _doubt(output, result) -> Html | None:
 
 
 def _line(n) -> Html:
-    return el("li", el("p", n.label, el("span", n.source.short, class_="line-source", title=n.source.text) if n.source else None, class_="line-label"), line_html(n))
+    return el(
+        "li",
+        el(
+            "p",
+            n.label,
+            el("span", n.source.short, class_="line-source", title=n.source.text) if n.source else None,
+            class_="line-label",
+        ),
+        line_html(n),
+    )

@@ -1,25 +1,107 @@
 """Hazards of the work, in one place, so that the same danger is told in the same words everywhere."""
+
 from calc.core.result import Caution
 
-MAKER_FIRST = Caution("maker-first", "The engine maker's data and your own gauge come first; a calculated number never overrules either.")
-HOT_HEAD = Caution("hot-head", "A head at fitting heat burns through gloves in seconds and looks cold. Say 'hot' aloud, wear gauntlets and a face shield, and lay it on something dry that cannot burn.")
-OVEN = Caution("oven", "Nothing wet with solvent goes into an oven, and no closed hollow: vapour explodes, a plugged passage bursts. Wash it off, let it dry in the open, and take out plugs and valves first.")
-FROZEN_RING = Caution("frozen-ring", "Dry ice and liquid nitrogen freeze skin and push the air out of a small room. Insulated gloves, goggles, an open door; never a closed container.")
-BRITTLE_RING = Caution("brittle-ring", "A hard ring can shatter when it is driven or chilled. Wear goggles, use a guided driver, never strike the ring itself.")
-PRESS_TRAPPED = Caution("press", "A part that stands under a press can fly. Keep out of its line and use the guard.")
-CUTTING = Caution("cutting", "Chips are sharp and the cutter pulls. Goggles on, sleeves back, no gloves near a turning spindle, never clear chips by hand or with compressed air.")
-FLUID = Caution("cutting-fluid", "Cutting fluid on hot metal smokes and can flash. Ventilate, keep an extinguisher for metal and oil fires at hand.")
-MAGNESIUM = Caution("magnesium", "Magnesium-bearing chips and dust burn and water feeds the fire. Cut with sharp tools, sweep often, keep dry sand or a class D extinguisher within reach; never water.")
-BERYLLIUM = Caution("beryllium", "Some copper alloys hold beryllium, and its dust harms the lungs for good. Know the alloy before you cut; cut it wet, and never grind or sand it dry.")
-SODIUM = Caution("sodium", "A hollow exhaust valve may hold sodium, which burns skin and explodes in water. Grind only its face and tip; never drill, cut or crush one, and hand a broken one to a waste firm that takes it.")
-COMPRESSED_AIR = Caution("compressed-air", "Compressed air in a closed volume can blow out plugs and covers. Regulate it low, shield the work, wear goggles, and never aim it at skin.")
-VACUUM = Caution("vacuum", "A vessel under vacuum can implode and seals can be drawn in. Use fittings made for it and wear goggles.")
-AIRCRAFT = Caution("aircraft", "On an aircraft engine only the approved data and a licensed person may decide; a number from here is for study.")
-SPRING = Caution("spring", "A compressed valve spring holds enough to blind. Goggles, a compressor that cannot slip, and never your face over it.")
-SPINNING = Caution("spinning", "A wheel or disc that bursts kills. Never run one above its marked speed, and stand out of its plane.")
+MAKER_FIRST = Caution(
+    "maker-first",
+    "The engine maker's data and your own gauge come first; a calculated number never overrules either.",
+)
+HOT_HEAD = Caution(
+    "hot-head",
+    "A head at fitting heat burns through gloves in seconds and looks cold. Say 'hot' aloud, wear gauntlets"
+    " and a face shield, and lay it on something dry that cannot burn.",
+)
+OVEN = Caution(
+    "oven",
+    "Nothing wet with solvent goes into an oven, and no closed hollow: vapour explodes, a plugged passage"
+    " bursts. Wash it off, let it dry in the open, and take out plugs and valves first.",
+)
+FROZEN_RING = Caution(
+    "frozen-ring",
+    "Dry ice and liquid nitrogen freeze skin and push the air out of a small room. Insulated gloves, goggles,"
+    " an open door; never a closed container.",
+)
+BRITTLE_RING = Caution(
+    "brittle-ring",
+    "A hard ring can shatter when it is driven or chilled. Wear goggles, use a guided driver, never strike"
+    " the ring itself.",
+)
+PRESS_TRAPPED = Caution(
+    "press", "A part that stands under a press can fly. Keep out of its line and use the guard."
+)
+CUTTING = Caution(
+    "cutting",
+    "Chips are sharp and the cutter pulls. Goggles on, sleeves back, no gloves near a turning spindle, never"
+    " clear chips by hand or with compressed air.",
+)
+FLUID = Caution(
+    "cutting-fluid",
+    "Cutting fluid on hot metal smokes and can flash. Ventilate, keep an extinguisher for metal and oil fires"
+    " at hand.",
+)
+MAGNESIUM = Caution(
+    "magnesium",
+    "Magnesium-bearing chips and dust burn and water feeds the fire. Cut with sharp tools, sweep often, keep"
+    " dry sand or a class D extinguisher within reach; never water.",
+)
+BERYLLIUM = Caution(
+    "beryllium",
+    "Some copper alloys hold beryllium, and its dust harms the lungs for good. Know the alloy before you cut;"
+    " cut it wet, and never grind or sand it dry.",
+)
+SODIUM = Caution(
+    "sodium",
+    "A hollow exhaust valve may hold sodium, which burns skin and explodes in water. Grind only its face and"
+    " tip; never drill, cut or crush one, and hand a broken one to a waste firm that takes it.",
+)
+COMPRESSED_AIR = Caution(
+    "compressed-air",
+    "Compressed air in a closed volume can blow out plugs and covers. Regulate it low, shield the work, wear"
+    " goggles, and never aim it at skin.",
+)
+VACUUM = Caution(
+    "vacuum",
+    "A vessel under vacuum can implode and seals can be drawn in. Use fittings made for it and wear goggles.",
+)
+AIRCRAFT = Caution(
+    "aircraft",
+    "On an aircraft engine only the approved data and a licensed person may decide; a number from here is for"
+    " study.",
+)
+SPRING = Caution(
+    "spring",
+    "A compressed valve spring holds enough to blind. Goggles, a compressor that cannot slip, and never your"
+    " face over it.",
+)
+SPINNING = Caution(
+    "spinning",
+    "A wheel or disc that bursts kills. Never run one above its marked speed, and stand out of its plane.",
+)
 SOLVENT = Caution("solvent", "Solvent vapour burns and harms. Open the door, no flame or spark, gloves on.")
-SHEET = Caution("sheet", "Sheet that catches on a drill spins and cuts to the bone. Clamp it to wood, goggles on, no gloves near the drill, and take off the burr before you handle it.")
-HOT_OIL = Caution("hot-oil", "Oil under pressure or at running heat burns and goes through skin. Goggles on, hands away from the jet; oil driven under the skin is a case for a hospital at once.")
-SNAP_RING = Caution("snap-ring", "A snap ring, and the plunger's spring behind it, fly when they slip. Goggles on, a rag round the part, and the plunger held down until the ring sits.")
-ROD_SCRAP = Caution("rod-scrap", "A rod that lets go wrecks the engine and what stands beside it. Scrap one that is cracked, bent past its limit, blued by heat, nicked across, or that lost a bolt while running.")
-BREAK_IN = Caution("break-in", "New or refaced flat lifter feet are never idled nor cranked for long: they are gone in minutes, and the lobes with them. Only on new or reground lobes, both smeared with running-in paste, oil pressure made by hand first. At the first start at once to 2000 to 3000 1/min for 20 to 30 minutes; if it does not start at once, find out why. Common practice.")
+SHEET = Caution(
+    "sheet",
+    "Sheet that catches on a drill spins and cuts to the bone. Clamp it to wood, goggles on, no gloves near"
+    " the drill, and take off the burr before you handle it.",
+)
+HOT_OIL = Caution(
+    "hot-oil",
+    "Oil under pressure or at running heat burns and goes through skin. Goggles on, hands away from the jet;"
+    " oil driven under the skin is a case for a hospital at once.",
+)
+SNAP_RING = Caution(
+    "snap-ring",
+    "A snap ring, and the plunger's spring behind it, fly when they slip. Goggles on, a rag round the part,"
+    " and the plunger held down until the ring sits.",
+)
+ROD_SCRAP = Caution(
+    "rod-scrap",
+    "A rod that lets go wrecks the engine and what stands beside it. Scrap one that is cracked, bent past its"
+    " limit, blued by heat, nicked across, or that lost a bolt while running.",
+)
+BREAK_IN = Caution(
+    "break-in",
+    "New or refaced flat lifter feet are never idled nor cranked for long: they are gone in minutes, and the"
+    " lobes with them. Only on new or reground lobes, both smeared with running-in paste, oil pressure made"
+    " by hand first. At the first start at once to 2000 to 3000 1/min for 20 to 30 minutes; if it does not"
+    " start at once, find out why. Common practice.",
+)

@@ -6,6 +6,7 @@ supplier of a part gives a value, that value goes before these.
 
 Every temperature is absolute (K), every stress in Pa. Expansion is counted from the 20 °C at which sizes are stated (ISO 1).
 """
+
 from bisect import bisect_right
 from dataclasses import dataclass
 
@@ -41,6 +42,7 @@ class Material:
     limit_temperature  above it the heat treatment is lost, or the part creeps or relaxes, K; None where neither matters here
     brittle      breaks in tension with little or no yielding: judge tension by `ultimate` and a large factor
     """
+
     id: str
     name: str
     kind: str
@@ -85,7 +87,7 @@ class Material:
         """
         rise = self._inside(temperature) - REFERENCE
         if rise < 0:
-            return self.alpha_20 * (1 + _COLD_A * rise + _COLD_B * rise ** 2)
+            return self.alpha_20 * (1 + _COLD_A * rise + _COLD_B * rise**2)
         return self.alpha_20 * (1 + self.alpha_growth * rise)
 
     def strain_at(self, temperature) -> float:
@@ -99,8 +101,10 @@ class Material:
         """
         strain, low, high = float(strain), COLDEST, self.hottest
         if not self.strain_at(low) <= strain <= self.strain_at(high):
-            raise OutsideTable(f"{self.name} would have to be colder than {_degrees(low)} or hotter than {_degrees(high)} "
-                               f"to change its size by {strain * 100:.3g} %; ask for less.")
+            raise OutsideTable(
+                f"{self.name} would have to be colder than {_degrees(low)} or hotter than {_degrees(high)} "
+                f"to change its size by {strain * 100:.3g} %; ask for less."
+            )
         while high - low > 1e-9:
             middle = (low + high) / 2
             if self.strain_at(middle) < strain:
@@ -133,8 +137,10 @@ class Material:
     def _inside(self, temperature) -> float:
         temperature = float(temperature)
         if not COLDEST <= temperature <= self.hottest:
-            raise OutsideTable(f"No properties of {self.name} are held at {_degrees(temperature)}; "
-                               f"give a temperature from {_degrees(COLDEST)} to {_degrees(self.hottest)}.")
+            raise OutsideTable(
+                f"No properties of {self.name} are held at {_degrees(temperature)}; "
+                f"give a temperature from {_degrees(COLDEST)} to {_degrees(self.hottest)}."
+            )
         return temperature
 
 
@@ -146,91 +152,334 @@ def _kelvin(celsius: float | None) -> float | None:
     return None if celsius is None else celsius + _CELSIUS
 
 
-def _grade(id, name, kind, *, E, fall, nu, alpha, growth, density, ultimate, yields, conductivity, note,
-           compression=1.0, limit=None, brittle=False) -> Material:
+def _grade(
+    id,
+    name,
+    kind,
+    *,
+    E,
+    fall,
+    nu,
+    alpha,
+    growth,
+    density,
+    ultimate,
+    yields,
+    conductivity,
+    note,
+    compression=1.0,
+    limit=None,
+    brittle=False,
+) -> Material:
     """A row as handbooks print it: GPa, 1e-6/K, MPa, °C; everything else in SI."""
     return Material(
-        id=id, name=name, kind=kind, E=E * 1e9, modulus_fall=fall * 1e-4, nu=nu, alpha=alpha * 1e-6,
-        alpha_growth=growth * 1e-4, density=density, ultimate=ultimate * 1e6,
-        yields=tuple((t + _CELSIUS, y * 1e6) for t, y in yields), conductivity=conductivity,
-        source=f"{note} Typical handbook values, from memory.", compression=compression,
-        limit_temperature=_kelvin(limit), brittle=brittle)
+        id=id,
+        name=name,
+        kind=kind,
+        E=E * 1e9,
+        modulus_fall=fall * 1e-4,
+        nu=nu,
+        alpha=alpha * 1e-6,
+        alpha_growth=growth * 1e-4,
+        density=density,
+        ultimate=ultimate * 1e6,
+        yields=tuple((t + _CELSIUS, y * 1e6) for t, y in yields),
+        conductivity=conductivity,
+        source=f"{note} Typical handbook values, from memory.",
+        compression=compression,
+        limit_temperature=_kelvin(limit),
+        brittle=brittle,
+    )
 
 
 _ALL = (
-    _grade("al-si-t6", "Al–Si casting alloy, T6", "heat-treated aluminium casting: heads, cylinders",
-           E=72, fall=4.6, nu=0.33, alpha=21.5, growth=5.0, density=2680, ultimate=270, conductivity=150, limit=200,
-           yields=((20, 200), (100, 190), (150, 140), (205, 60), (260, 34), (300, 24)),
-           note="About 7 % Si with magnesium, aged. From 150 °C up the strength is that left after very long heating (10 000 hours; 356.0-T6, "
-                "from memory): a new casting bears more for the first hours, and one that has run hot bears less than 200 MPa when cold again."),
-    _grade("al-si-cu-t6", "Al–Si–Cu casting alloy, T6", "heat-treated aluminium casting that keeps strength longer in heat: heads",
-           E=73, fall=4.6, nu=0.33, alpha=21.5, growth=5.0, density=2710, ultimate=320, conductivity=140, limit=200,
-           yields=((20, 240), (100, 230), (150, 215), (200, 150), (250, 80), (300, 38)),
-           note="About 7 % Si with magnesium and 0.5 % or more copper, aged. From 200 °C up the strength is that left after long "
-                "heating: 2 to 11 % under A356 + 0.5 % Cu, T6, conditioned (Modern Casting, July 2018, p. 39: 269, 235, 163, 84 and 39 MPa "
-                "at 20, 150, 200, 250 and 300 °C)."),
-    _grade("mg-az91", "Magnesium AZ91 casting", "magnesium casting: crankcases, gear cases",
-           E=45, fall=8.0, nu=0.35, alpha=26.0, growth=4.0, density=1810, ultimate=200, conductivity=65, limit=100,
-           yields=((20, 120), (100, 105), (150, 85), (200, 60)),
-           note="Cast, heavy section, no heat treatment. Under a load that stays it creeps from 100 to 130 °C up (Metallurgical and Materials "
-                "Transactions A, 2015, doi 10.1007/s11661-015-2946-9): stressed fits and bolts lose their grip."),
-    _grade("grey-iron", "Grey cast iron, 250 grade", "grey iron: flywheels, older seats and guides, cylinders",
-           E=110, fall=3.0, nu=0.26, alpha=11.0, growth=6.2, density=7200, ultimate=250, conductivity=48,
-           yields=((20, 165), (200, 160), (300, 155), (400, 140)), compression=1.97, brittle=True,
-           note="EN 1561 GJL-250 type; 0.1 % proof stress, least value; about 325 MPa in compression."),
-    _grade("ductile-iron", "Ductile cast iron, 500-7 grade", "ductile iron: crankshafts, cases, carriers",
-           E=169, fall=3.0, nu=0.275, alpha=11.3, growth=3.6, density=7100, ultimate=500, conductivity=35,
-           yields=((20, 320), (200, 300), (300, 285), (400, 240)), compression=1.05,
-           note="EN 1563 GJS-500-7 type."),
-    _grade("sintered-iron", "Sintered iron seat ring", "sintered iron alloy: valve seat rings",
-           E=125, fall=3.0, nu=0.26, alpha=11.5, growth=4.0, density=7000, ultimate=450, conductivity=28,
-           yields=((20, 380), (200, 360), (300, 335), (400, 290), (500, 230)), compression=1.3, brittle=True,
-           note="Pressed and sintered alloy steel of about 7 g/cm³, not or little infiltrated; makers' grades differ widely: "
-                "E 100–160 GPa, expansion 10–13, full copper infiltration up to 16."),
-    _grade("high-chrome-iron", "High-chrome iron seat ring", "cast high-chromium iron: exhaust seat rings",
-           E=205, fall=3.0, nu=0.29, alpha=10.8, growth=4.0, density=7600, ultimate=650, conductivity=20,
-           yields=((20, 600), (300, 560), (400, 520), (500, 450)), compression=1.3, brittle=True,
-           note="Cast, hardened, 13–20 % Cr."),
-    _grade("cobalt-alloy", "Cobalt hard-facing alloy", "cobalt–chromium–tungsten: exhaust seat rings and valve faces",
-           E=210, fall=2.5, nu=0.30, alpha=11.4, growth=7.9, density=8400, ultimate=800, conductivity=15,
-           yields=((20, 540), (200, 480), (400, 430), (600, 370)), compression=1.2, brittle=True,
-           note="About 28 % Cr, 4–5 % W, 1 % C."),
-    _grade("bronze", "Tin bronze, guide stock", "phosphor bronze: valve guides, small-end bushes",
-           E=110, fall=4.0, nu=0.34, alpha=17.6, growth=3.0, density=8800, ultimate=450, conductivity=55,
-           yields=((20, 300), (100, 290), (200, 260), (250, 230), (300, 170)),
-           note="Drawn CuSn8 type; cast tin bronze bears half as much."),
-    _grade("aluminium-bronze", "Aluminium bronze", "nickel–aluminium bronze: guides, seat rings",
-           E=120, fall=4.0, nu=0.33, alpha=16.5, growth=3.0, density=7600, ultimate=640, conductivity=42,
-           yields=((20, 280), (100, 275), (200, 265), (300, 240)),
-           note="CuAl10Ni5Fe4 type, the weaker of cast and wrought."),
-    _grade("copper-nickel-silicon", "Copper–nickel–silicon, no beryllium", "age-hardened copper alloy: seat rings, guides",
-           E=138, fall=3.5, nu=0.34, alpha=17.0, growth=3.0, density=8850, ultimate=620, conductivity=200, limit=400,
-           yields=((20, 500), (200, 460), (300, 410), (400, 300)),
-           note="CuNi2Si(Cr) type, hardened by ageing near 450 °C."),
-    _grade("forged-steel", "Forged steel, quenched and tempered", "crankshafts, connecting rods, studs",
-           E=207, fall=2.7, nu=0.29, alpha=11.7, growth=4.5, density=7850, ultimate=850, conductivity=43, limit=450,
-           yields=((20, 650), (200, 590), (300, 540), (400, 480)),
-           note="Low-alloy steel of about 0.4 % carbon."),
-    _grade("spring-steel", "Valve-spring steel", "oil-tempered chromium–vanadium or chromium–silicon wire",
-           E=206, fall=2.7, nu=0.30, alpha=11.6, growth=4.5, density=7850, ultimate=1800, conductivity=40, limit=200,
-           yields=((20, 1500), (100, 1450), (200, 1300)),
-           note="Wire of 3–5 mm. Above the limit a loaded spring takes a set."),
-    _grade("valve-steel", "Valve steel, martensitic", "chromium–silicon steel: intake valves, stems of two-piece valves",
-           E=210, fall=2.7, nu=0.29, alpha=10.9, growth=1.4, density=7700, ultimate=900, conductivity=21,
-           yields=((20, 700), (300, 600), (500, 400), (600, 240)),
-           note="EN 10090 X45CrSi9-3 type."),
-    _grade("austenitic-valve-steel", "Valve steel, austenitic", "chromium–manganese–nickel steel with nitrogen: exhaust valves",
-           E=215, fall=2.6, nu=0.29, alpha=14.5, growth=6.3, density=7700, ultimate=950, conductivity=14.5,
-           yields=((20, 580), (300, 440), (500, 350), (700, 290)),
-           note="EN 10090 X53CrMnNiN21-9 type."),
-    _grade("bearing-steel", "Bearing steel, hardened", "through-hardened chromium steel: pins, races, lifter parts",
-           E=208, fall=2.7, nu=0.30, alpha=11.8, growth=4.5, density=7830, ultimate=2200, conductivity=45, limit=150,
-           yields=((20, 1700), (100, 1650), (150, 1600)), brittle=True,
-           note="100Cr6 type, 60–64 HRC. Above the limit it softens and changes size."),
-    _grade("brass", "Brass, free-cutting", "copper–zinc–lead: fittings, sheet inserts",
-           E=100, fall=4.0, nu=0.34, alpha=20.3, growth=3.0, density=8450, ultimate=400, conductivity=120,
-           yields=((20, 250), (100, 240), (200, 190), (250, 140)),
-           note="CuZn39Pb3 type, half hard."),
+    _grade(
+        "al-si-t6",
+        "Al–Si casting alloy, T6",
+        "heat-treated aluminium casting: heads, cylinders",
+        E=72,
+        fall=4.6,
+        nu=0.33,
+        alpha=21.5,
+        growth=5.0,
+        density=2680,
+        ultimate=270,
+        conductivity=150,
+        limit=200,
+        yields=((20, 200), (100, 190), (150, 140), (205, 60), (260, 34), (300, 24)),
+        note=(
+            "About 7 % Si with magnesium, aged. From 150 °C up the strength is that left after very long"
+            " heating (10 000 hours; 356.0-T6, from memory): a new casting bears more for the first hours,"
+            " and one that has run hot bears less than 200 MPa when cold again."
+        ),
+    ),
+    _grade(
+        "al-si-cu-t6",
+        "Al–Si–Cu casting alloy, T6",
+        "heat-treated aluminium casting that keeps strength longer in heat: heads",
+        E=73,
+        fall=4.6,
+        nu=0.33,
+        alpha=21.5,
+        growth=5.0,
+        density=2710,
+        ultimate=320,
+        conductivity=140,
+        limit=200,
+        yields=((20, 240), (100, 230), (150, 215), (200, 150), (250, 80), (300, 38)),
+        note=(
+            "About 7 % Si with magnesium and 0.5 % or more copper, aged. From 200 °C up the strength is that"
+            " left after long heating: 2 to 11 % under A356 + 0.5 % Cu, T6, conditioned (Modern Casting, July"
+            " 2018, p. 39: 269, 235, 163, 84 and 39 MPa at 20, 150, 200, 250 and 300 °C)."
+        ),
+    ),
+    _grade(
+        "mg-az91",
+        "Magnesium AZ91 casting",
+        "magnesium casting: crankcases, gear cases",
+        E=45,
+        fall=8.0,
+        nu=0.35,
+        alpha=26.0,
+        growth=4.0,
+        density=1810,
+        ultimate=200,
+        conductivity=65,
+        limit=100,
+        yields=((20, 120), (100, 105), (150, 85), (200, 60)),
+        note=(
+            "Cast, heavy section, no heat treatment. Under a load that stays it creeps from 100 to 130 °C up"
+            " (Metallurgical and Materials Transactions A, 2015, doi 10.1007/s11661-015-2946-9): stressed"
+            " fits and bolts lose their grip."
+        ),
+    ),
+    _grade(
+        "grey-iron",
+        "Grey cast iron, 250 grade",
+        "grey iron: flywheels, older seats and guides, cylinders",
+        E=110,
+        fall=3.0,
+        nu=0.26,
+        alpha=11.0,
+        growth=6.2,
+        density=7200,
+        ultimate=250,
+        conductivity=48,
+        yields=((20, 165), (200, 160), (300, 155), (400, 140)),
+        compression=1.97,
+        brittle=True,
+        note="EN 1561 GJL-250 type; 0.1 % proof stress, least value; about 325 MPa in compression.",
+    ),
+    _grade(
+        "ductile-iron",
+        "Ductile cast iron, 500-7 grade",
+        "ductile iron: crankshafts, cases, carriers",
+        E=169,
+        fall=3.0,
+        nu=0.275,
+        alpha=11.3,
+        growth=3.6,
+        density=7100,
+        ultimate=500,
+        conductivity=35,
+        yields=((20, 320), (200, 300), (300, 285), (400, 240)),
+        compression=1.05,
+        note="EN 1563 GJS-500-7 type.",
+    ),
+    _grade(
+        "sintered-iron",
+        "Sintered iron seat ring",
+        "sintered iron alloy: valve seat rings",
+        E=125,
+        fall=3.0,
+        nu=0.26,
+        alpha=11.5,
+        growth=4.0,
+        density=7000,
+        ultimate=450,
+        conductivity=28,
+        yields=((20, 380), (200, 360), (300, 335), (400, 290), (500, 230)),
+        compression=1.3,
+        brittle=True,
+        note=(
+            "Pressed and sintered alloy steel of about 7 g/cm³, not or little infiltrated; makers' grades"
+            " differ widely: E 100–160 GPa, expansion 10–13, full copper infiltration up to 16."
+        ),
+    ),
+    _grade(
+        "high-chrome-iron",
+        "High-chrome iron seat ring",
+        "cast high-chromium iron: exhaust seat rings",
+        E=205,
+        fall=3.0,
+        nu=0.29,
+        alpha=10.8,
+        growth=4.0,
+        density=7600,
+        ultimate=650,
+        conductivity=20,
+        yields=((20, 600), (300, 560), (400, 520), (500, 450)),
+        compression=1.3,
+        brittle=True,
+        note="Cast, hardened, 13–20 % Cr.",
+    ),
+    _grade(
+        "cobalt-alloy",
+        "Cobalt hard-facing alloy",
+        "cobalt–chromium–tungsten: exhaust seat rings and valve faces",
+        E=210,
+        fall=2.5,
+        nu=0.30,
+        alpha=11.4,
+        growth=7.9,
+        density=8400,
+        ultimate=800,
+        conductivity=15,
+        yields=((20, 540), (200, 480), (400, 430), (600, 370)),
+        compression=1.2,
+        brittle=True,
+        note="About 28 % Cr, 4–5 % W, 1 % C.",
+    ),
+    _grade(
+        "bronze",
+        "Tin bronze, guide stock",
+        "phosphor bronze: valve guides, small-end bushes",
+        E=110,
+        fall=4.0,
+        nu=0.34,
+        alpha=17.6,
+        growth=3.0,
+        density=8800,
+        ultimate=450,
+        conductivity=55,
+        yields=((20, 300), (100, 290), (200, 260), (250, 230), (300, 170)),
+        note="Drawn CuSn8 type; cast tin bronze bears half as much.",
+    ),
+    _grade(
+        "aluminium-bronze",
+        "Aluminium bronze",
+        "nickel–aluminium bronze: guides, seat rings",
+        E=120,
+        fall=4.0,
+        nu=0.33,
+        alpha=16.5,
+        growth=3.0,
+        density=7600,
+        ultimate=640,
+        conductivity=42,
+        yields=((20, 280), (100, 275), (200, 265), (300, 240)),
+        note="CuAl10Ni5Fe4 type, the weaker of cast and wrought.",
+    ),
+    _grade(
+        "copper-nickel-silicon",
+        "Copper–nickel–silicon, no beryllium",
+        "age-hardened copper alloy: seat rings, guides",
+        E=138,
+        fall=3.5,
+        nu=0.34,
+        alpha=17.0,
+        growth=3.0,
+        density=8850,
+        ultimate=620,
+        conductivity=200,
+        limit=400,
+        yields=((20, 500), (200, 460), (300, 410), (400, 300)),
+        note="CuNi2Si(Cr) type, hardened by ageing near 450 °C.",
+    ),
+    _grade(
+        "forged-steel",
+        "Forged steel, quenched and tempered",
+        "crankshafts, connecting rods, studs",
+        E=207,
+        fall=2.7,
+        nu=0.29,
+        alpha=11.7,
+        growth=4.5,
+        density=7850,
+        ultimate=850,
+        conductivity=43,
+        limit=450,
+        yields=((20, 650), (200, 590), (300, 540), (400, 480)),
+        note="Low-alloy steel of about 0.4 % carbon.",
+    ),
+    _grade(
+        "spring-steel",
+        "Valve-spring steel",
+        "oil-tempered chromium–vanadium or chromium–silicon wire",
+        E=206,
+        fall=2.7,
+        nu=0.30,
+        alpha=11.6,
+        growth=4.5,
+        density=7850,
+        ultimate=1800,
+        conductivity=40,
+        limit=200,
+        yields=((20, 1500), (100, 1450), (200, 1300)),
+        note="Wire of 3–5 mm. Above the limit a loaded spring takes a set.",
+    ),
+    _grade(
+        "valve-steel",
+        "Valve steel, martensitic",
+        "chromium–silicon steel: intake valves, stems of two-piece valves",
+        E=210,
+        fall=2.7,
+        nu=0.29,
+        alpha=10.9,
+        growth=1.4,
+        density=7700,
+        ultimate=900,
+        conductivity=21,
+        yields=((20, 700), (300, 600), (500, 400), (600, 240)),
+        note="EN 10090 X45CrSi9-3 type.",
+    ),
+    _grade(
+        "austenitic-valve-steel",
+        "Valve steel, austenitic",
+        "chromium–manganese–nickel steel with nitrogen: exhaust valves",
+        E=215,
+        fall=2.6,
+        nu=0.29,
+        alpha=14.5,
+        growth=6.3,
+        density=7700,
+        ultimate=950,
+        conductivity=14.5,
+        yields=((20, 580), (300, 440), (500, 350), (700, 290)),
+        note="EN 10090 X53CrMnNiN21-9 type.",
+    ),
+    _grade(
+        "bearing-steel",
+        "Bearing steel, hardened",
+        "through-hardened chromium steel: pins, races, lifter parts",
+        E=208,
+        fall=2.7,
+        nu=0.30,
+        alpha=11.8,
+        growth=4.5,
+        density=7830,
+        ultimate=2200,
+        conductivity=45,
+        limit=150,
+        yields=((20, 1700), (100, 1650), (150, 1600)),
+        brittle=True,
+        note="100Cr6 type, 60–64 HRC. Above the limit it softens and changes size.",
+    ),
+    _grade(
+        "brass",
+        "Brass, free-cutting",
+        "copper–zinc–lead: fittings, sheet inserts",
+        E=100,
+        fall=4.0,
+        nu=0.34,
+        alpha=20.3,
+        growth=3.0,
+        density=8450,
+        ultimate=400,
+        conductivity=120,
+        yields=((20, 250), (100, 240), (200, 190), (250, 140)),
+        note="CuZn39Pb3 type, half hard.",
+    ),
 )
 
 MATERIALS: dict[str, Material] = {m.id: m for m in _ALL}

@@ -1,21 +1,27 @@
 """One size of a part against the limits of its feature: as received, against wear; as finished and at assembly, against the limits as
 made, at the undersize or oversize that lies nearest; with its doubt (ISO 14253-1)."""
+
 from dataclasses import dataclass
 
 from calc.core import conformance
-from calc.core.conformance import COVERAGE, decide, deciding_share, margins as margins_of, percent, probability, standard
-from calc.reference.engine import STANDARD, Feature, Step
+from calc.core.conformance import COVERAGE, decide, deciding_share, percent, probability, standard
+from calc.core.conformance import margins as margins_of
 from calc.core.result import Text, as_text, say
 from calc.core.working import Number, constant
+from calc.reference.engine import STANDARD, Feature, Step
 
-CLEAN_UP = 0.03e-3  # m: what grinding or boring must find to take off, on the diameter; common practice, no source
+CLEAN_UP = (
+    0.03e-3  # m: what grinding or boring must find to take off, on the diameter; common practice, no source
+)
 DUST = 1e-13  # of the sizes that went in: what floats may leave of two equal sizes
 
 
 @dataclass(frozen=True)
 class Held:
     """A size and what it is worth. `value` is written so that it does not read as the limit that it has passed; `step` is the size that
-    the part was made to. `state`: pass, fail, attention, unsure, or "" where the sheet has no limits. `worn`: past its wear limit."""
+    the part was made to. `state`: pass, fail, attention, unsure, or "" where the sheet has no limits. `worn`: past its wear limit.
+    """
+
     value: Number
     step: Step
     state: str
@@ -24,7 +30,14 @@ class Held:
     worn: bool = False
 
 
-def hold(feature: Feature, stage: str, value: Number, U: float | None = None, scale: float | None = None, parts: tuple | None = None) -> Held:
+def hold(
+    feature: Feature,
+    stage: str,
+    value: Number,
+    U: float | None = None,
+    scale: float | None = None,
+    parts: tuple | None = None,
+) -> Held:
     """Hold a size against the limits of its feature that count at its stage (received, finished, assembly).
 
     `U` is its expanded doubt (k = 2, SI), None where none is told. Of a size that was worked out from others, `parts` are the stages
@@ -43,46 +56,118 @@ def hold(feature: Feature, stage: str, value: Number, U: float | None = None, sc
 
     def told(state, words, do, worn=False):
         return Held(value, step, state, as_text(words), as_text(do), worn)
+
     if made == (None, None):
         return told("", "No limits on the data sheet", "")
     decision, margin, side, unsure = _decide(float(value), U, made, scale)
-    value, size = value if decision == "cannot tell" else value.held_to(*made), constant("", "", feature.form.difference.apart_from(0.0), abs(margin))
+    value, size = (
+        value if decision == "cannot tell" else value.held_to(*made),
+        constant("", "", feature.form.difference.apart_from(0.0), abs(margin)),
+    )
     if decision == "in":
         if stage == "received":
             left = abs(margin if there.wear is None else float(value) - there.wear)
-            return told("pass", "Fit for use, on its limit" if left <= DUST * scale else
-                        say("Fit for use, {m} from its " + ("limit" if there.wear is None else "wear limit"), m=constant("", "", feature.form.difference.apart_from(0.0), left)),
-                        "Use it again." if alone else "They may run together again.")
+            return told(
+                "pass",
+                (
+                    "Fit for use, on its limit"
+                    if left <= DUST * scale
+                    else say(
+                        "Fit for use, {m} from its " + ("limit" if there.wear is None else "wear limit"),
+                        m=constant("", "", feature.form.difference.apart_from(0.0), left),
+                    )
+                ),
+                "Use it again." if alone else "They may run together again.",
+            )
         words = "Within limits" + ("" if step == STANDARD else f" for {step.name}")
-        return told("pass", say(words + ", by {m}", m=size) if margin else words + ", on the limit itself",
-                    "Carry on." if stage == "assembly" else "Ready to fit." if alone else "They go together, one of them as it was received." if used else "They go together.")
+        return told(
+            "pass",
+            say(words + ", by {m}", m=size) if margin else words + ", on the limit itself",
+            (
+                "Carry on."
+                if stage == "assembly"
+                else (
+                    "Ready to fit."
+                    if alone
+                    else "They go together, one of them as it was received."
+                    if used
+                    else "They go together."
+                )
+            ),
+        )
     if stage != "received" and made != worn and used and _decide(float(value), U, worn, scale)[0] == "in":
-        return told("attention", "Past its limit as made, within the wear limit", "A used part is in it. It may run; tell whoever owns the engine that little is left.")
+        return told(
+            "attention",
+            "Past its limit as made, within the wear limit",
+            "A used part is in it. It may run; tell whoever owns the engine that little is left.",
+        )
     if decision == "cannot tell":
         sure, share = unsure
-        again = "It lies on the limit, where no doubt is small enough to tell. Treat it as not right." if share < 0.01 else say(
-            "Measure again with less doubt: {share} of the present one would tell. Until then treat it as not right.", share=percent(share))
-        return told("unsure", say("Only {sure} sure that it is " + ("fit for use" if stage == "received" else "within its limits"), sure=percent(sure)), again)
+        again = (
+            "It lies on the limit, where no doubt is small enough to tell. Treat it as not right."
+            if share < 0.01
+            else say(
+                "Measure again with less doubt: {share} of the present one would tell. Until then treat it as"
+                " not right.",
+                share=percent(share),
+            )
+        )
+        return told(
+            "unsure",
+            say(
+                "Only {sure} sure that it is "
+                + ("fit for use" if stage == "received" else "within its limits"),
+                sure=percent(sure),
+            ),
+            again,
+        )
     worn_out = stage == "received" and there.wear is not None and side == upwards
-    return told("fail", say("Worn past its limit by {m}" if worn_out else "{m} over the upper limit" if side else "{m} under the lower limit", m=size),
-                _remedy(feature, stage, float(value), U, upwards, worn_out, parts or ()), worn_out)
+    return told(
+        "fail",
+        say(
+            (
+                "Worn past its limit by {m}"
+                if worn_out
+                else "{m} over the upper limit"
+                if side
+                else "{m} under the lower limit"
+            ),
+            m=size,
+        ),
+        _remedy(feature, stage, float(value), U, upwards, worn_out, parts or ()),
+        worn_out,
+    )
 
 
-def _remedy(feature: Feature, stage: str, value: float, U: float | None, upwards: bool, worn_out: bool, parts: tuple) -> str:
+def _remedy(
+    feature: Feature, stage: str, value: float, U: float | None, upwards: bool, worn_out: bool, parts: tuple
+) -> str:
     """What to do about a size past its limit; `parts` are the stages of those that it was worked out from."""
     if not parts and _far_off(feature, value):
-        return "No such part is so far off: look at the engine, the place, the decimal point and the unit, and measure again."
+        return (
+            "No such part is so far off: look at the engine, the place, the decimal point and the unit, and"
+            " measure again."
+        )
     if stage == "assembly":
         return "Do not bolt it up. Clean it and measure once more; if it stays so, ask the shop."
     if parts and stage == "finished" and "received" in parts:
-        return "A part in it was only read as received: read the one that will be fitted, or change one of them."
+        return (
+            "A part in it was only read as received: read the one that will be fitted, or change one of them."
+        )
     if parts:
         return "Measure the parts once more to rule out a slip, then change one of them."
     if stage == "finished":
-        return "Do not fit it. Measure once more to rule out a slip, then rework it, make it to the next size, or take another."
+        return (
+            "Do not fit it. Measure once more to rule out a slip, then rework it, make it to the next size,"
+            " or take another."
+        )
     if worn_out:
         after = cleaned_up(feature, value, U, upwards)
-        return f"Re-machine it to {after.name}, or replace it." if after else "Replace it, or re-machine it as its page says."
+        return (
+            f"Re-machine it to {after.name}, or replace it."
+            if after
+            else "Replace it, or re-machine it as its page says."
+        )
     if feature.wear is not None:
         return "Wear alone does not do this: measure once more, and find out what was done to it."
     return "Measure once more to rule out a slip, then re-machine or replace it."
@@ -97,7 +182,12 @@ def _decide(value, U, limits, scale) -> tuple:
     side = min((i for i in (0, 1) if margins[i] is not None), key=lambda i: margins[i])
     below, above = (standard(margin, (U or 0.0) / COVERAGE) for margin in margins)
     decision = decide(below, above)
-    return decision, margins[side], side, (probability(below, above), deciding_share(below, above)) if decision == "cannot tell" else None
+    return (
+        decision,
+        margins[side],
+        side,
+        (probability(below, above), deciding_share(below, above)) if decision == "cannot tell" else None,
+    )
 
 
 def usable(feature: Feature) -> tuple:
@@ -112,7 +202,11 @@ def cleaned_up(feature: Feature, value: float, U: float | None, upwards: bool) -
     worst = value + ((U or 0.0) + CLEAN_UP) * (1 if upwards else -1)
     for step in feature.steps:
         limit = feature.at(step).low if upwards else feature.at(step).high
-        if limit is not None and (step.offset > 0) == upwards and (limit - worst) * (1 if upwards else -1) >= -conformance.DUST:
+        if (
+            limit is not None
+            and (step.offset > 0) == upwards
+            and (limit - worst) * (1 if upwards else -1) >= -conformance.DUST
+        ):
             return step
     return None
 
@@ -127,12 +221,18 @@ def made_to(feature: Feature, value: float, stage: str, U: float | None = None) 
         return feature.nearest(value)
     past = [(limit + step.offset - value) * (1 if upwards else -1) for step in (STANDARD, *feature.steps)]
     worn = [(far, step) for far, step in zip(past, (STANDARD, *feature.steps)) if far <= DUST * abs(value)]
-    chosen, near = max(worn, key=lambda pair: pair[0])[1] if worn else feature.nearest(value), feature.nearest(value)
-    if None not in (feature.low, feature.high) and _outside(feature.at(near), value) <= feature.high - feature.low < _outside(feature.at(chosen), value):
+    chosen, near = (
+        (max(worn, key=lambda pair: pair[0])[1] if worn else feature.nearest(value)),
+        feature.nearest(value),
+    )
+    if None not in (feature.low, feature.high) and _outside(
+        feature.at(near), value
+    ) <= feature.high - feature.low < _outside(feature.at(chosen), value):
         chosen = near
 
     def decision(step):
         return _decide(value, U, usable(feature.at(step)), abs(value))[0]
+
     if not U or decision(chosen) != "out":
         return chosen
     open_ = [step for step in (STANDARD, *feature.steps) if decision(step) == "cannot tell"]
@@ -147,14 +247,18 @@ def _outside(feature: Feature, value: float) -> float:
 
 def wears_upwards(feature: Feature) -> bool:
     """Does wear make it larger, as it does a bore or a clearance?"""
-    return feature.wear is not None and feature.wear >= (feature.nominal if feature.high is None else feature.high)
+    return feature.wear is not None and feature.wear >= (
+        feature.nominal if feature.high is None else feature.high
+    )
 
 
 def _far_off(feature: Feature, value: float) -> bool:
     """Is it a twentieth or more away from every size of a part whose own limits lie within a twentieth? Then it was hardly read there."""
     limits = [x for x in (feature.low, feature.high, feature.wear) if x is not None]
     near = abs(feature.nominal) / 20
-    return all(abs(x - feature.nominal) < near for x in limits) and all(abs(value - feature.nominal - step.offset) > near for step in (STANDARD, *feature.steps))
+    return all(abs(x - feature.nominal) < near for x in limits) and all(
+        abs(value - feature.nominal - step.offset) > near for step in (STANDARD, *feature.steps)
+    )
 
 
 def limits_in_words(feature: Feature, low: float | None, high: float | None) -> Text:

@@ -1,73 +1,443 @@
 """Where formulas and limits come from, in one place. No copy of a standard was open when these were written: all are from memory."""
+
 from calc.core.result import Source
 
-LAME = Source("lame", "Lamé's thick-walled cylinder, two materials, plane stress, as in the press-fit chapters of machine design handbooks.", "handbook", name="Lamé")
-MISES = Source("mises", "Yield by the distortion-energy (von Mises) rule at the bore, where both parts are loaded most.", "handbook", name="von Mises")
-PAST_YIELD = Source("past-yield", "Rings past first yield: Nadai's stresses of a yielding disc in plane stress, von Mises, no hardening; strains by Hencky.", "handbook", name="Nadai")
-ROUGHNESS_LOSS = Source("din-7190", "DIN 7190 (older issue): pressing flattens about 0.8 of the summed roughness heights Rz, taken off the interference.", "standard", name="DIN 7190")
-THERMAL = Source("thermal", "Free growth d·α·ΔT of each part with its own temperature, from the reference temperature of 20 °C (ISO 1).", "standard", name="free growth")
-FRICTION_HOLD = Source("hold", "Holding force = friction × pressure × area of the fit.", "analytic", name="friction")
-SEAT_PLANES = Source("seat-planes", "Plane geometry of three cones on one axis; angles from the plane square to the stem.", "analytic", name="geometry")
-PRESSURE_CHANGE = Source("en-13184", "EN 13184, pressure-change method: leak = volume × change of pressure ÷ time, in a closed volume.", "standard", name="EN 13184")
-GAS_LAW = Source("gas-law", "Ideal gas in a closed volume: p·V/T stays the same but for what leaks.", "analytic", name="gas law")
-ORIFICE = Source("orifice", "St Venant and Wantzel's flow of gas through an orifice, choked and not choked.", "handbook", name="St Venant–Wantzel")
-STANDARD_FLOW = Source("standard-flow", "Leak as volume at 101 325 Pa; the reference temperature is stated because 0 °C and 20 °C differ by 7 %.", "standard", name="standard flow")
+LAME = Source(
+    "lame",
+    "Lamé's thick-walled cylinder, two materials, plane stress, as in the press-fit chapters of machine"
+    " design handbooks.",
+    "handbook",
+    name="Lamé",
+)
+MISES = Source(
+    "mises",
+    "Yield by the distortion-energy (von Mises) rule at the bore, where both parts are loaded most.",
+    "handbook",
+    name="von Mises",
+)
+PAST_YIELD = Source(
+    "past-yield",
+    "Rings past first yield: Nadai's stresses of a yielding disc in plane stress, von Mises, no hardening;"
+    " strains by Hencky.",
+    "handbook",
+    name="Nadai",
+)
+ROUGHNESS_LOSS = Source(
+    "din-7190",
+    "DIN 7190 (older issue): pressing flattens about 0.8 of the summed roughness heights Rz, taken off the"
+    " interference.",
+    "standard",
+    name="DIN 7190",
+)
+THERMAL = Source(
+    "thermal",
+    "Free growth d·α·ΔT of each part with its own temperature, from the reference temperature of 20 °C"
+    " (ISO 1).",
+    "standard",
+    name="free growth",
+)
+FRICTION_HOLD = Source(
+    "hold", "Holding force = friction × pressure × area of the fit.", "analytic", name="friction"
+)
+SEAT_PLANES = Source(
+    "seat-planes",
+    "Plane geometry of three cones on one axis; angles from the plane square to the stem.",
+    "analytic",
+    name="geometry",
+)
+PRESSURE_CHANGE = Source(
+    "en-13184",
+    "EN 13184, pressure-change method: leak = volume × change of pressure ÷ time, in a closed volume.",
+    "standard",
+    name="EN 13184",
+)
+GAS_LAW = Source(
+    "gas-law",
+    "Ideal gas in a closed volume: p·V/T stays the same but for what leaks.",
+    "analytic",
+    name="gas law",
+)
+ORIFICE = Source(
+    "orifice",
+    "St Venant and Wantzel's flow of gas through an orifice, choked and not choked.",
+    "handbook",
+    name="St Venant–Wantzel",
+)
+STANDARD_FLOW = Source(
+    "standard-flow",
+    "Leak as volume at 101 325 Pa; the reference temperature is stated because 0 °C and 20 °C differ by 7 %.",
+    "standard",
+    name="standard flow",
+)
 PRACTICE = Source("practice", "Common practice of the trade.", "common practice")
 INVENTED = Source("invented", "Limits of the invented demo engine; use your maker's.", "invented")
-MATERIALS = Source("materials", "Typical handbook values of the material; your casting may differ.", "handbook", name="typical values")
-ISO_14253 = Source("iso-14253-1", "ISO 14253-1:2017: conformity, and non-conformity, must be proven against the doubt of the reading, at 95 % unless agreed otherwise.", "standard", name="ISO 14253-1")
-JCGM_106 = Source("jcgm-106", "JCGM 106:2012, clause 7: probability of conformity of a measured size, for a normal doubt.", "standard", name="JCGM 106")
-GUM = Source("gum", "GUM (JCGM 100:2008): standard uncertainties, their sum, effective degrees of freedom and coverage factor.", "standard", name="GUM")
-ROCKING = Source("rocking", "A straight stem that leans in a straight guide and touches it at both ends: reading = clearance × (1 + 2 × height beyond the end ÷ guide length).", "analytic", name="geometry")
-STRAIGHT_CUT = Source("straight-cut", "A layer of thickness t over a mouth of area A holds A·t, where the wall is straight.", "analytic", name="geometry")
-LIQUIDS = Source("liquids", "Growth of liquids from 20 to 30 °C: water 0.00026, paraffin about 0.00095, spirit 0.00109 of their volume per kelvin.", "handbook", name="growth of liquids")
-STEM_MOVES = Source("stem-moves", "A seat sunk by z, or a valve's face ground by z along the stem, raises tip and retainer by z; a tip ground by t lowers the tip alone.", "analytic", name="geometry")
-SPRING = Source("en-13906-1", "EN 13906-1: rate, shear stress and coil bind of a cylindrical compression spring of round wire.", "standard", name="EN 13906-1")
-WAHL = Source("wahl", "Wahl's factor for the curvature of the wire, (4C − 1)/(4C − 4) + 0.615/C. EN 13906-1 writes (C + 0.5)/(C − 0.75), up to 2 % less.", "handbook", name="Wahl")
-ENDURANCE = Source("zimmerli", "Zimmerli's endurance strength of spring wire, 398 MPa about 534 MPa shot-peened and 241 about 379 not, with Goodman's line to 0.67 of the tensile strength (Shigley, springs).", "handbook", name="Zimmerli, Goodman")
-SURGE = Source("surge", "Lowest natural frequency of a spring held at both ends, ½√(rate ÷ mass of its moving turns).", "handbook", name="surge")
-GAUGE_STEEL = Source("iso-3650", "ISO 3650: steel gauge blocks expand by (11.5 ± 1.0)·10⁻⁶ per kelvin.", "standard", name="ISO 3650")
-SIZE_AT_20 = Source("iso-1", "ISO 1:2022: sizes are stated at 20 °C; a part and a gauge off it each grow by 1 + α(t − 20 °C).", "standard", name="ISO 1")
-STACK = Source("stack", "Sum of independent sizes: limits add, variances add; the share within limits of a sum of evenly spread sizes is exact (Irwin and Hall's distribution, unequal widths).", "analytic", name="sum of sizes")
+MATERIALS = Source(
+    "materials",
+    "Typical handbook values of the material; your casting may differ.",
+    "handbook",
+    name="typical values",
+)
+ISO_14253 = Source(
+    "iso-14253-1",
+    "ISO 14253-1:2017: conformity, and non-conformity, must be proven against the doubt of the reading, at 95"
+    " % unless agreed otherwise.",
+    "standard",
+    name="ISO 14253-1",
+)
+JCGM_106 = Source(
+    "jcgm-106",
+    "JCGM 106:2012, clause 7: probability of conformity of a measured size, for a normal doubt.",
+    "standard",
+    name="JCGM 106",
+)
+GUM = Source(
+    "gum",
+    "GUM (JCGM 100:2008): standard uncertainties, their sum, effective degrees of freedom and coverage"
+    " factor.",
+    "standard",
+    name="GUM",
+)
+ROCKING = Source(
+    "rocking",
+    "A straight stem that leans in a straight guide and touches it at both ends: reading = clearance × (1 + 2"
+    " × height beyond the end ÷ guide length).",
+    "analytic",
+    name="geometry",
+)
+STRAIGHT_CUT = Source(
+    "straight-cut",
+    "A layer of thickness t over a mouth of area A holds A·t, where the wall is straight.",
+    "analytic",
+    name="geometry",
+)
+LIQUIDS = Source(
+    "liquids",
+    "Growth of liquids from 20 to 30 °C: water 0.00026, paraffin about 0.00095, spirit 0.00109 of their"
+    " volume per kelvin.",
+    "handbook",
+    name="growth of liquids",
+)
+STEM_MOVES = Source(
+    "stem-moves",
+    "A seat sunk by z, or a valve's face ground by z along the stem, raises tip and retainer by z; a tip"
+    " ground by t lowers the tip alone.",
+    "analytic",
+    name="geometry",
+)
+SPRING = Source(
+    "en-13906-1",
+    "EN 13906-1: rate, shear stress and coil bind of a cylindrical compression spring of round wire.",
+    "standard",
+    name="EN 13906-1",
+)
+WAHL = Source(
+    "wahl",
+    "Wahl's factor for the curvature of the wire, (4C − 1)/(4C − 4) + 0.615/C. EN 13906-1 writes (C + 0.5)/(C"
+    " − 0.75), up to 2 % less.",
+    "handbook",
+    name="Wahl",
+)
+ENDURANCE = Source(
+    "zimmerli",
+    "Zimmerli's endurance strength of spring wire, 398 MPa about 534 MPa shot-peened and 241 about 379 not,"
+    " with Goodman's line to 0.67 of the tensile strength (Shigley, springs).",
+    "handbook",
+    name="Zimmerli, Goodman",
+)
+SURGE = Source(
+    "surge",
+    "Lowest natural frequency of a spring held at both ends, ½√(rate ÷ mass of its moving turns).",
+    "handbook",
+    name="surge",
+)
+GAUGE_STEEL = Source(
+    "iso-3650",
+    "ISO 3650: steel gauge blocks expand by (11.5 ± 1.0)·10⁻⁶ per kelvin.",
+    "standard",
+    name="ISO 3650",
+)
+SIZE_AT_20 = Source(
+    "iso-1",
+    "ISO 1:2022: sizes are stated at 20 °C; a part and a gauge off it each grow by 1 + α(t − 20 °C).",
+    "standard",
+    name="ISO 1",
+)
+STACK = Source(
+    "stack",
+    "Sum of independent sizes: limits add, variances add; the share within limits of a sum of evenly spread"
+    " sizes is exact (Irwin and Hall's distribution, unequal widths).",
+    "analytic",
+    name="sum of sizes",
+)
 TRIANGLE = Source("triangle", "Right triangles and circles: plane geometry.", "analytic", name="geometry")
-ISO_286 = Source("iso-286", "ISO 286-1:2010 and ISO 286-2:2010: standard tolerances, fundamental deviations, the Δ rule for holes.", "standard", name="ISO 286")
-SP_811 = Source("nist-sp-811", "NIST SP 811, appendix B: definitions of the units, from which every factor is exact.", "standard", name="NIST SP 811")
-TWO_POINT = Source("two-point", "Differences of two-point diameters (local sizes of ISO 14405-1); a form of odd lobes is not seen by them.", "standard", name="two-point sizes")
-ISO_965 = Source("iso-965-1", "ISO 68-1, ISO 261 and ISO 724: basic sizes of metric threads; ISO 965-1: their tolerances and deviations, normal engagement.", "standard", name="ISO 965-1")
-ASME_B1_1 = Source("asme-b1-1", "ASME B1.1: unified threads, tolerances worked by its formulas for an engagement of one diameter and rounded as ASME B1.30 and its tables have it.", "standard", name="ASME B1.1")
-THREAD_SHARE = Source("thread-share", "Share of thread as in American handbooks: 100 % where the hole is smaller than the thread by 1.5·H = 1.299·P; forming taps by Machinery's Handbook, 0.68·P.", "handbook", name="Machinery's Handbook")
-DRILLS = Source("drills", "ANSI/ASME B94.11M: drills by number, letter and 64ths of an inch; metric ones in steps of 0.1 mm.", "standard", name="drill sizes")
-H28 = Source("fed-std-h28", "FED-STD-H28/2B, formulas 2a and 4a: shear areas of a hole's and a bolt's thread at their least material; shear strength taken as half of the tensile.", "standard", name="FED-STD-H28")
-STRESS_AREA = Source("stress-area", "Tensile stress area: ISO 898-1, from the mean of pitch and root diameter; ASME B1.1, from d − 0.9743·P.", "standard", name="stress area")
-BOLT_CLASSES = Source("iso-898-1", "ISO 898-1 and SAE J429: least tensile strength of a bolt's class, and its yield as a share of it.", "standard", name="ISO 898-1")
-THREE_WIRES = Source("asme-b1-2", "ASME B1.2: pitch diameter from a reading over three wires, with the lead angle and without the wires' flattening; best wire touches at the pitch line.", "standard", name="ASME B1.2")
-STI = Source("sti", "Tapped hole of a wire thread insert, as ASME B18.29.2M and DIN 8140-2 have it: the stud's thread form at a nominal diameter of d + 1.299·P.", "standard", name="insert's thread")
-ISO_16047 = Source("iso-16047", "ISO 16047: torque = preload × (P/2π + 0.577·d2·µ in the thread + ½·mean bearing diameter·µ under the head).", "standard", name="ISO 16047")
-VDI_2230 = Source("vdi-2230", "VDI 2230-1: bolt pulled and twisted while it is tightened, stress by von Mises in the stress area, yield over the whole section (shear modulus πd³/12); classes of friction A, B, C.", "standard", name="VDI 2230")
-AISI_S100 = Source("aisi-s100", "AISI S100, screws in thin sheet: pull-out = 0.85 × thickness × screw's diameter × tensile strength of the sheet; centre to edge at least 1.5 diameters.", "standard", name="AISI S100")
-COLLAR = Source("collar", "A collar drawn up from sheet keeps its volume: the metal between pilot hole and collar's outside is what stands in it.", "analytic", name="constant volume")
-SHEET_SHEAR = Source("sheet-shear", "Shear of the sheet round the nut at 0.6 of its tensile strength; the share of it that a squeezed nut bears is common practice.", "common practice", name="shear of the sheet")
-ISO_1478 = Source("iso-1478", "ISO 1478: threads of sheet-metal screws ST2.9 to ST6.3.", "standard", name="ISO 1478")
-PORT_PLANE = Source("port-plane", "Plane geometry of circle, slot and half circle on a rectangle; hydraulic diameter = 4 × area ÷ edge; a step is the distance from edge to edge.", "analytic", name="geometry")
-CONTINUITY = Source("continuity", "Continuity: mean gas speed × area of the port = mean piston speed × area of the piston (Heywood, Internal Combustion Engine Fundamentals, ch. 6).", "handbook", name="continuity")
-CURTAIN = Source("curtain", "Least area between valve and seat in three stages of lift: frustum square to the seat, frustum from edge to edge, throat less stem (Heywood, ch. 6).", "handbook", name="Heywood")
-MACH_INDEX = Source("mach-index", "Inlet Mach index (b/D)²·S_p/(C_i·a); filling falls off above about 0.6 (Taylor, The Internal-Combustion Engine in Theory and Practice, vol. 1).", "handbook", name="Taylor")
-SOUND = Source("sound", "Speed of sound in an ideal gas, √(κ·R·T), air with κ = 1.4.", "analytic", name="speed of sound")
-FINS = Source("fins", "Straight fin of even thickness: efficiency tanh(m·L_c) ÷ (m·L_c), m = √(2h/(k·t)), length corrected by half the thickness; array with its bare base (Incropera, extended surfaces).", "handbook", name="straight fin")
-COOLING_AIR = Source("cooling-air", "Heat balance of air along a wall of even heat: what it takes up is its flow × specific heat × rise, so that it nears the wall as 1 − e^(−NTU) (Incropera, internal flow).", "handbook", name="warming air")
-SAME_PRESSURE = Source("same-pressure", "Turbulent channels under one pressure: speed grows with the hydraulic diameter to the power 5/7 (Blasius friction).", "handbook", name="Blasius")
-WALTHER = Source("astm-d341", "ASTM D341: viscosity over temperature as a straight line of log log(ν + 0.7) over log T (Walther), from 2 mm²/s up.", "standard", name="ASTM D341")
-OIL_GRADES = Source("oil-grades", "Typical viscosities of oils of these grades at 40 and 100 °C; the maker's data sheet of the oil goes first.", "handbook", name="typical oil")
-OIL_GROWTH = Source("oil-growth", "Mineral oil grows by about 0.0007 of its volume per kelvin; its density is stated at 15 °C.", "handbook", name="growth of oil")
-ANNULAR_GAP = Source("annular-gap", "Laminar flow along a narrow ring-shaped gap, plunger off the middle (Reynolds; Merritt, Hydraulic Control Systems).", "handbook", name="narrow gap")
-HAGEN_POISEUILLE = Source("hagen-poiseuille", "Laminar flow in a round hole, Δp = 128·µ·L·Q/(π·d⁴) (Hagen and Poiseuille).", "analytic", name="Hagen–Poiseuille")
-HOLE_LOSS = Source("hole-loss", "Loss at a sharp-edged hole, Δp = ½·ρ·(Q/(C·A))², in series with the friction of its wall.", "handbook", name="orifice")
-SNAP_RING = Source("snap-ring", "Retaining rings as in design handbooks: shear of the ring π·D·s·τ ÷ 3 and bearing of the groove's wall at its yield ÷ 2; lip at least three groove depths long (DIN 472).", "handbook", name="snap ring")
-VALVE_TRAIN_GROWTH = Source("train-growth", "Each part grows along the valve train by its own length, alloy and heat; a rocker passes on what stem and shaft move apart by its ratio.", "analytic", name="chain of growths")
-SPLIT_BORE = Source("split-bore", "Plane geometry of a parted bore: two arcs of the old radius whose centres lie a and b off the new joint; 2R − a − b along the rod, √(R² − a²) to each side at the joint.", "analytic", name="two arcs")
-PIN_CLEARANCE = Source("pin-clearance", "Pin in a pressed-in bush: the bush's free growth, the change of its bore with the grip, and the pin's growth.", "analytic", name="free growth and Lamé")
-TWO_AXES = Source("two-axes", "Angle of two axes whose slopes against each other are u and v in two planes square to one another: tan φ = √(u² + v²).", "analytic", name="geometry")
-REVERSAL = Source("reversal", "Reading by reversal: turned end for end, a part shows its own error with the other sign and the gauge's with the same.", "handbook", name="reversal")
-TWO_SUPPORTS = Source("two-supports", "A level rod held at its two bores: forces and moments in balance.", "analytic", name="balance of moments")
-BOLT_SPRINGS = Source("bolt-springs", "Shank and free thread as springs in series: stretch = force × Σ length ÷ (stiffness × area), the thread with its stress area; over the ends, half a diameter more for the head and half one of the core for the thread in the nut (VDI 2230).", "handbook", name="springs in series")
-SLIDER_CRANK = Source("slider-crank", "Slider-crank at top dead centre, exact: piston r·ω²·(1 + r/l), crankpin r·ω²; the rod's mass on its two bores as weighed.", "analytic", name="slider-crank")
+ISO_286 = Source(
+    "iso-286",
+    "ISO 286-1:2010 and ISO 286-2:2010: standard tolerances, fundamental deviations, the Δ rule for holes.",
+    "standard",
+    name="ISO 286",
+)
+SP_811 = Source(
+    "nist-sp-811",
+    "NIST SP 811, appendix B: definitions of the units, from which every factor is exact.",
+    "standard",
+    name="NIST SP 811",
+)
+TWO_POINT = Source(
+    "two-point",
+    "Differences of two-point diameters (local sizes of ISO 14405-1); a form of odd lobes is not seen by"
+    " them.",
+    "standard",
+    name="two-point sizes",
+)
+ISO_965 = Source(
+    "iso-965-1",
+    "ISO 68-1, ISO 261 and ISO 724: basic sizes of metric threads; ISO 965-1: their tolerances and"
+    " deviations, normal engagement.",
+    "standard",
+    name="ISO 965-1",
+)
+ASME_B1_1 = Source(
+    "asme-b1-1",
+    "ASME B1.1: unified threads, tolerances worked by its formulas for an engagement of one diameter and"
+    " rounded as ASME B1.30 and its tables have it.",
+    "standard",
+    name="ASME B1.1",
+)
+THREAD_SHARE = Source(
+    "thread-share",
+    "Share of thread as in American handbooks: 100 % where the hole is smaller than the thread by 1.5·H ="
+    " 1.299·P; forming taps by Machinery's Handbook, 0.68·P.",
+    "handbook",
+    name="Machinery's Handbook",
+)
+DRILLS = Source(
+    "drills",
+    "ANSI/ASME B94.11M: drills by number, letter and 64ths of an inch; metric ones in steps of 0.1 mm.",
+    "standard",
+    name="drill sizes",
+)
+H28 = Source(
+    "fed-std-h28",
+    "FED-STD-H28/2B, formulas 2a and 4a: shear areas of a hole's and a bolt's thread at their least material;"
+    " shear strength taken as half of the tensile.",
+    "standard",
+    name="FED-STD-H28",
+)
+STRESS_AREA = Source(
+    "stress-area",
+    "Tensile stress area: ISO 898-1, from the mean of pitch and root diameter; ASME B1.1, from d − 0.9743·P.",
+    "standard",
+    name="stress area",
+)
+BOLT_CLASSES = Source(
+    "iso-898-1",
+    "ISO 898-1 and SAE J429: least tensile strength of a bolt's class, and its yield as a share of it.",
+    "standard",
+    name="ISO 898-1",
+)
+THREE_WIRES = Source(
+    "asme-b1-2",
+    "ASME B1.2: pitch diameter from a reading over three wires, with the lead angle and without the wires'"
+    " flattening; best wire touches at the pitch line.",
+    "standard",
+    name="ASME B1.2",
+)
+STI = Source(
+    "sti",
+    "Tapped hole of a wire thread insert, as ASME B18.29.2M and DIN 8140-2 have it: the stud's thread form at"
+    " a nominal diameter of d + 1.299·P.",
+    "standard",
+    name="insert's thread",
+)
+ISO_16047 = Source(
+    "iso-16047",
+    "ISO 16047: torque = preload × (P/2π + 0.577·d2·µ in the thread + ½·mean bearing diameter·µ under the"
+    " head).",
+    "standard",
+    name="ISO 16047",
+)
+VDI_2230 = Source(
+    "vdi-2230",
+    "VDI 2230-1: bolt pulled and twisted while it is tightened, stress by von Mises in the stress area, yield"
+    " over the whole section (shear modulus πd³/12); classes of friction A, B, C.",
+    "standard",
+    name="VDI 2230",
+)
+AISI_S100 = Source(
+    "aisi-s100",
+    "AISI S100, screws in thin sheet: pull-out = 0.85 × thickness × screw's diameter × tensile strength of"
+    " the sheet; centre to edge at least 1.5 diameters.",
+    "standard",
+    name="AISI S100",
+)
+COLLAR = Source(
+    "collar",
+    "A collar drawn up from sheet keeps its volume: the metal between pilot hole and collar's outside is what"
+    " stands in it.",
+    "analytic",
+    name="constant volume",
+)
+SHEET_SHEAR = Source(
+    "sheet-shear",
+    "Shear of the sheet round the nut at 0.6 of its tensile strength; the share of it that a squeezed nut"
+    " bears is common practice.",
+    "common practice",
+    name="shear of the sheet",
+)
+ISO_1478 = Source(
+    "iso-1478", "ISO 1478: threads of sheet-metal screws ST2.9 to ST6.3.", "standard", name="ISO 1478"
+)
+PORT_PLANE = Source(
+    "port-plane",
+    "Plane geometry of circle, slot and half circle on a rectangle; hydraulic diameter = 4 × area ÷ edge; a"
+    " step is the distance from edge to edge.",
+    "analytic",
+    name="geometry",
+)
+CONTINUITY = Source(
+    "continuity",
+    "Continuity: mean gas speed × area of the port = mean piston speed × area of the piston (Heywood,"
+    " Internal Combustion Engine Fundamentals, ch. 6).",
+    "handbook",
+    name="continuity",
+)
+CURTAIN = Source(
+    "curtain",
+    "Least area between valve and seat in three stages of lift: frustum square to the seat, frustum from edge"
+    " to edge, throat less stem (Heywood, ch. 6).",
+    "handbook",
+    name="Heywood",
+)
+MACH_INDEX = Source(
+    "mach-index",
+    "Inlet Mach index (b/D)²·S_p/(C_i·a); filling falls off above about 0.6 (Taylor, The Internal-Combustion"
+    " Engine in Theory and Practice, vol. 1).",
+    "handbook",
+    name="Taylor",
+)
+SOUND = Source(
+    "sound", "Speed of sound in an ideal gas, √(κ·R·T), air with κ = 1.4.", "analytic", name="speed of sound"
+)
+FINS = Source(
+    "fins",
+    "Straight fin of even thickness: efficiency tanh(m·L_c) ÷ (m·L_c), m = √(2h/(k·t)), length corrected by"
+    " half the thickness; array with its bare base (Incropera, extended surfaces).",
+    "handbook",
+    name="straight fin",
+)
+COOLING_AIR = Source(
+    "cooling-air",
+    "Heat balance of air along a wall of even heat: what it takes up is its flow × specific heat × rise, so"
+    " that it nears the wall as 1 − e^(−NTU) (Incropera, internal flow).",
+    "handbook",
+    name="warming air",
+)
+SAME_PRESSURE = Source(
+    "same-pressure",
+    "Turbulent channels under one pressure: speed grows with the hydraulic diameter to the power 5/7 (Blasius"
+    " friction).",
+    "handbook",
+    name="Blasius",
+)
+WALTHER = Source(
+    "astm-d341",
+    "ASTM D341: viscosity over temperature as a straight line of log log(ν + 0.7) over log T (Walther), from"
+    " 2 mm²/s up.",
+    "standard",
+    name="ASTM D341",
+)
+OIL_GRADES = Source(
+    "oil-grades",
+    "Typical viscosities of oils of these grades at 40 and 100 °C; the maker's data sheet of the oil goes"
+    " first.",
+    "handbook",
+    name="typical oil",
+)
+OIL_GROWTH = Source(
+    "oil-growth",
+    "Mineral oil grows by about 0.0007 of its volume per kelvin; its density is stated at 15 °C.",
+    "handbook",
+    name="growth of oil",
+)
+ANNULAR_GAP = Source(
+    "annular-gap",
+    "Laminar flow along a narrow ring-shaped gap, plunger off the middle (Reynolds; Merritt, Hydraulic"
+    " Control Systems).",
+    "handbook",
+    name="narrow gap",
+)
+HAGEN_POISEUILLE = Source(
+    "hagen-poiseuille",
+    "Laminar flow in a round hole, Δp = 128·µ·L·Q/(π·d⁴) (Hagen and Poiseuille).",
+    "analytic",
+    name="Hagen–Poiseuille",
+)
+HOLE_LOSS = Source(
+    "hole-loss",
+    "Loss at a sharp-edged hole, Δp = ½·ρ·(Q/(C·A))², in series with the friction of its wall.",
+    "handbook",
+    name="orifice",
+)
+SNAP_RING = Source(
+    "snap-ring",
+    "Retaining rings as in design handbooks: shear of the ring π·D·s·τ ÷ 3 and bearing of the groove's wall"
+    " at its yield ÷ 2; lip at least three groove depths long (DIN 472).",
+    "handbook",
+    name="snap ring",
+)
+VALVE_TRAIN_GROWTH = Source(
+    "train-growth",
+    "Each part grows along the valve train by its own length, alloy and heat; a rocker passes on what stem"
+    " and shaft move apart by its ratio.",
+    "analytic",
+    name="chain of growths",
+)
+SPLIT_BORE = Source(
+    "split-bore",
+    "Plane geometry of a parted bore: two arcs of the old radius whose centres lie a and b off the new joint;"
+    " 2R − a − b along the rod, √(R² − a²) to each side at the joint.",
+    "analytic",
+    name="two arcs",
+)
+PIN_CLEARANCE = Source(
+    "pin-clearance",
+    "Pin in a pressed-in bush: the bush's free growth, the change of its bore with the grip, and the pin's"
+    " growth.",
+    "analytic",
+    name="free growth and Lamé",
+)
+TWO_AXES = Source(
+    "two-axes",
+    "Angle of two axes whose slopes against each other are u and v in two planes square to one another: tan φ"
+    " = √(u² + v²).",
+    "analytic",
+    name="geometry",
+)
+REVERSAL = Source(
+    "reversal",
+    "Reading by reversal: turned end for end, a part shows its own error with the other sign and the gauge's"
+    " with the same.",
+    "handbook",
+    name="reversal",
+)
+TWO_SUPPORTS = Source(
+    "two-supports",
+    "A level rod held at its two bores: forces and moments in balance.",
+    "analytic",
+    name="balance of moments",
+)
+BOLT_SPRINGS = Source(
+    "bolt-springs",
+    "Shank and free thread as springs in series: stretch = force × Σ length ÷ (stiffness × area), the thread"
+    " with its stress area; over the ends, half a diameter more for the head and half one of the core for the"
+    " thread in the nut (VDI 2230).",
+    "handbook",
+    name="springs in series",
+)
+SLIDER_CRANK = Source(
+    "slider-crank",
+    "Slider-crank at top dead centre, exact: piston r·ω²·(1 + r/l), crankpin r·ω²; the rod's mass on its two"
+    " bores as weighed.",
+    "analytic",
+    name="slider-crank",
+)

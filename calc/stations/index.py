@@ -1,4 +1,5 @@
 """The shop's stations and their calculators, by explicit list; a calculator is imported when it is asked for."""
+
 from difflib import get_close_matches
 from importlib import import_module
 
@@ -24,7 +25,11 @@ def find(id: str) -> Calculator:
             module = getattr(station(name), "MODULES", {}).get(id, id.replace("-", "_"))
             return getattr(import_module(f"calc.stations.{name}.{module}"), id.replace("-", "_"))
     near = get_close_matches(id, ids(), 3)
-    raise KeyError(f"there is no calculator {id!r}; " + (f"the nearest are {', '.join(near)}" if near else f"there are {', '.join(ids())}") + ".")
+    raise KeyError(
+        f"there is no calculator {id!r}; "
+        + (f"the nearest are {', '.join(near)}" if near else f"there are {', '.join(ids())}")
+        + "."
+    )
 
 
 def every() -> list[Calculator]:

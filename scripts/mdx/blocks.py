@@ -28,8 +28,8 @@ from markdown.util import AtomicString
 from pymdownx.blocks import BlocksExtension
 from pymdownx.blocks.block import Block
 
-from calc.reference import engine
 from calc.core.result import Refused
+from calc.reference import engine
 from scripts.mdx.handbook import Handbook
 from scripts.mdx.place import Lines, MarkdownError, outside_fences
 
@@ -94,11 +94,18 @@ def stations(use: Use) -> Markdown:
     """Every station with its calculators."""
     _no_options(use, "stations")
     known = use.handbook.stations
-    return Markdown("\n\n".join(f"## {known.station(name).TITLE}\n\n{known.station(name).PURPOSE}\n\n{_listed(use.handbook, name)}" for name in known.STATIONS))
+    return Markdown(
+        "\n\n".join(
+            f"## {known.station(name).TITLE}\n\n{known.station(name).PURPOSE}\n\n{_listed(use.handbook, name)}"
+            for name in known.STATIONS
+        )
+    )
 
 
 def _listed(handbook: Handbook, station: str) -> str:
-    return "\n".join(f"- [{title}]({handbook.link(id)}) {purpose}" for id, title, purpose in handbook.calculators(station))
+    return "\n".join(
+        f"- [{title}]({handbook.link(id)}) {purpose}" for id, title, purpose in handbook.calculators(station)
+    )
 
 
 def limits(use: Use) -> Markdown:
@@ -107,14 +114,24 @@ def limits(use: Use) -> Markdown:
         if name != "engine":
             raise OptionError(name, f"{name} is not an option of /// limits; it takes engine")
     sheet = use.options.get("engine", engine.DEMO)
-    rows = [f"| {f'[{feature.label}]({link})' if link else feature.label}<br><small>{feature.tool}</small><span data-job-size='{feature.id}' data-engine='{sheet}'></span> | {made}{_also(feature)} | {wear} |"
-            for feature, link, made, wear in use.handbook.limits(use.argument.split(), sheet)]
+    rows = [
+        f"| {f'[{feature.label}]({link})' if link else feature.label}<br><small>{feature.tool}</small><span"
+        f" data-job-size='{feature.id}' data-engine='{sheet}'></span> | {made}{_also(feature)} | {wear} |"
+        for feature, link, made, wear in use.handbook.limits(use.argument.split(), sheet)
+    ]
     return Markdown("\n".join(["| Size | As made | Wear limit |", "| --- | --- | --- |", *rows]))
 
 
 def _also(feature: engine.Feature) -> str:
     """The other sizes that a feature is made or sold in, outwards from the standard one: also 0.25, 0.50 mm undersize."""
-    names = [step.name for step in sorted(feature.steps, key=lambda step: step.offset, reverse=all(step.offset < 0 for step in feature.steps))]
+    names = [
+        step.name
+        for step in sorted(
+            feature.steps,
+            key=lambda step: step.offset,
+            reverse=all(step.offset < 0 for step in feature.steps),
+        )
+    ]
     if not names:
         return ""
     ending = names[0].lstrip("0123456789.")
@@ -126,6 +143,7 @@ def _also(feature: engine.Feature) -> str:
 def checks(use: Use) -> Markdown:
     """Every calculator's sources, and the outside numbers that it meets."""
     from scripts.mdx import checks as tables  # reads the tests' tables, which only this page needs
+
     _no_options(use, "checks")
     return Markdown(tables.page(use.handbook))
 
@@ -142,7 +160,15 @@ def job(use: Use) -> str:
     return use.handbook.page.job_html(use.argument)
 
 
-BLOCKS: dict[str, Callable[[Use], str]] = {"calculator": calculator, "station": station, "stations": stations, "limits": limits, "checks": checks, "table": table, "job": job}
+BLOCKS: dict[str, Callable[[Use], str]] = {
+    "calculator": calculator,
+    "station": station,
+    "stations": stations,
+    "limits": limits,
+    "checks": checks,
+    "table": table,
+    "job": job,
+}
 
 
 def register(md, handbook: Handbook, lines: Lines) -> None:
@@ -161,7 +187,9 @@ class _Registration(BlocksExtension):
 
     def extendMarkdownBlocks(self, md, block_mgr):
         for name, function in BLOCKS.items():
-            block = type(f"{name.title()}Block", (_Placed,), {"NAME": name, "function": staticmethod(function)})
+            block = type(
+                f"{name.title()}Block", (_Placed,), {"NAME": name, "function": staticmethod(function)}
+            )
             block_mgr.register(block, {"handbook": self.handbook})
 
 
@@ -239,7 +267,9 @@ class _Check(Preprocessor):
             if header is None:
                 if not start:
                     if SLASHES.match(bare) and not END.match(bare):
-                        raise MarkdownError(number, f"“{line.strip()[:60]}” does not open a block; write /// name | argument")
+                        raise MarkdownError(
+                            number, f"“{line.strip()[:60]}” does not open a block; write /// name | argument"
+                        )
                     yield line
                     continue
                 self._known(number, start["name"])
@@ -257,7 +287,9 @@ class _Check(Preprocessor):
                 options[key] = number
                 yield f"{header.indent}    {json.dumps(key)}: {json.dumps([value, number])}"
         if header:
-            raise MarkdownError(header.number, f"/// {header.name} is not closed; a line {header.slashes} closes it")
+            raise MarkdownError(
+                header.number, f"/// {header.name} is not closed; a line {header.slashes} closes it"
+            )
 
     def _known(self, number: int, name: str) -> None:
         if name.lower() in self.names:
@@ -270,9 +302,15 @@ class _Check(Preprocessor):
         option = OPTION.match(line)
         indented = line.startswith(header.indent + "    ")
         if not option or not indented:
-            raise MarkdownError(number, (
-                f"“{line.strip()[:60]}” is not an option of /// {header.name} (line {header.number}); an option is a line"
-                f" “name: value”, four spaces in, and a line {header.slashes} closes the block"))
+            raise MarkdownError(
+                number,
+                f"“{line.strip()[:60]}” is not an option of /// {header.name} (line {header.number}); an"
+                f" option is a line “name: value”, four spaces in, and a line {header.slashes} closes the"
+                " block",
+            )
         if option["key"] in options:
-            raise MarkdownError(number, f"{option['key']} is given twice, first on line {options[option['key']]}; give it once")
+            raise MarkdownError(
+                number,
+                f"{option['key']} is given twice, first on line {options[option['key']]}; give it once",
+            )
         return option["key"], option["value"]

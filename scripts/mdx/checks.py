@@ -9,7 +9,12 @@ from calc.page.html import el
 from calc.page.result import SOURCE_KINDS, head_of, row_of
 from tests import checks
 
-SHORT = {"library": "reference library", "standard": "standard", "handbook": "handbook", "limit": "analytic limit"}
+SHORT = {
+    "library": "reference library",
+    "standard": "standard",
+    "handbook": "handbook",
+    "limit": "analytic limit",
+}
 COLUMNS = ("What", "For", "Expected", "Got", "Off by", "Source")
 
 
@@ -27,7 +32,18 @@ def page(handbook) -> str:
         glance.append(f"| {link} | {met} | {rests} |")
         parts += [f"### {link}", "", *(f"- {_source(s)}" for s in c.sources), "", _table(rows[c.id]), ""]
     rest = [row for row in checks.every() if not any(row in found for found in rows.values())]
-    parts += ["### What all of them share", "", "Units, materials and the reading of entries.", "", _table(rest), ""] if rest else []
+    parts += (
+        [
+            "### What all of them share",
+            "",
+            "Units, materials and the reading of entries.",
+            "",
+            _table(rest),
+            "",
+        ]
+        if rest
+        else []
+    )
     return "\n".join([*glance, "", "## Number by number", "", *parts])
 
 
@@ -39,7 +55,11 @@ def _source(source) -> str:
 def _rows(calculator) -> list[checks.Check]:
     """The rows of the calculator's own table, and of the formula modules that its module uses."""
     module = sys.modules[calculator.function.__module__]
-    used = {value.__name__ for value in vars(module).values() if type(value) is type(sys) and value.__name__.startswith("calc.")}
+    used = {
+        value.__name__
+        for value in vars(module).values()
+        if type(value) is type(sys) and value.__name__.startswith("calc.")
+    }
     used.add(module.__name__)
     own = [row for name in checks.tables() if name in used for row in checks.rows_of(name)]
     return own + [row for row in checks.every() if row.subject == calculator.id and row not in own]
@@ -51,11 +71,49 @@ def _table(rows) -> str:
     for row in rows:
         got = float(row.got(**row.inputs))
         if not abs(got - row.expected) <= row.tolerance:
-            raise ValueError(f"{row.subject}, {row.what}: {got} does not meet {row.expected} ± {row.tolerance} ({row.source})")
-        inputs = ", ".join(f"{name.replace('_', ' ')} {value:g}" if isinstance(value, (int, float)) else f"{name.replace('_', ' ')} {value}"
-                           for name, value in row.inputs.items())
-        lines.append(row_of((row.what, inputs, f"{row.expected:.8g}", f"{got:.8g}", f"{got - row.expected:.1e}", row.source), COLUMNS))
+            raise ValueError(
+                f"{row.subject}, {row.what}: {got} does not meet {row.expected} ± {row.tolerance}"
+                f" ({row.source})"
+            )
+        inputs = ", ".join(
+            (
+                f"{name.replace('_', ' ')} {value:g}"
+                if isinstance(value, (int, float))
+                else f"{name.replace('_', ' ')} {value}"
+            )
+            for name, value in row.inputs.items()
+        )
+        lines.append(
+            row_of(
+                (
+                    row.what,
+                    inputs,
+                    f"{row.expected:.8g}",
+                    f"{got:.8g}",
+                    f"{got - row.expected:.1e}",
+                    row.source,
+                ),
+                COLUMNS,
+            )
+        )
     if not lines:
         return "No outside number yet: common practice or plain arithmetic."
-    table = el("div", el("table", head_of(COLUMNS, True), el("tbody", *lines, role="rowgroup"), class_="numbers by-row", role="table", aria_label="Outside numbers"), class_="table-box")
-    return el("details", el("summary", f"{len(lines)} outside numbers"), table, class_="checks", data_search_exclude=True).replace("\n", " ")
+    table = el(
+        "div",
+        el(
+            "table",
+            head_of(COLUMNS, True),
+            el("tbody", *lines, role="rowgroup"),
+            class_="numbers by-row",
+            role="table",
+            aria_label="Outside numbers",
+        ),
+        class_="table-box",
+    )
+    return el(
+        "details",
+        el("summary", f"{len(lines)} outside numbers"),
+        table,
+        class_="checks",
+        data_search_exclude=True,
+    ).replace("\n", " ")

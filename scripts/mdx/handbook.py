@@ -39,8 +39,17 @@ class Handbook:
 
         def part(feature, what):
             return self.page.size_html(feature.id, what, sheet)
-        return [(f, self._judge(f), part(f, "limits") if f.low is not None or f.high is not None else part(f, "nominal"), "" if f.wear is None else part(f, "wear"))
-                for f in found.features.values() if f.id.partition(".")[0] in groups]
+
+        return [
+            (
+                f,
+                self._judge(f),
+                part(f, "limits") if f.low is not None or f.high is not None else part(f, "nominal"),
+                "" if f.wear is None else part(f, "wear"),
+            )
+            for f in found.features.values()
+            if f.id.partition(".")[0] in groups
+        ]
 
     def _judge(self, feature) -> str:
         """Link to the calculator that takes a feature, or one that it follows from; empty where none does."""

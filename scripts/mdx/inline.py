@@ -30,7 +30,11 @@ def size(handbook, feature: str, part: str = "nominal") -> str:
     behind it a place for that of the job which is worked on."""
     if part not in SIZE_PARTS:
         raise ValueError(f"{part} is not a part of a size; give one of {', '.join(SIZE_PARTS)}")
-    return f"<span data-sheet-size='{feature} {part}' data-engine='{engine.DEMO}'>{handbook.page.size_html(feature, part)}</span><span data-job-said='{feature}' data-engine='{engine.DEMO}'></span>"
+    return (
+        f"<span data-sheet-size='{feature} {part}'"
+        f" data-engine='{engine.DEMO}'>{handbook.page.size_html(feature, part)}</span><span"
+        f" data-job-said='{feature}' data-engine='{engine.DEMO}'></span>"
+    )
 
 
 def result(handbook, calculator: str, output: str) -> str:

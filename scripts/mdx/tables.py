@@ -10,7 +10,14 @@ from markdown.treeprocessors import Treeprocessor
 
 AFTER_INLINE = 15  # Python-Markdown's inline forms stand at 20
 BOXES = {"limits", "trouble"}
-ROLES = {"table": "table", "thead": "rowgroup", "tbody": "rowgroup", "tr": "row", "th": "columnheader", "td": "cell"}
+ROLES = {
+    "table": "table",
+    "thead": "rowgroup",
+    "tbody": "rowgroup",
+    "tr": "row",
+    "th": "columnheader",
+    "td": "cell",
+}
 
 
 def register(md) -> None:

@@ -6,6 +6,7 @@
 
 Results stand in .cache/nightly/<name>.json. Ends with 1 where something does not hold. Run it at low priority: `nice -n 15`.
 """
+
 import argparse
 import json
 import os
@@ -19,23 +20,36 @@ FOLDER = environment.CACHE / "nightly"
 
 def sweep(_options) -> tuple[dict, bool]:
     tests = ["tests/test_every_calculator.py", "tests/test_trends.py"]
-    done = subprocess.run([sys.executable, "-m", "pytest", *tests, "-q"], cwd=environment.ROOT, env={**os.environ, "SIZEBOOK_HYPOTHESIS": "thorough"}, check=False)
+    done = subprocess.run(
+        [sys.executable, "-m", "pytest", *tests, "-q"],
+        cwd=environment.ROOT,
+        env={**os.environ, "SIZEBOOK_HYPOTHESIS": "thorough"},
+        check=False,
+    )
     return {"tests": tests, "exit": done.returncode}, done.returncode == 0
 
 
 def compare(options) -> tuple[dict, bool]:
     from scripts.nightly import same
+
     told = same.run(options.only, options.count, options.seed)
-    return told, all(not each["shown_differently"] and each["largest"] < same.LARGEST for each in told.values())
+    return told, all(
+        not each["shown_differently"] and each["largest"] < same.LARGEST for each in told.values()
+    )
 
 
 def spoil(options) -> tuple[dict, bool]:
     from scripts.nightly import mutants
+
     told, holds = {}, True
     for group in options.groups or mutants.GROUPS:
         found = mutants.run([group], options.children)
         for module, each in found.items():
-            print(f"{module:32} {each['killed']:5} killed, {each['survived']} survived, {each['untested']} untested: {each['score']:.0%}", flush=True)
+            print(
+                f"{module:32} {each['killed']:5} killed, {each['survived']} survived, {each['untested']}"
+                f" untested: {each['score']:.0%}",
+                flush=True,
+            )
             holds = holds and (group not in mutants.FORMULAS or each["score"] >= mutants.WANTED)
         told |= found
     return told, holds
@@ -49,7 +63,9 @@ def main() -> None:
         environment.enter("scripts.nightly", "site", "test", "nightly")
     except environment.Missing as missing:
         sys.exit(str(missing))
-    parser = argparse.ArgumentParser(prog="scripts.nightly", description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser = argparse.ArgumentParser(
+        prog="scripts.nightly", description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
+    )
     parser.add_argument("work", nargs="*", help="sweep, same, mutants")
     parser.add_argument("--count", type=int, default=1000)
     parser.add_argument("--seed", type=int, default=1)

@@ -9,18 +9,20 @@ fixed to the last bit, so it says there what it says in any browser, and without
 What a reader sees must be equal to the last digit. Behind it the mathematical libraries of the two may differ in a float's last bits
 (sin, exp, powers: IEEE 754 does not fix them); the largest such difference is measured and reported.
 """
+
 import json
 import subprocess
 import tempfile
 from pathlib import Path
 
-from hypothesis import HealthCheck, Phase, assume, given, seed, settings, strategies as st
+from hypothesis import HealthCheck, Phase, assume, given, seed, settings
+from hypothesis import strategies as st
 
-from calc.stations import index as stations
+from calc.core.result import Refused
 from calc.declare.calculator import evaluate
 from calc.page.live import answer
 from calc.page.report import result_data
-from calc.core.result import Refused
+from calc.stations import index as stations
 from scripts import environment
 from scripts.runtime import bundle
 from tests.entries import entries
@@ -35,14 +37,29 @@ def accepted(calculator, count, start=1) -> list:
     found = []
 
     @seed(start)
-    @settings(max_examples=count, database=None, deadline=None, phases=[Phase.generate], suppress_health_check=list(HealthCheck))
+    @settings(
+        max_examples=count,
+        database=None,
+        deadline=None,
+        phases=[Phase.generate],
+        suppress_health_check=list(HealthCheck),
+    )
     @given(entries(calculator), st.sampled_from(["metric", "inch"]))
     def draw(entered, system):
         try:
             evaluate(calculator, entered, system)
         except Refused:
             assume(False)
-        found.append({"call": "evaluate", "calculator": calculator.id, "anchor": "here", "entries": entered, "system": system})
+        found.append(
+            {
+                "call": "evaluate",
+                "calculator": calculator.id,
+                "anchor": "here",
+                "entries": entered,
+                "system": system,
+            }
+        )
+
     draw()
     return found
 
@@ -59,7 +76,12 @@ def differences(cases: list, python: Path, calculators: Path) -> list:
     with tempfile.TemporaryDirectory() as folder:
         asked = Path(folder) / "cases.json"
         asked.write_text(json.dumps(cases), encoding="utf-8")
-        done = subprocess.run([environment.node(), HERE / "same.mjs", SCRIPTS, python, calculators, asked], capture_output=True, text=True, check=False)
+        done = subprocess.run(
+            [environment.node(), HERE / "same.mjs", SCRIPTS, python, calculators, asked],
+            capture_output=True,
+            text=True,
+            check=False,
+        )
     if done.returncode:
         raise RuntimeError(f"Node failed: {done.stderr[-2000:]}")
     said = [json.loads(line) for line in done.stdout.splitlines()]
@@ -87,8 +109,19 @@ def run(ids=(), count=1000, start=1) -> dict:
             cases = [case(request) for request in accepted(stations.find(id), count, start)]
             found = differences(cases, runtime / python, runtime / calculators)
             shown = [each for each, got in found if got["reply"] != each["reply"]]
-            floats = [deviation(json.loads(each["data"]), json.loads(got["data"] or "null")) for each, got in found]
-            told[id] = {"asked": len(cases), "shown_differently": len(shown), "floats_differ": len(found), "largest": max(floats, default=0.0),
-                        "first": json.loads(shown[0]["request"]) if shown else None}
-            print(f"{id:20} {told[id]['asked']:5} asked, {len(shown)} shown differently, {len(found)} with other last bits, {told[id]['largest']:.1e} at most", flush=True)
+            floats = [
+                deviation(json.loads(each["data"]), json.loads(got["data"] or "null")) for each, got in found
+            ]
+            told[id] = {
+                "asked": len(cases),
+                "shown_differently": len(shown),
+                "floats_differ": len(found),
+                "largest": max(floats, default=0.0),
+                "first": json.loads(shown[0]["request"]) if shown else None,
+            }
+            print(
+                f"{id:20} {told[id]['asked']:5} asked, {len(shown)} shown differently, {len(found)} with"
+                f" other last bits, {told[id]['largest']:.1e} at most",
+                flush=True,
+            )
     return told

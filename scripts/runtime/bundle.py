@@ -49,20 +49,29 @@ def build(site_dir: Path, cache_dir: Path, calc: Path = CALC) -> str:
     made before."""
     made = memory(cache_dir, calc)
     package = packages(cache_dir) / "pyodide"
-    python = _place(site_dir, [package / name for name in RUNTIME_FILES] + [made / name for name in MADE_FILES]
-                    + [program(cache_dir) / "cold.wasm", HERE / "NOTICE.txt"])
+    python = _place(
+        site_dir,
+        [package / name for name in RUNTIME_FILES]
+        + [made / name for name in MADE_FILES]
+        + [program(cache_dir) / "cold.wasm", HERE / "NOTICE.txt"],
+    )
     calculators = _place(site_dir, [made / name for name in CALC_FILES])
     for name, file in SCRIPTS.items():
         licence = packages(cache_dir) / file.partition("/")[0] / "LICENSE"
         (site_dir / name).parent.mkdir(parents=True, exist_ok=True)
-        (site_dir / name).write_bytes(b"/*\n" + licence.read_bytes() + b"*/\n" + (packages(cache_dir) / file).read_bytes())
+        (site_dir / name).write_bytes(
+            b"/*\n" + licence.read_bytes() + b"*/\n" + (packages(cache_dir) / file).read_bytes()
+        )
     return f"{python}-{calculators}"
 
 
 def packages(cache_dir: Path, locked: Path = HERE) -> Path:
     """The folder node_modules with what package-lock.json in the folder `locked` names, installed once."""
     lock = [locked / "package.json", locked / "package-lock.json"]
-    return _make_once(cache_dir.resolve() / "npm" / _digest(lock), lambda folder: _install(lock, folder)) / "node_modules"
+    return (
+        _make_once(cache_dir.resolve() / "npm" / _digest(lock), lambda folder: _install(lock, folder))
+        / "node_modules"
+    )
 
 
 def program(cache_dir: Path) -> Path:
@@ -71,16 +80,30 @@ def program(cache_dir: Path) -> Path:
     standins = sorted(STANDINS.rglob("*.py"))
 
     def take_apart(folder: Path) -> None:
-        whole = split.trimmed((package / "pyodide.asm.wasm").read_bytes(), (package / "pyodide.asm.mjs").read_text(encoding="utf-8"))
+        whole = split.trimmed(
+            (package / "pyodide.asm.wasm").read_bytes(),
+            (package / "pyodide.asm.mjs").read_text(encoding="utf-8"),
+        )
         (folder / "trimmed.wasm").write_bytes(whole)
         (folder / "marked.wasm").write_bytes(split.marked(split.hot(whole)))
         (folder / "cold.wasm").write_bytes(split.cold(whole))
-        with zipfile.ZipFile(package / "python_stdlib.zip") as stock, zipfile.ZipFile(folder / "library.zip", "w") as library:
+        with (
+            zipfile.ZipFile(package / "python_stdlib.zip") as stock,
+            zipfile.ZipFile(folder / "library.zip", "w") as library,
+        ):
             names = {path.relative_to(STANDINS).as_posix(): path for path in standins}
             for entry in stock.infolist():
-                library.writestr(entry, names[entry.filename].read_bytes() if entry.filename in names else stock.read(entry))
+                library.writestr(
+                    entry,
+                    names[entry.filename].read_bytes() if entry.filename in names else stock.read(entry),
+                )
 
-    return _make_once(cache_dir.resolve() / "program" / _digest([HERE / "package-lock.json", HERE / "split.py", *standins], [HERE]), take_apart)
+    return _make_once(
+        cache_dir.resolve()
+        / "program"
+        / _digest([HERE / "package-lock.json", HERE / "split.py", *standins], [HERE]),
+        take_apart,
+    )
 
 
 def bytecode(cache_dir: Path, calc: Path = CALC) -> Path:
@@ -88,11 +111,25 @@ def bytecode(cache_dir: Path, calc: Path = CALC) -> Path:
     sources = sorted(p for p in calc.rglob("*") if p.is_file() and "__pycache__" not in p.parts)
     recipe = [HERE / name for name in ("package-lock.json", "compile.mjs", "inside.py", "rehearsal.py")]
     segno = _segno()
-    digest = _digest(recipe + sorted(STANDINS.rglob("*.py")) + sources + sorted(segno.glob("*.py")), named_from=[calc.parent, HERE])
+    digest = _digest(
+        recipe + sorted(STANDINS.rglob("*.py")) + sources + sorted(segno.glob("*.py")),
+        named_from=[calc.parent, HERE],
+    )
 
     def compile_all(folder: Path) -> None:
         script, library = str(HERE / "compile.mjs"), str(program(cache_dir) / "library.zip")
-        _run([environment.node(), script, str(packages(cache_dir) / "pyodide"), library, str(calc.resolve()), str(segno), str(folder)], cwd=folder)
+        _run(
+            [
+                environment.node(),
+                script,
+                str(packages(cache_dir) / "pyodide"),
+                library,
+                str(calc.resolve()),
+                str(segno),
+                str(folder),
+            ],
+            cwd=folder,
+        )
 
     made = _make_once(cache_dir.resolve() / "bytecode" / digest, compile_all)
     _forget_all_but(KEPT, made.parent)
@@ -102,17 +139,35 @@ def bytecode(cache_dir: Path, calc: Path = CALC) -> Path:
 def memory(cache_dir: Path, calc: Path = CALC) -> Path:
     """The folder with the bytecode, Python's memory with it imported, and the part of the program that runs then; made once."""
     made, parts = bytecode(cache_dir, calc), program(cache_dir)
-    recipe = [HERE / name for name in ("package-lock.json", "remember.mjs", "rehearsal.py", "split.py")] + [environment.ROOT / name for name in START]
+    recipe = [HERE / name for name in ("package-lock.json", "remember.mjs", "rehearsal.py", "split.py")] + [
+        environment.ROOT / name for name in START
+    ]
 
     def remember(folder: Path) -> None:
         script = str(HERE / "remember.mjs")
-        _run([environment.node(), script, str(packages(cache_dir) / "pyodide"), str(made), str(parts / "trimmed.wasm"), str(parts / "marked.wasm"), str(folder)], cwd=folder)
+        _run(
+            [
+                environment.node(),
+                script,
+                str(packages(cache_dir) / "pyodide"),
+                str(made),
+                str(parts / "trimmed.wasm"),
+                str(parts / "marked.wasm"),
+                str(folder),
+            ],
+            cwd=folder,
+        )
         seen = json.loads((folder / "seen.json").read_text())
         (folder / "hot.wasm").write_bytes(split.hot((parts / "trimmed.wasm").read_bytes(), set(seen)))
         for name in (*MADE_FILES, "calc.zip"):
             shutil.copyfile(made / name, folder / name)
 
-    done = _make_once(cache_dir.resolve() / "memory" / _digest(recipe + [made / name for name in ("calc.zip", "python_stdlib.zip")]), remember)
+    done = _make_once(
+        cache_dir.resolve()
+        / "memory"
+        / _digest(recipe + [made / name for name in ("calc.zip", "python_stdlib.zip")]),
+        remember,
+    )
     _forget_all_but(KEPT, done.parent)
     return done
 
@@ -121,7 +176,10 @@ def _segno() -> Path:
     """The folder of the library that draws codes."""
     found = find_spec("segno")
     if found is None:
-        raise BundleError("segno is not installed, which draws the codes of a size sheet; it is in scripts/requirements/site.txt.")
+        raise BundleError(
+            "segno is not installed, which draws the codes of a size sheet; it is in"
+            " scripts/requirements/site.txt."
+        )
     return Path(found.origin).parent
 
 
@@ -129,7 +187,10 @@ def _install(lock: list[Path], folder: Path) -> None:
     for file in lock:
         shutil.copy(file, folder)
     # No package needs its install script; the environment's certificates are kept for registries behind a proxy.
-    _run([*environment.npm(environment.node()), "ci", "--ignore-scripts", "--no-audit", "--no-fund"], cwd=folder)
+    _run(
+        [*environment.npm(environment.node()), "ci", "--ignore-scripts", "--no-audit", "--no-fund"],
+        cwd=folder,
+    )
 
 
 def _make_once(folder: Path, make) -> Path:

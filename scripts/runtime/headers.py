@@ -19,8 +19,11 @@ def write(site_dir: Path, policy: str) -> None:
     found = headers(policy)
     text = {
         HOSTS: "/*\n" + "".join(f"  {name}: {value}\n" for name, value in found.items()),
-        APACHE: "<IfModule mod_headers.c>\n" + "".join(f'  Header always set {name} "{value}"\n' for name, value in found.items()) + "</IfModule>\n"
-                "Options -Indexes\n",
+        APACHE: (
+            "<IfModule mod_headers.c>\n"
+            + "".join(f'  Header always set {name} "{value}"\n' for name, value in found.items())
+            + "</IfModule>\nOptions -Indexes\n"
+        ),
         NGINX: "".join(f'add_header {name} "{value}" always;\n' for name, value in found.items()),
     }
     for name, content in text.items():

@@ -18,10 +18,10 @@ from pathlib import Path
 # grows large: no run through the calculators can be relied on to reach them.
 LATE = (
     "_ast_unparse",  # inspect: a default or annotation shown in a message
-    "_pylong",       # the interpreter: reading or writing an integer of thousands of digits
-    "_strptime",     # the interpreter: time.strptime
-    "difflib",       # "did you mean"
-    "traceback",     # the text of a fault
+    "_pylong",  # the interpreter: reading or writing an integer of thousands of digits
+    "_strptime",  # the interpreter: time.strptime
+    "difflib",  # "did you mean"
+    "traceback",  # the text of a fault
 )
 # Run by Python before all else: while everything is being imported, a look for garbage finds none, and
 # takes a tenth of the start. `python.mjs` turns it on again.
@@ -39,13 +39,16 @@ def make(calc: str, out: str) -> None:
     sys.path.insert(0, str(Path(calc).parent))
     import_all(Path(calc))
     from rehearsal import rehearse
+
     rehearse()
     library = library_files()
     Path(out, "python_stdlib.zip").write_bytes(zip_of(library))
     Path(out, "calc.zip").write_bytes(zip_of(package_files(Path(calc), {COMMAND})))
     codes = import_module(CODES)
     beyond = {name: code for name, code in library_files().items() if name not in library}
-    Path(out, "codes.zip").write_bytes(zip_of(beyond | package_files(Path(codes.__file__).parent, {"cli", "helpers"})))
+    Path(out, "codes.zip").write_bytes(
+        zip_of(beyond | package_files(Path(codes.__file__).parent, {"cli", "helpers"}))
+    )
 
 
 def import_all(calc: Path) -> None:
@@ -73,7 +76,9 @@ def imports_anywhere(path: Path):
 def library_files() -> dict[str, bytes]:
     """What was imported from the zipped standard library (not built in, not frozen, not `calc`), as bytecode."""
     archive = next(entry for entry in sys.path if entry.endswith(".zip"))
-    origins = [getattr(getattr(module, "__spec__", None), "origin", None) or "" for module in sys.modules.values()]
+    origins = [
+        getattr(getattr(module, "__spec__", None), "origin", None) or "" for module in sys.modules.values()
+    ]
     paths = [origin.removeprefix(archive + "/") for origin in origins if origin.startswith(archive + "/")]
     with zipfile.ZipFile(archive) as library:
         sources = FIRST | {path: library.read(path) for path in paths}
@@ -104,7 +109,10 @@ def bytecode(source: bytes, name: str, optimize: int = 0) -> bytes:
 
 
 def without_lines(code):
-    inner = tuple(without_lines(constant) if isinstance(constant, type(code)) else constant for constant in code.co_consts)
+    inner = tuple(
+        without_lines(constant) if isinstance(constant, type(code)) else constant
+        for constant in code.co_consts
+    )
     return code.replace(co_consts=inner, co_linetable=b"")
 
 

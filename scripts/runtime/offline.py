@@ -17,7 +17,14 @@ from scripts.runtime import headers
 SOURCE = Path(__file__).with_name("sw.js")
 WORKER = "sw.js"
 # Not asked for by any page: for search engines, developers and languages that the site has not got.
-LEFT_OUT = ("sitemap.xml", "sitemap.xml.gz", "robots.txt", "built-from.txt", "assets/javascripts/lunr/", *headers.FILES)
+LEFT_OUT = (
+    "sitemap.xml",
+    "sitemap.xml.gz",
+    "robots.txt",
+    "built-from.txt",
+    "assets/javascripts/lunr/",
+    *headers.FILES,
+)
 LEFT_OUT_SUFFIXES = (".map", ".br", ".gz")
 
 
@@ -31,7 +38,10 @@ def write(site_dir: Path, build_id: str) -> None:
     listing = json.dumps(held, indent=0, sort_keys=True)
     build = f"{build_id}-{hashlib.sha256(listing.encode()).hexdigest()[:12]}"
     worker = without_comments(SOURCE.read_text(encoding="utf-8"))
-    for blank, filled in (('const BUILD = "";', f'const BUILD = "{build}";'), ("const FILES = {};", f"const FILES = {listing};")):
+    for blank, filled in (
+        ('const BUILD = "";', f'const BUILD = "{build}";'),
+        ("const FILES = {};", f"const FILES = {listing};"),
+    ):
         if worker.count(blank) != 1:
             raise ValueError(f"{SOURCE.name} must hold “{blank}” exactly once.")
         worker = worker.replace(blank, filled)

@@ -1,16 +1,31 @@
 """What calculators can be asked, run inside the runtime when the site is built: by `inside.py`, which packs what is imported
-on the way, and by `remember.mjs`, which keeps the memory that it leaves and finds what of the program it runs."""
+on the way, and by `remember.mjs`, which keeps the memory that it leaves and finds what of the program it runs.
+"""
 
 import json
 from itertools import cycle
 
-from calc.stations import index as stations
-from calc.reference.engine import DEMO
 from calc.declare.inputs import Grid
 from calc.page.live import answer
+from calc.reference.engine import DEMO
+from calc.stations import index as stations
 
 # A reader types anything; the entries take turns in being given one of these.
-TYPED = ("", "  ", "abc", "0", "-1", "1e400", "nan", "37,9", "1 2 3", "1 31/64 in", "5 kg", "37.9 ± 0.01", "9" * 5000)
+TYPED = (
+    "",
+    "  ",
+    "abc",
+    "0",
+    "-1",
+    "1e400",
+    "nan",
+    "37,9",
+    "1 2 3",
+    "1 31/64 in",
+    "5 kg",
+    "37.9 ± 0.01",
+    "9" * 5000,
+)
 
 
 # As a reader asks who has read nothing else: by the demo engine's sheet, which then is at hand and asks for nothing more.
@@ -19,7 +34,20 @@ STANDING = {"engine": DEMO, "which": "", "job": {}}
 
 def ask(calculator, entries, system, standing=None):
     """As a page does, its working unfolded."""
-    first = json.loads(answer(json.dumps({"call": "evaluate", "calculator": calculator.id, "first": True, "entries": entries, "system": system, "standing": standing})))
+    first = json.loads(
+        answer(
+            json.dumps(
+                {
+                    "call": "evaluate",
+                    "calculator": calculator.id,
+                    "first": True,
+                    "entries": entries,
+                    "system": system,
+                    "standing": standing,
+                }
+            )
+        )
+    )
     if "more" in first:
         answer(json.dumps({"call": "rest"}))
 

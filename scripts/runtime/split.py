@@ -15,9 +15,19 @@ import re
 from collections import Counter
 from collections.abc import Collection, Iterable, Iterator
 
-TYPE, IMPORT, FUNCTION, TABLE, MEMORY, GLOBAL, EXPORT, START, ELEMENT, CODE, DATA, DATA_COUNT, TAG = range(1, 14)
+TYPE, IMPORT, FUNCTION, TABLE, MEMORY, GLOBAL, EXPORT, START, ELEMENT, CODE, DATA, DATA_COUNT, TAG = range(
+    1, 14
+)
 A_FUNCTION, A_TABLE, A_MEMORY, A_GLOBAL, A_TAG = range(5)
-CALL_INDIRECT, END, LOCAL_GET, GLOBAL_GET, GLOBAL_SET, I32_CONST, I32_OR = b"\x11", b"\x0b", b"\x20", b"\x23", b"\x24", b"\x41", b"\x72"
+CALL_INDIRECT, END, LOCAL_GET, GLOBAL_GET, GLOBAL_SET, I32_CONST, I32_OR = (
+    b"\x11",
+    b"\x0b",
+    b"\x20",
+    b"\x23",
+    b"\x24",
+    b"\x41",
+    b"\x72",
+)
 FUNCTIONS, I32, CHANGES = b"\x70", b"\x7f", b"\x01"
 NOTHING_TO_NOTHING = b"\x60\0\0"
 
@@ -40,12 +50,20 @@ def trimmed(wasm: bytes, script: str) -> bytes:
     read_at_once = set(re.findall(r'wasmExports\["([^"]+)"\]\.value', script))
     module = Module(wasm)
     # Each export is written three times to give it a name, and once more where that name is used.
-    kept = [written for name, kind, _, written in module.exports()
-            if kind not in (A_FUNCTION, A_GLOBAL) or name in read_at_once or words[f"_{name}"] > 3 or words[name] > 1]
+    kept = [
+        written
+        for name, kind, _, written in module.exports()
+        if kind not in (A_FUNCTION, A_GLOBAL)
+        or name in read_at_once
+        or words[f"_{name}"] > 3
+        or words[name] > 1
+    ]
     imports = [written for origin, _, written in module.imports() if origin != LINKED]
     unlinked = len(module.imports()) - len(imports)
     own = [written for _, written in module.globals()]
-    return module.written({IMPORT: vector(imports), EXPORT: vector(kept), GLOBAL: vector([zero()] * unlinked + own)})
+    return module.written(
+        {IMPORT: vector(imports), EXPORT: vector(kept), GLOBAL: vector([zero()] * unlinked + own)}
+    )
 
 
 def marked(wasm: bytes) -> bytes:
@@ -55,62 +73,83 @@ def marked(wasm: bytes) -> bytes:
     bodies = []
     for number, (locals_, instructions) in enumerate(module.bodies()):
         place, bit = leb(first + number // BITS), signed(1 << number % BITS)
-        bodies.append(sized(locals_ + GLOBAL_GET + place + I32_CONST + bit + I32_OR + GLOBAL_SET + place + instructions))
+        bodies.append(
+            sized(locals_ + GLOBAL_GET + place + I32_CONST + bit + I32_OR + GLOBAL_SET + place + instructions)
+        )
     count = -(-len(bodies) // BITS)
     exports = [export(f"seen{i}", A_GLOBAL, first + i) for i in range(count)]
-    return module.written({
-        GLOBAL: vector([written for _, written in module.globals()] + [zero()] * count),
-        EXPORT: vector([written for *_, written in module.exports()] + exports),
-        CODE: vector(bodies),
-    })
+    return module.written(
+        {
+            GLOBAL: vector([written for _, written in module.globals()] + [zero()] * count),
+            EXPORT: vector([written for *_, written in module.exports()] + exports),
+            CODE: vector(bodies),
+        }
+    )
 
 
 def hot(wasm: bytes, seen: Collection[int] | None = None) -> bytes:
     """The program with the bodies of the functions `seen`, or of all. It begins with the memory of a Python that has started, so it
     has no data of its own, and what would construct it is empty."""
     module = Module(wasm)
-    (constructor,) = (number - module.imported(A_FUNCTION) for name, kind, number, _ in module.exports() if name == CONSTRUCTOR)
+    (constructor,) = (
+        number - module.imported(A_FUNCTION)
+        for name, kind, number, _ in module.exports()
+        if name == CONSTRUCTOR
+    )
     types, tables = module.entries(TYPE), module.entries(TABLE)
     nothing = leb(len(types))
     table = leb(len(tables))
     bodies = []
-    for number, (kind, (locals_, instructions)) in enumerate(zip(module.types(), module.bodies(), strict=True)):
+    for number, (kind, (locals_, instructions)) in enumerate(
+        zip(module.types(), module.bodies(), strict=True)
+    ):
         if number == constructor:
             locals_, instructions = b"\0", END
         elif seen is not None and number not in seen:
             passed = b"".join(LOCAL_GET + leb(i) for i in range(taken_by(types[kind])))
             fetch = I32_CONST + signed(0) + CALL_INDIRECT + nothing + table
-            locals_, instructions = b"\0", fetch + passed + I32_CONST + signed(number + 1) + CALL_INDIRECT + leb(kind) + table + END
+            locals_, instructions = (
+                b"\0",
+                fetch + passed + I32_CONST + signed(number + 1) + CALL_INDIRECT + leb(kind) + table + END,
+            )
         bodies.append(sized(locals_ + instructions))
-    return module.written({
-        TYPE: vector([*types, NOTHING_TO_NOTHING]),
-        TABLE: vector([*tables, FUNCTIONS + b"\0" + leb(len(bodies) + 1)]),
-        EXPORT: vector([written for *_, written in module.exports()] + [export(*part[:3]) for part in parts(module)]),
-        CODE: vector(bodies),
-        DATA: None,
-        DATA_COUNT: None,
-    })
+    return module.written(
+        {
+            TYPE: vector([*types, NOTHING_TO_NOTHING]),
+            TABLE: vector([*tables, FUNCTIONS + b"\0" + leb(len(bodies) + 1)]),
+            EXPORT: vector(
+                [written for *_, written in module.exports()] + [export(*part[:3]) for part in parts(module)]
+            ),
+            CODE: vector(bodies),
+            DATA: None,
+            DATA_COUNT: None,
+        }
+    )
 
 
 def cold(wasm: bytes) -> bytes:
     """All functions, working on the hot program's parts; puts them into its table, each at its number and one."""
     module = Module(wasm)
     own = module.imported(A_FUNCTION)
-    shared = [name_of(PARTS) + name_of(name) + bytes((kind,)) + type_ for name, kind, _, type_ in parts(module)]
+    shared = [
+        name_of(PARTS) + name_of(name) + bytes((kind,)) + type_ for name, kind, _, type_ in parts(module)
+    ]
     table = len(module.entries(TABLE))
     functions = vector([leb(own + i) for i in range(len(module.types()))])
-    return module.written({
-        IMPORT: vector([written for _, _, written in module.imports()] + shared),
-        TABLE: None,
-        MEMORY: None,
-        TAG: None,
-        GLOBAL: vector([written for changes, written in module.globals() if not changes]),
-        EXPORT: vector([]),
-        START: None,
-        ELEMENT: vector([b"\x02" + leb(table) + I32_CONST + signed(1) + END + b"\0" + functions]),
-        DATA: None,
-        DATA_COUNT: None,
-    })
+    return module.written(
+        {
+            IMPORT: vector([written for _, _, written in module.imports()] + shared),
+            TABLE: None,
+            MEMORY: None,
+            TAG: None,
+            GLOBAL: vector([written for changes, written in module.globals() if not changes]),
+            EXPORT: vector([]),
+            START: None,
+            ELEMENT: vector([b"\x02" + leb(table) + I32_CONST + signed(1) + END + b"\0" + functions]),
+            DATA: None,
+            DATA_COUNT: None,
+        }
+    )
 
 
 def parts(module: Module) -> list[tuple[str, int, int, bytes]]:
@@ -141,16 +180,20 @@ class Module:
     def written(self, changed: dict[int, bytes | None]) -> bytes:
         """The module with some sections changed; `None` leaves one out."""
         sections = [(number, changed.get(number, content)) for number, content in self.sections]
-        return b"\0asm\1\0\0\0" + b"".join(bytes((number,)) + sized(content) for number, content in sections if content is not None)
+        return b"\0asm\1\0\0\0" + b"".join(
+            bytes((number,)) + sized(content) for number, content in sections if content is not None
+        )
 
     def imports(self) -> list[tuple[str, int, bytes]]:
         """Where from, kind, and the import as it is written."""
+
         def one(reader):
             origin, _, kind = reader.name(), reader.name(), reader.byte()
             if kind not in (A_FUNCTION, A_GLOBAL):
                 raise SplitError(f"The program imports something of kind {kind}.")
             reader.number() if kind == A_FUNCTION else reader.bytes(2)
             return origin, kind
+
         return [(*found, written) for found, written in self._each(IMPORT, one)]
 
     def imported(self, kind: int) -> int:
@@ -158,22 +201,27 @@ class Module:
 
     def exports(self) -> list[tuple[str, int, int, bytes]]:
         """Name, kind, number, and the export as it is written."""
+
         def one(reader):
             return reader.name(), reader.byte(), reader.number()
+
         return [(*found, written) for found, written in self._each(EXPORT, one)]
 
     def globals(self) -> list[tuple[bool, bytes]]:
         """Whether it can change, and the global as it is written."""
+
         def one(reader):
             start = reader.bytes(3)
             reader.number()
             if start[:1] + start[2:] != I32 + I32_CONST or reader.bytes(1) != END:
                 raise SplitError("The program has a global that is not a plain number.")
             return start[1:2] == CHANGES
+
         return self._each(GLOBAL, one)
 
     def entries(self, section: int) -> list[bytes]:
         """Types, tables, memories or tags as they are written."""
+
         def limits(reader):
             for _ in range(1 + (reader.byte() & 1)):
                 reader.number()
@@ -183,7 +231,13 @@ class Module:
                 raise SplitError("The program has a type that is not a function's.")
             for _ in range(2):
                 reader.bytes(reader.number())
-        one = {TYPE: a_type, TABLE: lambda reader: (reader.byte(), limits(reader)), MEMORY: limits, TAG: lambda reader: (reader.byte(), reader.number())}
+
+        one = {
+            TYPE: a_type,
+            TABLE: lambda reader: (reader.byte(), limits(reader)),
+            MEMORY: limits,
+            TAG: lambda reader: (reader.byte(), reader.number()),
+        }
         return [written for _, written in self._each(section, one[section])]
 
     def types(self) -> list[int]:
@@ -197,7 +251,7 @@ class Module:
             body = Reader(reader.bytes(reader.number()))
             for _ in range(body.number()):
                 body.number(), body.byte()
-            yield body.content[:body.at], body.content[body.at:]
+            yield body.content[: body.at], body.content[body.at :]
 
     def _each(self, section: int, one) -> list[tuple]:
         reader = Reader(self.section[section])
@@ -205,7 +259,7 @@ class Module:
         for _ in range(reader.number()):
             start = reader.at
             read = one(reader)
-            found.append((read, reader.content[start:reader.at]))
+            found.append((read, reader.content[start : reader.at]))
         return found
 
 
@@ -223,7 +277,7 @@ class Reader:
 
     def bytes(self, size: int) -> bytes:
         self.at += size
-        return self.content[self.at - size:self.at]
+        return self.content[self.at - size : self.at]
 
     def number(self) -> int:
         """An unsigned LEB128; one with a sign has the same length."""

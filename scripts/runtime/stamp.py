@@ -31,7 +31,9 @@ def stamp(site_dir: Path, build_id: str, address: str = "") -> None:
     policy = policy_for(pages.values())
     for path, html in pages.items():
         above = len(path.relative_to(site_dir).parts) - 1
-        path.write_text(stamped(html, build_id, "../" * above or "./", policy, path, address), encoding="utf-8")
+        path.write_text(
+            stamped(html, build_id, "../" * above or "./", policy, path, address), encoding="utf-8"
+        )
     headers.write(site_dir, policy)
 
 
@@ -41,14 +43,26 @@ def stamped(html: str, build_id: str, root: str, policy: str, page: Path, addres
     A page with calculators says so there, for a script that runs before they are read. `address` is where others open the
     handbook, where the shop has set it.
     """
-    metas = "".join((
-        f'<meta http-equiv="Content-Security-Policy" content="{policy}">',
-        f'<meta name="sizebook-build" content="{build_id}">',
-        f'<meta name="sizebook-root" content="{root}">',
-        f'<meta name="sizebook-address" content="{escape(address)}">' if address else "",
-        '<meta name="sizebook-live" content="yes">' if "<live-calculator" in html or "<job-view" in html else "",
-    ))
-    done, heads = re.subn(r"<head(\s[^>]*)?>(\s*<meta charset=[^>]*>)?", lambda head: head[0] + metas, html, count=1, flags=re.IGNORECASE)
+    metas = "".join(
+        (
+            f'<meta http-equiv="Content-Security-Policy" content="{policy}">',
+            f'<meta name="sizebook-build" content="{build_id}">',
+            f'<meta name="sizebook-root" content="{root}">',
+            f'<meta name="sizebook-address" content="{escape(address)}">' if address else "",
+            (
+                '<meta name="sizebook-live" content="yes">'
+                if "<live-calculator" in html or "<job-view" in html
+                else ""
+            ),
+        )
+    )
+    done, heads = re.subn(
+        r"<head(\s[^>]*)?>(\s*<meta charset=[^>]*>)?",
+        lambda head: head[0] + metas,
+        html,
+        count=1,
+        flags=re.IGNORECASE,
+    )
     if not heads:
         raise StampError(f"{page} has no <head>.")
     return done
@@ -87,7 +101,9 @@ class _InlineScripts(HTMLParser):
 
     def handle_starttag(self, tag, attrs):
         given = dict(attrs)
-        self._inside = tag == "script" and "src" not in given and (given.get("type") or "").strip().lower() in RUN
+        self._inside = (
+            tag == "script" and "src" not in given and (given.get("type") or "").strip().lower() in RUN
+        )
         if self._inside:
             self.texts.append("")
 

@@ -32,7 +32,18 @@ def source_wheel(out: Path) -> Path:
         for name in ("pyproject.toml", "README.md"):
             shutil.copy(environment.ROOT / name, copy)
         shutil.copytree(bundle.CALC, Path(copy) / "calc", ignore=shutil.ignore_patterns("__pycache__"))
-        command = [sys.executable, "-m", "pip", "--disable-pip-version-check", "wheel", "--quiet", "--no-deps", "--wheel-dir", str(out), copy]
+        command = [
+            sys.executable,
+            "-m",
+            "pip",
+            "--disable-pip-version-check",
+            "wheel",
+            "--quiet",
+            "--no-deps",
+            "--wheel-dir",
+            str(out),
+            copy,
+        ]
         done = subprocess.run(command, capture_output=True, text=True)
     if done.returncode:
         raise WheelError(f"pip could not build the wheel:\n{done.stdout}{done.stderr}")
@@ -44,13 +55,17 @@ def compiled_wheel(wheel: Path, runtime: tuple[int, int]) -> Path:
     host = sys.version_info[:2]
     if host != runtime:
         raise WheelError(
-            f"pyodide-build compiles with the Python that it runs on: this is {host[0]}.{host[1]}, the runtime is "
-            f"{runtime[0]}.{runtime[1]}, which would refuse the bytecode. Use the source wheel, or Python {runtime[0]}.{runtime[1]}.")
+            f"pyodide-build compiles with the Python that it runs on: this is {host[0]}.{host[1]}, the"
+            f" runtime is {runtime[0]}.{runtime[1]}, which would refuse the bytecode. Use the source wheel,"
+            f" or Python {runtime[0]}.{runtime[1]}."
+        )
     command = shutil.which("pyodide", path=str(Path(sys.executable).parent)) or shutil.which("pyodide")
     if not command:
         raise WheelError("The command pyodide is missing: pip install pyodide-build.")
     before = set(wheel.parent.iterdir())
-    done = subprocess.run([command, "py-compile", "--keep", "--silent", str(wheel)], capture_output=True, text=True)
+    done = subprocess.run(
+        [command, "py-compile", "--keep", "--silent", str(wheel)], capture_output=True, text=True
+    )
     made = set(wheel.parent.iterdir()) - before
     if done.returncode or len(made) != 1:
         raise WheelError(f"pyodide py-compile failed:\n{done.stdout}{done.stderr}")
@@ -65,7 +80,9 @@ def runtime_python(cache_dir: Path) -> tuple[int, int]:
 
 
 def main() -> None:
-    parser = argparse.ArgumentParser(prog="python -m scripts.runtime.wheel", description=__doc__.splitlines()[0])
+    parser = argparse.ArgumentParser(
+        prog="python -m scripts.runtime.wheel", description=__doc__.splitlines()[0]
+    )
     parser.add_argument("out", type=Path, help="folder for the wheel")
     parser.add_argument("--compile", action="store_true", help="also one with bytecode, by pyodide-build")
     chosen = parser.parse_args()

@@ -29,7 +29,10 @@ def faults(root: Path = environment.ROOT) -> str:
     # build, and Pyodide comes from a folder that is named when it is imported.
     known = {
         "typeRoots": [str(compiler / "@types"), str(runtime / "@types")],
-        "paths": {"idb": [str(runtime / "idb/build/index.d.ts")], "pyodide": [str(runtime / "pyodide/pyodide.d.ts")]},
+        "paths": {
+            "idb": [str(runtime / "idb/build/index.d.ts")],
+            "pyodide": [str(runtime / "pyodide/pyodide.d.ts")],
+        },
     }
     found = ""
     with tempfile.TemporaryDirectory() as folder:
@@ -39,8 +42,16 @@ def faults(root: Path = environment.ROOT) -> str:
                 config["files"] = [str(_early(root, Path(folder)))]
             (Path(folder) / f"{name}.json").write_text(json.dumps(config), encoding="utf-8")
             done = subprocess.run(
-                [environment.node(), compiler / "typescript/bin/tsc", "--project", Path(folder) / f"{name}.json"],
-                cwd=root, capture_output=True, text=True, check=False,
+                [
+                    environment.node(),
+                    compiler / "typescript/bin/tsc",
+                    "--project",
+                    Path(folder) / f"{name}.json",
+                ],
+                cwd=root,
+                capture_output=True,
+                text=True,
+                check=False,
             )
             if done.returncode and not done.stdout:
                 raise RuntimeError(f"TypeScript could not be run: {done.stderr[-500:]}")

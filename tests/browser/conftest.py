@@ -17,8 +17,14 @@ from scripts.server import server as make_server
 from tests.browser.live import CALCULATOR, opened
 
 CHROMIUM = [
-    "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-    "--disable-background-networking", "--disable-component-update", "--disable-sync",
+    "--headless",
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
 ]
 PATIENCE = 60_000  # ms: a loaded machine starts the calculators slowly
 PHONE = {"width": 390, "height": 844}
@@ -74,8 +80,12 @@ def launch(playwright_driver):
     """Starts a browser; takes further arguments for its command line, and settings for Playwright."""
     path = os.environ.get("SIZEBOOK_CHROMIUM") or shutil.which("chromium")
     if not path:
-        pytest.fail("No Chromium: set SIZEBOOK_CHROMIUM, or run the tests with scripts/test.py, which installs it.")
-    return lambda *arguments, **settings: playwright_driver.chromium.launch(executable_path=path, args=[*CHROMIUM, *arguments], **settings)
+        pytest.fail(
+            "No Chromium: set SIZEBOOK_CHROMIUM, or run the tests with scripts/test.py, which installs it."
+        )
+    return lambda *arguments, **settings: playwright_driver.chromium.launch(
+        executable_path=path, args=[*CHROMIUM, *arguments], **settings
+    )
 
 
 @pytest.fixture(scope="session")
@@ -97,7 +107,10 @@ def fresh_page(browser, **settings):
     page = context.new_page()
     page.wrong, page.provoked = [], False
     page.on("pageerror", lambda error: page.wrong.append(f"{page.url}: {error}"))
-    page.on("console", lambda said: page.wrong.append(f"{page.url}: {said.text}") if said.type == "error" else None)
+    page.on(
+        "console",
+        lambda said: page.wrong.append(f"{page.url}: {said.text}") if said.type == "error" else None,
+    )
     yield page
     try:
         context.close()
@@ -116,7 +129,9 @@ def page(browser, server):
 @pytest.fixture(scope="session")
 def addresses(site) -> list[str]:
     """Every page of the built site, from the site's root: what is added to it is walked without being named anywhere."""
-    found = sorted(path.relative_to(site).as_posix().removesuffix("index.html") for path in site.rglob("*.html"))
+    found = sorted(
+        path.relative_to(site).as_posix().removesuffix("index.html") for path in site.rglob("*.html")
+    )
     assert len(found) > 25 and "" in found and "404.html" in found
     return found
 

@@ -1,10 +1,13 @@
 """What the browser tests ask of a job: started, measured and looked at as a reader does it."""
+
 from playwright.sync_api import Locator, Page, expect
 
 from calc.job import record
 
 NAME = "Orchard frost fan"
-HANDBOOK = "https://tern-street.example/sizebook/"  # the shop's own address, which a link or code carries to others
+HANDBOOK = (
+    "https://tern-street.example/sizebook/"  # the shop's own address, which a link or code carries to others
+)
 
 
 def with_own_address(page: Page) -> None:
@@ -15,7 +18,13 @@ def with_own_address(page: Page) -> None:
     }})""")
 
 
-def start(page: Page, name: str = NAME, engine: str = "TS-16", received: str = "two heads, crank, four rods", by: str = "MK") -> None:
+def start(
+    page: Page,
+    name: str = NAME,
+    engine: str = "TS-16",
+    received: str = "two heads, crank, four rods",
+    by: str = "MK",
+) -> None:
     page.goto("job/")
     view = page.locator("job-view[data-ready]")
     expect(view).to_be_visible()
@@ -39,7 +48,14 @@ def with_job(page: Page, job: dict | str, address: str = "job/") -> str:
 
 def fresh(name: str = NAME) -> dict:
     """A job without readings."""
-    return record.new("k3J9", name, "TS-16", "two heads, crank, four rods", "2026-11-25T09:12+01:00", "Tern Street Engine Works")
+    return record.new(
+        "k3J9",
+        name,
+        "TS-16",
+        "two heads, crank, four rods",
+        "2026-11-25T09:12+01:00",
+        "Tern Street Engine Works",
+    )
 
 
 def calculator(page: Page, id: str) -> Locator:
@@ -62,7 +78,9 @@ def keep(live: Locator, field: str, text: str, stage: str = "finished", place: s
     entry(live, field).fill(text)
     if place:
         live.locator(f".job-strip [data-job-place='{place}']").click()
-        expect(live.locator(f".job-strip [data-job-place='{place}']")).to_have_attribute("aria-pressed", "true")
+        expect(live.locator(f".job-strip [data-job-place='{place}']")).to_have_attribute(
+            "aria-pressed", "true"
+        )
     beside(live, field).locator(f"[data-job-keep={stage}]").first.click()
     expect(beside(live, field)).to_have_attribute("data-state", "filled")
 
@@ -88,18 +106,23 @@ def stored(page: Page) -> list[dict]:
 def readings(page: Page) -> list[tuple]:
     """The readings of the only job on the device, as they were added."""
     (held,) = stored(page)
-    return [(r["feature"], r["place"], r["stage"], r["text"], r["by"], r["why"]) for r in held["job"]["readings"]]
+    return [
+        (r["feature"], r["place"], r["stage"], r["text"], r["by"], r["why"]) for r in held["job"]["readings"]
+    ]
 
 
 def put(page: Page, text: str, kind: str = "job") -> str:
     """Lay a text into the store as another edition of the handbook might have left it; returns its key. The page must have the site's address."""
-    return page.evaluate("""async ([kind, text]) => {
+    return page.evaluate(
+        """async ([kind, text]) => {
         const store = await import(new URL('/assets/js/jobs.mjs', location));
         const key = await store.keep(kind, text);
         store.makeCurrent(key);
         store.setInitials('MK');
         return key;
-    }""", [kind, text])
+    }""",
+        [kind, text],
+    )
 
 
 def as_file(job: dict, name: str = "job.json") -> dict:
@@ -107,4 +130,8 @@ def as_file(job: dict, name: str = "job.json") -> dict:
 
 
 def raw_file(text: str | bytes, name: str = "job.json") -> dict:
-    return {"name": name, "mimeType": "application/json", "buffer": text if isinstance(text, bytes) else text.encode()}
+    return {
+        "name": name,
+        "mimeType": "application/json",
+        "buffer": text if isinstance(text, bytes) else text.encode(),
+    }

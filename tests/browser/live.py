@@ -36,15 +36,28 @@ def part(live, name):
 
 def reply(live, system="metric", standing=None) -> dict:
     """What CPython answers to the entries that stand in the form, for the engine that the site begins with."""
-    entries = {e.get_attribute("name"): e.input_value() for e in live.locator("[data-entry]").all() if e.input_value().strip()}
-    asked = {"call": "evaluate", "calculator": CALCULATOR, "anchor": live.get_attribute("id"), "entries": entries, "system": system,
-             "standing": standing or {"engine": "TS-16", "which": entries.get("valve", ""), "job": {}}}
+    entries = {
+        e.get_attribute("name"): e.input_value()
+        for e in live.locator("[data-entry]").all()
+        if e.input_value().strip()
+    }
+    asked = {
+        "call": "evaluate",
+        "calculator": CALCULATOR,
+        "anchor": live.get_attribute("id"),
+        "entries": entries,
+        "system": system,
+        "standing": standing or {"engine": "TS-16", "which": entries.get("valve", ""), "job": {}},
+    }
     return json.loads(answer(json.dumps(asked)))
 
 
 def plain(page, html: str) -> str:
     """The text of markup, as the browser reads it."""
-    return page.evaluate("html => { const e = document.createElement('template'); e.innerHTML = html; return e.content.textContent }", html)
+    return page.evaluate(
+        "html => { const e = document.createElement('template'); e.innerHTML = html; return e.content.textContent }",
+        html,
+    )
 
 
 def shows(live, html: str, name="verdict"):
@@ -53,10 +66,13 @@ def shows(live, html: str, name="verdict"):
 
 def wait_for_state(page, state: str):
     """Wait until the page's runtime is in a state."""
-    reached = page.evaluate("""(state) => import(new URL('/assets/js/runtime.mjs', location)).then(({ runtime }) =>
+    reached = page.evaluate(
+        """(state) => import(new URL('/assets/js/runtime.mjs', location)).then(({ runtime }) =>
         new Promise((done) => {
             const look = () => ['failed', state].includes(runtime.state) && done(runtime.state);
             runtime.addEventListener('state', look);
             look();
-        }))""", state)
+        }))""",
+        state,
+    )
     assert reached == state

@@ -9,6 +9,7 @@ An example's own state has no element that these have not. Light and dark differ
 the theme keeps the one that was last.
 What only repeats itself, formulas and the fourth and further rows of a table of checks, is looked at in the first of the four alone.
 """
+
 from contextlib import ExitStack
 
 import pytest
@@ -54,16 +55,22 @@ def axe() -> str:
 
 def begin(page, rules=None, without="") -> None:
     """Let axe look at a page, which takes it a while; `rules` names those to run, all where it is left out."""
-    page.evaluate("""([rules, without]) => {
+    page.evaluate(
+        """([rules, without]) => {
         const where = without && document.querySelector(without) ? { exclude: [[without]] } : document;
         globalThis.looked = axe.run(where, { resultTypes: ['violations'], preload: false, ...(rules && { runOnly: rules }) });
-    }""", [rules, without])
+    }""",
+        [rules, without],
+    )
 
 
 def found(page) -> list[str]:
     """The violations that axe has found."""
     seen = page.evaluate("looked.then(({ violations }) => violations)")
-    return [f"{v['id']} ({v['impact']}): {v['help']}: {v['nodes'][0]['html'][:200]} [{len(v['nodes'])}] {v['nodes'][0].get('failureSummary', '')[:200]}" for v in seen]
+    return [
+        f"{v['id']} ({v['impact']}): {v['help']}: {v['nodes'][0]['html'][:200]} [{len(v['nodes'])}] {v['nodes'][0].get('failureSummary', '')[:200]}"
+        for v in seen
+    ]
 
 
 def violations(page, axe: str) -> list[str]:
@@ -77,8 +84,19 @@ def test_no_page_has_a_violation(axe, browser, server, addresses):
     wrong, calculators = [], 0
     with ExitStack() as opened:
         # Two pages abreast, as the machine has two cores.
-        phone, desktop = pages = [opened.enter_context(fresh_page(
-            browser, base_url=server, viewport=size, color_scheme="light", reduced_motion="reduce", service_workers="block")) for size in (PHONE, DESKTOP)]
+        phone, desktop = pages = [
+            opened.enter_context(
+                fresh_page(
+                    browser,
+                    base_url=server,
+                    viewport=size,
+                    color_scheme="light",
+                    reduced_motion="reduce",
+                    service_workers="block",
+                )
+            )
+            for size in (PHONE, DESKTOP)
+        ]
         for page in pages:
             page.expose_function("answerOfCPython", answer)
             page.add_init_script(BY_CPYTHON)
@@ -91,7 +109,12 @@ def test_no_page_has_a_violation(axe, browser, server, addresses):
                 calculators += phone.evaluate(ENTER, "comma")
                 desktop.evaluate(ENTER, "nonsense")
                 # The temperature of a reading is read once the reading is.
-                assert desktop.locator("input[data-entry]:not([aria-invalid=true], [name$='.part'], [name$='.gauge'])").count() == 0, address
+                assert (
+                    desktop.locator(
+                        "input[data-entry]:not([aria-invalid=true], [name$='.part'], [name$='.gauge'])"
+                    ).count()
+                    == 0
+                ), address
             for rules in (None, COLOUR):
                 for page in pages:
                     if rules:
@@ -100,7 +123,10 @@ def test_no_page_has_a_violation(axe, browser, server, addresses):
                         assert page.evaluate(SCHEME) != before
                     begin(page, rules, "" if page is phone and not rules else REPEATED)
                 for page, name in zip(pages, ("phone", "desktop")):
-                    wrong += [f"{address or 'home'}, {name}, {page.evaluate(SCHEME)}: {line}" for line in found(page)]
+                    wrong += [
+                        f"{address or 'home'}, {name}, {page.evaluate(SCHEME)}: {line}"
+                        for line in found(page)
+                    ]
         phone.provoked = desktop.provoked = True
     assert not wrong, "\n".join(wrong)
     assert calculators > 30
@@ -108,6 +134,8 @@ def test_no_page_has_a_violation(axe, browser, server, addresses):
 
 def test_the_rules_are_really_run(axe, page):
     page.goto("")
-    page.evaluate("document.querySelector('main, article').insertAdjacentHTML('beforeend', '<img src=\"x.png\">')")
+    page.evaluate(
+        "document.querySelector('main, article').insertAdjacentHTML('beforeend', '<img src=\"x.png\">')"
+    )
     page.provoked = True  # the picture is not there
     assert any("image-alt" in line for line in violations(page, axe))

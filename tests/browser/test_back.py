@@ -28,7 +28,9 @@ def keeping(launch):
 @pytest.fixture
 def page(keeping, server):
     with fresh_page(keeping, base_url=server, service_workers="block") as made:
-        made.add_init_script("addEventListener('storage', (event) => event.isTrusted && event.stopImmediatePropagation(), true)")
+        made.add_init_script(
+            "addEventListener('storage', (event) => event.isTrusted && event.stopImmediatePropagation(), true)"
+        )
         yield made
 
 

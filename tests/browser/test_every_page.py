@@ -2,6 +2,7 @@
 
 Each page is loaded once and looked at in one view after the other; each test below then reads what the walk noted of its own matter.
 """
+
 import json
 import re
 from collections import defaultdict
@@ -36,10 +37,15 @@ CUT = """wide => [...document.querySelectorAll('main *, .units *')].filter(e => 
     return !e.closest('.visually-hidden, .md-sidebar, svg, thead') && !e.matches(wide);
 }).map(e => `${e.outerHTML.slice(0, 110)} ${e.scrollWidth} > ${e.clientWidth}`)"""
 
-TARGETS = ", ".join((
-    ".units button", ".md-header__button:not(.md-logo)", ".door", ":is(.station, .stations) li a",
-    "main :is(button, input, select, textarea, summary)",
-))
+TARGETS = ", ".join(
+    (
+        ".units button",
+        ".md-header__button:not(.md-logo)",
+        ".door",
+        ":is(.station, .stations) li a",
+        "main :is(button, input, select, textarea, summary)",
+    )
+)
 SMALL = f"""targets => [...document.querySelectorAll(targets)].filter(e => e.checkVisibility()).flatMap(e => {{
     const {{ width, height }} = e.getBoundingClientRect();
     return Math.min(width, height) >= {TARGET} - 0.5 ? [] : [`${{width}} x ${{height}}: ${{e.outerHTML.slice(0, 120)}}`];
@@ -69,7 +75,10 @@ CONTRAST = """
         .reduce((sum, c, i) => sum + c * [0.2126, 0.7152, 0.0722][i], 0);
     const contrast = (a, b) => { const [x, y] = [light(a), light(b)].sort((p, q) => q - p); return (x + 0.05) / (y + 0.05); };
 """  # WCAG 2.2, relative luminance and contrast ratio
-FORCED = """() => {""" + CONTRAST + """
+FORCED = (
+    """() => {"""
+    + CONTRAST
+    + """
     const ground = getComputedStyle(document.body).backgroundColor, wrong = [];
     for (const e of document.querySelectorAll('.calculator svg :is(line, path, polyline, polygon, rect, circle)')) {
         if (e.closest('defs, clipPath, pattern')) continue;
@@ -86,6 +95,7 @@ FORCED = """() => {""" + CONTRAST + """
     }
     return wrong;
 }"""
+)
 
 
 @pytest.fixture(scope="session")
@@ -99,9 +109,18 @@ def walk(launch, server, addresses, tmp_path_factory):
         looked[matter] += 1
         found[matter] += [f"{address or 'home'}: {line}" for line in wrong]
 
-    with fresh_page(browser, base_url=server, viewport=PHONE, color_scheme="light", reduced_motion="reduce", service_workers="block") as page:
+    with fresh_page(
+        browser,
+        base_url=server,
+        viewport=PHONE,
+        color_scheme="light",
+        reduced_motion="reduce",
+        service_workers="block",
+    ) as page:
         page.add_init_script(NOTE_VIOLATIONS)
-        page.add_init_script("Object.defineProperty(NetworkInformation.prototype, 'saveData', { get: () => true })")  # Python is looked at below
+        page.add_init_script(
+            "Object.defineProperty(NetworkInformation.prototype, 'saveData', { get: () => true })"
+        )  # Python is looked at below
         for number, address in enumerate(addresses):
             page.goto(address)
             note("policy", address, [*page.evaluate("broken"), *wrong_policy(page)])
@@ -109,19 +128,31 @@ def walk(launch, server, addresses, tmp_path_factory):
             note("printed", address, wrong_print(page, paper))
             page.evaluate(UNFOLD)
             for units in ("metric", "inch"):
-                page.evaluate("units => document.querySelector(`[data-units-choice=${units}]`).click()", units)
+                page.evaluate(
+                    "units => document.querySelector(`[data-units-choice=${units}]`).click()", units
+                )
                 for size in SCREENS if units == "metric" else (NARROW, PHONE):
                     page.set_viewport_size(size)
                     width = page.evaluate("document.documentElement.scrollWidth")
-                    note(f"width {size['width']}", address, [f"{width} px wide, in {units} units"] if width > size["width"] else [])
+                    note(
+                        f"width {size['width']}",
+                        address,
+                        [f"{width} px wide, in {units} units"] if width > size["width"] else [],
+                    )
                     if size in (NARROW, PHONE):
-                        note("cut", address, [f"{size['width']} px, {units}: {line}" for line in page.evaluate(CUT, WIDE)])
+                        note(
+                            "cut",
+                            address,
+                            [f"{size['width']} px, {units}: {line}" for line in page.evaluate(CUT, WIDE)],
+                        )
                     if size is PHONE:
                         note("targets", address, page.evaluate(SMALL, TARGETS))
             for scheme in ("dark", "light"):
                 page.emulate_media(forced_colors="active", color_scheme=scheme)
                 note("forced", address, page.evaluate(FORCED))
-            page.evaluate("dispatchEvent(new Event('beforeprint')), dispatchEvent(new Event('afterprint'))")  # told before it prints, as by the browser
+            page.evaluate(
+                "dispatchEvent(new Event('beforeprint')), dispatchEvent(new Event('afterprint'))"
+            )  # told before it prints, as by the browser
             page.evaluate(UNFOLD)
             page.emulate_media(forced_colors="none", color_scheme="dark", media="print")
             page.evaluate("document.body.dataset.mdColorScheme = 'slate'")
@@ -138,14 +169,31 @@ def walk(launch, server, addresses, tmp_path_factory):
 
 def wrong_policy(page) -> list[str]:
     """What a page's own policy lacks (W3C CSP Level 3)."""
-    written = page.evaluate("[...document.querySelectorAll('meta[http-equiv=Content-Security-Policy]')].map(m => m.content)")
+    written = page.evaluate(
+        "[...document.querySelectorAll('meta[http-equiv=Content-Security-Policy]')].map(m => m.content)"
+    )
     if len(written) != 1:
         return [f"{len(written)} policies"]
     allowed = {words[0]: words[1:] for words in (part.split() for part in written[0].split(";"))}
-    wrong = [f"{what} {where}" for what, sources in allowed.items() for where in sources
-             if not re.fullmatch(r"'(self|none|wasm-unsafe-eval|sha256-[\w+/=]{44})'|data:|blob:", where) and (what, where) != ("style-src", "'unsafe-inline'")]
-    wrong += [f"script-src {where}" for where in allowed.get("script-src", ["is missing"]) if where in ("data:", "blob:", "is missing")]
-    for what, must in (("default-src", "'self'"), ("object-src", "'none'"), ("base-uri", "'self'"), ("form-action", "'none'"), ("connect-src", "'self'")):
+    wrong = [
+        f"{what} {where}"
+        for what, sources in allowed.items()
+        for where in sources
+        if not re.fullmatch(r"'(self|none|wasm-unsafe-eval|sha256-[\w+/=]{44})'|data:|blob:", where)
+        and (what, where) != ("style-src", "'unsafe-inline'")
+    ]
+    wrong += [
+        f"script-src {where}"
+        for where in allowed.get("script-src", ["is missing"])
+        if where in ("data:", "blob:", "is missing")
+    ]
+    for what, must in (
+        ("default-src", "'self'"),
+        ("object-src", "'none'"),
+        ("base-uri", "'self'"),
+        ("form-action", "'none'"),
+        ("connect-src", "'self'"),
+    ):
         if allowed.get(what) != [must]:
             wrong.append(f"{what} is {allowed.get(what)}")
     return wrong
@@ -153,14 +201,25 @@ def wrong_policy(page) -> list[str]:
 
 def wrong_print(page, paper: str) -> list[str]:
     """What is wrong with a page as it is printed, folded as the reader left it."""
-    headings = {" ".join(text.split()) for text in page.locator("h1, h2, h3, dt, summary, .admonition-title").all_text_contents()}
+    headings = {
+        " ".join(text.split())
+        for text in page.locator("h1, h2, h3, dt, summary, .admonition-title").all_text_contents()
+    }
     printed = pypdfium2.PdfDocument(page.pdf(format=paper))
     # The theme unfolds everything while it prints; the working is to stay folded all the same.
-    wrong = ["the working is printed, though nobody unfolded it"] if any("Working" in sheet.get_textpage().get_text_bounded().splitlines() for sheet in printed) else []
+    wrong = (
+        ["the working is printed, though nobody unfolded it"]
+        if any("Working" in sheet.get_textpage().get_text_bounded().splitlines() for sheet in printed)
+        else []
+    )
     for number, sheet in enumerate(printed, 1):
         text, width = sheet.get_textpage(), sheet.get_width()
         # left, bottom, right, top in points from the lower left corner; below the margin stands the page's number
-        boxes = [box for box in map(text.get_rect, range(text.count_rects())) if box[3] > POINTS * 14 and box[2] > box[0]]
+        boxes = [
+            box
+            for box in map(text.get_rect, range(text.count_rects()))
+            if box[3] > POINTS * 14 and box[2] > box[0]
+        ]
         if not boxes:
             wrong.append(f"page {number} of {len(printed)} is empty")
             continue
@@ -194,7 +253,11 @@ def asked(log) -> list[str]:
     """Every address that a page, worker or service worker of the site asked for, from the browser's own log of its network."""
     recorded = json.loads(log.read_text(encoding="utf-8"))
     kinds = {number: name for name, number in recorded["constants"]["logEventTypes"].items()}
-    started = [event["params"] for event in recorded["events"] if kinds[event["type"]] == "URL_REQUEST_START_JOB" and "url" in event.get("params", {})]
+    started = [
+        event["params"]
+        for event in recorded["events"]
+        if kinds[event["type"]] == "URL_REQUEST_START_JOB" and "url" in event.get("params", {})
+    ]
     return [params["url"] for params in started if params.get("initiator", "").startswith("http")]
 
 
@@ -232,5 +295,12 @@ def test_no_page_and_no_worker_asks_another_host(walk, server):
     parts = [urlsplit(url) for url in urls]
     assert {part.netloc for part in parts if part.scheme in ("http", "https")} == {urlsplit(server).netloc}
     # the log holds what it is asked about: pages, workers, Python, search and service worker
-    for known in ("/assets/js/worker.mjs", ".wasm", "search_index.json", "/sw.js", "/calc.zip", "/heads/seats/"):
+    for known in (
+        "/assets/js/worker.mjs",
+        ".wasm",
+        "search_index.json",
+        "/sw.js",
+        "/calc.zip",
+        "/heads/seats/",
+    ):
         assert any(known in url for url in urls), known

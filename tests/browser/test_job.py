@@ -1,14 +1,28 @@
 """A job on the device: started in two taps, filled from what is measured, shown wherever it is needed, corrected with a reason."""
+
 import re
 from pathlib import Path
 
 import pytest
 from playwright.sync_api import expect
 
-from calc.reference.engine import engine
 from calc.job import record
+from calc.reference.engine import engine
 from tests.browser.conftest import PHONE, fresh_page
-from tests.browser.jobs import NAME, as_file, beside, calculator, entry, fresh, keep, raw_file, readings, start, stored, with_job
+from tests.browser.jobs import (
+    NAME,
+    as_file,
+    beside,
+    calculator,
+    entry,
+    fresh,
+    keep,
+    raw_file,
+    readings,
+    start,
+    stored,
+    with_job,
+)
 from tests.browser.live import part
 from tests.job.jobs import ordinary
 
@@ -22,7 +36,12 @@ def test_two_taps_and_a_name_start_a_job(page):
     page.get_by_role("button", name="Start this job").click()
     expect(page.locator("#job-now")).to_have_text(NAME)
     (held,) = stored(page)
-    assert (held["kind"], held["job"]["name"], held["job"]["engine"], held["job"]["readings"]) == ("job", NAME, "TS-16", [])
+    assert (held["kind"], held["job"]["name"], held["job"]["engine"], held["job"]["readings"]) == (
+        "job",
+        NAME,
+        "TS-16",
+        [],
+    )
     page.reload()
     expect(page.locator("#job-now")).to_have_text(NAME)
 
@@ -31,7 +50,11 @@ def test_parts_are_ticked_or_written_and_the_words_are_what_is_kept(page):
     page.goto("job/")
     expect(page.locator("job-view[data-ready]")).to_be_visible()
     received = page.locator("#start-received")
-    part = lambda word: page.locator("#start-received").locator("xpath=ancestor::div[contains(@class, 'job-received')]").get_by_role("checkbox", name=word, exact=True)
+    part = lambda word: (
+        page.locator("#start-received")
+        .locator("xpath=ancestor::div[contains(@class, 'job-received')]")
+        .get_by_role("checkbox", name=word, exact=True)
+    )
     received.press_sequentially("2 Heads, crankshaft")
     for word, is_it in (("heads", True), ("crank", True), ("rods", False), ("case", False)):
         expect(part(word)).to_be_checked(checked=is_it)
@@ -72,8 +95,15 @@ def test_without_a_job_a_calculator_loads_nothing_of_it_and_says_nothing_of_it(p
     assert page.locator(".job-strip, .job-field").count() == 0
     page.goto("rods/resizing/")
     page.wait_for_load_state("networkidle")
-    assert page.locator("[data-job-said]").count() > 5 and page.locator("[data-job-said]:not(:empty)").count() == 0
-    assert not [url for url in asked if re.search(r"/(job|jobs|job-fields|job-sizes|idb)\.mjs|job\.css|codes\.zip", url)]
+    assert (
+        page.locator("[data-job-said]").count() > 5
+        and page.locator("[data-job-said]:not(:empty)").count() == 0
+    )
+    assert not [
+        url
+        for url in asked
+        if re.search(r"/(job|jobs|job-fields|job-sizes|idb)\.mjs|job\.css|codes\.zip", url)
+    ]
 
 
 def test_a_name_that_is_missing_is_told_under_its_field(page):
@@ -88,10 +118,14 @@ def test_what_is_kept_on_one_calculator_is_filled_in_on_another_with_where_it_ca
     with_job(page, fresh(), "heads/seats/")
     fit = calculator(page, "seat-fit")
     keep(fit, "pocket_bore", "37.512 ± 0.002", place="2 intake")
-    assert readings(page) == [("head.seat_pocket_intake", "2 intake", "finished", "37.512 ± 0.002 mm", "MK", "")]
+    assert readings(page) == [
+        ("head.seat_pocket_intake", "2 intake", "finished", "37.512 ± 0.002 mm", "MK", "")
+    ]
     shrink = calculator(page, "seat-shrink")
     expect(entry(shrink, "pocket_bore")).to_have_value("37.512 ± 0.002 mm")
-    expect(beside(shrink, "pocket_bore").locator(".job-from")).to_have_text(re.compile(rf"^From the job {NAME}: finished, \d+ \w+, MK\.$"))
+    expect(beside(shrink, "pocket_bore").locator(".job-from")).to_have_text(
+        re.compile(rf"^From the job {NAME}: finished, \d+ \w+, MK\.$")
+    )
     expect(beside(shrink, "pocket_bore").locator(".chip")).to_have_text("In order")
     # and so after a reload, where it is for the place that was chosen
     page.reload()
@@ -170,7 +204,15 @@ def test_a_correction_says_why_and_the_one_before_stays_in_the_history(page):
 
 
 def test_a_correction_on_the_jobs_page_and_taking_back(page):
-    job = record.add_reading(record.new("abc", NAME, "TS-16", "crank", "2026-11-20T08:00+01:00"), "crank.main_journal", "2", "finished", "54.99 mm", "2026-11-20T08:00+01:00", "RB")
+    job = record.add_reading(
+        record.new("abc", NAME, "TS-16", "crank", "2026-11-20T08:00+01:00"),
+        "crank.main_journal",
+        "2",
+        "finished",
+        "54.99 mm",
+        "2026-11-20T08:00+01:00",
+        "RB",
+    )
     with_job(page, job)
     row = page.locator(".job-reading")
     row.locator("summary").first.click()
@@ -186,7 +228,11 @@ def test_a_correction_on_the_jobs_page_and_taking_back(page):
     row.get_by_role("button", name="Take it back").click()
     expect(row.locator(".job-size")).to_have_text("taken back")
     expect(row.locator(".job-history li")).to_have_count(3)
-    assert [(r[3], r[5]) for r in readings(page)] == [("54.99 mm", ""), ("54.991 mm", "Measured again"), ("", "wrong crank on the bench")]
+    assert [(r[3], r[5]) for r in readings(page)] == [
+        ("54.99 mm", ""),
+        ("54.991 mm", "Measured again"),
+        ("", "wrong crank on the bench"),
+    ]
 
 
 def test_a_grid_is_kept_with_one_tap_and_filled_by_its_places(page):
@@ -196,11 +242,16 @@ def test_a_grid_is_kept_with_one_tap_and_filled_by_its_places(page):
         entry(live, f"readings.{row}.1").fill(text)
     beside(live, "readings").get_by_role("button", name="Keep as finished").click()
     expect(beside(live, "readings")).to_have_attribute("data-state", "filled")
-    assert [r[:4] for r in readings(page)] == [("chamber.volume", "1", "finished", "55.9 cm³"), ("chamber.volume", "3", "finished", "56.3 cm³")]
+    assert [r[:4] for r in readings(page)] == [
+        ("chamber.volume", "1", "finished", "55.9 cm³"),
+        ("chamber.volume", "3", "finished", "56.3 cm³"),
+    ]
     page.reload()
     live = calculator(page, "chamber-volume")
     expect(entry(live, "readings.3.1")).to_have_value("56.3 cm³")
-    expect(entry(live, "readings.2.1")).to_have_value("")  # no number of the example stands among sizes of the job
+    expect(entry(live, "readings.2.1")).to_have_value(
+        ""
+    )  # no number of the example stands among sizes of the job
     expect(beside(live, "readings").locator(".job-from")).to_contain_text("2 readings, finished")
 
 
@@ -212,7 +263,11 @@ def test_a_warm_reading_is_kept_with_its_temperatures(page):
     keep(fit, "pocket_bore", "37.52", place="1 intake")
     (held,) = stored(page)
     kept = held["job"]["readings"][0]
-    assert (kept["text"], kept["part"], kept["of"]) == ("37.52 mm", "35 °C", engine("TS-16").materials["head.alloy"])
+    assert (kept["text"], kept["part"], kept["of"]) == (
+        "37.52 mm",
+        "35 °C",
+        engine("TS-16").materials["head.alloy"],
+    )
     page.reload()
     expect(entry(calculator(page, "seat-fit"), "pocket_bore.part")).to_have_value("35 °C")
 
@@ -234,29 +289,47 @@ def test_what_was_typed_is_never_overwritten_and_can_be_given_back(page):
 def test_a_table_of_limits_tells_what_the_job_holds_of_a_size(page):
     with_job(page, ordinary(), "limits/")
     journal = page.locator("[data-job-size='crank.main_journal']")
-    expect(journal).to_contain_text(re.compile(r"north field, finished\s+1 54\.\d+ mm ± 0\.004 mm"), use_inner_text=True)
+    expect(journal).to_contain_text(
+        re.compile(r"north field, finished\s+1 54\.\d+ mm ± 0\.004 mm"), use_inner_text=True
+    )
     expect(page.locator("[data-job-size='valve.lift']")).to_be_empty()
     page.goto("limits/rc-40/")
-    page.evaluate("import(new URL('/assets/js/jobs.mjs', location)).then(async ({ ask, current, get }) => ask('job-sizes', { job: (await get(current())).text }))")
+    page.evaluate(
+        "import(new URL('/assets/js/jobs.mjs', location)).then(async ({ ask, current, get }) => ask('job-sizes', { job: (await get(current())).text }))"
+    )
     assert page.locator(".job-sizes").count() == 0  # of another engine
 
 
 def test_a_sentence_tells_what_the_job_holds_of_its_size_in_both_units_and_on_paper(page):
     with_job(page, ordinary(), "rods/resizing/")
-    bore, clearance = (page.locator(f"p:not(:has(p)) [data-job-said='{id}']").last for id in ("rod.big_end_bore", "rod.bearing_clearance"))
-    expect(bore).to_have_text(re.compile(r"\[Orchard frost fan, north field: 56\.\d+ to 56\.\d+ mm, finished, all 4\]"), use_inner_text=True)
+    bore, clearance = (
+        page.locator(f"p:not(:has(p)) [data-job-said='{id}']").last
+        for id in ("rod.big_end_bore", "rod.bearing_clearance")
+    )
+    expect(bore).to_have_text(
+        re.compile(r"\[Orchard frost fan, north field: 56\.\d+ to 56\.\d+ mm, finished, all 4\]"),
+        use_inner_text=True,
+    )
     expect(clearance).to_contain_text("worked out", use_inner_text=True)
     expect(page.locator("[data-job-said='rod.twist']")).to_be_empty()
     page.locator("[data-units-choice='inch']").first.click()
     expect(bore).to_have_text(re.compile(r"field: 2\.2\d+ to 2\.2\d+ in, finished"), use_inner_text=True)
     page.emulate_media(media="print")
     expect(bore).to_be_visible()
-    page.evaluate("import(new URL('/assets/js/jobs.mjs', location)).then(({ makeCurrent }) => makeCurrent(null))")
+    page.evaluate(
+        "import(new URL('/assets/js/jobs.mjs', location)).then(({ makeCurrent }) => makeCurrent(null))"
+    )
     expect(bore).to_be_empty()
 
 
 def test_a_sentence_names_the_job_once(page):
-    with_job(page, record.add_reading(ordinary(), "piston.pin", "1", "received", "21.997 mm ± 0.002 mm", "2026-11-25T14:15+01:00", "MK"), "measuring/fits/")
+    with_job(
+        page,
+        record.add_reading(
+            ordinary(), "piston.pin", "1", "received", "21.997 mm ± 0.002 mm", "2026-11-25T14:15+01:00", "MK"
+        ),
+        "measuring/fits/",
+    )
     told = page.locator(".job-said")
     expect(told).to_have_count(2)
     expect(told.first).to_contain_text("north field", use_inner_text=True)
@@ -340,8 +413,25 @@ EVIL = "<img src=x onerror=\"document.title='broken in'\"><script>document.title
 def test_markup_in_any_text_stays_text(page):
     job = record.new("evil", EVIL, "TS-16", EVIL, "2026-11-25T08:00+01:00", EVIL[:60])
     job = record.add_done(job, EVIL)
-    job = record.add_reading(job, "head.seat_pocket_intake", "1 intake", "finished", "37.51 mm", "2026-11-25T08:00+01:00", EVIL[:60])
-    job = record.add_reading(job, "head.seat_pocket_intake", "1 intake", "finished", "37.50 mm", "2026-11-25T08:00+01:00", EVIL[:60], EVIL)
+    job = record.add_reading(
+        job,
+        "head.seat_pocket_intake",
+        "1 intake",
+        "finished",
+        "37.51 mm",
+        "2026-11-25T08:00+01:00",
+        EVIL[:60],
+    )
+    job = record.add_reading(
+        job,
+        "head.seat_pocket_intake",
+        "1 intake",
+        "finished",
+        "37.50 mm",
+        "2026-11-25T08:00+01:00",
+        EVIL[:60],
+        EVIL,
+    )
     with_job(page, job)
     expect(page.locator("#job-now")).to_have_text(EVIL)
     for fold in page.locator("job-view details").all():
@@ -349,14 +439,21 @@ def test_markup_in_any_text_stays_text(page):
     page.goto("heads/seats/")
     expect(calculator(page, "seat-fit").locator(".job-strip-name")).to_contain_text("<img src=x")
     page.locator(".job-strip [data-job-place='1 intake']").first.click()
-    expect(beside(calculator(page, "seat-fit"), "pocket_bore").locator(".job-from")).to_contain_text("<script>")
-    assert page.locator("job-view img, job-view script, live-calculator img, live-calculator script").count() == 0
+    expect(beside(calculator(page, "seat-fit"), "pocket_bore").locator(".job-from")).to_contain_text(
+        "<script>"
+    )
+    assert (
+        page.locator("job-view img, job-view script, live-calculator img, live-calculator script").count()
+        == 0
+    )
     assert "broken in" not in page.title()
 
 
 def test_one_thumb_on_a_phone(browser, server):
     """Every target 44 px or more, nothing wider than the screen, and the way from reading to kept without a keyboard but the digits."""
-    with fresh_page(browser, base_url=server, viewport=PHONE, has_touch=True, service_workers="block") as page:
+    with fresh_page(
+        browser, base_url=server, viewport=PHONE, has_touch=True, service_workers="block"
+    ) as page:
         with_job(page, fresh(), "heads/seats/")
         fit = calculator(page, "seat-fit")
         fit.locator(".job-strip [data-job-place='1 intake']").tap()
@@ -370,14 +467,20 @@ def test_one_thumb_on_a_phone(browser, server):
         page.goto("job/")
         expect(page.locator(".job-reading")).to_have_count(1)
         page.evaluate("for (const d of document.querySelectorAll('job-view details')) d.open = true")
-        small_targets(page, "job-view :is(button, select, summary, .go, .way, .job-pick, input:not([type=hidden], [type=radio]))")
+        small_targets(
+            page,
+            "job-view :is(button, select, summary, .go, .way, .job-pick, input:not([type=hidden], [type=radio]))",
+        )
 
 
 def small_targets(page, targets: str):
-    found = page.evaluate("""targets => [...document.querySelectorAll(targets)].filter(e => e.checkVisibility()).map(e => {
+    found = page.evaluate(
+        """targets => [...document.querySelectorAll(targets)].filter(e => e.checkVisibility()).map(e => {
         const { width, height } = e.getBoundingClientRect();
         return [Math.min(width, height), e.outerHTML.slice(0, 100)];
-    })""", targets)
+    })""",
+        targets,
+    )
     assert len(found) > 3
     assert [what for size, what in found if size < 43.5] == []
     assert page.evaluate("document.documentElement.scrollWidth <= innerWidth")
@@ -409,8 +512,15 @@ def test_by_keyboard_alone(page):
 
 
 def test_what_was_worn_as_received_is_told_beside_the_size_that_has_taken_its_place(page):
-    job = record.add_reading(fresh(), "crank.main_journal", "1", "received", "54.955 mm", "2026-11-25T10:00+01:00", "MK")  # worn at 54.960
-    with_job(page, record.add_reading(job, "crank.main_journal", "1", "finished", "54.742 mm", "2026-11-25T11:00+01:00", "MK"))
+    job = record.add_reading(
+        fresh(), "crank.main_journal", "1", "received", "54.955 mm", "2026-11-25T10:00+01:00", "MK"
+    )  # worn at 54.960
+    with_job(
+        page,
+        record.add_reading(
+            job, "crank.main_journal", "1", "finished", "54.742 mm", "2026-11-25T11:00+01:00", "MK"
+        ),
+    )
     row = page.locator(".job-reading")
     expect(row.locator("summary .job-stage").first).to_have_text("finished, was worn")
     expect(row.locator("summary .chip").first).to_have_text("In order")
@@ -426,7 +536,10 @@ def test_a_result_that_is_a_size_of_the_part_is_kept_once_all_of_it_was_read(pag
     assert not bend.get_by_role("button", name="Keep").first.is_visible()
     entry(align, "bend_left").fill("0.00")  # as the example has it, but read
     entry(align, "bend_right").fill("0.03 ± 0.005")
-    expect(bend).to_contain_text("can be kept for the job once all of it is read: Upright, left end, Upright, right end, Distance between the readings", use_inner_text=True)
+    expect(bend).to_contain_text(
+        "can be kept for the job once all of it is read: Upright, left end, Upright, right end, Distance between the readings",
+        use_inner_text=True,
+    )
     entry(align, "span").fill("150")
     expect(bend).to_have_attribute("data-state", "typed")
     expect(beside(align, "'=twist'")).to_have_attribute("data-state", "partly")
@@ -454,7 +567,9 @@ def test_sizes_written_down_one_after_the_other_are_judged_on_the_spot_and_the_c
         form.get_by_text(place, exact=True).click()
         page.locator("#write-text").fill(text)
         form.get_by_role("button", name="Keep").click()
-        expect(form.locator(".job-kept")).to_contain_text(re.compile(rf"Kept: Main journal {place}, {text} mm as finished\. {state}"), use_inner_text=True)
+        expect(form.locator(".job-kept")).to_contain_text(
+            re.compile(rf"Kept: Main journal {place}, {text} mm as finished\. {state}"), use_inner_text=True
+        )
         expect(page.locator("#write-text")).to_have_value("")
         expect(page.locator("#write-feature")).to_have_value("crank.main_journal")
     expect(form.locator(".job-kept")).to_contain_text("Do not fit it")
@@ -467,7 +582,11 @@ def test_sizes_written_down_one_after_the_other_are_judged_on_the_spot_and_the_c
     form.get_by_text("Misread before").click()
     form.get_by_role("button", name="Keep").click()
     expect(form.locator(".job-kept")).to_contain_text("In order")
-    assert [r[1:4:2] + r[5:] for r in readings(page)] == [("1", "54.99 mm", ""), ("2", "54.98 mm", ""), ("2", "54.986 mm", "Misread before")]
+    assert [r[1:4:2] + r[5:] for r in readings(page)] == [
+        ("1", "54.99 mm", ""),
+        ("2", "54.98 mm", ""),
+        ("2", "54.986 mm", "Misread before"),
+    ]
 
 
 def test_what_is_typed_into_the_form_for_writing_down_survives_another_choice_and_a_reload(page):
@@ -481,21 +600,30 @@ def test_what_is_typed_into_the_form_for_writing_down_survives_another_choice_an
     expect(page.locator("#write-text")).to_have_value("51.99")
     page.locator("[data-keep=write]").get_by_text("2", exact=True).click()
     page.reload()
-    expect(page.locator("#write-text")).to_be_visible()  # unfolded, though the reader had not done so on this page
+    expect(
+        page.locator("#write-text")
+    ).to_be_visible()  # unfolded, though the reader had not done so on this page
     expect(page.locator("#write-text")).to_have_value("51.99")
     expect(page.locator("#write-feature")).to_have_value("crank.main_journal")
     expect(page.locator("[data-keep=write] [name=place]:checked")).to_have_value("2")
 
 
 def test_whoever_started_a_job_is_at_its_beginning(browser, server):
-    with fresh_page(browser, base_url=server, viewport=PHONE, has_touch=True, service_workers="block") as page:
+    with fresh_page(
+        browser, base_url=server, viewport=PHONE, has_touch=True, service_workers="block"
+    ) as page:
         start(page)
         expect(page.locator("#job-now")).to_be_focused()
         expect(page.locator("#job-now")).to_be_in_viewport(ratio=1)
 
 
 def test_taking_back_without_a_reason_asks_for_it_where_it_is_given(page):
-    with_job(page, record.add_reading(fresh(), "crank.main_journal", "2", "finished", "54.98 mm", "2026-11-25T10:00+01:00", "MK"))
+    with_job(
+        page,
+        record.add_reading(
+            fresh(), "crank.main_journal", "2", "finished", "54.98 mm", "2026-11-25T10:00+01:00", "MK"
+        ),
+    )
     row = page.locator(".job-reading")
     row.locator("summary").first.click()
     row.locator("summary", has_text="Correct it").click()
@@ -511,12 +639,15 @@ def test_no_word_of_a_pick_stands_over_its_edge(browser, server):
         expect(page.locator("#job-now")).to_be_visible()
         page.evaluate("for (const d of document.querySelectorAll('job-view details')) d.open = true")
         assert page.locator(".job-pick:visible").count() > 20
-        assert page.evaluate("""[...document.querySelectorAll('.job-pick')].filter((pick) => pick.checkVisibility()).filter((pick) => {
+        assert (
+            page.evaluate("""[...document.querySelectorAll('.job-pick')].filter((pick) => pick.checkVisibility()).filter((pick) => {
             const words = document.createRange();
             words.selectNodeContents(pick);
             const [inner, outer] = [words.getBoundingClientRect(), pick.getBoundingClientRect()];
             return [...words.getClientRects()].some(({ left, right }) => left < outer.left - 2.5 || right > outer.right + 2.5);
-        }).map((pick) => pick.textContent)""") == []
+        }).map((pick) => pick.textContent)""")
+            == []
+        )
 
 
 def test_what_stands_on_a_filled_ground_can_be_read_in_the_readers_own_colours(browser, server):
@@ -525,6 +656,13 @@ def test_what_stands_on_a_filled_ground_can_be_read_in_the_readers_own_colours(b
         expect(page.locator("#job-now")).to_be_visible()
         page.locator("summary", has_text="Write down a size here").click()
         page.locator("#write-feature").select_option(label="Main journal")
-        for filled in (page.locator(".go", has_text="Size sheet"), page.locator("[data-keep=write] .job-pick:has(:checked)")):
-            ground, words, adjust = filled.evaluate("e => { const s = getComputedStyle(e); return [s.backgroundColor, s.color, s.forcedColorAdjust] }")
-            assert ground != words and adjust == "none", "else the browser lays the page's own ground behind the words, in their colour"
+        for filled in (
+            page.locator(".go", has_text="Size sheet"),
+            page.locator("[data-keep=write] .job-pick:has(:checked)"),
+        ):
+            ground, words, adjust = filled.evaluate(
+                "e => { const s = getComputedStyle(e); return [s.backgroundColor, s.color, s.forcedColorAdjust] }"
+            )
+            assert ground != words and adjust == "none", (
+                "else the browser lays the page's own ground behind the words, in their colour"
+            )

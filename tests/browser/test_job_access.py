@@ -1,4 +1,5 @@
 """The pages of a job against the axe rules, filled and unfolded, on a phone and a desk; and the focus, which is never lost."""
+
 import pytest
 from playwright.sync_api import expect
 
@@ -24,9 +25,18 @@ def in_both_schemes(page, axe) -> list[str]:  # noqa: F811
     return seen
 
 
-@pytest.mark.parametrize("size, scheme", [(PHONE, "light"), (DESKTOP, "dark")], ids=["phone-light", "desktop-dark"])
+@pytest.mark.parametrize(
+    "size, scheme", [(PHONE, "light"), (DESKTOP, "dark")], ids=["phone-light", "desktop-dark"]
+)
 def test_no_page_of_a_job_has_a_violation(size, scheme, axe, browser, server):  # noqa: F811
-    with fresh_page(browser, base_url=server, viewport=size, color_scheme=scheme, reduced_motion="reduce", service_workers="block") as page:
+    with fresh_page(
+        browser,
+        base_url=server,
+        viewport=size,
+        color_scheme=scheme,
+        reduced_motion="reduce",
+        service_workers="block",
+    ) as page:
         with_job(page, record.add_done(ordinary(), "One more"), "job/")
         expect(page.locator(".job-reading").first).to_be_visible()
         for fold in page.locator("job-view .job-reading > details").all()[:3]:

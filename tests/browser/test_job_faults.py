@@ -1,4 +1,5 @@
 """Nothing is lost: two tabs at once, a crash, a full disk, forbidden storage, stored forms of other editions, a new edition."""
+
 import json
 import os
 import re
@@ -12,7 +13,21 @@ from playwright.sync_api import Error, expect
 
 from calc.job import record
 from tests.browser.conftest import CHROMIUM, DESKTOP, PATIENCE, fresh_page, serving
-from tests.browser.jobs import HANDBOOK, NAME, beside, calculator, entry, fresh, keep, put, readings, start, stored, with_job, with_own_address
+from tests.browser.jobs import (
+    HANDBOOK,
+    NAME,
+    beside,
+    calculator,
+    entry,
+    fresh,
+    keep,
+    put,
+    readings,
+    start,
+    stored,
+    with_job,
+    with_own_address,
+)
 from tests.browser.test_offline import OFFER, kept, new_edition
 from tests.browser.test_runtime import WOKEN
 from tests.job.jobs import ordinary
@@ -49,7 +64,9 @@ def test_changes_of_the_same_moment_are_all_kept(page):
     page.evaluate("done")
     other.evaluate("done")
     (held,) = stored(page)
-    assert sorted(entry["text"] for entry in held["job"]["done"]) == sorted(f"{name} {n}" for name in ("here", "there") for n in range(1, 7))
+    assert sorted(entry["text"] for entry in held["job"]["done"]) == sorted(
+        f"{name} {n}" for name in ("here", "there") for n in range(1, 7)
+    )
     assert held["rev"] == 13
 
 
@@ -59,7 +76,10 @@ def test_what_is_typed_into_a_form_outlives_a_reload_and_a_change_in_another_tab
     page.locator("#done-text").fill("Mains ground to the first")
     other = page.context.new_page()
     other.goto("about/")
-    other.evaluate("key => import(new URL('/assets/js/jobs.mjs', location)).then(({ ask, change }) => change(key, async (job) => (await ask('job-done', { job, text: 'Other' })).job))", key)
+    other.evaluate(
+        "key => import(new URL('/assets/js/jobs.mjs', location)).then(({ ask, change }) => change(key, async (job) => (await ask('job-done', { job, text: 'Other' })).job))",
+        key,
+    )
     expect(page.locator(".job-done")).to_contain_text("Other")
     expect(page.locator("#done-text")).to_have_value("Mains ground to the first")
     page.reload()
@@ -74,9 +94,17 @@ def test_what_is_typed_into_a_form_outlives_a_reload_and_a_change_in_another_tab
 def test_a_browser_killed_between_two_keystrokes_has_kept_the_reading(server, tmp_path, playwright_driver):
     def opened():
         path = os.environ.get("SIZEBOOK_CHROMIUM") or shutil.which("chromium")
-        context = playwright_driver.chromium.launch_persistent_context(tmp_path / "profile", executable_path=path, args=CHROMIUM, base_url=server, viewport=DESKTOP, service_workers="block")
+        context = playwright_driver.chromium.launch_persistent_context(
+            tmp_path / "profile",
+            executable_path=path,
+            args=CHROMIUM,
+            base_url=server,
+            viewport=DESKTOP,
+            service_workers="block",
+        )
         context.set_default_timeout(PATIENCE)
         return context, context.pages[0]
+
     context, page = opened()
     with_job(page, fresh(), "heads/seats/")
     keep(calculator(page, "seat-fit"), "pocket_bore", "37.51 ± 0.002", place="1 intake")
@@ -107,7 +135,9 @@ def kill_browser(profile: str) -> int:
 def full(page, room: int):
     """Leave the site only so many bytes."""
     session = page.context.new_cdp_session(page)
-    session.send("Storage.overrideQuotaForOrigin", {"origin": page.evaluate("location.origin"), "quotaSize": room})
+    session.send(
+        "Storage.overrideQuotaForOrigin", {"origin": page.evaluate("location.origin"), "quotaSize": room}
+    )
     return session
 
 
@@ -132,8 +162,12 @@ def test_a_full_disk_is_told_with_the_export_offered_and_nothing_that_was_there_
     with page.expect_download() as got:
         message.get_by_role("button", name="Export the job with this reading").click()
     exported = record.load(Path(got.value.path()).read_text(encoding="utf-8"))
-    assert exported["readings"][:-1] == ordinary()["readings"] and exported["readings"][-1]["text"] == "37.51 mm"
-    session.send("Storage.overrideQuotaForOrigin", {"origin": page.evaluate("location.origin")})  # room was made
+    assert (
+        exported["readings"][:-1] == ordinary()["readings"] and exported["readings"][-1]["text"] == "37.51 mm"
+    )
+    session.send(
+        "Storage.overrideQuotaForOrigin", {"origin": page.evaluate("location.origin")}
+    )  # room was made
     button.click()
     expect(beside(fit, "pocket_bore")).to_have_attribute("data-state", "filled")
 
@@ -152,12 +186,18 @@ def test_a_job_that_finds_no_room_can_be_taken_as_a_file(page):
 
 
 def test_a_browser_that_lets_nothing_be_kept_says_so(page):
-    page.add_init_script("IDBFactory.prototype.open = function () { throw new DOMException('The operation is insecure.', 'SecurityError') }")
+    page.add_init_script(
+        "IDBFactory.prototype.open = function () { throw new DOMException('The operation is insecure.', 'SecurityError') }"
+    )
     page.goto("job/")
-    expect(page.locator("job-view [data-job-message]")).to_contain_text("does not let the handbook keep anything")
+    expect(page.locator("job-view [data-job-message]")).to_contain_text(
+        "does not let the handbook keep anything"
+    )
     page.locator("#start-name").fill(NAME)
     page.get_by_role("button", name="Start this job").click()
-    expect(page.locator("job-view [data-job-message]")).to_contain_text("does not let the handbook keep anything")
+    expect(page.locator("job-view [data-job-message]")).to_contain_text(
+        "does not let the handbook keep anything"
+    )
     expect(page.locator("#start-name")).to_have_value(NAME)
 
 
@@ -185,7 +225,9 @@ def test_a_job_of_an_older_form_is_read_and_brought_to_todays_with_its_next_chan
     expect(page.locator(".job-done li")).to_have_count(1)
     assert json.loads(stored(page)[0]["text"])["version"] == record.VERSION
     kept = stored(page)[0]["job"]
-    assert [line.text for line in record.done(kept)] == ["Ground"] and kept["readings"] == record.load(older)["readings"]
+    assert [line.text for line in record.done(kept)] == ["Ground"] and kept["readings"] == record.load(older)[
+        "readings"
+    ]
 
 
 def test_a_damaged_job_is_said_and_the_others_are_there(page):
@@ -201,7 +243,9 @@ def test_a_damaged_job_is_said_and_the_others_are_there(page):
 
 def test_a_store_of_a_newer_edition_is_untouched_and_said(page):
     page.goto("about/")
-    page.evaluate("() => new Promise((done) => { const asked = indexedDB.open('sizebook', 7); asked.onupgradeneeded = () => asked.result.createObjectStore('later'); asked.onsuccess = () => { asked.result.close(); done(); } })")
+    page.evaluate(
+        "() => new Promise((done) => { const asked = indexedDB.open('sizebook', 7); asked.onupgradeneeded = () => asked.result.createObjectStore('later'); asked.onsuccess = () => { asked.result.close(); done(); } })"
+    )
     page.goto("job/")
     expect(page.locator("job-view [data-job-message]")).to_contain_text("stored by a newer edition")
     assert page.evaluate("indexedDB.databases().then((all) => all.map(({ version }) => version))") == [7]
@@ -214,7 +258,9 @@ def test_a_job_removed_in_another_tab_is_not_written_again(page):
     fit.locator(".job-strip [data-job-place='1 intake']").click()
     other = page.context.new_page()
     other.goto("about/")
-    other.evaluate("key => import(new URL('/assets/js/jobs.mjs', location)).then(({ remove }) => remove(key))", key)
+    other.evaluate(
+        "key => import(new URL('/assets/js/jobs.mjs', location)).then(({ remove }) => remove(key))", key
+    )
     expect(page.locator(".job-strip")).to_have_count(0)
     assert entry(fit, "pocket_bore").input_value() == "37.51" and stored(page) == []
 
@@ -256,7 +302,9 @@ def test_without_signal_a_job_goes_from_bench_to_sheet_to_checks(site, browser):
         page.goto("heads/seats/")
         keep(calculator(page, "seat-fit"), "pocket_bore", "37.51", place="1 intake")
         page.goto("job/sheet/")
-        expect(page.locator(".sheet-foot svg").first).to_be_visible()  # what draws codes is on the device as well
+        expect(
+            page.locator(".sheet-foot svg").first
+        ).to_be_visible()  # what draws codes is on the device as well
         page.goto(page.locator("#job-link").input_value().replace(HANDBOOK, address))
         expect(page.locator(".job-check").first).to_be_visible()
 
@@ -267,7 +315,9 @@ def test_the_browser_is_asked_to_keep_it_with_the_first_job_and_its_answer_is_sh
         navigator.storage.persisted = async () => Boolean(globalThis.granted);""")
     start(page)
     assert page.evaluate("asked") == 1
-    expect(page.locator(".job-safety")).to_contain_text(re.compile("keeps this job until you remove it|may clear this job"))
+    expect(page.locator(".job-safety")).to_contain_text(
+        re.compile("keeps this job until you remove it|may clear this job")
+    )
     page.reload()
     expect(page.locator(".job-safety")).to_contain_text("may clear this job")
     expect(page.locator(".job-safety")).to_contain_text("seven days")

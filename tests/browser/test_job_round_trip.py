@@ -1,4 +1,5 @@
 """The whole way: measured on one device, printed, read off the paper by an independent decoder, opened on another device."""
+
 import re
 
 import numpy
@@ -11,7 +12,21 @@ from calc.job import codes, record, share
 from calc.job.record import number
 from calc.job.verdicts import judge
 from tests.browser.conftest import PHONE, fresh_page
-from tests.browser.jobs import HANDBOOK, NAME, as_file, beside, calculator, entry, fresh, keep, raw_file, start, stored, with_job, with_own_address
+from tests.browser.jobs import (
+    HANDBOOK,
+    NAME,
+    as_file,
+    beside,
+    calculator,
+    entry,
+    fresh,
+    keep,
+    raw_file,
+    start,
+    stored,
+    with_job,
+    with_own_address,
+)
 from tests.job.jobs import ordinary
 from tests.job.orchard import orchard
 
@@ -28,12 +43,21 @@ def printed(page, tmp_path, paper: str) -> pypdfium2.PdfDocument:
 
 def decoded(sheet: pypdfium2.PdfDocument) -> list[str]:
     """The codes on the paper, as a scanner sees them: grey, from all pages."""
-    return [code.text for paper in sheet for code in zxingcpp.read_barcodes(numpy.ascontiguousarray(paper.render(scale=PRINTER / 72, grayscale=True).to_numpy().squeeze()))]
+    return [
+        code.text
+        for paper in sheet
+        for code in zxingcpp.read_barcodes(
+            numpy.ascontiguousarray(paper.render(scale=PRINTER / 72, grayscale=True).to_numpy().squeeze())
+        )
+    ]
 
 
 def sizes(job: dict) -> dict:
     """Every size as exact numbers: value and doubt, bit for bit."""
-    return {key: tuple(float(x).hex() for x in number(job, reading)) for key, reading in record.current(job).items()}
+    return {
+        key: tuple(float(x).hex() for x in number(job, reading))
+        for key, reading in record.current(job).items()
+    }
 
 
 def verdicts(job: dict) -> list[tuple]:
@@ -76,7 +100,9 @@ def test_from_the_bench_by_paper_to_the_one_who_bolts_it_together_and_back(page,
     elsewhere.on("request", lambda request: asked.append(request.url))
     elsewhere.goto(link)
     expect(elsewhere.locator("#job-now")).to_have_text(NAME)
-    assert not [url for url in asked if link.partition("#")[2] in url], "what the link carries reaches no server"
+    assert not [url for url in asked if link.partition("#")[2] in url], (
+        "what the link carries reaches no server"
+    )
     (there,) = stored(elsewhere)
     assert there["job"] == here["job"] and there["kind"] == "sheet"
     assert sizes(there["job"]) == sizes(here["job"]) and len(sizes(here["job"])) == 4
@@ -93,9 +119,19 @@ def test_from_the_bench_by_paper_to_the_one_who_bolts_it_together_and_back(page,
     expect(heights.locator(".job-strip-name")).to_have_text(f"Sheet: {NAME}")
     entry(heights, "heights.1.1").fill("45.05")
     beside(heights, "heights").get_by_role("button", name="Keep at assembly").click()
-    expect(elsewhere.locator(".job-reading", has_text="Height of the stem tip")).to_contain_text("45.05 mm", use_inner_text=True)
+    expect(elsewhere.locator(".job-reading", has_text="Height of the stem tip")).to_contain_text(
+        "45.05 mm", use_inner_text=True
+    )
     (there,) = stored(elsewhere)
-    assert there["job"]["readings"][-1] | {"at": ""} == {"feature": "head.stem_height", "place": "1 intake", "stage": "assembly", "text": "45.05 mm", "at": "", "by": "", "why": ""}
+    assert there["job"]["readings"][-1] | {"at": ""} == {
+        "feature": "head.stem_height",
+        "place": "1 intake",
+        "stage": "assembly",
+        "text": "45.05 mm",
+        "at": "",
+        "by": "",
+        "why": "",
+    }
     assert there["job"]["readings"][:-1] == here["job"]["readings"]
 
     # sent back: it stands beside the shop's job, which nothing changes
@@ -112,15 +148,23 @@ def test_a_sheet_that_comes_back_is_taken_over_at_one_tap_and_taken_back_as_any_
     tip = ("head.stem_height", "1 intake", "assembly")
     shop = record.add_reading(fresh(), *tip, "45.10 mm", "2026-11-25T10:00+01:00", "MK")
     sheet = record.add_reading(fresh(), *tip, "45.05 mm ± 0.02 mm", "2026-11-26T10:00+01:00", "AB")
-    sheet = record.add_reading(sheet, "head.stem_height", "2 intake", "assembly", "1.772 in", "2026-11-26T10:02+01:00", "AB")
-    with fresh_page(browser, base_url=server, viewport=PHONE, has_touch=True, service_workers="block") as page:
+    sheet = record.add_reading(
+        sheet, "head.stem_height", "2 intake", "assembly", "1.772 in", "2026-11-26T10:02+01:00", "AB"
+    )
+    with fresh_page(
+        browser, base_url=server, viewport=PHONE, has_touch=True, service_workers="block"
+    ) as page:
         page.goto(codes.links(sheet, server)[0])  # on a device that has not the job
         expect(page.locator("#job-now")).to_have_text(NAME)
         assert page.locator(".job-returned").count() == 0
         with_job(page, shop)
         offered = page.locator(".job-returned")
-        expect(offered).to_contain_text(re.compile(r"that came here \d.* has 2 readings that the job has not"))
-        expect(offered.locator("li").first).to_contain_text("45.05 mm ± 0.02 mm, instead of 45.10 mm at assembly, 26 Nov 10:00, AB", use_inner_text=True)
+        expect(offered).to_contain_text(
+            re.compile(r"that came here \d.* has 2 readings that the job has not")
+        )
+        expect(offered.locator("li").first).to_contain_text(
+            "45.05 mm ± 0.02 mm, instead of 45.10 mm at assembly, 26 Nov 10:00, AB", use_inner_text=True
+        )
         page.goto(codes.links(sheet, server)[0])
         expect(offered).to_contain_text("belongs to the job Orchard frost fan on this device")
         offered.get_by_role("button", name="Take all 2 over into the job").tap()
@@ -128,8 +172,14 @@ def test_a_sheet_that_comes_back_is_taken_over_at_one_tap_and_taken_back_as_any_
         expect(offered.locator("[data-job-taken]")).to_be_focused()
         held = {one["kind"]: one["job"] for one in stored(page)}
         assert held["sheet"] == sheet and held["job"]["readings"][:1] == shop["readings"]
-        assert [(r["text"], r["by"]) for r in held["job"]["readings"][1:]] == [("45.05 mm ± 0.02 mm", "AB"), ("1.772 in", "AB")]
-        assert held["job"]["readings"][1]["why"].startswith(f"From the sheet “{NAME}” that came back ") and held["job"]["readings"][2]["why"] == ""
+        assert [(r["text"], r["by"]) for r in held["job"]["readings"][1:]] == [
+            ("45.05 mm ± 0.02 mm", "AB"),
+            ("1.772 in", "AB"),
+        ]
+        assert (
+            held["job"]["readings"][1]["why"].startswith(f"From the sheet “{NAME}” that came back ")
+            and held["job"]["readings"][2]["why"] == ""
+        )
 
         page.goto("job/")
         row = page.locator(".job-reading", has_text="1 intake")
@@ -140,11 +190,15 @@ def test_a_sheet_that_comes_back_is_taken_over_at_one_tap_and_taken_back_as_any_
         row.locator("summary", has_text="Correct it").tap()
         row.get_by_text("Misread before").tap()
         row.get_by_role("button", name="Take it back").tap()
-        expect(row.locator("summary").first).to_contain_text("taken back", use_inner_text=True)  # it has no size, but a reader sees that it was read
+        expect(row.locator("summary").first).to_contain_text(
+            "taken back", use_inner_text=True
+        )  # it has no size, but a reader sees that it was read
         expect(row.locator(".job-history li")).to_have_count(3)
         expect(row.locator(".job-history")).to_contain_text("Misread before")
         assert page.locator(".job-returned").count() == 0, "what was taken back is not offered again"
-        expect(row.locator("summary", has_text="Put a size in its place")).to_be_visible()  # unfolded, as it was
+        expect(
+            row.locator("summary", has_text="Put a size in its place")
+        ).to_be_visible()  # unfolded, as it was
         row.get_by_label("Height of the stem tip above the spring's bed 1 intake, at assembly").fill("45.08")
         row.get_by_role("button", name="Correct", exact=True).tap()
         expect(row.locator("summary").first).to_contain_text("45.08 mm", use_inner_text=True)
@@ -178,7 +232,9 @@ def test_a_sheet_that_the_browser_has_cleared_meanwhile_is_told_as_that(page, se
     expect(press).to_be_visible()
     page.evaluate(CLEAR_SHEETS)
     press.click()
-    expect(page.locator("[data-job-message]").first).to_have_text("This sheet is no longer on this device: it was removed, or the browser has cleared what it kept.")
+    expect(page.locator("[data-job-message]").first).to_have_text(
+        "This sheet is no longer on this device: it was removed, or the browser has cleared what it kept."
+    )
     assert [one["job"] for one in stored(page)] == [shop]
 
 
@@ -213,15 +269,21 @@ def test_the_printed_sheet_has_black_ink_and_nothing_of_the_page(page, tmp_path)
     for words in ("Print", "Export", "Check a number", "offline", "signal"):
         assert words not in text, words
     colours = sheet[0].render(scale=1).to_numpy()
-    assert (colours.max(axis=2).astype(int) - colours.min(axis=2) < 12).all(), "only black, white and what lies between"
+    assert (colours.max(axis=2).astype(int) - colours.min(axis=2) < 12).all(), (
+        "only black, white and what lies between"
+    )
     assert (colours > 250).mean() > 0.6
 
 
-def test_a_job_too_large_for_one_code_opens_once_all_of_its_codes_were_read(page, elsewhere, server, tmp_path):
+def test_a_job_too_large_for_one_code_opens_once_all_of_its_codes_were_read(
+    page, elsewhere, server, tmp_path
+):
     with_own_address(page)
     job = ordinary()
     for line in range(12):
-        job = record.add_done(job, f"{line}: " + " ".join(f"{(line * 7919 + n * 104729) % 1000003:x}" for n in range(45)))
+        job = record.add_done(
+            job, f"{line}: " + " ".join(f"{(line * 7919 + n * 104729) % 1000003:x}" for n in range(45))
+        )
     with_job(page, job, "job/sheet/")
     links = decoded(printed(page, tmp_path, "A4"))
     assert len(links) > 1 and set(links) == set(codes.links(job, HANDBOOK))
@@ -251,13 +313,20 @@ def test_the_same_link_twice_is_one_sheet_and_a_file_of_it_too(page):
     assert len(stored(page)) == 1
 
 
-DAMAGED = {"a character": lambda c: c[:200] + ("A" if c[200] != "A" else "B") + c[201:], "cut short": lambda c: c[:-9], "newer": lambda c: "v1.7" + c[4:], "words": lambda c: "v1.hello"}
+DAMAGED = {
+    "a character": lambda c: c[:200] + ("A" if c[200] != "A" else "B") + c[201:],
+    "cut short": lambda c: c[:-9],
+    "newer": lambda c: "v1.7" + c[4:],
+    "words": lambda c: "v1.hello",
+}
 
 
 @pytest.mark.parametrize("spoil", DAMAGED.values(), ids=DAMAGED)
 def test_a_damaged_link_is_refused_with_the_reason_and_keeps_nothing(spoil, page):
     page.goto("job/received/#" + spoil(codes.links(ordinary(), "http://x/")[0].partition("#")[2]))
-    expect(page.locator("job-view [data-job-message]")).to_contain_text(re.compile(r"(damaged|newer|no code of a job)"))
+    expect(page.locator("job-view [data-job-message]")).to_contain_text(
+        re.compile(r"(damaged|newer|no code of a job)")
+    )
     assert stored(page) == []
     expect(page.locator("input[type=file]")).to_be_visible()
 
@@ -275,8 +344,12 @@ EVIL = "</script><img src=x onerror=\"document.title='broken in'\"><svg onload=\
 def test_markup_stays_text_on_the_sheet_and_through_the_link(page, elsewhere):
     job = record.new("evil", EVIL, "TS-16", EVIL, "2026-11-25T08:00+01:00", EVIL[:60])
     job = record.add_done(job, EVIL)
-    job = record.add_reading(job, "head.stem_height", "1 intake", "finished", "45.0 mm", "2026-11-25T08:00+01:00", EVIL[:60])
-    job = record.add_reading(job, "head.stem_height", "1 intake", "finished", "45.1 mm", "2026-11-25T08:00+01:00", EVIL[:60], EVIL)
+    job = record.add_reading(
+        job, "head.stem_height", "1 intake", "finished", "45.0 mm", "2026-11-25T08:00+01:00", EVIL[:60]
+    )
+    job = record.add_reading(
+        job, "head.stem_height", "1 intake", "finished", "45.1 mm", "2026-11-25T08:00+01:00", EVIL[:60], EVIL
+    )
     with_job(page, job, "job/sheet/")
     expect(page.locator(".sheet h1")).to_have_text(EVIL)
     assert page.locator(".sheet :is(img, script), .sheet [onload], .sheet [onerror]").count() == 0
@@ -299,9 +372,13 @@ def test_without_what_draws_codes_the_sheet_stands_and_the_link_carries_the_job(
 
 
 def test_what_is_kept_on_a_check_is_judged_there_and_nothing_moves_away(browser, server):
-    with fresh_page(browser, base_url=server, viewport=PHONE, has_touch=True, service_workers="block") as page:
+    with fresh_page(
+        browser, base_url=server, viewport=PHONE, has_touch=True, service_workers="block"
+    ) as page:
         page.goto(codes.links(orchard(), server)[0])
-        expect(page.locator("[data-job-view]")).to_be_hidden()  # what stands there is for whoever has no sheet
+        expect(
+            page.locator("[data-job-view]")
+        ).to_be_hidden()  # what stands there is for whoever has no sheet
         expect(page.locator("#job-now")).to_be_visible()
         page.locator(".job-check summary", has_text="Stem heights").tap()
         heights = calculator(page, "stem-height")
@@ -314,7 +391,9 @@ def test_what_is_kept_on_a_check_is_judged_there_and_nothing_moves_away(browser,
         expect(kept).to_have_attribute("data-state", "filled")
         expect(kept).to_contain_text("1 intake: 0.10 mm over the upper limit", use_inner_text=True)
         expect(entry(heights, "heights.1.1")).to_be_focused()
-        assert abs(kept.bounding_box()["y"] - stood) < PHONE["height"] / 2, "the answer is where the thumb was"
+        assert abs(kept.bounding_box()["y"] - stood) < PHONE["height"] / 2, (
+            "the answer is where the thumb was"
+        )
         verdict = heights.locator(".verdict")
         edge = verdict.bounding_box()
         expect(heights.locator("[data-part=announce]")).not_to_be_empty()  # the last answer is there

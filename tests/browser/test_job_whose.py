@@ -1,4 +1,5 @@
 """Whose it is: what is typed or pressed goes to the job, sheet, check and place that it was made for, whatever the page shows by the time it is stored."""
+
 import re
 from pathlib import Path
 
@@ -89,7 +90,20 @@ def test_a_draft_stays_with_the_job_that_it_was_typed_for(page):
 def test_a_correction_begun_for_one_job_does_not_stand_in_another(page):
     page.goto("about/")
     for name in ("Ice machine", "Orchard"):
-        put(page, record.dump(record.add_reading({**fresh(name), "id": name[:3]}, "crank.main_journal", "2", "finished", "54.98 mm", NOW, "MK")))
+        put(
+            page,
+            record.dump(
+                record.add_reading(
+                    {**fresh(name), "id": name[:3]},
+                    "crank.main_journal",
+                    "2",
+                    "finished",
+                    "54.98 mm",
+                    NOW,
+                    "MK",
+                )
+            ),
+        )
     page.goto("job/")
     row = page.locator(".job-reading")
     row.locator("summary").first.click()
@@ -114,12 +128,17 @@ def test_what_is_typed_on_a_check_stays_with_that_check_and_that_sheet(page, ser
     sheet, other = ordinary(), {**ordinary(), "id": "another", "name": "Ice machine"}
     page.goto(codes.links(sheet, server)[0])
     expect(page.locator("#job-now")).to_have_text(sheet["name"])
+
     def opened(title):
         fold = page.locator(".job-check > details", has_text=title)
         fold.locator("summary").first.click()
         return fold.locator("live-calculator")
+
     # three checks with one kind of calculator: of those that are open, the second becomes the first
-    titles = [page.locator(".job-check > details > summary .job-label").nth(n).text_content() for n in range(page.locator(".job-check").count())]
+    titles = [
+        page.locator(".job-check > details > summary .job-label").nth(n).text_content()
+        for n in range(page.locator(".job-check").count())
+    ]
     assert {"Main bearing clearance", "Rod bearing clearance"} <= set(titles)
     mains, rods = opened("Main bearing clearance"), opened("Rod bearing clearance")
     expect(mains.locator(".job-strip")).to_be_visible()
@@ -203,9 +222,13 @@ def test_a_press_goes_to_the_job_that_was_shown_though_another_was_chosen_since(
     page.wait_for_timeout(200)
     page.locator("#done-text").press("Enter")
     expect(page.locator("#job-now")).to_have_text("Ice machine")
-    expect(page.locator("job-view [data-job-message]")).to_contain_text("Another tab has gone over to Ice machine")
+    expect(page.locator("job-view [data-job-message]")).to_contain_text(
+        "Another tab has gone over to Ice machine"
+    )
     page.wait_for_timeout(2500)
-    assert [line.text for line in record.done(jobs(page)["Orchard"])] == ["Mains ground"] and not jobs(page)["Ice machine"]["done"]
+    assert [line.text for line in record.done(jobs(page)["Orchard"])] == ["Mains ground"] and not jobs(page)[
+        "Ice machine"
+    ]["done"]
 
 
 def test_a_keep_goes_to_the_place_and_the_job_that_it_was_pressed_for(page):
@@ -228,14 +251,17 @@ def test_a_keep_goes_to_the_place_and_the_job_that_it_was_pressed_for(page):
 
 
 def test_a_correction_of_a_size_that_another_tab_has_corrected_meanwhile_is_not_kept(page):
-    key = with_job(page, record.add_reading(fresh(), "crank.main_journal", "2", "finished", "54.98 mm", NOW, "MK"))
+    key = with_job(
+        page, record.add_reading(fresh(), "crank.main_journal", "2", "finished", "54.98 mm", NOW, "MK")
+    )
     row = page.locator(".job-reading")
     row.locator("summary").first.click()
     row.locator("summary", has_text="Correct it").click()
     row.get_by_label("Main journal 2, as finished").fill("54.991")
     row.get_by_text("Misread before").click()
     # another tab was faster, and this one has not heard of it yet
-    page.evaluate(f"""key => {{ globalThis.BroadcastChannel = undefined; return {MODULE}.then(async ({{ get, ask }}) => {{
+    page.evaluate(
+        f"""key => {{ globalThis.BroadcastChannel = undefined; return {MODULE}.then(async ({{ get, ask }}) => {{
         const {{ text }} = await get(key);
         const {{ job }} = await ask('job-add', {{ job: text, feature: 'crank.main_journal', place: '2', stage: 'finished', text: '54.985', why: 'Measured again' }});
         const asked = indexedDB.open('sizebook');
@@ -243,9 +269,13 @@ def test_a_correction_of_a_size_that_another_tab_has_corrected_meanwhile_is_not_
             const jobs = asked.result.transaction('jobs', 'readwrite').objectStore('jobs');
             jobs.get(key).onsuccess = ({{ target: {{ result }} }}) => jobs.put({{ ...result, text: job, rev: result.rev + 1 }}).onsuccess = () => {{ asked.result.close(); done(); }};
         }});
-    }}) }}""", key)
+    }}) }}""",
+        key,
+    )
     row.get_by_role("button", name="Correct", exact=True).click()
-    expect(row.locator("[data-message-for=text]")).to_contain_text("another tab has read this size anew meanwhile (54.985 mm)")
+    expect(row.locator("[data-message-for=text]")).to_contain_text(
+        "another tab has read this size anew meanwhile (54.985 mm)"
+    )
     assert [r[3] for r in readings(page)] == ["54.98 mm", "54.985 mm"]
 
 
@@ -255,7 +285,9 @@ def test_a_double_tap_strikes_one_line_and_it_can_be_put_back(page):
         job = record.add_done(job, line)
     with_job(page, job)
     unfold(page, "What was done")
-    page.locator(".job-line", has_text="Mains ground").get_by_role("button", name=re.compile("Strike")).dblclick()
+    page.locator(".job-line", has_text="Mains ground").get_by_role(
+        "button", name=re.compile("Strike")
+    ).dblclick()
     expect(page.locator(".job-line s")).to_have_text(["Mains ground"])
     page.wait_for_timeout(800)
     expect(page.locator(".job-line s")).to_have_text(["Mains ground"])
@@ -274,8 +306,14 @@ def test_two_tabs_strike_the_line_that_each_of_them_names(page):
     other.goto("job/")
     for tab in (page, other):
         unfold(tab, "What was done")
-    for tab, line in ((page, "Mains ground"), (other, "Rods resized")):  # pressed at once; the view may be drawn anew meanwhile
-        tab.evaluate("""line => setTimeout(() => [...document.querySelectorAll('.job-line')].find((one) => one.textContent.includes(line)).querySelector('[data-job-call="strike"]').click(), 100)""", line)
+    for tab, line in (
+        (page, "Mains ground"),
+        (other, "Rods resized"),
+    ):  # pressed at once; the view may be drawn anew meanwhile
+        tab.evaluate(
+            """line => setTimeout(() => [...document.querySelectorAll('.job-line')].find((one) => one.textContent.includes(line)).querySelector('[data-job-call="strike"]').click(), 100)""",
+            line,
+        )
     for tab in (page, other):
         expect(tab.locator(".job-line s")).to_have_text(["Mains ground", "Rods resized"])
 
@@ -290,7 +328,9 @@ def test_a_link_is_shown_by_a_browser_that_keeps_nothing(page, server):
     link = codes.links(ordinary(), server)[0]
     page.goto(link)
     expect(page.locator("#job-now")).to_have_text(ordinary()["name"])
-    expect(page.locator("job-view [data-job-message]")).to_contain_text("is shown from its link and is not kept on this device")
+    expect(page.locator("job-view [data-job-message]")).to_contain_text(
+        "is shown from its link and is not kept on this device"
+    )
     expect(page.locator(".job-check").first).to_be_visible()
     assert page.url == link
     page.locator(".job-check summary", has_text="Main bearing clearance").click()
@@ -319,22 +359,39 @@ def test_a_link_that_is_opened_keeps_its_code_and_opens_again_after_the_browser_
 
 def test_the_address_of_a_sheet_that_is_gone_says_so(page):
     page.goto("job/received/#0d9f2b1c-not-here")
-    expect(page.locator("job-view [data-job-message]")).to_contain_text("This sheet is no longer on this device")
+    expect(page.locator("job-view [data-job-message]")).to_contain_text(
+        "This sheet is no longer on this device"
+    )
     page.goto("about/")
     page.goto("job/sheet/#0d9f2b1c-not-here")
-    expect(page.locator("job-view [data-job-message]")).to_contain_text("The job of this size sheet is no longer on this device")
+    expect(page.locator("job-view [data-job-message]")).to_contain_text(
+        "The job of this size sheet is no longer on this device"
+    )
 
 
 def test_a_link_of_a_newer_edition_says_so(page):
     page.goto("job/received/#v2.ABCDEF")
-    expect(page.locator("job-view [data-job-message]")).to_contain_text("made by a newer edition of this handbook")
+    expect(page.locator("job-view [data-job-message]")).to_contain_text(
+        "made by a newer edition of this handbook"
+    )
     assert stored(page) == []
 
 
 def test_copied_is_said_only_when_it_was(browser, server):
-    for spoil, words in (("navigator.clipboard.writeText = async () => { throw new DOMException('no', 'NotAllowedError') }; document.execCommand = () => false", "Not copied"),
-                         ("Object.defineProperty(navigator, 'clipboard', { value: undefined }); document.execCommand = () => false", "Not copied"),
-                         ("Object.defineProperty(navigator, 'clipboard', { value: undefined }); document.execCommand = (what) => what === 'copy'", "Copied")):
+    for spoil, words in (
+        (
+            "navigator.clipboard.writeText = async () => { throw new DOMException('no', 'NotAllowedError') }; document.execCommand = () => false",
+            "Not copied",
+        ),
+        (
+            "Object.defineProperty(navigator, 'clipboard', { value: undefined }); document.execCommand = () => false",
+            "Not copied",
+        ),
+        (
+            "Object.defineProperty(navigator, 'clipboard', { value: undefined }); document.execCommand = (what) => what === 'copy'",
+            "Copied",
+        ),
+    ):
         with fresh_page(browser, base_url=server, service_workers="block") as page:
             page.add_init_script(spoil)
             with_job(page, fresh(), "job/sheet/")
@@ -344,16 +401,21 @@ def test_copied_is_said_only_when_it_was(browser, server):
 
 # --- What the browser may do ------------------------------------------------------------------------
 
+
 def test_a_job_that_the_browser_has_cleared_is_told_of(page):
     with_job(page, fresh(), "about/")
     page.evaluate("() => new Promise((done) => { indexedDB.deleteDatabase('sizebook').onsuccess = done })")
     page.goto("job/")
-    expect(page.locator("job-view [data-job-message]")).to_contain_text("The job that was worked on here is no longer on this device")
+    expect(page.locator("job-view [data-job-message]")).to_contain_text(
+        "The job that was worked on here is no longer on this device"
+    )
     expect(page.locator("#start-name")).to_be_visible()
 
 
 def test_a_store_that_cannot_be_read_is_told_of(page):
-    page.add_init_script("IDBObjectStore.prototype.getAll = function () { throw new DOMException('Internal error.', 'UnknownError') }")
+    page.add_init_script(
+        "IDBObjectStore.prototype.getAll = function () { throw new DOMException('Internal error.', 'UnknownError') }"
+    )
     page.goto("job/")
     expect(page.locator("job-view [data-job-message]")).to_contain_text("cannot be read or written just now")
 
@@ -362,12 +424,16 @@ def test_an_older_tab_that_blocks_the_store_is_named(page):
     page.add_init_script("""const { open } = IDBFactory.prototype;
         IDBFactory.prototype.open = function (...args) { const asked = open.apply(this, args); return asked; }""")
     page.goto("about/")
-    page.evaluate("() => new Promise((done) => { const asked = indexedDB.open('held', 1); asked.onsuccess = () => { globalThis.holds = asked.result; done(); }; })")
+    page.evaluate(
+        "() => new Promise((done) => { const asked = indexedDB.open('held', 1); asked.onsuccess = () => { globalThis.holds = asked.result; done(); }; })"
+    )
     other = page.context.new_page()
     other.add_init_script("""const { open } = IDBFactory.prototype;
         IDBFactory.prototype.open = function (name) { return open.call(this, 'held', 2); }""")  # a later edition meets a tab that does not let go
     other.goto("job/")
-    expect(other.locator("job-view [data-job-message]")).to_contain_text("Another tab of this handbook, of an older edition, holds the jobs")
+    expect(other.locator("job-view [data-job-message]")).to_contain_text(
+        "Another tab of this handbook, of an older edition, holds the jobs"
+    )
 
 
 def test_the_browser_fills_in_no_form_of_a_job(page):
@@ -375,10 +441,15 @@ def test_the_browser_fills_in_no_form_of_a_job(page):
     expect(page.locator("#job-now")).to_be_visible()
     forms = page.locator("job-view form[data-job-form]")
     assert forms.count() > 10
-    assert [form for form in forms.evaluate_all("all => all.map((form) => [form.dataset.jobForm, form.autocomplete])") if form[1] != "off"] == []
+    assert [
+        form
+        for form in forms.evaluate_all("all => all.map((form) => [form.dataset.jobForm, form.autocomplete])")
+        if form[1] != "off"
+    ] == []
 
 
 # --- Beside the fields of a calculator ---------------------------------------------------------------
+
 
 def test_what_was_typed_at_one_place_does_not_stand_at_another(page):
     with_job(page, fresh(), "heads/seats/")
@@ -413,7 +484,12 @@ def test_readings_of_one_rod_make_no_bend_of_another(page):
 def test_a_fraction_and_a_power_of_ten_keep_their_meaning_when_the_units_turn(page):
     page.goto("heads/seats/")
     fit = page.locator("live-calculator[data-calculator=seat-fit]")
-    for typed, turned in (("1 1/2", "1 1/2 in"), ("3.79e1", "3.79e1 mm"), ("37.5", "37.5 mm"), ("1.48 in", "1.48 in")):
+    for typed, turned in (
+        ("1 1/2", "1 1/2 in"),
+        ("3.79e1", "3.79e1 mm"),
+        ("37.5", "37.5 mm"),
+        ("1.48 in", "1.48 in"),
+    ):
         page.locator("[data-units-choice=metric]").first.click()
         entry(fit, "pocket_bore").fill(typed)
         page.locator("[data-units-choice=inch]").first.click()
@@ -424,9 +500,13 @@ def test_enter_that_ends_a_composed_word_stays_in_its_field(page):
     page.goto("heads/seats/")
     field = entry(page.locator("live-calculator[data-calculator=seat-fit]"), "pocket_bore")
     field.focus()
-    field.evaluate("e => e.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', isComposing: true, bubbles: true, cancelable: true }))")
+    field.evaluate(
+        "e => e.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', isComposing: true, bubbles: true, cancelable: true }))"
+    )
     expect(field).to_be_focused()
-    field.evaluate("e => e.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true, cancelable: true }))")
+    field.evaluate(
+        "e => e.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true, cancelable: true }))"
+    )
     expect(field).not_to_be_focused()
 
 

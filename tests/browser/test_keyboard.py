@@ -1,4 +1,5 @@
 """The whole way by keyboard alone, as someone goes it who has no mouse or whose hands are not for one."""
+
 import pytest
 from playwright.sync_api import expect
 
@@ -47,7 +48,9 @@ def test_from_the_front_door_to_a_corrected_result_and_back_to_the_example(page)
     skip = page.locator(".md-skip")
     check(press_until(page, skip, most=2))
     page.keyboard.press("Enter")
-    page.wait_for_timeout(300)  # an eighth of a second after each jump the theme closes the search, and no hand is that fast
+    page.wait_for_timeout(
+        300
+    )  # an eighth of a second after each jump the theme closes the search, and no hand is that fast
     first = page.locator(".door").first
     check(press_until(page, first, most=3))
 
@@ -73,7 +76,9 @@ def test_from_the_front_door_to_a_corrected_result_and_back_to_the_example(page)
     # type, be refused, correct
     page.keyboard.type("37.48 kg")
     expect(message(live, "pocket_bore")).to_be_visible()
-    assert page.evaluate("document.activeElement.getAttribute('aria-describedby')").split()[0] == message(live, "pocket_bore").get_attribute("id")
+    assert page.evaluate("document.activeElement.getAttribute('aria-describedby')").split()[0] == message(
+        live, "pocket_bore"
+    ).get_attribute("id")
     for _ in " kg":
         page.keyboard.press("Backspace")
     shows(live, reply(live)["html"]["verdict"])
@@ -110,9 +115,13 @@ def test_from_the_front_door_to_a_corrected_result_and_back_to_the_example(page)
     expect(bore).to_have_attribute("placeholder", bore.get_attribute("data-inch"))
 
 
-@pytest.mark.parametrize("size", [PHONE, DESKTOP, {"width": 640, "height": 450}], ids=["phone", "desktop", "desktop at 200 %"])
+@pytest.mark.parametrize(
+    "size", [PHONE, DESKTOP, {"width": 640, "height": 450}], ids=["phone", "desktop", "desktop at 200 %"]
+)
 def test_the_focus_is_marked_never_hidden_and_goes_in_the_order_of_the_page(size, browser, server):
-    with fresh_page(browser, base_url=server, viewport=size, reduced_motion="reduce", service_workers="block") as page:
+    with fresh_page(
+        browser, base_url=server, viewport=size, reduced_motion="reduce", service_workers="block"
+    ) as page:
         page.goto("heads/seats/")
         page.evaluate("for (const d of document.querySelectorAll('details')) d.open = true")
         entry(page.locator(f"live-calculator[data-calculator={CALCULATOR}]"), "pocket_bore").focus()

@@ -101,7 +101,9 @@ def test_entries_survive_a_reload_and_a_reset_forgets_them(live):
 def test_quick_key_writes_at_the_caret_and_leaves_the_focus(live):
     ring = entry(live, "ring_outside")
     ring.fill("1.481")
-    live.locator("[data-field]", has=live.page.locator("[name=ring_outside]")).locator('[data-key=" in"]').click()
+    live.locator("[data-field]", has=live.page.locator("[name=ring_outside]")).locator(
+        '[data-key=" in"]'
+    ).click()
     expect(ring).to_be_focused()
     assert ring.input_value() == "1.481 in"
     shows(live, reply(live)["html"]["verdict"])
@@ -127,7 +129,9 @@ def test_nothing_moves_when_the_calculator_comes_alive(page, address):
     """)
     page.goto(address)
     html = page.locator("live-calculator").first.inner_html()
-    page.evaluate("import(new URL('/assets/js/runtime.mjs', location)).then(({ runtime }) => runtime.start())")
+    page.evaluate(
+        "import(new URL('/assets/js/runtime.mjs', location)).then(({ runtime }) => runtime.start())"
+    )
     wait_for_state(page, "ready")
     assert page.evaluate("moved") == []
     assert page.locator("live-calculator").first.inner_html() == html

@@ -30,7 +30,9 @@ def test_units_are_switched_by_keyboard_and_kept(page, addresses):
 def test_without_scripts_the_page_holds_metric_numbers(browser, server):
     with fresh_page(browser, base_url=server, java_script_enabled=False, service_workers="block") as page:
         page.goto("heads/seats/")
-        expect(page.locator(".outputs.main dd").first).to_have_text(re.compile(r"^[−\d.]+ mm"), use_inner_text=True)
+        expect(page.locator(".outputs.main dd").first).to_have_text(
+            re.compile(r"^[−\d.]+ mm"), use_inner_text=True
+        )
 
 
 @pytest.mark.parametrize("scheme", ["light", "dark"])
@@ -39,7 +41,9 @@ def test_the_device_chooses_light_or_dark(scheme, browser, server):
         page.goto("")
         red = int(re.search(r"\d+", page.evaluate("getComputedStyle(document.body).backgroundColor"))[0])
         assert red > 200 if scheme == "light" else red < 60
-        page.evaluate("document.body.removeAttribute('data-md-color-media'); document.body.dataset.mdColorScheme = 'default'")
+        page.evaluate(
+            "document.body.removeAttribute('data-md-color-media'); document.body.dataset.mdColorScheme = 'default'"
+        )
         early = int(re.search(r"\d+", page.evaluate("getComputedStyle(document.body).backgroundColor"))[0])
         assert early == red, "before the theme's script has run, the page must have its colour already"
 
@@ -53,19 +57,26 @@ def test_search_finds_each_calculator_by_the_words_of_the_trade(page):
         for words in (calculator.title, *calculator.finds):
             field.fill(words[:-1])
             field.press(words[-1])  # the theme searches when a key goes up
-            expect(page.locator(f'.md-search-result__link[href*="#{calculator.id}-title"]').first, words).to_be_visible(timeout=20_000)
+            expect(
+                page.locator(f'.md-search-result__link[href*="#{calculator.id}-title"]').first, words
+            ).to_be_visible(timeout=20_000)
 
 
 def test_the_search_fails_on_no_beginning_of_a_word(page, site):
     """The theme's search tells of its own failure on the console and then finds nothing."""
     index = json.loads((site / "search/search_index.json").read_text(encoding="utf-8"))
-    words = {word for entry in index["docs"] for word in re.findall(r"[a-z0-9]+", re.sub(r"<[^>]+>", " ", entry["text"]).lower())}
+    words = {
+        word
+        for entry in index["docs"]
+        for word in re.findall(r"[a-z0-9]+", re.sub(r"<[^>]+>", " ", entry["text"]).lower())
+    }
     starts = sorted({word[:length] for word in words for length in (1, 2, 3)})
     assert len(starts) > 1000
     failed = []
     page.on("console", lambda said: failed.append(said.text) if "Invalid query" in said.text else None)
     page.goto("")
-    found = page.evaluate("""async ([starts, index]) => {
+    found = page.evaluate(
+        """async ([starts, index]) => {
         const worker = new Worker(JSON.parse(document.querySelector("#__config").textContent).search);
         const answer = (kind, message) => new Promise((go) => {
             worker.onmessage = ({ data }) => data.type === kind && go(data.data);
@@ -77,7 +88,9 @@ def test_the_search_fails_on_no_beginning_of_a_word(page, site):
         for (const start of starts) found += Boolean((await answer(RESULT, { type: QUERY, data: start })).items.length);
         worker.terminate();
         return found;
-    }""", [starts, index])
+    }""",
+        [starts, index],
+    )
     assert failed == []
     assert found > 1000, "of some words (“almost”, the 005 of 0.005) the search keeps nothing"
 
@@ -92,7 +105,11 @@ def test_a_wrong_address_leads_back(page):
 
 def test_the_front_door_leads_each_reader_on_in_one_tap(browser, server):
     with fresh_page(browser, base_url=server, viewport=PHONE, service_workers="block") as page:
-        for words, title in (("Check a number", "Check a number"), ("Learn a job", "Learn a job"), ("I have a box of parts", "I have a box of parts")):
+        for words, title in (
+            ("Check a number", "Check a number"),
+            ("Learn a job", "Learn a job"),
+            ("I have a box of parts", "I have a box of parts"),
+        ):
             page.goto("")
             door = page.locator(".door", has_text=words)
             door.click()

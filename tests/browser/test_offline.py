@@ -121,7 +121,12 @@ def test_a_server_that_is_half_updated_gives_no_edition_at_all(visit, copy):
     front.write_text(whole.replace("<title>", "<title>Half "), encoding="utf-8")
     page.goto("")
     expect(page.locator("[data-offline-status]")).to_contain_text("Not ready to work without signal")
-    assert page.evaluate("navigator.serviceWorker.getRegistrations().then((all) => all.filter((r) => r.active).length)") == 0
+    assert (
+        page.evaluate(
+            "navigator.serviceWorker.getRegistrations().then((all) => all.filter((r) => r.active).length)"
+        )
+        == 0
+    )
     # The next visit, with the update complete, makes up for it.
     front.write_text(whole, encoding="utf-8")
     page.reload()
@@ -157,14 +162,20 @@ SERVED = """async (paths) => {
 }"""
 
 
-def test_a_build_that_takes_anothers_place_in_the_middle_of_a_visit_is_never_mixed_with_it(browser, site, tmp_path, address):
+def test_a_build_that_takes_anothers_place_in_the_middle_of_a_visit_is_never_mixed_with_it(
+    browser, site, tmp_path, address
+):
     """Two whole builds that differ in every page, script, style and in the calculators; the second replaces the first while it is read."""
     first, second = (shutil.copytree(site, tmp_path / name) for name in ("first", "second"))
     for path in second.rglob("*"):
         if path.suffix in (".html", ".mjs", ".css") and "runtime" not in path.relative_to(second).parts:
-            mark = {".html": "<!-- second -->", ".mjs": "\n// second\n", ".css": "\n/* second */\n"}[path.suffix]
+            mark = {".html": "<!-- second -->", ".mjs": "\n// second\n", ".css": "\n/* second */\n"}[
+                path.suffix
+            ]
             path.write_text(path.read_text(encoding="utf-8") + mark, encoding="utf-8")
-    build_id = re.search(r'name="sizebook-build" content="([^"]+)"', (first / "index.html").read_text(encoding="utf-8"))[1]
+    build_id = re.search(
+        r'name="sizebook-build" content="([^"]+)"', (first / "index.html").read_text(encoding="utf-8")
+    )[1]
     python, calc = build_id.split("-")
     renamed = f"{python}-{'0' * len(calc)}"  # other calculators lie under another name, and the old ones are gone from the server
     (second / "runtime" / calc).rename(second / "runtime" / ("0" * len(calc)))
@@ -216,6 +227,8 @@ def test_plain_http_says_what_it_needs(launch, server):
     try:
         with fresh_page(browser) as page:
             page.goto(server.replace("localhost", "sizebook.test"))
-            expect(page.locator("[data-offline-status]")).to_have_text("Not available offline here: needs https.")
+            expect(page.locator("[data-offline-status]")).to_have_text(
+                "Not available offline here: needs https."
+            )
     finally:
         browser.close()

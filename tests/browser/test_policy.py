@@ -52,7 +52,8 @@ def foreign():
 
 REFUSED = "(what) => Promise.resolve().then(what).then(() => 'it came', (error) => 'refused')"
 WAYS = {  # from within the worker, {} is another host
-    "fetch": "fetch('{}fetch')", "fetch of a request": "fetch(new Request('{}request', {{ mode: 'no-cors' }}))",
+    "fetch": "fetch('{}fetch')",
+    "fetch of a request": "fetch(new Request('{}request', {{ mode: 'no-cors' }}))",
     "a request of old": "new Promise((done, fail) => {{ const asked = new XMLHttpRequest(); asked.open('GET', '{}old'); asked.onload = done; asked.onerror = fail; asked.send(); }})",
     "a socket": "new Promise((done, fail) => {{ const socket = new WebSocket('{}socket'.replace('http', 'ws')); socket.onopen = done; socket.onerror = fail; }})",
     "events": "new Promise((done, fail) => {{ const source = new EventSource('{}events'); source.onopen = done; source.onerror = fail; }})",
@@ -61,7 +62,9 @@ WAYS = {  # from within the worker, {} is another host
 
 def worker_of(page, address):
     opened(page, address)
-    page.evaluate("import(new URL('/assets/js/runtime.mjs', location)).then(({ runtime }) => runtime.start())")
+    page.evaluate(
+        "import(new URL('/assets/js/runtime.mjs', location)).then(({ runtime }) => runtime.start())"
+    )
     wait_for_state(page, "ready")
     return next(worker for worker in page.workers if worker.url.endswith("/assets/js/worker.mjs"))
 
@@ -97,9 +100,14 @@ def test_no_other_page_may_frame_the_site(site, browser, foreign):
     where, _ = foreign
     with serving(site) as (root, _), fresh_page(browser) as page:
         page.goto(where)
-        page.evaluate("""root => { const frame = document.createElement('iframe'); frame.src = root; document.body.append(frame);
-            return new Promise((done) => { frame.onload = frame.onerror = done; setTimeout(done, 5000); }); }""", root)
+        page.evaluate(
+            """root => { const frame = document.createElement('iframe'); frame.src = root; document.body.append(frame);
+            return new Promise((done) => { frame.onload = frame.onerror = done; setTimeout(done, 5000); }); }""",
+            root,
+        )
         framed = [frame for frame in page.frames if frame != page.main_frame]
-        assert all("Sizebook" not in frame.content() for frame in framed if not frame.url.startswith("chrome-error"))
+        assert all(
+            "Sizebook" not in frame.content() for frame in framed if not frame.url.startswith("chrome-error")
+        )
         assert any("frame" in said for said in page.wrong)
         page.provoked = True

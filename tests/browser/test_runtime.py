@@ -13,13 +13,31 @@ from tests.browser.live import CALCULATOR, entry, opened, part, reply, shows
 pytestmark = pytest.mark.browser
 
 WASM = re.compile(r"/runtime/.*/hot\.wasm$")
-NEEDED = ("assets/js/worker.mjs", "assets/js/python.mjs", "assets/js/program.mjs", "assets/js/memory.mjs",
-          "pyodide.mjs", "pyodide.asm.mjs", "pyodide-lock.json", "hot.wasm", "memory.wasm")
+NEEDED = (
+    "assets/js/worker.mjs",
+    "assets/js/python.mjs",
+    "assets/js/program.mjs",
+    "assets/js/memory.mjs",
+    "pyodide.mjs",
+    "pyodide.asm.mjs",
+    "pyodide-lock.json",
+    "hot.wasm",
+    "memory.wasm",
+)
 
 
-@pytest.mark.parametrize("name, how", [
-    *((name, "gone") for name in NEEDED), ("assets/js/worker.mjs", "cut"), ("hot.wasm", "cut"), ("pyodide.asm.mjs", "half")])
-def test_whatever_is_missing_it_says_that_it_could_not_start_and_starts_once_it_is_there(page, address, name, how):
+@pytest.mark.parametrize(
+    "name, how",
+    [
+        *((name, "gone") for name in NEEDED),
+        ("assets/js/worker.mjs", "cut"),
+        ("hot.wasm", "cut"),
+        ("pyodide.asm.mjs", "half"),
+    ],
+)
+def test_whatever_is_missing_it_says_that_it_could_not_start_and_starts_once_it_is_there(
+    page, address, name, how
+):
     """Every file on the way: the numbers worked at build time stay, what was typed stays, and one press tries again."""
     where = f"**/{name}" if name.startswith("assets/") else f"**/runtime/*/{name}"
 
@@ -29,7 +47,7 @@ def test_whatever_is_missing_it_says_that_it_could_not_start_and_starts_once_it_
         if how == "gone":
             return route.fulfill(status=404, body="Not found.")
         whole = route.fetch()
-        return route.fulfill(response=whole, body=whole.body()[:len(whole.body()) // 2])
+        return route.fulfill(response=whole, body=whole.body()[: len(whole.body()) // 2])
 
     page.route(where, spoil)
     live = opened(page, address)
@@ -82,7 +100,9 @@ def test_a_fault_of_the_calculator_is_told_as_its_own(page, live):
     shows(live, reply(live)["html"]["verdict"])
     calculators(page)[0].evaluate("() => { JSON.parse = () => { throw new Error('spoilt') } }")
     entry(live, "ring_outside").fill("37.62")
-    expect(part(live, "status")).to_contain_text("The calculator failed on these entries; that is its fault, not yours.")
+    expect(part(live, "status")).to_contain_text(
+        "The calculator failed on these entries; that is its fault, not yours."
+    )
     assert entry(live, "ring_outside").input_value() == "37.62"
     page.provoked = True  # the runtime prints what it was told
 
@@ -125,7 +145,11 @@ def test_a_page_without_its_build_says_so(page, address):
     expect(first.locator("[data-part=status]")).to_contain_text("built without its calculators")
 
 
-SIGN_IN = {"status": 200, "content_type": "text/html; charset=utf-8", "body": "<title>Sign in</title><form>Room and name</form>"}
+SIGN_IN = {
+    "status": 200,
+    "content_type": "text/html; charset=utf-8",
+    "body": "<title>Sign in</title><form>Room and name</form>",
+}
 
 
 @pytest.mark.parametrize("name", ["calc.zip", "python_stdlib.zip"])
@@ -136,10 +160,14 @@ def test_a_sign_in_page_in_the_place_of_a_late_part_is_told_as_that(page, addres
     entry(live, "ring_outside").fill("37.61")
     shows(live, reply(live)["html"]["verdict"])
     assert page.evaluate(LATE) == "failed"
-    expect(part(live, "status")).to_contain_text("the network answered with a page of its own, as one does that asks you to sign in")
+    expect(part(live, "status")).to_contain_text(
+        "the network answered with a page of its own, as one does that asks you to sign in"
+    )
     page.unroute(f"**/runtime/*/{name}")
     part(live, "status").get_by_role("button", name="Try again").click()
-    page.wait_for_function("import(new URL('/assets/js/runtime.mjs', location)).then(({ runtime }) => runtime.state === 'ready')")
+    page.wait_for_function(
+        "import(new URL('/assets/js/runtime.mjs', location)).then(({ runtime }) => runtime.state === 'ready')"
+    )
     page.provoked = True
 
 
@@ -181,7 +209,10 @@ def test_the_memory_that_the_build_made_is_woken(page, live):
 
 @pytest.mark.parametrize("name", ["memory.wasm", "hot.wasm"])
 def test_a_browser_that_cannot_wake_it_starts_from_bytecode(page, address, name):
-    page.route(f"**/runtime/*/{name}", lambda route: route.fulfill(body=b"\0asm\1\0\0\0", content_type="application/wasm"))
+    page.route(
+        f"**/runtime/*/{name}",
+        lambda route: route.fulfill(body=b"\0asm\1\0\0\0", content_type="application/wasm"),
+    )
     live = opened(page, address)
     entry(live, "ring_outside").fill("37.61")
     shows(live, reply(live)["html"]["verdict"])
@@ -197,7 +228,9 @@ def all_cold() -> bytes:
 def test_a_function_that_is_not_in_the_hot_part_is_fetched_when_it_is_called(page, address, all_cold):
     fetched = []
     page.on("request", lambda request: request.url.endswith("/cold.wasm") and fetched.append(request.url))
-    page.route("**/runtime/*/hot.wasm", lambda route: route.fulfill(body=all_cold, content_type="application/wasm"))
+    page.route(
+        "**/runtime/*/hot.wasm", lambda route: route.fulfill(body=all_cold, content_type="application/wasm")
+    )
     live = opened(page, address)
     entry(live, "ring_outside").fill("37.61")
     shows(live, reply(live)["html"]["verdict"])
@@ -206,7 +239,9 @@ def test_a_function_that_is_not_in_the_hot_part_is_fetched_when_it_is_called(pag
 
 
 def test_a_function_that_cannot_be_fetched_says_so_and_can_be_tried_again(page, address, all_cold):
-    page.route("**/runtime/*/hot.wasm", lambda route: route.fulfill(body=all_cold, content_type="application/wasm"))
+    page.route(
+        "**/runtime/*/hot.wasm", lambda route: route.fulfill(body=all_cold, content_type="application/wasm")
+    )
     page.route("**/runtime/*/cold.wasm", lambda route: route.abort())
     live = opened(page, address)
     entry(live, "ring_outside").fill("37.61")
@@ -290,7 +325,9 @@ def test_the_theme_measures_the_headings_again_after_an_answer_was_painted_not_b
 
 def test_a_slow_first_visit_that_is_left_and_taken_up_again(browser, server, address):
     """The line is slow, the reader goes on before Python is there, comes back, and types: nothing hangs, nothing typed is lost."""
-    with fresh_page(browser, base_url=server) as page:  # with its service worker, which is still fetching then
+    with fresh_page(
+        browser, base_url=server
+    ) as page:  # with its service worker, which is still fetching then
         page.route("**/runtime/**", lambda route: (page.wait_for_timeout(400), route.continue_()))
         live = opened(page, address)
         entry(live, "ring_outside").fill("37.61")

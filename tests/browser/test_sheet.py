@@ -1,19 +1,23 @@
 """The size sheet on paper: printed by Chromium, and read back from the printed page."""
+
 import re
 
 import pypdfium2
 import pytest
 import zxingcpp
 
-from calc.reference.engine import demo
-from calc.page.job import sheet
 from calc.job.codes import draw, links
 from calc.job.record import add_reading, current
+from calc.page.job import sheet
+from calc.reference.engine import demo
 from tests.job.jobs import job, reading
 from tests.job.orchard import orchard
 
 BASE = "https://tern-street.example/sizebook"
-POINTS = {"A4": (210 / 25.4 * 72, 297 / 25.4 * 72), "Letter": (8.5 * 72, 11 * 72)}  # ISO 216 and ANSI/ASME Y14.1
+POINTS = {
+    "A4": (210 / 25.4 * 72, 297 / 25.4 * 72),
+    "Letter": (8.5 * 72, 11 * 72),
+}  # ISO 216 and ANSI/ASME Y14.1
 SMALLEST = 7.5  # pt
 
 
@@ -23,8 +27,11 @@ def paper(browser):
     page = browser.new_page()
 
     def printed(made, size, system="metric", codes=True):
-        page.set_content(sheet.page(made, links(made, BASE) if codes else None, draw, system=system, paper=size))
+        page.set_content(
+            sheet.page(made, links(made, BASE) if codes else None, draw, system=system, paper=size)
+        )
         return pypdfium2.PdfDocument(page.pdf(prefer_css_page_size=True))
+
     printed.page = page
     yield printed
     page.close()
@@ -55,20 +62,45 @@ def test_an_ordinary_job_is_one_page(paper, size, system):
 
 
 ORDINARY = {  # received, sizes as finished: 35 to 40 readings each
-    "heads": ("two heads with valves and springs", "head.seat_pocket_intake head.seat_ring_outside_intake head.seat_pocket_exhaust head.seat_ring_outside_exhaust guide.bore "
-              "valve.stem_intake valve.stem_exhaust head.stem_height"),
-    "crank": ("crank, rods, case, shells", "crank.main_journal crank.rod_journal rod.big_end_bore rod.shell_wall rod.bush_bore rod.centre_distance crankcase.main_housing "
-              "crankcase.main_shell_wall crank.end_float crank.bow rod.width crank.rod_journal_length"),
-    "cylinders": ("cylinders and pistons", "cylinder.bore piston.diameter piston.ring_gap piston.pin piston.pin_bore cylinder.length piston.compression_height piston.groove piston.ring_width"),
-    "whole engine": ("heads, rods, crank, case, cylinders, pistons, cam, lifters, flywheel", "crank.main_journal crank.rod_journal rod.big_end_bore crankcase.main_housing cylinder.bore "
-                     "piston.diameter head.stem_height chamber.volume crank.end_float"),
+    "heads": (
+        "two heads with valves and springs",
+        "head.seat_pocket_intake head.seat_ring_outside_intake head.seat_pocket_exhaust head.seat_ring_outside_exhaust guide.bore "
+        "valve.stem_intake valve.stem_exhaust head.stem_height",
+    ),
+    "crank": (
+        "crank, rods, case, shells",
+        "crank.main_journal crank.rod_journal rod.big_end_bore rod.shell_wall rod.bush_bore rod.centre_distance crankcase.main_housing "
+        "crankcase.main_shell_wall crank.end_float crank.bow rod.width crank.rod_journal_length",
+    ),
+    "cylinders": (
+        "cylinders and pistons",
+        "cylinder.bore piston.diameter piston.ring_gap piston.pin piston.pin_bore cylinder.length piston.compression_height piston.groove piston.ring_width",
+    ),
+    "whole engine": (
+        "heads, rods, crank, case, cylinders, pistons, cam, lifters, flywheel",
+        "crank.main_journal crank.rod_journal rod.big_end_bore crankcase.main_housing cylinder.bore "
+        "piston.diameter head.stem_height chamber.volume crank.end_float",
+    ),
 }
 
 
 def ordinary(received, ids):
     sizes = [(f, place) for f in (demo().features[id] for id in ids.split()) for place in f.places or ("",)]
-    return job(received=received, done=["Machined to the sizes below, cleaned and oiled", "Gauges set in the shop's rings"], readings=[
-        reading(f.id, place, "finished", f.text + (" ± 0.003 mm" if f.text.endswith(" mm") else ""), f"2026-11-{16 + n % 8}T1{n % 10}:{10 + n % 49}+01:00", ("MK", "RB")[n % 2]) for n, (f, place) in enumerate(sizes)])
+    return job(
+        received=received,
+        done=["Machined to the sizes below, cleaned and oiled", "Gauges set in the shop's rings"],
+        readings=[
+            reading(
+                f.id,
+                place,
+                "finished",
+                f.text + (" ± 0.003 mm" if f.text.endswith(" mm") else ""),
+                f"2026-11-{16 + n % 8}T1{n % 10}:{10 + n % 49}+01:00",
+                ("MK", "RB")[n % 2],
+            )
+            for n, (f, place) in enumerate(sizes)
+        ],
+    )
 
 
 @pytest.mark.parametrize("size", sheet.PAPERS)
@@ -86,13 +118,23 @@ def test_nothing_printed_is_too_small_or_too_pale(paper, size):
         return [parseFloat(style.fontSize) * 72 / 96, style.color, style.fontVariantNumeric]
     })""")
     assert len(found) > 100 and min(size for size, *_ in found) >= SMALLEST
-    assert {colour for _, colour, _ in found} == {"rgb(0, 0, 0)"} and all("tabular-nums" in figures for *_, figures in found)
+    assert {colour for _, colour, _ in found} == {"rgb(0, 0, 0)"} and all(
+        "tabular-nums" in figures for *_, figures in found
+    )
 
 
 @pytest.mark.parametrize("size, width", [("A4", 210 - 20), ("Letter", 215.9 - 20)])
 def test_nothing_printed_is_cut_or_runs_into_its_neighbour(paper, size, width):
-    made = add_reading(orchard(), "crank.end_float", "", "assembly", "0.11 mm ± 0.01 mm", "2026-12-01T10:00+01:00", "JP")
-    long = job(name="W" * 120, received="head " * 100, by="X" * 60, done=["Y" * 400], readings=[reading("crank.main_journal", "1", "finished", "54.987 mm ± 0.004 mm", by="Z" * 60)] * 2)
+    made = add_reading(
+        orchard(), "crank.end_float", "", "assembly", "0.11 mm ± 0.01 mm", "2026-12-01T10:00+01:00", "JP"
+    )
+    long = job(
+        name="W" * 120,
+        received="head " * 100,
+        by="X" * 60,
+        done=["Y" * 400],
+        readings=[reading("crank.main_journal", "1", "finished", "54.987 mm ± 0.004 mm", by="Z" * 60)] * 2,
+    )
     for each, system in ((orchard(), "metric"), (orchard(), "inch"), (made, "inch"), (long, "metric")):
         paper(each, size, system)
         paper.page.set_viewport_size({"width": int(width / 25.4 * 96), "height": 1000})
@@ -116,9 +158,25 @@ def test_the_printed_code_is_read_back(paper, size):
 
 
 def test_several_codes_are_read_back(paper):
-    made = job(readings=[reading("crank.main_journal", "1", "finished", f"{i * 7919 % 100000}.{i * 104729 % 1000:03} mm", by=f"{i * 7907 % 9973}", why="x") for i in range(150)])
+    made = job(
+        readings=[
+            reading(
+                "crank.main_journal",
+                "1",
+                "finished",
+                f"{i * 7919 % 100000}.{i * 104729 % 1000:03} mm",
+                by=f"{i * 7907 % 9973}",
+                why="x",
+            )
+            for i in range(150)
+        ]
+    )
     pdf = paper(made, "A4")
-    found = [code.text for n in range(len(pdf)) for code in zxingcpp.read_barcodes(pdf[n].render(scale=300 / 72).to_numpy())]
+    found = [
+        code.text
+        for n in range(len(pdf))
+        for code in zxingcpp.read_barcodes(pdf[n].render(scale=300 / 72).to_numpy())
+    ]
     assert len(found) > 1 and sorted(found) == sorted(links(made, BASE))
 
 
@@ -126,19 +184,31 @@ def test_inside_a_page_of_the_site_it_prints_alike(browser, server, paper):
     pdf = paper(orchard(), "Letter")
     page = browser.new_page()
     page.goto(f"{server}about/")
-    page.evaluate("""([style, body]) => {
+    page.evaluate(
+        """([style, body]) => {
         document.head.append(Object.assign(document.createElement("style"), { textContent: style }))
         document.querySelector("article").innerHTML = body
-    }""", [sheet.css(), sheet.sheet(orchard(), links(orchard(), BASE), draw)])
+    }""",
+        [sheet.css(), sheet.sheet(orchard(), links(orchard(), BASE), draw)],
+    )
     there = pypdfium2.PdfDocument(page.pdf(prefer_css_page_size=True, format="Letter"))
     page.close()
     assert len(there) == 1 and text(there) == text(pdf)
     down = [tuple(b - a for a, b in zip(*both)) for both in zip(lines(there), lines(pdf), strict=True)]
-    assert all(abs(left) <= 1 and abs(right) <= 1 and 0 <= low <= 6 for left, low, right, _ in down), "each piece of text, 2 mm lower at most"
+    assert all(abs(left) <= 1 and abs(right) <= 1 and 0 <= low <= 6 for left, low, right, _ in down), (
+        "each piece of text, 2 mm lower at most"
+    )
 
 
 def test_a_large_job_says_which_page_of_how_many(paper):
-    made = job(readings=[reading(f.id, place, "finished", f.text) for f in demo().features.values() if not f.follows for place in f.places or ("",)])
+    made = job(
+        readings=[
+            reading(f.id, place, "finished", f.text)
+            for f in demo().features.values()
+            if not f.follows
+            for place in f.places or ("",)
+        ]
+    )
     pdf = paper(made, "A4", codes=False)
     assert len(pdf) > 2
     for n in range(len(pdf)):

@@ -1,4 +1,5 @@
 """Whose number is it: typed alone, no entry of any calculator makes a verdict over numbers that nobody read and that it does not name."""
+
 import pytest
 from playwright.sync_api import expect
 
@@ -45,7 +46,9 @@ ALONE = """async () => {
 def test_no_single_entry_makes_a_verdict_over_numbers_that_nobody_read(page, addresses, site):
     typed = 0
     for address in addresses:
-        if "<live-calculator" in (site / address / "index.html" if not address.endswith(".html") else site / address).read_text(encoding="utf-8"):
+        if "<live-calculator" in (
+            site / address / "index.html" if not address.endswith(".html") else site / address
+        ).read_text(encoding="utf-8"):
             page.goto(address)
             found = page.evaluate(ALONE)
             assert found["wrong"] == [], address
@@ -58,7 +61,10 @@ def test_an_untouched_page_shows_an_example_in_no_colour_of_a_verdict(page, addr
     for verdict in page.locator("live-calculator .verdict").all():
         assert "verdict-example" in verdict.get_attribute("class")
         expect(verdict.locator(".verdict-state")).to_have_text("Example")
-        colours = verdict.evaluate("e => [getComputedStyle(e).borderTopColor, getComputedStyle(document.documentElement).getPropertyValue('--pass')]")
+        colours = verdict.evaluate(
+            "e => [getComputedStyle(e).borderTopColor,"
+            " getComputedStyle(document.documentElement).getPropertyValue('--pass')]"
+        )
         assert colours[0] not in colours[1]
 
 
@@ -87,7 +93,9 @@ def test_another_engine_brings_its_own_limits_and_nothing_of_the_first(page):
 
 
 def known(page) -> list:
-    return page.locator("[data-sheet-size]").evaluate_all("all => [...new Set(all.map((e) => e.dataset.sheetSize))]")
+    return page.locator("[data-sheet-size]").evaluate_all(
+        "all => [...new Set(all.map((e) => e.dataset.sheetSize))]"
+    )
 
 
 def on_sheet(id: str, name: str) -> str:
@@ -102,7 +110,9 @@ def test_a_job_of_another_engine_never_shows_a_limit_of_the_examples(page, addre
     job = fresh() | {"engine": "RC-40"}
     with_job(page, job, "about/")
     for address in addresses:
-        text = (site / address / "index.html" if not address.endswith(".html") else site / address).read_text(encoding="utf-8")
+        text = (site / address / "index.html" if not address.endswith(".html") else site / address).read_text(
+            encoding="utf-8"
+        )
         if "<live-calculator" not in text:
             continue
         page.goto(address)
@@ -112,7 +122,9 @@ def test_a_job_of_another_engine_never_shows_a_limit_of_the_examples(page, addre
         own = {id: on_sheet(id, "RC-40") for id in known(page)}
         for said in page.locator("[data-sheet-size]").all():
             id = said.get_attribute("data-sheet-size")
-            expect(said).to_have_text(plain(page, own[id]) if own[id] else "(not on RC-40’s sheet)", use_inner_text=False)
+            expect(said).to_have_text(
+                plain(page, own[id]) if own[id] else "(not on RC-40’s sheet)", use_inner_text=False
+            )
 
 
 def test_the_engine_that_is_chosen_last_counts_whatever_is_answered_later(page, address):
@@ -130,5 +142,8 @@ def test_the_engine_that_is_chosen_last_counts_whatever_is_answered_later(page, 
     for route in held:
         route.continue_()
     wait_for_state(page, "ready")
-    page.evaluate("import(new URL('/assets/js/runtime.mjs', location)).then(({ runtime }) => runtime.ask({ call: 'sizes', engine: '', sizes: [] }, 'behind'))")
+    page.evaluate(
+        "import(new URL('/assets/js/runtime.mjs', location)).then(({ runtime }) => runtime.ask({ call:"
+        " 'sizes', engine: '', sizes: [] }, 'behind'))"
+    )
     assert sentences.all_inner_texts() == first

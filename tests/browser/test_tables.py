@@ -1,4 +1,5 @@
 """A table that says it can be sorted: by any column, both ways, in the reader's units."""
+
 import re
 
 import pytest
@@ -30,13 +31,25 @@ def test_materials_are_sorted_by_any_column_and_back(page, units):
     table.locator("thead th button").first.click()
     names = column(table, 1)
     # by their first word: where signs and spaces stand is the browser's language's affair
-    assert names == sorted(names, key=lambda name: re.match(r"\w+", name.casefold())[0]) and set(names) == {m.name for m in MATERIALS.values()}
+    assert names == sorted(names, key=lambda name: re.match(r"\w+", name.casefold())[0]) and set(names) == {
+        m.name for m in MATERIALS.values()
+    }
     expect(table.locator("[aria-sort]")).to_have_count(1)
 
 
-@pytest.mark.parametrize("address, columns", [("limits/", ["Size", "As made", "Wear limit"]),
-                                              ("rods/resizing/", ["Rod", "Big end", "Small end", "Whole", "Off the big end's pad", "Off the small end's pad"])])
-def test_a_wide_table_stands_row_by_row_on_a_phone_and_is_a_table_to_assistive_technology_all_the_same(address, columns, page):
+@pytest.mark.parametrize(
+    "address, columns",
+    [
+        ("limits/", ["Size", "As made", "Wear limit"]),
+        (
+            "rods/resizing/",
+            ["Rod", "Big end", "Small end", "Whole", "Off the big end's pad", "Off the small end's pad"],
+        ),
+    ],
+)
+def test_a_wide_table_stands_row_by_row_on_a_phone_and_is_a_table_to_assistive_technology_all_the_same(
+    address, columns, page
+):
     page.set_viewport_size(PHONE)
     page.goto(address)
     table = page.locator("table.by-row", has=page.locator("th", has_text=columns[-1])).first
@@ -58,6 +71,8 @@ def heard(table) -> list[tuple[str, str]]:
     """Roles and names of a table's parts in the browser's own accessibility tree."""
     table.evaluate("e => e.id ||= 'heard'")
     asked = table.page.context.new_cdp_session(table.page)
-    node = asked.send("Runtime.evaluate", {"expression": f"document.getElementById('{table.get_attribute('id')}')"})["result"]["objectId"]
+    node = asked.send(
+        "Runtime.evaluate", {"expression": f"document.getElementById('{table.get_attribute('id')}')"}
+    )["result"]["objectId"]
     nodes = asked.send("Accessibility.queryAXTree", {"objectId": node})["nodes"]
     return [(n["role"]["value"], n.get("name", {}).get("value", "")) for n in nodes if not n["ignored"]]

@@ -1,4 +1,5 @@
 """Decision rules: scipy's normal distribution in both tails, the three answers, and the doubt that would decide."""
+
 import math
 
 import mpmath
@@ -7,7 +8,19 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 from scipy.stats import norm
 
-from calc.core.conformance import PROOF, accepted, decide, deciding_share, past, percent, phi, probability, probability_within, quantile, standard
+from calc.core.conformance import (
+    PROOF,
+    accepted,
+    decide,
+    deciding_share,
+    past,
+    percent,
+    phi,
+    probability,
+    probability_within,
+    quantile,
+    standard,
+)
 
 INF = math.inf
 margins = st.floats(-40, 40)
@@ -37,7 +50,10 @@ def test_probability_keeps_its_digits_in_the_tails(below, above):
 def test_without_doubt_a_limit_belongs_to_what_it_allows():
     assert [probability_within(x, 0.0, 9.0, 10.0) for x in (8.999, 9.0, 9.5, 10.0, 10.001)] == [0, 1, 1, 1, 0]
     assert probability_within(5.0, 0.0, None, None) == 1 == probability_within(5.0, 0.1, None, None)
-    assert standard(None, 0.1) == INF == standard(0.0, 0.0) == standard(-0.0, 0.0) and standard(-1e-9, 0.0) == -INF
+    assert (
+        standard(None, 0.1) == INF == standard(0.0, 0.0) == standard(-0.0, 0.0)
+        and standard(-1e-9, 0.0) == -INF
+    )
 
 
 def test_what_floats_leave_of_two_equal_numbers_is_past_no_limit():
@@ -50,17 +66,36 @@ def test_what_floats_leave_of_two_equal_numbers_is_past_no_limit():
 
 def test_without_doubt_a_certainty_is_proven():
     """Probabilities of 1 and 0 exactly, and a whole certainty asked for."""
-    assert decide(INF, INF, proof=1.0) == "in" and decide(-INF, INF, proof=1.0) == decide(INF, -INF, proof=1.0) == "out"
+    assert (
+        decide(INF, INF, proof=1.0) == "in"
+        and decide(-INF, INF, proof=1.0) == decide(INF, -INF, proof=1.0) == "out"
+    )
 
 
-@pytest.mark.parametrize("below, above, answer", [
-    (1.65, INF, "in"), (1.64, INF, "cannot tell"), (0.0, INF, "cannot tell"), (-1.64, INF, "cannot tell"), (-1.65, INF, "out"),
-    (INF, 1.65, "in"), (INF, -1.65, "out"), (INF, INF, "in"), (INF, -INF, "out"),
-    (1.65, 3.0, "cannot tell"), (1.66, 3.0, "in"),  # both limits count: 0.95053 − 0.00135 and 0.95154 − 0.00135
-    (1.95, 1.95, "cannot tell"), (1.97, 1.97, "in"),
-    (0.1, 0.1, "cannot tell"),  # nearly no probability between them, but nothing proves that it is outside
-    (-0.5, 0.6, "cannot tell"),
-])
+@pytest.mark.parametrize(
+    "below, above, answer",
+    [
+        (1.65, INF, "in"),
+        (1.64, INF, "cannot tell"),
+        (0.0, INF, "cannot tell"),
+        (-1.64, INF, "cannot tell"),
+        (-1.65, INF, "out"),
+        (INF, 1.65, "in"),
+        (INF, -1.65, "out"),
+        (INF, INF, "in"),
+        (INF, -INF, "out"),
+        (1.65, 3.0, "cannot tell"),
+        (1.66, 3.0, "in"),  # both limits count: 0.95053 − 0.00135 and 0.95154 − 0.00135
+        (1.95, 1.95, "cannot tell"),
+        (1.97, 1.97, "in"),
+        (
+            0.1,
+            0.1,
+            "cannot tell",
+        ),  # nearly no probability between them, but nothing proves that it is outside
+        (-0.5, 0.6, "cannot tell"),
+    ],
+)
 def test_three_answers(below, above, answer):
     """At 95 %: 1.645 on one side, 1.960 where both sides are equally near (tables of the normal distribution)."""
     assert decide(below, above) == answer
@@ -102,6 +137,7 @@ def test_accepted_readings_are_those_that_are_in(u, width, proof):
 
     def answer(y):
         return decide((y - 5) / u, (5 + width - y) / u, proof)
+
     assert answer(low + 1e-6 * u) == answer(high - 1e-6 * u) == "in" or high - low < 3e-6 * u
     assert answer(low - 1e-3 * u) == answer(high + 1e-3 * u) == "cannot tell"
 
@@ -116,7 +152,10 @@ def test_equal_up_to_what_floats_leave():
     assert not past(0.1 + 0.2, 0.3) and not past(51.998e-3 - 51.990e-3, 0.008e-3) and past(0.3 + 1e-9, 0.3)
 
 
-@pytest.mark.parametrize("share, text", [(0.9499, "94 %"), (0.95, "95 %"), (0.29, "29 %"), (0.999999, "99 %"), (1.0, "100 %"), (0.0, "0 %")])
+@pytest.mark.parametrize(
+    "share, text",
+    [(0.9499, "94 %"), (0.95, "95 %"), (0.29, "29 %"), (0.999999, "99 %"), (1.0, "100 %"), (0.0, "0 %")],
+)
 def test_per_cent_are_rounded_down(share, text):
     assert percent(share).text() == text == percent(share).text("inch")
 

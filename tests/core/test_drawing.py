@@ -1,4 +1,5 @@
 """The shapes that drawings are made of."""
+
 from math import isclose, pi
 
 import pytest
@@ -15,14 +16,17 @@ def area(points):
     return abs(sum(x * v - u * y for (x, y), (u, v) in zip(points, (*points[1:], *points[:1])))) / 2
 
 
-@pytest.mark.parametrize("points, expected", [
-    (box(-0.5, -0.5, 0.5, 0.5), 1.0),  # whole inside
-    (box(-9, -9, 9, 9), 4.0),  # whole outside of it
-    (box(0, -9, 9, 9), 2.0),  # half
-    (((0, -2), (2, 0), (0, 2), (-2, 0)), 4.0),  # a diamond that touches all four corners
-    (((0, -1.5), (1.5, 0), (0, 1.5), (-1.5, 0)), 4 - 4 * 0.5 ** 2 / 2),  # one that leaves four corners out
-    (box(2, 2, 3, 3), 0.0),
-])
+@pytest.mark.parametrize(
+    "points, expected",
+    [
+        (box(-0.5, -0.5, 0.5, 0.5), 1.0),  # whole inside
+        (box(-9, -9, 9, 9), 4.0),  # whole outside of it
+        (box(0, -9, 9, 9), 2.0),  # half
+        (((0, -2), (2, 0), (0, 2), (-2, 0)), 4.0),  # a diamond that touches all four corners
+        (((0, -1.5), (1.5, 0), (0, 1.5), (-1.5, 0)), 4 - 4 * 0.5**2 / 2),  # one that leaves four corners out
+        (box(2, 2, 3, 3), 0.0),
+    ],
+)
 def test_clipped_area_is_what_is_left_by_hand(points, expected):
     assert area(clip(points, *WINDOW)) == pytest.approx(expected)
 

@@ -1,4 +1,5 @@
 """Traced numbers: the same values as floats, dimensions checked, and the working that is read back from them."""
+
 import math
 import operator
 from decimal import ROUND_HALF_EVEN, Decimal
@@ -8,33 +9,93 @@ from xml.etree import ElementTree
 import mpmath
 import pint
 import pytest
-from hypothesis import assume, given, strategies as st
+from hypothesis import assume, given
+from hypothesis import strategies as st
 
-from calc.page.formula import line_html, line_text
-from calc.core.kinds import ANGLE, AREA, FORCE, KINDS, LENGTH, PRESSURE, RATIO, ROTATION, STRESS, TEMPERATURE, TIME, VOLUME
+from calc.core.kinds import (
+    ANGLE,
+    AREA,
+    FORCE,
+    KINDS,
+    LENGTH,
+    PRESSURE,
+    RATIO,
+    ROTATION,
+    STRESS,
+    TEMPERATURE,
+    TIME,
+    VOLUME,
+)
+from calc.core.working import (
+    PI,
+    DimensionError,
+    acos,
+    asin,
+    atan,
+    constant,
+    cos,
+    exp,
+    figures,
+    form,
+    greatest,
+    in_unit,
+    least,
+    log,
+    log10,
+    of_unit,
+    sin,
+    sqrt,
+    step,
+    steps_behind,
+    tan,
+    tanh,
+)
 from calc.core.writing import from_unit
-from calc.core.working import DimensionError, PI, acos, asin, atan, constant, cos, exp, figures, form, greatest, in_unit, least, log, log10, of_unit, sin, sqrt, step, steps_behind, tan, tanh
+from calc.page.formula import line_html, line_text
 from tests.formula_reader import Reader, Unreadable, mathml_text
 
 SHARE, MM = form(RATIO, 3), form(LENGTH, 3)
-FUNCTIONS = {"sin": sin, "cos": cos, "tan": tan, "asin": asin, "acos": acos, "atan": atan, "exp": exp, "ln": log, "log": log10,
-             "tanh": tanh, "√": sqrt, "abs": abs, "neg": operator.neg}
+FUNCTIONS = {
+    "sin": sin,
+    "cos": cos,
+    "tan": tan,
+    "asin": asin,
+    "acos": acos,
+    "atan": atan,
+    "exp": exp,
+    "ln": log,
+    "log": log10,
+    "tanh": tanh,
+    "√": sqrt,
+    "abs": abs,
+    "neg": operator.neg,
+}
 OPERATORS = {"+": operator.add, "-": operator.sub, "*": operator.mul, "/": operator.truediv}
 EXTREMES = {"min": least, "max": greatest}
 
 
 # expression trees, as plain data: ("x", thousandths) is a named number, ("c", text) a constant
 
-leaves = st.one_of(st.tuples(st.just("x"), st.integers(-9999, 9999)),
-                   st.tuples(st.just("c"), st.sampled_from(["0", "1", "2", "-2", "0.8", "-0.125", "3.5", "101325", "2.5e-6", "-4e12", "π"])))
+leaves = st.one_of(
+    st.tuples(st.just("x"), st.integers(-9999, 9999)),
+    st.tuples(
+        st.just("c"),
+        st.sampled_from(["0", "1", "2", "-2", "0.8", "-0.125", "3.5", "101325", "2.5e-6", "-4e12", "π"]),
+    ),
+)
 
 
 def _branches(inner):
     return st.one_of(
         st.tuples(st.sampled_from(sorted(OPERATORS)), inner, inner),
         st.tuples(st.sampled_from(sorted(FUNCTIONS)), inner),
-        st.tuples(st.just("**"), inner, st.one_of(st.sampled_from([("c", "2"), ("c", "3"), ("c", "0.5"), ("c", "-1")]), inner)),
-        st.tuples(st.sampled_from(sorted(EXTREMES)), inner, inner, inner))
+        st.tuples(
+            st.just("**"),
+            inner,
+            st.one_of(st.sampled_from([("c", "2"), ("c", "3"), ("c", "0.5"), ("c", "-1")]), inner),
+        ),
+        st.tuples(st.sampled_from(sorted(EXTREMES)), inner, inner, inner),
+    )
 
 
 trees = st.recursive(leaves, _branches, max_leaves=9)
@@ -89,9 +150,23 @@ def exactly(tree):
     return values[0] ** values[1] if op == "**" else (OPERATORS.get(op) or EXACT[op])(*values)
 
 
-EXACT = {"sin": mpmath.sin, "cos": mpmath.cos, "tan": mpmath.tan, "asin": mpmath.asin, "acos": mpmath.acos, "atan": mpmath.atan,
-         "exp": mpmath.exp, "ln": mpmath.log, "log": mpmath.log10, "tanh": mpmath.tanh, "√": mpmath.sqrt, "abs": abs,
-         "neg": operator.neg, "min": min, "max": max}
+EXACT = {
+    "sin": mpmath.sin,
+    "cos": mpmath.cos,
+    "tan": mpmath.tan,
+    "asin": mpmath.asin,
+    "acos": mpmath.acos,
+    "atan": mpmath.atan,
+    "exp": mpmath.exp,
+    "ln": mpmath.log,
+    "log": mpmath.log10,
+    "tanh": mpmath.tanh,
+    "√": mpmath.sqrt,
+    "abs": abs,
+    "neg": operator.neg,
+    "min": min,
+    "max": max,
+}
 
 
 @pytest.fixture(autouse=True)
@@ -113,6 +188,7 @@ def test_values_are_those_of_plain_floats_bit_for_bit(tree):
 
 
 # the working, read back
+
 
 def readable(tree):
     """A tree whose every part is a moderate number, so that 60 digits leave no doubt."""
@@ -195,25 +271,46 @@ def test_quantities_carry_their_units_into_the_line(data, system):
     a, b, c, S = numbers.values()
     A, B, C, T = exact.values()
     mm, mm2 = (shapes[s].unit(system) for s in "aS")
-    name, expression, shape, expected = data.draw(st.sampled_from([
-        ("squares", a ** 2 - b * c, AREA, A ** 2 - B * C),
-        ("difference", a - (b - c), LENGTH, A - (B - C)),
-        ("opposite", a + -b, LENGTH, A - B),
-        ("opposites", -(2 * a) - -b, LENGTH, -2 * A + B),
-        ("quotient", S / b - c, LENGTH, T / B - C),
-        ("product of a quotient", a * (b / c), LENGTH, A * B / C),
-        ("quotient of a product", S / (b * c), RATIO, T / (B * C)),
-        ("quotient of a quotient", a / (b / c), LENGTH, A * C / B),
-        ("power of a quotient", (a / b) ** 3 * c, LENGTH, (A / B) ** 3 * C),
-        ("power of a quantity", sqrt(a ** 2) + (abs(b) ** 0.5) ** 2, LENGTH, abs(A) + abs(B)),
-        ("counted in a unit", of_unit(3 * in_unit(a, mm) - 2, LENGTH, mm) - c, LENGTH, 3 * A - 2 * mm.factor - C),
-        ("counted in a unit, squared", of_unit(in_unit(a, mm) ** 2, AREA, mm2) + S, AREA, (A / mm.factor) ** 2 * mm2.factor + T),
-        ("as it was counted", 2 * of_unit(in_unit(a, mm), LENGTH, mm), LENGTH, 2 * A)]))
+    name, expression, shape, expected = data.draw(
+        st.sampled_from(
+            [
+                ("squares", a**2 - b * c, AREA, A**2 - B * C),
+                ("difference", a - (b - c), LENGTH, A - (B - C)),
+                ("opposite", a + -b, LENGTH, A - B),
+                ("opposites", -(2 * a) - -b, LENGTH, -2 * A + B),
+                ("quotient", S / b - c, LENGTH, T / B - C),
+                ("product of a quotient", a * (b / c), LENGTH, A * B / C),
+                ("quotient of a product", S / (b * c), RATIO, T / (B * C)),
+                ("quotient of a quotient", a / (b / c), LENGTH, A * C / B),
+                ("power of a quotient", (a / b) ** 3 * c, LENGTH, (A / B) ** 3 * C),
+                ("power of a quantity", sqrt(a**2) + (abs(b) ** 0.5) ** 2, LENGTH, abs(A) + abs(B)),
+                (
+                    "counted in a unit",
+                    of_unit(3 * in_unit(a, mm) - 2, LENGTH, mm) - c,
+                    LENGTH,
+                    3 * A - 2 * mm.factor - C,
+                ),
+                (
+                    "counted in a unit, squared",
+                    of_unit(in_unit(a, mm) ** 2, AREA, mm2) + S,
+                    AREA,
+                    (A / mm.factor) ** 2 * mm2.factor + T,
+                ),
+                ("as it was counted", 2 * of_unit(in_unit(a, mm), LENGTH, mm), LENGTH, 2 * A),
+            ]
+        )
+    )
     worked = step("y", name, form(shape, 3), expression)
-    reader = Reader({u.symbol: (u.factor, u.offset) for u in (mm, mm2)}, {k: mpmath.mpf(v.numerator) / v.denominator for k, v in exact.items()})
+    reader = Reader(
+        {u.symbol: (u.factor, u.offset) for u in (mm, mm2)},
+        {k: mpmath.mpf(v.numerator) / v.denominator for k, v in exact.items()},
+    )
     want = mpmath.mpf(expected.numerator) / expected.denominator
     assert abs(float(worked) - want) <= 1e-12 * sum(abs(v) for v in (*exact.values(), expected))
-    for text in (*halves(worked, system), *(mathml_text(row, system).removeprefix("y").removeprefix(" = ") for row in maths(worked)[:2])):
+    for text in (
+        *halves(worked, system),
+        *(mathml_text(row, system).removeprefix("y").removeprefix(" = ") for row in maths(worked)[:2]),
+    ):
         assert close(reader.read(text), want), text
 
 
@@ -229,8 +326,13 @@ def test_a_quantity_counted_in_a_unit_and_made_of_it_again():
     """An empirical rule for degrees Fahrenheit and one for inches, by hand."""
     warm = constant("T", "", form(TEMPERATURE, 0), 293.15)
     assert float(in_unit(warm, TEMPERATURE.inch)) == in_unit(293.15, TEMPERATURE.inch) == 68.0
-    assert float(of_unit(in_unit(warm, TEMPERATURE.inch) + 9, TEMPERATURE, TEMPERATURE.inch)) == pytest.approx(298.15, abs=1e-9)
-    assert of_unit(77.0, TEMPERATURE, TEMPERATURE.inch) == pytest.approx(298.15, abs=1e-9) and of_unit(2.0, LENGTH, LENGTH.inch) == 0.0508
+    assert float(
+        of_unit(in_unit(warm, TEMPERATURE.inch) + 9, TEMPERATURE, TEMPERATURE.inch)
+    ) == pytest.approx(298.15, abs=1e-9)
+    assert (
+        of_unit(77.0, TEMPERATURE, TEMPERATURE.inch) == pytest.approx(298.15, abs=1e-9)
+        and of_unit(2.0, LENGTH, LENGTH.inch) == 0.0508
+    )
     with pytest.raises(DimensionError):
         of_unit(2.0, LENGTH, PRESSURE.metric)
 
@@ -239,94 +341,148 @@ x, y, z = (constant(letter, "", SHARE, value) for letter, value in (("x", 2.0), 
 d, D = (constant(letter, "", form(LENGTH, 1), value) for letter, value in (("d", 0.01), ("D", 0.02)))
 
 
-@pytest.mark.parametrize("expression, symbols, numbers", [
-    (x - (y - z), "x − (y − z)", "2.000 − (3.000 − (−5.000))"),
-    (x + z, "x + z", "2.000 + (−5.000)"),
-    (-x * y, "−x·y", "−2.000·3.000"),
-    (x * -y, "x·(−y)", "2.000·(−3.000)"),
-    (-(x + y), "−(x + y)", "−(2.000 + 3.000)"),
-    (-z, "−z", "−(−5.000)"),
-    ((-x) ** 2, "(−x)^2", "(−2.000)^2"),
-    (-(x ** 2), "−x^2", "−2.000^2"),
-    ((x ** y) ** 2, "(x^y)^2", "(2.000^3.000)^2"),
-    (x ** (y ** 2), "x^(y^2)", "2.000^(3.000^2)"),
-    (x ** -1, "x^−1", "2.000^−1"),
-    (x ** (1 / 3), "x^(1/3)", "2.000^(1/3)"),
-    (x ** (-2 / 3), "x^(−2/3)", "2.000^(−2/3)"),
-    (x ** 0.333, "x^0.333", "2.000^0.333"),
-    (x ** 1.5, "x^1.5", "2.000^1.5"),
-    (x ** z, "x^z", "2.000^(−5.000)"),
-    (x / (y * z), "x/(y·z)", "2.000/(3.000·(−5.000))"),
-    (x / y / z, "x/y/z", "2.000/3.000/(−5.000)"),
-    (x / (y / z), "x/(y/z)", "2.000/(3.000/(−5.000))"),
-    ((x / y) ** 2, "(x/y)^2", "(2.000/3.000)^2"),
-    (sqrt(x + y) * abs(z - x), "√(x + y)·|z − x|", "√(2.000 + 3.000)·|−5.000 − 2.000|"),
-    (least(x, y + z), "min(x; y + z)", "min(2.000; 3.000 + (−5.000))"),
-    (log10(x) + log(y), "log(x) + ln(y)", "log(2.000) + ln(3.000)"),
-    (PI * x ** 2 / 4, "π·x^2/4", "π·2.000^2/4"),
-    (2 * PI / x, "2·π/x", "2·π/2.000"),
-    (x / (2 * PI), "x/(2·π)", "2.000/(2·π)"),
-    (x * (PI / 180), "x·π/180", "2.000·π/180"),
-    (x - (-PI / 4), "x − (−π/4)", "2.000 − (−π/4)"),
-    (x * 1.0, "x·1", "2.000·1"),
-    (2.5e-6 * x, "2.5×10⁻⁶·x", "2.5×10⁻⁶·2.000"),
-    (x ** 2.5e-6, "x^(2.5×10⁻⁶)", "2.000^(2.5×10⁻⁶)"),
-    (x - -2, "x − (−2)", "2.000 − (−2)"),
-    (d / D, "d/D", "10.0 mm/20.0 mm"),
-    ((d / D) ** 2, "(d/D)^2", "(10.0 mm/20.0 mm)^2"),
-    (in_unit(d, LENGTH.metric) ** 0.5, "(d/mm)^0.5", "10^0.5"),
-    (in_unit(d + D, LENGTH.metric) * 2, "(d + D)/mm·2", "30·2"),
-    (in_unit(constant("n", "", form(ROTATION, 0), 50.0), ROTATION.metric) / 9, "n/(1/min)/9", "3000/9"),
-])
+@pytest.mark.parametrize(
+    "expression, symbols, numbers",
+    [
+        (x - (y - z), "x − (y − z)", "2.000 − (3.000 − (−5.000))"),
+        (x + z, "x + z", "2.000 + (−5.000)"),
+        (-x * y, "−x·y", "−2.000·3.000"),
+        (x * -y, "x·(−y)", "2.000·(−3.000)"),
+        (-(x + y), "−(x + y)", "−(2.000 + 3.000)"),
+        (-z, "−z", "−(−5.000)"),
+        ((-x) ** 2, "(−x)^2", "(−2.000)^2"),
+        (-(x**2), "−x^2", "−2.000^2"),
+        ((x**y) ** 2, "(x^y)^2", "(2.000^3.000)^2"),
+        (x ** (y**2), "x^(y^2)", "2.000^(3.000^2)"),
+        (x**-1, "x^−1", "2.000^−1"),
+        (x ** (1 / 3), "x^(1/3)", "2.000^(1/3)"),
+        (x ** (-2 / 3), "x^(−2/3)", "2.000^(−2/3)"),
+        (x**0.333, "x^0.333", "2.000^0.333"),
+        (x**1.5, "x^1.5", "2.000^1.5"),
+        (x**z, "x^z", "2.000^(−5.000)"),
+        (x / (y * z), "x/(y·z)", "2.000/(3.000·(−5.000))"),
+        (x / y / z, "x/y/z", "2.000/3.000/(−5.000)"),
+        (x / (y / z), "x/(y/z)", "2.000/(3.000/(−5.000))"),
+        ((x / y) ** 2, "(x/y)^2", "(2.000/3.000)^2"),
+        (sqrt(x + y) * abs(z - x), "√(x + y)·|z − x|", "√(2.000 + 3.000)·|−5.000 − 2.000|"),
+        (least(x, y + z), "min(x; y + z)", "min(2.000; 3.000 + (−5.000))"),
+        (log10(x) + log(y), "log(x) + ln(y)", "log(2.000) + ln(3.000)"),
+        (PI * x**2 / 4, "π·x^2/4", "π·2.000^2/4"),
+        (2 * PI / x, "2·π/x", "2·π/2.000"),
+        (x / (2 * PI), "x/(2·π)", "2.000/(2·π)"),
+        (x * (PI / 180), "x·π/180", "2.000·π/180"),
+        (x - (-PI / 4), "x − (−π/4)", "2.000 − (−π/4)"),
+        (x * 1.0, "x·1", "2.000·1"),
+        (2.5e-6 * x, "2.5×10⁻⁶·x", "2.5×10⁻⁶·2.000"),
+        (x**2.5e-6, "x^(2.5×10⁻⁶)", "2.000^(2.5×10⁻⁶)"),
+        (x - -2, "x − (−2)", "2.000 − (−2)"),
+        (d / D, "d/D", "10.0 mm/20.0 mm"),
+        ((d / D) ** 2, "(d/D)^2", "(10.0 mm/20.0 mm)^2"),
+        (in_unit(d, LENGTH.metric) ** 0.5, "(d/mm)^0.5", "10^0.5"),
+        (in_unit(d + D, LENGTH.metric) * 2, "(d + D)/mm·2", "30·2"),
+        (in_unit(constant("n", "", form(ROTATION, 0), 50.0), ROTATION.metric) / 9, "n/(1/min)/9", "3000/9"),
+    ],
+)
 def test_how_formulas_are_written(expression, symbols, numbers):
     formula, put_in = halves(shown(expression))
     assert (formula, put_in) == (symbols, numbers)
 
 
-@pytest.mark.parametrize("expression, symbols, numbers", [
-    (d ** 2, "d^2", "(10.0 mm)^2"),
-    (of_unit(3 * in_unit(d, LENGTH.metric) ** 2, AREA, AREA.metric), "(3·(d/mm)^2) mm²", "(3·10^2) mm²"),
-])
+@pytest.mark.parametrize(
+    "expression, symbols, numbers",
+    [
+        (d**2, "d^2", "(10.0 mm)^2"),
+        (of_unit(3 * in_unit(d, LENGTH.metric) ** 2, AREA, AREA.metric), "(3·(d/mm)^2) mm²", "(3·10^2) mm²"),
+    ],
+)
 def test_how_areas_are_written(expression, symbols, numbers):
     assert halves(step("y", "", form(AREA, 0), expression)) == (symbols, numbers)
 
 
 def test_a_number_without_a_symbol_shows_its_value_among_the_symbols():
-    assert line_text(step("y", "", MM, constant("", "", MM, 0.002) + d), "metric") == "y = 2.000 mm + d = 2.000 mm + 10.0 mm = 12.000 mm"
+    assert (
+        line_text(step("y", "", MM, constant("", "", MM, 0.002) + d), "metric")
+        == "y = 2.000 mm + d = 2.000 mm + 10.0 mm = 12.000 mm"
+    )
 
 
 def test_mathml_escapes_what_is_written_in_symbols_and_units():
     hostile = constant("<b>&", "", SHARE, 1.0)
-    html = line_html(step("\"><script>_<i>", "", SHARE, hostile + 1))
+    html = line_html(step('"><script>_<i>', "", SHARE, hostile + 1))
     tree = ElementTree.fromstring(html)
     assert {node.tag for node in tree.iter()} <= {"div", "math", "mrow", "mi", "mn", "mo", "msub", "mtext"}
     assert "<b>&" in "".join(tree.itertext()) and "<script>" in "".join(tree.itertext())
 
 
-@pytest.mark.parametrize("value, digits, text", [
-    (0.8, 10, "0.8"), (-2.0, 10, "−2"), (101325.0, 10, "101325"), (2.5e-6, 10, "2.5×10⁻⁶"), (-1e12, 10, "−1×10¹²"),
-    (1 / 3, 5, "0.33333"), (123456.0, 5, "1.2346×10⁵"), (0.0, 5, "0")])
+@pytest.mark.parametrize(
+    "value, digits, text",
+    [
+        (0.8, 10, "0.8"),
+        (-2.0, 10, "−2"),
+        (101325.0, 10, "101325"),
+        (2.5e-6, 10, "2.5×10⁻⁶"),
+        (-1e12, 10, "−1×10¹²"),
+        (1 / 3, 5, "0.33333"),
+        (123456.0, 5, "1.2346×10⁵"),
+        (0.0, 5, "0"),
+    ],
+)
 def test_figures(value, digits, text):
     assert figures(value, digits) == text
 
 
 # dimensions
 
-UNITS = {"length": "mm", "area": "mm**2", "volume": "cm**3", "pressure": "kPa", "stress": "MPa", "force": "N", "torque": "N*m",
-         "stiffness": "N/mm", "compliance": "um/kN", "mass": "g", "density": "kg/m**3", "moment of inertia": "kg*m**2", "time": "s",
-         "speed": "m/s", "acceleration": "m/s**2", "frequency": "Hz", "power": "kW", "energy": "J", "thermal expansion": "um/m/K",
-         "specific heat": "J/kg/K", "thermal conductivity": "W/m/K", "heat transfer coefficient": "W/m**2/K", "flow rate": "cm**3/min",
-         "mass flow rate": "g/s", "dynamic viscosity": "mPa*s", "kinematic viscosity": "mm**2/s", "leak rate": "Pa*m**3/s",
-         "second moment of area": "mm**4", "unbalance": "g*mm", "pressure change rate": "kPa/min", "angle": "deg", "ratio": "dimensionless",
-         "specific fuel consumption": "g/kW/hour", "thread count": "1/mm", "heat per degree": "W/K"}
+UNITS = {
+    "length": "mm",
+    "area": "mm**2",
+    "volume": "cm**3",
+    "pressure": "kPa",
+    "stress": "MPa",
+    "force": "N",
+    "torque": "N*m",
+    "stiffness": "N/mm",
+    "compliance": "um/kN",
+    "mass": "g",
+    "density": "kg/m**3",
+    "moment of inertia": "kg*m**2",
+    "time": "s",
+    "speed": "m/s",
+    "acceleration": "m/s**2",
+    "frequency": "Hz",
+    "power": "kW",
+    "energy": "J",
+    "thermal expansion": "um/m/K",
+    "specific heat": "J/kg/K",
+    "thermal conductivity": "W/m/K",
+    "heat transfer coefficient": "W/m**2/K",
+    "flow rate": "cm**3/min",
+    "mass flow rate": "g/s",
+    "dynamic viscosity": "mPa*s",
+    "kinematic viscosity": "mm**2/s",
+    "leak rate": "Pa*m**3/s",
+    "second moment of area": "mm**4",
+    "unbalance": "g*mm",
+    "pressure change rate": "kPa/min",
+    "angle": "deg",
+    "ratio": "dimensionless",
+    "specific fuel consumption": "g/kW/hour",
+    "thread count": "1/mm",
+    "heat per degree": "W/K",
+}
 pint_units = pint.UnitRegistry(cache_folder=None)
 
 
 def dims_of(quantity):
-    return tuple(pytest.approx(quantity.dimensionality.get(d, 0)) for d in ("[length]", "[mass]", "[time]", "[temperature]"))
+    return tuple(
+        pytest.approx(quantity.dimensionality.get(d, 0))
+        for d in ("[length]", "[mass]", "[time]", "[temperature]")
+    )
 
 
-factors = st.tuples(st.sampled_from(sorted(UNITS)), st.floats(0.5, 50), st.sampled_from([-3, -2, -1, -0.5, 0.5, 1, 1, 2, 1.5]))
+factors = st.tuples(
+    st.sampled_from(sorted(UNITS)), st.floats(0.5, 50), st.sampled_from([-3, -2, -1, -0.5, 0.5, 1, 1, 2, 1.5])
+)
 
 
 @given(st.lists(factors, min_size=1, max_size=6), st.booleans())
@@ -338,7 +494,7 @@ def test_dimensions_of_products_are_those_that_pint_finds(rows, rooted):
         q = pint_units.Quantity(amount, unit).to_base_units() ** power
         ours, theirs = (ours / n, theirs / q) if i % 2 else (ours * n, theirs * q)
     if rooted:
-        ours, theirs = sqrt(ours), theirs ** 0.5
+        ours, theirs = sqrt(ours), theirs**0.5
     assert tuple(map(float, ours.dims)) == dims_of(theirs)
     assert float(ours) == pytest.approx(theirs.to_base_units().magnitude, rel=1e-9)
 
@@ -347,7 +503,17 @@ def test_dimensions_of_products_are_those_that_pint_finds(rows, rooted):
 def test_only_quantities_of_like_dimensions_add_and_compare(kinds):
     a, b = (constant("q", "", form(KINDS[k], 3), 2.0) for k in kinds)
     alike = pint_units.Unit(UNITS[kinds[0]]).is_compatible_with(UNITS[kinds[1]])
-    for combine in (operator.add, operator.sub, operator.lt, operator.le, operator.gt, operator.ge, operator.eq, least, greatest):
+    for combine in (
+        operator.add,
+        operator.sub,
+        operator.lt,
+        operator.le,
+        operator.gt,
+        operator.ge,
+        operator.eq,
+        least,
+        greatest,
+    ):
         if alike:
             combine(a, b)
         else:
@@ -355,16 +521,38 @@ def test_only_quantities_of_like_dimensions_add_and_compare(kinds):
                 combine(a, b)
 
 
-length, area, pressure, pure = (constant(k.name, "", form(k, 3), 2.0) for k in (LENGTH, AREA, PRESSURE, RATIO))
+length, area, pressure, pure = (
+    constant(k.name, "", form(k, 3), 2.0) for k in (LENGTH, AREA, PRESSURE, RATIO)
+)
 
 
-@pytest.mark.parametrize("wrong", [
-    lambda: length + pressure, lambda: length - 1, lambda: 1 + length, lambda: length + area, lambda: least(length, pure),
-    lambda: greatest(length, 1.0), lambda: sin(length), lambda: exp(pressure), lambda: log(length), lambda: length ** pure,
-    lambda: 2 ** length, lambda: pure ** length, lambda: length < 1, lambda: length == 1.0, lambda: sum([length, 1]),
-    lambda: length < pressure * 0, lambda: in_unit(pressure, LENGTH.metric), lambda: of_unit(length, LENGTH, LENGTH.metric),
-    lambda: of_unit(pure, LENGTH, PRESSURE.metric), lambda: step("y", "Name", form(PRESSURE, 1), length),
-    lambda: step("y", "Name", form(AREA, 1), length ** 2.5), lambda: (length ** 2).text()])
+@pytest.mark.parametrize(
+    "wrong",
+    [
+        lambda: length + pressure,
+        lambda: length - 1,
+        lambda: 1 + length,
+        lambda: length + area,
+        lambda: least(length, pure),
+        lambda: greatest(length, 1.0),
+        lambda: sin(length),
+        lambda: exp(pressure),
+        lambda: log(length),
+        lambda: length**pure,
+        lambda: 2**length,
+        lambda: pure**length,
+        lambda: length < 1,
+        lambda: length == 1.0,
+        lambda: sum([length, 1]),
+        lambda: length < pressure * 0,
+        lambda: in_unit(pressure, LENGTH.metric),
+        lambda: of_unit(length, LENGTH, LENGTH.metric),
+        lambda: of_unit(pure, LENGTH, PRESSURE.metric),
+        lambda: step("y", "Name", form(PRESSURE, 1), length),
+        lambda: step("y", "Name", form(AREA, 1), length**2.5),
+        lambda: (length**2).text(),
+    ],
+)
 def test_a_formula_with_wrong_dimensions_is_refused(wrong):
     with pytest.raises(DimensionError):
         wrong()
@@ -378,18 +566,24 @@ def test_the_message_names_what_was_added_and_the_result_that_it_was_for():
 
 
 def test_a_plain_zero_goes_with_every_quantity():
-    assert greatest(length, 0.0) == length and length > 0 and 0 < length and not length == 0 and length - 0 == length
+    assert (
+        greatest(length, 0.0) == length
+        and length > 0
+        and 0 < length
+        and not length == 0
+        and length - 0 == length
+    )
     assert step("y", "None at all", form(PRESSURE, 1), 0.0).dims == PRESSURE.dims
 
 
 def test_roots_and_powers_keep_dimensions_exact():
     assert ((length ** (1 / 3)) ** 3).dims == LENGTH.dims
-    assert ((length ** 0.1) ** 10).dims == LENGTH.dims
+    assert ((length**0.1) ** 10).dims == LENGTH.dims
     assert sqrt(area).dims == LENGTH.dims and sqrt(sqrt(area) ** 2 * area).dims == AREA.dims
 
 
 def test_a_root_of_a_negative_number_is_an_error_not_a_complex_number():
-    for root in (lambda: z ** 0.5, lambda: z ** (x / 4), lambda: (-2) ** (x / 4), lambda: sqrt(z)):
+    for root in (lambda: z**0.5, lambda: z ** (x / 4), lambda: (-2) ** (x / 4), lambda: sqrt(z)):
         with pytest.raises(ValueError):
             root()
 
@@ -399,7 +593,10 @@ def test_truth_is_that_of_the_value():
 
 
 def test_a_sum_over_a_list_shows_no_zero():
-    assert line_text(step("s", "", MM, sum([d, D, d])), "metric") == "s = d + D + d = 10.0 mm + 20.0 mm + 10.0 mm = 40.000 mm"
+    assert (
+        line_text(step("s", "", MM, sum([d, D, d])), "metric")
+        == "s = d + D + d = 10.0 mm + 20.0 mm + 10.0 mm = 40.000 mm"
+    )
 
 
 def test_numbers_do_not_hash():
@@ -408,6 +605,7 @@ def test_numbers_do_not_hash():
 
 
 # steps
+
 
 def test_steps_come_in_the_order_in_which_they_were_worked_each_once():
     first = step("a", "first", MM, d + D)
@@ -448,12 +646,18 @@ def test_display_units():
     percent = form(RATIO, 0, "%")
     assert [percent.write(0.4, s) for s in ("metric", "inch")] == ["40 %", "40 %"]
     assert form(VOLUME, 1, "L").write(0.001, "inch") == "61 in³" and form(TIME, 0).write(30, "inch") == "30 s"
-    assert form(ANGLE, 0).write(math.pi / 4, "metric") == "45°" and form(FORCE, 0).write(100, "inch") == "22.5 lbf"
+    assert (
+        form(ANGLE, 0).write(math.pi / 4, "metric") == "45°"
+        and form(FORCE, 0).write(100, "inch") == "22.5 lbf"
+    )
 
 
 # what an outsider's reader of formulas finds wrong, so that the checks above can fail
 
-@pytest.mark.parametrize("text", ["a − −b", "2·−3", "37.5 mm^2", "1 + ", "(1 + 2", "1 2", "sin 3", "a + b)", "a ^ 2"])
+
+@pytest.mark.parametrize(
+    "text", ["a − −b", "2·−3", "37.5 mm^2", "1 + ", "(1 + 2", "1 2", "sin 3", "a + b)", "a ^ 2"]
+)
 def test_the_reader_of_formulas_is_strict(text):
     with pytest.raises(Unreadable):
         Reader({"mm": (Fraction(1, 1000), 0)}, {"a": mpmath.mpf(1), "b": mpmath.mpf(1)}).read(text)
@@ -461,9 +665,17 @@ def test_the_reader_of_formulas_is_strict(text):
 
 def test_the_reader_of_formulas_works_as_one_does_by_hand():
     read = Reader({"mm": (Fraction(1, 1000), 0), "°C": (1, Fraction("273.15"))}, {"a": mpmath.mpf(3)}).read
-    assert read("2 + 3·4") == 14 and read("8/4/2") == 1 and read("−2^2") == -4 and read("(−2)^2") == 4 and read("2·a^2") == 18
+    assert (
+        read("2 + 3·4") == 14
+        and read("8/4/2") == 1
+        and read("−2^2") == -4
+        and read("(−2)^2") == 4
+        and read("2·a^2") == 18
+    )
     assert read("8 − 3 − 2") == 3 and read("√(16)") == 4 and read("|1 − 3|") == 2 and read("min(1; −2)") == -2
-    assert close(read("(37.5 mm)^2"), mpmath.mpf("0.0375") ** 2) and close(read("20 °C − (−10 °C)"), mpmath.mpf(30))
+    assert close(read("(37.5 mm)^2"), mpmath.mpf("0.0375") ** 2) and close(
+        read("20 °C − (−10 °C)"), mpmath.mpf(30)
+    )
     assert read("2.5×10⁻⁶·4") == mpmath.mpf("1e-5") and close(read("a/mm"), mpmath.mpf(3000))
 
 
@@ -477,18 +689,33 @@ def test_what_failed_a_limit_is_written_apart_from_it_and_no_longer_than_that_ta
     shown = MM.apart_from(limit / 1e9).bare(value, system)
 
     def rounded(nanometres, places):
-        return (Decimal(nanometres) / Decimal(int(unit.factor * 10**9 * 10) ) * 10).quantize(Decimal(1).scaleb(-places), ROUND_HALF_EVEN)
+        return (Decimal(nanometres) / Decimal(int(unit.factor * 10**9 * 10)) * 10).quantize(
+            Decimal(1).scaleb(-places), ROUND_HALF_EVEN
+        )
+
     places = len(shown.partition(".")[2])
-    if Decimal(shown) == rounded(limit, usual):  # only where the limit itself is finer than it is written: then it is the one to be written longer
+    if Decimal(shown) == rounded(
+        limit, usual
+    ):  # only where the limit itself is finer than it is written: then it is the one to be written longer
         assert rounded(limit + off, 12 - 2) == rounded(limit, usual)
         return
     assert Decimal(shown) == rounded(limit + off, places) != rounded(limit, places) and places >= usual
     for fewer in range(usual, places):
-        assert rounded(limit + off, fewer) in (rounded(limit, fewer), rounded(limit, usual)) or not rounded(limit + off, fewer)
+        assert rounded(limit + off, fewer) in (rounded(limit, fewer), rounded(limit, usual)) or not rounded(
+            limit + off, fewer
+        )
 
 
 def test_what_is_no_further_from_its_limit_than_floats_leave_is_written_as_ever():
-    assert MM.apart_from(0.052).write(0.1 + 0.2 - 0.248, "metric") == "52.000 mm" and 0.1 + 0.2 - 0.248 != 0.052
+    assert (
+        MM.apart_from(0.052).write(0.1 + 0.2 - 0.248, "metric") == "52.000 mm" and 0.1 + 0.2 - 0.248 != 0.052
+    )
     told = constant("", "Bore", MM, 0.0520004)
-    assert [told.held_to(*limits).text() for limits in ((None, 0.052), (0.05, 0.052), (0.053, None), (None, None), (0.052, 0.053))] == ["52.0004 mm", "52.0004 mm", "52.000 mm", "52.000 mm", "52.000 mm"]
-    assert told.held_to(None, 0.052).form.difference == MM and told.held_to(None, 0.052).text("inch") == "2.04726 in"
+    assert [
+        told.held_to(*limits).text()
+        for limits in ((None, 0.052), (0.05, 0.052), (0.053, None), (None, None), (0.052, 0.053))
+    ] == ["52.0004 mm", "52.0004 mm", "52.000 mm", "52.000 mm", "52.000 mm"]
+    assert (
+        told.held_to(None, 0.052).form.difference == MM
+        and told.held_to(None, 0.052).text("inch") == "2.04726 in"
+    )

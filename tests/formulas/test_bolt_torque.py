@@ -1,4 +1,5 @@
 """Torque and preload against the mechanics of the wedge, worked exactly, and against the stress integrated over the section."""
+
 from math import atan, cos, pi, radians, sqrt, tan
 
 import pytest
@@ -27,7 +28,9 @@ def test_friction_behind_a_nut_factor_makes_that_nut_factor_again(pitch, turns, 
     d2 = turns * pitch
     bearing, diameter = over * d2, outside * d2
     nut_factor = bolt_torque.lever(pitch, d2, bearing, friction, friction) / diameter
-    assert bolt_torque.friction_of(nut_factor, diameter, pitch, d2, bearing) == pytest.approx(friction, rel=1e-9)
+    assert bolt_torque.friction_of(nut_factor, diameter, pitch, d2, bearing) == pytest.approx(
+        friction, rel=1e-9
+    )
 
 
 def test_shear_is_that_of_a_section_which_yields_all_over():
@@ -41,4 +44,4 @@ def test_shear_is_that_of_a_section_which_yields_all_over():
 def test_pull_and_twist_together_are_von_mises():
     """σ_v² = σ² + 3τ²."""
     assert bolt_torque.together(400e6, 0.0) == 400e6
-    assert bolt_torque.together(400e6, 0.5) == pytest.approx(sqrt(400e6 ** 2 + 3 * 200e6 ** 2))
+    assert bolt_torque.together(400e6, 0.5) == pytest.approx(sqrt(400e6**2 + 3 * 200e6**2))

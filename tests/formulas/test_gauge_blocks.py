@@ -1,4 +1,5 @@
 """Blocks that are picked are in the set, different, and make up the height; where they cannot, no other pick could."""
+
 from itertools import combinations
 
 import pytest
@@ -8,7 +9,12 @@ from hypothesis import strategies as st
 from calc.formulas.gauge_blocks import INCH, METRIC
 
 # The sets as they are sold, counted in their smallest step: common practice, no source.
-METRIC_87 = {*range(1001, 1010), *range(1010, 1500, 10), *range(500, 10000, 500), *range(10000, 100001, 10000)}
+METRIC_87 = {
+    *range(1001, 1010),
+    *range(1010, 1500, 10),
+    *range(500, 10000, 500),
+    *range(10000, 100001, 10000),
+}
 INCH_81 = {*range(1001, 1010), *range(1010, 1500, 10), *range(500, 10000, 500), *range(10000, 40001, 10000)}
 
 
@@ -24,7 +30,11 @@ def test_what_is_picked_is_in_the_set_and_sums_up(blocks, members, most, data):
     picked = blocks.pick(height)
     if picked is None:
         return
-    assert len(set(picked)) == len(picked) and set(picked) <= members and all(type(block) is int for block in picked)
+    assert (
+        len(set(picked)) == len(picked)
+        and set(picked) <= members
+        and all(type(block) is int for block in picked)
+    )
     assert sum(picked) == blocks.nearest(height)
     assert abs(sum(picked) * blocks.step - height) <= blocks.step / 2 * (1 + 1e-9)
 
@@ -44,14 +54,23 @@ def test_none_only_where_no_pick_of_up_to_three_blocks_reaches():
         assert picked is None or steps in possible or len(picked) > 3, steps
 
 
-@pytest.mark.parametrize("blocks, height, words", [
-    (METRIC, 0.009585, ["1.005", "1.08", "7.5"]), (METRIC, 0.1, ["100"]), (METRIC, 0.0005, ["0.5"]), (METRIC, 0.021644, ["1.004", "1.14", "9.5", "10"]),
-    (INCH, 0.3773 * 0.0254, ["0.1003", "0.127", "0.15"]), (INCH, 2.5 * 0.0254, ["0.5", "2"]),
-])
+@pytest.mark.parametrize(
+    "blocks, height, words",
+    [
+        (METRIC, 0.009585, ["1.005", "1.08", "7.5"]),
+        (METRIC, 0.1, ["100"]),
+        (METRIC, 0.0005, ["0.5"]),
+        (METRIC, 0.021644, ["1.004", "1.14", "9.5", "10"]),
+        (INCH, 0.3773 * 0.0254, ["0.1003", "0.127", "0.15"]),
+        (INCH, 2.5 * 0.0254, ["0.5", "2"]),
+    ],
+)
 def test_picks_as_one_would_by_hand(blocks, height, words):
     assert [blocks.write(block) for block in blocks.pick(height)] == words
 
 
-@pytest.mark.parametrize("blocks, height", [(METRIC, 0.0), (METRIC, 0.0007), (METRIC, 0.7), (INCH, 0.001), (INCH, 0.3)])
+@pytest.mark.parametrize(
+    "blocks, height", [(METRIC, 0.0), (METRIC, 0.0007), (METRIC, 0.7), (INCH, 0.001), (INCH, 0.3)]
+)
 def test_what_cannot_be_wrung_up(blocks, height):
     assert blocks.pick(height) is None

@@ -1,4 +1,5 @@
 """A stud that is warmer or colder than what it clamps: bars assembled node by node, the aluminium head and iron cylinder of an air-cooled engine, and limits."""
+
 import numpy as np
 import pytest
 from hypothesis import given
@@ -9,7 +10,11 @@ from calc.formulas import hot_stud
 GPA, MM = 1e9, 1e-3
 # length, section, modulus, expansion, warming. Worked once with numpy 2.4.6, bars with thermal loads: 24716 N of 14000 N
 STUD = ((20 * MM, 58.0e-6, 205 * GPA, 11.5e-6, 75), (165 * MM, 50.3e-6, 205 * GPA, 11.5e-6, 110))
-CLAMPED = ((110 * MM, 900e-6, 110 * GPA, 11e-6, 170), (60 * MM, 700e-6, 71 * GPA, 21.5e-6, 160), (15 * MM, 1200e-6, 45 * GPA, 26e-6, 80))
+CLAMPED = (
+    (110 * MM, 900e-6, 110 * GPA, 11e-6, 170),
+    (60 * MM, 700e-6, 71 * GPA, 21.5e-6, 160),
+    (15 * MM, 1200e-6, 45 * GPA, 26e-6, 80),
+)
 
 
 def by_assembly(cold, stud, clamped):
@@ -40,12 +45,16 @@ def by_assembly(cold, stud, clamped):
 
 def test_an_iron_cylinder_under_an_aluminium_head():
     assert hot_stud.preload(14000, STUD, CLAMPED) == pytest.approx(24716, abs=0.5)
-    assert 1 / hot_stud.give(STUD) == pytest.approx(56549e3, rel=1e-5) and 1 / hot_stud.give(CLAMPED) == pytest.approx(385190e3, rel=1e-5)
+    assert 1 / hot_stud.give(STUD) == pytest.approx(56549e3, rel=1e-5) and 1 / hot_stud.give(
+        CLAMPED
+    ) == pytest.approx(385190e3, rel=1e-5)
 
 
 @given(st.floats(5e3, 40e3), st.floats(50, 130), st.floats(80, 200))
 def test_assembled_bars_agree(cold, stud_warm, clamped_warm):
-    stud, clamped = ([(*part[:4], warm) for part in parts] for parts, warm in ((STUD, stud_warm), (CLAMPED, clamped_warm)))
+    stud, clamped = (
+        [(*part[:4], warm) for part in parts] for parts, warm in ((STUD, stud_warm), (CLAMPED, clamped_warm))
+    )
     assembled = by_assembly(cold, stud, clamped)
     assert hot_stud.preload(cold, stud, clamped) == pytest.approx(max(assembled, 0.0), rel=1e-9, abs=1e-4)
 
@@ -53,7 +62,9 @@ def test_assembled_bars_agree(cold, stud_warm, clamped_warm):
 def test_nothing_changes_where_all_grow_alike_and_all_is_lost_in_frost():
     alike = [(L, A, E, 11.5e-6, 100) for L, A, E, *_ in (*STUD, *CLAMPED)]
     assert hot_stud.growth(alike) == pytest.approx(11.5e-6 * 100 * 0.370)
-    assert hot_stud.preload(14000, alike[:2], [(0.185, 900e-6, 110 * GPA, 11.5e-6, 100)]) == pytest.approx(14000)
+    assert hot_stud.preload(14000, alike[:2], [(0.185, 900e-6, 110 * GPA, 11.5e-6, 100)]) == pytest.approx(
+        14000
+    )
     assert hot_stud.preload(500, STUD, [(*part[:4], -100) for part in CLAMPED]) == 0
 
 

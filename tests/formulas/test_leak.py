@@ -1,4 +1,5 @@
 """Leak test against general-purpose libraries, the energy equation, simulated tests, and limits."""
+
 from math import exp, pi, sqrt
 
 import fluids
@@ -36,7 +37,9 @@ def test_another_gas_against_api_520_and_iso_5167():
     slow = 1e-6 * expansibility * sqrt(2 * 120e3 / HELIUM["gas_constant"] / 293.15 * (120e3 - ATM))
     for hole, up, mass, rel in ((area, 300e3, 1e-5, 6e-4), (1e-6, 120e3, slow, 1e-9)):
         assert leak.mass_flow(hole, up, ATM, 293.15, **HELIUM) == pytest.approx(mass, rel=rel)
-        assert leak.hole_area(mass * HELIUM["gas_constant"] * 293.15, up, ATM, 293.15, **HELIUM) == pytest.approx(hole, rel=rel)
+        assert leak.hole_area(
+            mass * HELIUM["gas_constant"] * 293.15, up, ATM, 293.15, **HELIUM
+        ) == pytest.approx(hole, rel=rel)
 
 
 @pytest.mark.parametrize("up, down", [(ATM, 55e3), (ATM, 80e3), (ATM, 100e3), (150e3, ATM), (120e3, ATM)])
@@ -44,7 +47,9 @@ def test_hole_not_choked_against_iso_5167_nozzle(up, down):
     """fluids: nozzle_expansibility of ISO 5167-3 for a vanishing nozzle in a wide pipe, m = A·ε·√(2ρΔp)."""
     expansibility = fluids.nozzle_expansibility(D=1.0, Do=1e-3, P1=up, P2=down, k=1.4)
     density = up / leak.AIR_CONSTANT / 293.15
-    assert leak.mass_flow(1e-6, up, down, 293.15) == pytest.approx(1e-6 * expansibility * sqrt(2 * density * (up - down)), rel=1e-9)
+    assert leak.mass_flow(1e-6, up, down, 293.15) == pytest.approx(
+        1e-6 * expansibility * sqrt(2 * density * (up - down)), rel=1e-9
+    )
 
 
 @pytest.mark.parametrize("ratio", [0.55, 0.7, 0.9, 0.99])
@@ -71,15 +76,17 @@ def test_flow_has_no_step_at_the_critical_ratio_and_is_flat_below():
 def test_small_pressures_flow_like_water():
     """Limit: for Δp ≪ p the gas is incompressible, m = A√(2ρΔp)."""
     density = ATM / leak.AIR_CONSTANT / 293.15
-    assert leak.mass_flow(1e-6, ATM + 10, ATM, 293.15) == pytest.approx(1e-6 * sqrt(2 * density * 10), rel=2e-4)
+    assert leak.mass_flow(1e-6, ATM + 10, ATM, 293.15) == pytest.approx(
+        1e-6 * sqrt(2 * density * 10), rel=2e-4
+    )
 
 
 def test_conversions_against_pint():
     u = pint.UnitRegistry()
     rate = leak.leak_rate(2.5e-3, 1500.0, 60.0)
     assert rate == pytest.approx((2.5 * u.litre * 15 * u.millibar / u.minute).to("Pa m^3 / s").magnitude)
-    flow = leak.standard_flow(rate, 293.15, 273.15) * u.metre ** 3 / u.second
-    moles = rate * u.pascal * u.metre ** 3 / u.second / (u.molar_gas_constant * 293.15 * u.kelvin)
+    flow = leak.standard_flow(rate, 293.15, 273.15) * u.metre**3 / u.second
+    moles = rate * u.pascal * u.metre**3 / u.second / (u.molar_gas_constant * 293.15 * u.kelvin)
     standard = moles * u.molar_gas_constant * 273.15 * u.kelvin / u.atmosphere
     assert flow.to("cm^3/min").magnitude == pytest.approx(standard.to("cm^3/min").magnitude)
 
@@ -91,7 +98,9 @@ def test_which_drift_figure_is_right():
 
 
 def test_reference_temperatures_differ_by_seven_per_cent():
-    assert leak.standard_flow(1.0, 293.15, 293.15) / leak.standard_flow(1.0, 293.15, 273.15) == pytest.approx(1.0732, abs=1e-4)
+    assert leak.standard_flow(1.0, 293.15, 293.15) / leak.standard_flow(1.0, 293.15, 273.15) == pytest.approx(
+        1.0732, abs=1e-4
+    )
 
 
 def test_vacuum_test_counts_the_gain_negative():
@@ -112,9 +121,13 @@ def test_tight_volume_that_warms_or_cools_does_not_leak(pressure, start, end, vo
     """Simulated drift alone: the gas law gives the end pressure, and the corrected loss is nothing."""
     moles = pressure * volume / (8.314462618 * start)
     later = moles * 8.314462618 * end / volume
-    assert leak.leak_rate(volume, leak.pressure_loss(pressure, later, start, end), time) == pytest.approx(0.0, abs=1e-9 * pressure * volume)
+    assert leak.leak_rate(volume, leak.pressure_loss(pressure, later, start, end), time) == pytest.approx(
+        0.0, abs=1e-9 * pressure * volume
+    )
     # What the uncorrected reading would have shown is the stated drift, exactly.
-    assert later - pressure == pytest.approx(leak.drift_pressure(pressure, end - start, start), abs=1e-6 * pressure)
+    assert later - pressure == pytest.approx(
+        leak.drift_pressure(pressure, end - start, start), abs=1e-6 * pressure
+    )
 
 
 @given(pressures, temperatures, temperatures, volumes, times, st.floats(0.0, 0.5))
@@ -149,7 +162,9 @@ def test_small_drop_makes_both_ways_agree(difference, volume, time):
     assert exact == pytest.approx(leak.leak_rate(volume, difference - end, time), rel=1e-5)
     # and for a large one it is not: the straight line falls short of the rate at the start.
     conductance = leak.conductance(volume, difference, difference * exp(-1), time)
-    assert leak.rate_at(conductance, difference) > 1.5 * leak.leak_rate(volume, difference * (1 - exp(-1)), time)
+    assert leak.rate_at(conductance, difference) > 1.5 * leak.leak_rate(
+        volume, difference * (1 - exp(-1)), time
+    )
 
 
 def test_what_can_be_told_from_drift_and_gauge():

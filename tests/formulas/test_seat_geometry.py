@@ -1,4 +1,5 @@
 """Seat cutting against sympy's geometry, plain line intersections, and what must always be so."""
+
 from math import cos, hypot, pi, radians, sin, tan
 
 import numpy as np
@@ -31,7 +32,8 @@ def test_fed_seat_cutter_meets_the_other_cuts_where_sympy_says(row):
     assert inner - seat.inner_shift(feed, a, lo) == pytest.approx(float(new_inner.x), abs=1e-10)
     # Width of the new band: distance between the two edges.
     assert seat.slant_width(float(new_outer.x), float(new_inner.x), a) == pytest.approx(
-        float((new_outer / 2).distance(new_inner / 2)), abs=1e-10)
+        float((new_outer / 2).distance(new_inner / 2)), abs=1e-10
+    )
 
 
 def test_sinking_moves_the_stem_by_the_feed_and_other_cuts_do_not():
@@ -49,8 +51,8 @@ def test_stem_rise_adds_seat_and_valve():
 
 def test_thirty_degrees_from_the_plane_is_flat():
     """Trap: degrees from the axis instead of the plane. A 30° band 3 mm across the diameter is 0.866 mm high, not 2.598."""
-    assert seat.height(40.0, 37.0, radians(30)) == pytest.approx(1.5 / 3 ** 0.5)
-    assert seat.height(40.0, 37.0, radians(60)) == pytest.approx(1.5 * 3 ** 0.5)
+    assert seat.height(40.0, 37.0, radians(30)) == pytest.approx(1.5 / 3**0.5)
+    assert seat.height(40.0, 37.0, radians(60)) == pytest.approx(1.5 * 3**0.5)
 
 
 def test_straight_throat_bore_does_not_move_the_inner_edge():
@@ -115,7 +117,10 @@ def test_narrowing_both_edges_and_sinking_back_gives_the_old_band(three, band):
     (upper, angle, throat), (outer, width) = three, band
     inner = seat.inner_for_width(outer, width, angle)
     narrowed = outer - seat.outer_shift(0.05, angle, upper), inner + seat.inner_shift(0.05, angle, throat)
-    back = narrowed[0] + seat.outer_shift(0.05, angle, upper), narrowed[1] - seat.inner_shift(0.05, angle, throat)
+    back = (
+        narrowed[0] + seat.outer_shift(0.05, angle, upper),
+        narrowed[1] - seat.inner_shift(0.05, angle, throat),
+    )
     assert seat.slant_width(*back, angle) == pytest.approx(width)
 
 
@@ -128,9 +133,14 @@ def test_section_is_one_unbroken_line_of_the_right_slopes(three, band, depth):
     assert (section.upper.bottom, section.upper.bottom_depth) == (section.seat.top, section.seat.top_depth)
     assert (section.seat.bottom, section.seat.bottom_depth) == (section.throat.top, section.throat.top_depth)
     for cut in (section.upper, section.seat, section.throat):
-        assert (cut.bottom_depth - cut.top_depth) / ((cut.top - cut.bottom) / 2) == pytest.approx(tan(cut.angle))
+        assert (cut.bottom_depth - cut.top_depth) / ((cut.top - cut.bottom) / 2) == pytest.approx(
+            tan(cut.angle)
+        )
     # The edges are those of the cones as known by their face diameters.
-    faces = [seat.face_diameter(c.bottom, c.bottom_depth, c.angle) for c in (section.upper, section.seat, section.throat)]
+    faces = [
+        seat.face_diameter(c.bottom, c.bottom_depth, c.angle)
+        for c in (section.upper, section.seat, section.throat)
+    ]
     assert faces[0] == pytest.approx(section.upper.top)
     assert seat.edge_diameter(faces[0], upper, faces[1], angle) == pytest.approx(outer)
     assert seat.edge_diameter(faces[1], angle, faces[2], throat) == pytest.approx(inner)
@@ -150,7 +160,9 @@ def test_unlike_angles_touch_at_the_edge_that_a_slow_descent_finds(band, degrees
     touch = across[np.argmin(lift)]
     assert seat.contact_diameter(valve_angle, seat_angle, outer, inner) == pytest.approx(touch)
     # Gap at the other edge, square to the valve's face: from its height along the stem.
-    assert seat.gap_across(width, valve_angle, seat_angle) == pytest.approx((lift.max() - lift.min()) * cos(valve_angle), rel=1e-9)
+    assert seat.gap_across(width, valve_angle, seat_angle) == pytest.approx(
+        (lift.max() - lift.min()) * cos(valve_angle), rel=1e-9
+    )
 
 
 def test_usual_interference_angle_touches_outside():
@@ -158,22 +170,24 @@ def test_usual_interference_angle_touches_outside():
     assert seat.contact_diameter(radians(45), radians(46), 40.0, 37.9) == 40.0
     assert seat.gap_across(1.5, radians(45), radians(46)) == pytest.approx(0.0262, abs=0.0001)
     assert seat.contact_diameter(radians(46), radians(45), 40.0, 37.9) == 37.9
-    assert seat.contact_diameter(radians(45), radians(45), 40.0, 37.9) == 40.0  # alike: the whole band, told by its outer edge
+    assert (
+        seat.contact_diameter(radians(45), radians(45), 40.0, 37.9) == 40.0
+    )  # alike: the whole band, told by its outer edge
     assert seat.gap_across(1.5, radians(45), radians(45)) == 0.0
 
 
 def test_contact_stays_on_valve_and_seat():
     """Valve 41 mm, face 2.5 mm at 45°: its face ends at 37.464 mm."""
     valve_inner = seat.valve_face_inner(41.0, 2.5, radians(45))
-    assert valve_inner == pytest.approx(41 - 2 ** 0.5 * 2.5)
+    assert valve_inner == pytest.approx(41 - 2**0.5 * 2.5)
     assert seat.contact_outer(40.0, 41.0) == 40.0 and seat.contact_inner(37.0, valve_inner) == valve_inner
     assert seat.contact_outer(42.0, 41.0) == 41.0 and seat.contact_inner(38.0, valve_inner) == 38.0
-    assert seat.overhang(41.0, 40.0, radians(45)) == pytest.approx(0.5 * 2 ** 0.5)
+    assert seat.overhang(41.0, 40.0, radians(45)) == pytest.approx(0.5 * 2**0.5)
 
 
 def test_margin_shrinks_by_more_than_is_ground_off():
     """Edge 1.2 mm, 0.1 mm off a 45° face: 0.1414 mm of the edge goes."""
-    assert seat.margin_left(1.2, 0.1, radians(45)) == pytest.approx(1.2 - 0.1 * 2 ** 0.5)
+    assert seat.margin_left(1.2, 0.1, radians(45)) == pytest.approx(1.2 - 0.1 * 2**0.5)
 
 
 @given(bands, angles, st.floats(-1.0, 2.0), st.floats(0.0, 2.0))

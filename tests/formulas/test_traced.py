@@ -2,12 +2,24 @@
 
 Adding unlike quantities anywhere in a formula raises DimensionError, so this is a dimensional check of every line.
 """
+
 import inspect
 
 import pytest
 
-from calc.formulas import annular_gap, bolt_torque, leak, press_fit, rod_load, screw_threads, seat_geometry, small_hole, spring, warm_reading
 from calc.core.working import PURE, Number
+from calc.formulas import (
+    annular_gap,
+    bolt_torque,
+    leak,
+    press_fit,
+    rod_load,
+    screw_threads,
+    seat_geometry,
+    small_hole,
+    spring,
+    warm_reading,
+)
 
 LENGTH, AREA, VOLUME, TIME = (1, 0, 0, 0), (2, 0, 0, 0), (3, 0, 0, 0), (0, 0, 1, 0)
 STRESS, FORCE, TORQUE, KELVIN = (-1, 1, -2, 0), (1, 1, -2, 0), (2, 1, -2, 0), (0, 0, 0, 1)
@@ -19,11 +31,23 @@ VISCOSITY, ACCELERATION, VELOCITY = (-1, 1, -1, 0), (1, 0, -2, 0), (1, 0, -1, 0)
 BORE, JOINT, OUTSIDE = (0.031, LENGTH), (0.038, LENGTH), (0.055, LENGTH)
 P, E, NU, DELTA, MU = (30e6, STRESS), (110e9, STRESS), (0.3, PURE), (1e-4, LENGTH), (0.12, PURE)
 HOT, COLD, ALPHA, STRAIN = (450.0, KELVIN), (293.15, KELVIN), (11e-6, EXPANSION), (0.004, PURE)
-OUTER, INNER, WIDTH, FEED, SMALL = (0.04, LENGTH), (0.0375, LENGTH), (1.5e-3, LENGTH), (1e-4, LENGTH), (1e-3, LENGTH)
+OUTER, INNER, WIDTH, FEED, SMALL = (
+    (0.04, LENGTH),
+    (0.0375, LENGTH),
+    (1.5e-3, LENGTH),
+    (1e-4, LENGTH),
+    (1e-3, LENGTH),
+)
 UP, SEAT, LOW = (0.52, PURE), (0.79, PURE), (1.05, PURE)
 V, T, Q, C = (2.5e-3, VOLUME), (60.0, TIME), (0.0625, THROUGHPUT), (1e-6, FLOW)
 HIGH, AIR, R, GAIN = (150e3, STRESS), (101325.0, STRESS), (287.055, GAS), (1500.0, STRESS)
-WIRE, COIL, TURNS, SHEAR, RATE = (0.004, LENGTH), (0.027, LENGTH), (4.5, PURE), (79.3e9, STRESS), (28.65e3, STIFFNESS)
+WIRE, COIL, TURNS, SHEAR, RATE = (
+    (0.004, LENGTH),
+    (0.027, LENGTH),
+    (4.5, PURE),
+    (79.3e9, STRESS),
+    (28.65e3, STIFFNESS),
+)
 SPEED, THICK, HEAVY, SLOW = (75.0, FREQUENCY), (0.02, VISCOSITY), (850.0, DENSITY), (9600.0, ACCELERATION)
 SHUT, FULL, TALL, LOW_SPRING = (258.0, FORCE), (512.0, FORCE), (0.0365, LENGTH), (0.0276, LENGTH)
 
@@ -128,14 +152,20 @@ CASES = [
     (screw_threads.lead_tangent, (SMALL, (0.0072, LENGTH)), PURE),
     (screw_threads.wire_factor, ((0.05, PURE),), PURE),
     (screw_threads.over_wires, ((0.0072, LENGTH), SMALL, (0.0006, LENGTH), (3.0, PURE)), LENGTH),
-    (screw_threads.pitch_diameter_over_wires, ((0.0082, LENGTH), SMALL, (0.0006, LENGTH), (3.0, PURE)), LENGTH),
+    (
+        screw_threads.pitch_diameter_over_wires,
+        ((0.0082, LENGTH), SMALL, (0.0006, LENGTH), (3.0, PURE)),
+        LENGTH,
+    ),
     (warm_reading.at_reference, (OUTER, ALPHA, ALPHA, HOT, COLD, COLD), LENGTH),
     (warm_reading.temperature_doubt, (OUTER, ALPHA, ALPHA, (1.0, KELVIN), (2.0, KELVIN)), LENGTH),
     (warm_reading.expansion_doubt, (OUTER, ALPHA, STRAIN, HOT, COLD), LENGTH),
 ]
 
 
-@pytest.mark.parametrize("formula, inputs, dims", CASES, ids=[f"{f.__module__.split('.')[-1]}.{f.__name__}" for f, _, _ in CASES])
+@pytest.mark.parametrize(
+    "formula, inputs, dims", CASES, ids=[f"{f.__module__.split('.')[-1]}.{f.__name__}" for f, _, _ in CASES]
+)
 def test_traced_number_has_the_value_and_the_dimensions(formula, inputs, dims):
     plain = formula(*(value for value, _ in inputs))
     traced = formula(*(Number(value, of) for value, of in inputs))
@@ -150,7 +180,11 @@ BY_TRIAL = [  # found by trial, as plain floats
     (press_fit.inner_plastic_pressure, (YIELD, BORE, JOINT), STRESS),
     (press_fit.outer_set, (P, JOINT, OUTSIDE, (80e6, STRESS), SOFT), LENGTH),
     (press_fit.inner_set, (P, BORE, JOINT, (170e6, STRESS), E), LENGTH),
-    (press_fit.pressure_past_yield, (DELTA, BORE, JOINT, OUTSIDE, (7.4e-11, COMPLIANCE), YIELD, WEAK, E, SOFT), STRESS),
+    (
+        press_fit.pressure_past_yield,
+        (DELTA, BORE, JOINT, OUTSIDE, (7.4e-11, COMPLIANCE), YIELD, WEAK, E, SOFT),
+        STRESS,
+    ),
 ]
 
 
@@ -162,12 +196,34 @@ def test_what_is_found_by_trial_scales_with_its_units(formula, inputs, dims):
 
     def scale(of):
         return 1e3 ** of[0] * 1e-3 ** of[1]
-    assert formula(*(value * scale(of) for value, of in inputs)) == pytest.approx(plain * scale(dims), rel=1e-7)
+
+    assert formula(*(value * scale(of) for value, of in inputs)) == pytest.approx(
+        plain * scale(dims), rel=1e-7
+    )
 
 
 def test_no_formula_is_left_out():
     """All but those for drawings, which return several numbers, and those found by trial."""
-    drawn = {press_fit.inner_stress, press_fit.outer_stress, seat_geometry.section} | {press_fit._where, press_fit._place} | {f for f, _, _ in BY_TRIAL}
-    formulas = {f for module in (annular_gap, bolt_torque, leak, press_fit, rod_load, screw_threads, seat_geometry, small_hole, spring, warm_reading) for _, f in inspect.getmembers(module, inspect.isfunction)
-                if f.__module__ == module.__name__}
+    drawn = (
+        {press_fit.inner_stress, press_fit.outer_stress, seat_geometry.section}
+        | {press_fit._where, press_fit._place}
+        | {f for f, _, _ in BY_TRIAL}
+    )
+    formulas = {
+        f
+        for module in (
+            annular_gap,
+            bolt_torque,
+            leak,
+            press_fit,
+            rod_load,
+            screw_threads,
+            seat_geometry,
+            small_hole,
+            spring,
+            warm_reading,
+        )
+        for _, f in inspect.getmembers(module, inspect.isfunction)
+        if f.__module__ == module.__name__
+    }
     assert formulas - drawn == {f for f, _, _ in CASES}

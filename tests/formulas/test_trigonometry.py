@@ -1,4 +1,5 @@
 """Sine bar, pitch circle and cone against sympy's geometry, numpy's roots of unity, and what must always be so."""
+
 from math import degrees, hypot, pi, radians
 
 import numpy as np
@@ -7,8 +8,8 @@ import sympy
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.formulas import trigonometry as trig
 from calc.core.working import Number
+from calc.formulas import trigonometry as trig
 
 LENGTH, PURE = (1, 0, 0, 0), (0, 0, 0, 0)
 angles = st.floats(0.001, 59.0).map(radians)
@@ -33,7 +34,9 @@ def test_holes_are_the_roots_of_unity(holes, circle):
     """Neighbours of z^N = 1, by numpy's polynomial roots, scaled."""
     roots = sorted(np.roots([1, *[0] * (holes - 1), -1]), key=np.angle)
     assert trig.chord(circle, holes) == pytest.approx(circle / 2 * abs(roots[1] - roots[0]), rel=1e-9)
-    assert trig.hole_pitch(holes) == pytest.approx((np.angle(roots[1]) - np.angle(roots[0])) % (2 * pi), rel=1e-9)
+    assert trig.hole_pitch(holes) == pytest.approx(
+        (np.angle(roots[1]) - np.angle(roots[0])) % (2 * pi), rel=1e-9
+    )
 
 
 @given(st.integers(3, 60), lengths)
@@ -51,11 +54,14 @@ def test_cone_there_and_back(large, share, length):
     assert trig.small_end(large, ratio, length) == pytest.approx(small, rel=1e-9)
 
 
-@pytest.mark.parametrize("small, tangent, roller, blocks", [
-    (sympy.Integer(24), sympy.Rational(1, 20), sympy.Integer(10), sympy.Integer(30)),
-    (sympy.Integer(50), sympy.Rational(7, 48), sympy.Integer(12), sympy.Integer(25)),
-    (sympy.Integer(20), sympy.Rational(3, 4), sympy.Integer(8), sympy.Integer(15)),
-])
+@pytest.mark.parametrize(
+    "small, tangent, roller, blocks",
+    [
+        (sympy.Integer(24), sympy.Rational(1, 20), sympy.Integer(10), sympy.Integer(30)),
+        (sympy.Integer(50), sympy.Rational(7, 48), sympy.Integer(12), sympy.Integer(25)),
+        (sympy.Integer(20), sympy.Rational(3, 4), sympy.Integer(8), sympy.Integer(15)),
+    ],
+)
 def test_rollers_touch_plate_and_flank_where_sympy_says(small, tangent, roller, blocks):
     """A circle that rests at a height and touches the flank as a line: its centre by sympy's distances, exactly."""
     r = roller / 2
@@ -63,14 +69,16 @@ def test_rollers_touch_plate_and_flank_where_sympy_says(small, tangent, roller, 
     x = sympy.Symbol("x", positive=True)
     for height, reading in ((0, trig.over_rollers), (blocks, None)):
         # distance of the centre (x, height + r) from the flank, signed outwards: (x − small/2 − tangent·y)/√(1 + tangent²)
-        centre = sympy.solve((x - small / 2 - tangent * (height + r)) / sympy.sqrt(1 + tangent ** 2) - r, x)[0]
+        centre = sympy.solve((x - small / 2 - tangent * (height + r)) / sympy.sqrt(1 + tangent**2) - r, x)[0]
         assert sympy.simplify(flank.distance(sympy.Point(centre, height + r)) - r) == 0
         side = float(sympy.atan(tangent))
         low = trig.over_rollers(float(small), side, float(roller))
         got = low if reading else trig.over_raised_rollers(low, side, float(blocks))
         assert got == pytest.approx(float(2 * centre + roller), rel=1e-12)
         contact = flank.projection(sympy.Point(centre, height + r))
-        assert trig.roller_contact(side, float(roller), float(height)) == pytest.approx(float(contact.y), rel=1e-12)
+        assert trig.roller_contact(side, float(roller), float(height)) == pytest.approx(
+            float(contact.y), rel=1e-12
+        )
 
 
 @given(lengths, angles, st.floats(1, 30), st.floats(1, 100))
@@ -85,10 +93,19 @@ def test_a_straight_pin_reads_its_diameter_and_two_rollers():
     assert trig.over_raised_rollers(32.0, 0.0, 50.0) == 32.0
 
 
-@pytest.mark.parametrize("given_degrees, text", [
-    (0, "0° 0′ 0.0″"), (5.5, "5° 30′ 0.0″"), (45.51, "45° 30′ 36.0″"), (59.999999, "60° 0′ 0.0″"), (-0.5, "−0° 30′ 0.0″"), (-1e-9, "0° 0′ 0.0″"),
-    (12 + 34 / 60 + 56.7 / 3600, "12° 34′ 56.7″"), (0.99 / 60, "0° 0′ 59.4″"),
-])
+@pytest.mark.parametrize(
+    "given_degrees, text",
+    [
+        (0, "0° 0′ 0.0″"),
+        (5.5, "5° 30′ 0.0″"),
+        (45.51, "45° 30′ 36.0″"),
+        (59.999999, "60° 0′ 0.0″"),
+        (-0.5, "−0° 30′ 0.0″"),
+        (-1e-9, "0° 0′ 0.0″"),
+        (12 + 34 / 60 + 56.7 / 3600, "12° 34′ 56.7″"),
+        (0.99 / 60, "0° 0′ 59.4″"),
+    ],
+)
 def test_degrees_minutes_seconds(given_degrees, text):
     assert trig.degrees_minutes_seconds(radians(given_degrees)).replace("\u00a0", " ") == text
 
@@ -97,21 +114,34 @@ def test_degrees_minutes_seconds(given_degrees, text):
 def test_degrees_minutes_seconds_read_back(angle):
     from calc.core.kinds import ANGLE
     from calc.core.reading import read
+
     text = trig.degrees_minutes_seconds(radians(angle))
     assert degrees(read(text, ANGLE).value) == pytest.approx(angle, abs=0.051 / 3600)
 
 
-@pytest.mark.parametrize("formula, inputs, dims", [
-    (trig.sine_height, ((0.1, LENGTH), (0.3, PURE)), LENGTH), (trig.sine_angle, ((0.1, LENGTH), (0.03, LENGTH)), PURE),
-    (trig.sine_sensitivity, ((0.1, LENGTH), (0.3, PURE)), LENGTH), (trig.hole_pitch, ((6.0, PURE),), PURE), (trig.chord, ((0.12, LENGTH), (6.0, PURE)), LENGTH),
-    (trig.cone_ratio, ((0.03, LENGTH), (0.024, LENGTH), (0.06, LENGTH)), PURE), (trig.side_angle, ((0.1, PURE),), PURE), (trig.ratio_of_angle, ((0.05, PURE),), PURE),
-    (trig.small_end, ((0.03, LENGTH), (0.1, PURE), (0.06, LENGTH)), LENGTH), (trig.over_rollers, ((0.024, LENGTH), (0.05, PURE), (0.01, LENGTH)), LENGTH),
-    (trig.over_raised_rollers, ((0.044, LENGTH), (0.05, PURE), (0.03, LENGTH)), LENGTH),
-    (trig.side_angle_over_rollers, ((0.044, LENGTH), (0.047, LENGTH), (0.03, LENGTH)), PURE), (trig.roller_contact, ((0.05, PURE), (0.01, LENGTH), (0.03, LENGTH)), LENGTH),
-])
+@pytest.mark.parametrize(
+    "formula, inputs, dims",
+    [
+        (trig.sine_height, ((0.1, LENGTH), (0.3, PURE)), LENGTH),
+        (trig.sine_angle, ((0.1, LENGTH), (0.03, LENGTH)), PURE),
+        (trig.sine_sensitivity, ((0.1, LENGTH), (0.3, PURE)), LENGTH),
+        (trig.hole_pitch, ((6.0, PURE),), PURE),
+        (trig.chord, ((0.12, LENGTH), (6.0, PURE)), LENGTH),
+        (trig.cone_ratio, ((0.03, LENGTH), (0.024, LENGTH), (0.06, LENGTH)), PURE),
+        (trig.side_angle, ((0.1, PURE),), PURE),
+        (trig.ratio_of_angle, ((0.05, PURE),), PURE),
+        (trig.small_end, ((0.03, LENGTH), (0.1, PURE), (0.06, LENGTH)), LENGTH),
+        (trig.over_rollers, ((0.024, LENGTH), (0.05, PURE), (0.01, LENGTH)), LENGTH),
+        (trig.over_raised_rollers, ((0.044, LENGTH), (0.05, PURE), (0.03, LENGTH)), LENGTH),
+        (trig.side_angle_over_rollers, ((0.044, LENGTH), (0.047, LENGTH), (0.03, LENGTH)), PURE),
+        (trig.roller_contact, ((0.05, PURE), (0.01, LENGTH), (0.03, LENGTH)), LENGTH),
+    ],
+)
 def test_traced_numbers_keep_value_and_dimensions(formula, inputs, dims):
     traced = formula(*(Number(value, of) for value, of in inputs))
-    assert traced.dims == dims and traced.value == pytest.approx(formula(*(value for value, _ in inputs)), rel=1e-12)
+    assert traced.dims == dims and traced.value == pytest.approx(
+        formula(*(value for value, _ in inputs)), rel=1e-12
+    )
 
 
 def test_hypotenuse_is_the_bar():

@@ -1,4 +1,5 @@
 """Standard uncertainties and coverage factors against scipy and numpy."""
+
 import math
 
 import numpy
@@ -15,19 +16,27 @@ small = st.floats(1e-9, 1e-3)
 
 @given(st.floats(0.5, 0.9999), st.floats(1.0, 1e6))
 def test_coverage_factor_is_scipys(probability, freedom):
-    assert gum.coverage_factor(probability, freedom) == pytest.approx(student.ppf((1 + probability) / 2, freedom), rel=1e-7)
+    assert gum.coverage_factor(probability, freedom) == pytest.approx(
+        student.ppf((1 + probability) / 2, freedom), rel=1e-7
+    )
 
 
 def test_one_and_two_degrees_of_freedom_in_closed_form():
     """Limit: a Cauchy variable, and t = √2·q/√(1 − q²) for two."""
     for probability in (0.5, 0.95, 0.9999):
-        assert gum.coverage_factor(probability, 1) == pytest.approx(math.tan(probability * math.pi / 2), rel=1e-10)
-    assert gum.coverage_factor(0.95, 2) == pytest.approx(math.sqrt(2) * 0.95 / math.sqrt(1 - 0.95 ** 2), rel=1e-10)
+        assert gum.coverage_factor(probability, 1) == pytest.approx(
+            math.tan(probability * math.pi / 2), rel=1e-10
+        )
+    assert gum.coverage_factor(0.95, 2) == pytest.approx(
+        math.sqrt(2) * 0.95 / math.sqrt(1 - 0.95**2), rel=1e-10
+    )
 
 
 @given(st.floats(0.5, 0.9999))
 def test_many_degrees_of_freedom_are_a_normal(probability):
-    assert gum.coverage_factor(probability, gum.ENOUGH) == pytest.approx(student.ppf((1 + probability) / 2, math.inf), rel=1e-5)
+    assert gum.coverage_factor(probability, gum.ENOUGH) == pytest.approx(
+        student.ppf((1 + probability) / 2, math.inf), rel=1e-5
+    )
 
 
 @given(sizes)
@@ -47,7 +56,9 @@ def test_effective_freedom_lies_between_its_parts_and_all_of_them(u, other, free
     assert gum.effective_freedom(u, [(u, freedom)]) == pytest.approx(freedom)
     assert gum.effective_freedom(u * math.sqrt(2), [(u, freedom), (u, freedom)]) == pytest.approx(2 * freedom)
     assert gum.effective_freedom(math.hypot(u, other), [(u, freedom)]) >= freedom * (1 - 1e-9)
-    assert gum.effective_freedom(other, [(0.0, freedom)]) == gum.ENOUGH == gum.effective_freedom(u, [(u, 1e9)])
+    assert (
+        gum.effective_freedom(other, [(0.0, freedom)]) == gum.ENOUGH == gum.effective_freedom(u, [(u, 1e9)])
+    )
 
 
 def test_rectangular_is_the_deviation_of_evenly_spread_numbers():

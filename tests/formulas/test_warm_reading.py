@@ -1,4 +1,5 @@
 """Sizes read warm, against sympy, and the doubts against Monte Carlo with numpy."""
+
 import numpy
 import pytest
 import sympy
@@ -15,18 +16,23 @@ readings, alphas, temperatures = st.floats(1e-3, 3.0), st.floats(0.0, 50e-6), st
 def test_checks_are_what_sympy_solves(case):
     reading, part, gauge, part_C, gauge_C, stated = map(sympy.Rational, map(str, case))
     size = sympy.Symbol("L")
-    solved, = sympy.solve(sympy.Eq(size * (1 + part / 10 ** 6 * (part_C - 20)), reading * (1 + gauge / 10 ** 6 * (gauge_C - 20))), size)
+    (solved,) = sympy.solve(
+        sympy.Eq(size * (1 + part / 10**6 * (part_C - 20)), reading * (1 + gauge / 10**6 * (gauge_C - 20))),
+        size,
+    )
     assert float(solved) == pytest.approx(float(stated), abs=5e-7)
 
 
 @given(readings, alphas, alphas, temperatures, temperatures)
 def test_the_size_warmed_again_is_what_the_gauge_spans(reading, part, gauge, part_K, gauge_K):
     size = warm_reading.at_reference(reading, part, gauge, part_K, gauge_K, 293.15)
-    assert size * (1 + part * (part_K - 293.15)) == pytest.approx(reading * (1 + gauge * (gauge_K - 293.15)), rel=1e-12)
+    assert size * (1 + part * (part_K - 293.15)) == pytest.approx(
+        reading * (1 + gauge * (gauge_K - 293.15)), rel=1e-12
+    )
     # the usual short form leaves out the product of the strains alone
     short = reading * (1 + gauge * (gauge_K - 293.15) - part * (part_K - 293.15))
     most = max(abs(part * (part_K - 293.15)), abs(gauge * (gauge_K - 293.15)))
-    assert abs(size - short) <= 2.1 * most ** 2 * reading
+    assert abs(size - short) <= 2.1 * most**2 * reading
 
 
 @given(readings, alphas, temperatures)
@@ -42,6 +48,15 @@ def test_doubts_are_what_drawn_temperatures_and_expansions_give():
 
     def drawn(part, part_K, gauge_K):
         return 0.09 * (1 + 11.5e-6 * (gauge_K - 293.15)) / (1 + part * (part_K - 293.15))
-    part_K, gauge_K, part = rng.normal(304.15, 1, n), rng.normal(297.15, 0.7, n), rng.normal(21.5e-6, 0.05 * 21.5e-6, n)
-    assert warm_reading.temperature_doubt(0.09, 21.5e-6, 11.5e-6, 1, 0.7) == pytest.approx(drawn(21.5e-6, part_K, gauge_K).std(), rel=0.01)
-    assert warm_reading.expansion_doubt(0.09, 21.5e-6, 0.05, 304.15, 293.15) == pytest.approx(drawn(part, 304.15, 297.15).std(), rel=0.01)
+
+    part_K, gauge_K, part = (
+        rng.normal(304.15, 1, n),
+        rng.normal(297.15, 0.7, n),
+        rng.normal(21.5e-6, 0.05 * 21.5e-6, n),
+    )
+    assert warm_reading.temperature_doubt(0.09, 21.5e-6, 11.5e-6, 1, 0.7) == pytest.approx(
+        drawn(21.5e-6, part_K, gauge_K).std(), rel=0.01
+    )
+    assert warm_reading.expansion_doubt(0.09, 21.5e-6, 0.05, 304.15, 293.15) == pytest.approx(
+        drawn(part, 304.15, 297.15).std(), rel=0.01
+    )

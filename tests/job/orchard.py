@@ -1,4 +1,5 @@
 """An ordinary job as it leaves the shop: 46 sizes, one of them corrected, one in doubt."""
+
 from pathlib import Path
 
 from calc.job.record import load

@@ -1,8 +1,9 @@
 """Parts as people name them, and the groups of the data sheets that come with them."""
+
 import pytest
 
-from calc.reference.engine import engine
 from calc.job.parts import PARTS, groups, parts_of
+from calc.reference.engine import engine
 from tests.job.jobs import job
 
 
@@ -19,6 +20,14 @@ def test_the_word_that_a_tick_writes_is_read_as_its_part_and_no_other(part):
     assert groups(job(received=f"two {part.word}, ribbon")) == set(part.groups)
 
 
-@pytest.mark.parametrize(("words", "found"), [("Crankcase", {"crankcase"}), ("crankshaft; BARRELS", {"crank", "cylinder"}), ("camera, springboard, casework", set()), ("", set())])
+@pytest.mark.parametrize(
+    ("words", "found"),
+    [
+        ("Crankcase", {"crankcase"}),
+        ("crankshaft; BARRELS", {"crank", "cylinder"}),
+        ("camera, springboard, casework", set()),
+        ("", set()),
+    ],
+)
 def test_free_words(words, found):
     assert groups(job(received=words)) == found

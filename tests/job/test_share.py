@@ -1,4 +1,5 @@
 """The code of a job: whatever was in the job comes out again to the last bit, and damage is refused."""
+
 import random
 import tracemalloc
 import zlib
@@ -6,18 +7,19 @@ from base64 import b32encode
 from pathlib import Path
 
 import pytest
-from hypothesis import given, settings, strategies as st
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
-from calc.reference.engine import engine
 from calc.job import share
 from calc.job.record import JobError, dump, load
 from calc.job.share import DAMAGED, decode, encode, join, split
+from calc.reference.engine import engine
 from tests.job.jobs import any_job, job, ordinary, reading
 from tests.job.test_record import refused
 
 FORMS = Path(__file__).parent / "forms"
 ALPHABET = "ABCDEFGHIJKLMNOPQRSTUVWXYZ234567"  # RFC 4648, table 3
-DICTIONARIES = {"1": 0x1ED001CA, "2": 0xc83f9269}
+DICTIONARIES = {"1": 0x1ED001CA, "2": 0xC83F9269}
 SMALL = job(readings=[reading()])
 
 
@@ -25,7 +27,9 @@ SMALL = job(readings=[reading()])
 def test_any_job_comes_out_of_its_code_to_the_last_bit(any_job):
     code = encode(any_job)
     assert decode(code) == any_job and dump(decode(code)) == dump(any_job)  # the order of keys too
-    assert code[0] == "2" and set(code[1:]) <= set(ALPHABET)  # what a QR code holds in 5.5 bits, and a link without escapes
+    assert code[0] == "2" and set(code[1:]) <= set(
+        ALPHABET
+    )  # what a QR code holds in 5.5 bits, and a link without escapes
     assert decode(f" {code[:5]}\n{code[5:]}\r\n") == any_job  # wrapped by a mail
 
 
@@ -37,7 +41,11 @@ def test_any_job_comes_out_of_its_parts_in_any_order(any_job, most, order):
     except JobError as error:
         assert "give its file instead" in str(error) and len(code) > 99 * (most - 20)
         return
-    assert all(len(part) <= most for part in parts) and len(parts) == 1 or max(map(len, parts)) - min(map(len, parts)) <= len(parts)
+    assert (
+        all(len(part) <= most for part in parts)
+        and len(parts) == 1
+        or max(map(len, parts)) - min(map(len, parts)) <= len(parts)
+    )
     mixed = parts + parts[:1]
     order.shuffle(mixed)
     assert join(mixed) == code and decode(join(mixed)) == any_job
@@ -50,7 +58,15 @@ def test_an_ordinary_job_fits_one_code_that_a_phone_reads_off_a_laser_print():
     code = encode(shop)
     assert decode(code) == shop and len(shop["readings"]) >= 39
     assert len(code) < 700
-    assert segno.make([("https://handbook.example.org/sizebook/job/received/#", None), (code, None)], error="l", boost_error=False, micro=False).version <= 16
+    assert (
+        segno.make(
+            [("https://handbook.example.org/sizebook/job/received/#", None), (code, None)],
+            error="l",
+            boost_error=False,
+            micro=False,
+        ).version
+        <= 16
+    )
 
 
 def test_no_change_of_one_character_passes():
@@ -60,14 +76,14 @@ def test_no_change_of_one_character_passes():
         for put in ALPHABET + "0189-_ az%\u2028é":
             if put != code[at]:
                 with pytest.raises(JobError):
-                    decode(code[:at] + put + code[at + 1:])
+                    decode(code[:at] + put + code[at + 1 :])
         with pytest.raises(JobError):
-            decode(code[:at] + code[at + 1:])
+            decode(code[:at] + code[at + 1 :])
         with pytest.raises(JobError):
             decode(code[:at])
-        if code[at:at + 2] != code[at:at + 2][::-1]:
+        if code[at : at + 2] != code[at : at + 2][::-1]:
             with pytest.raises(JobError):
-                decode(code[:at] + code[at:at + 2][::-1] + code[at + 2:])
+                decode(code[:at] + code[at : at + 2][::-1] + code[at + 2 :])
 
 
 def test_no_change_of_one_character_of_a_part_passes():
@@ -77,7 +93,7 @@ def test_no_change_of_one_character_of_a_part_passes():
         for put in "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_ az":
             if put != parts[1][at]:
                 with pytest.raises(JobError):
-                    join([parts[0], parts[1][:at] + put + parts[1][at + 1:], *parts[2:]])
+                    join([parts[0], parts[1][:at] + put + parts[1][at + 1 :], *parts[2:]])
 
 
 @given(any_job(), st.data())
@@ -104,7 +120,12 @@ def test_parts_that_are_missing_or_of_another_job_are_named():
 
 
 def test_too_many_parts_are_refused_and_too_small_ones_are_a_slip():
-    shop = job(readings=[reading(text=f"{random.Random(i).random():.9f} mm", why=str(random.Random(i).random())) for i in range(300)])
+    shop = job(
+        readings=[
+            reading(text=f"{random.Random(i).random():.9f} mm", why=str(random.Random(i).random()))
+            for i in range(300)
+        ]
+    )
     assert "give its file instead" in refused(split, encode(shop), 60)
     with pytest.raises(ValueError):
         split(encode(shop), 20)
@@ -119,11 +140,28 @@ def deflated(text: bytes) -> bytes:
     return squeeze.compress(text) + squeeze.flush()
 
 
-@pytest.mark.parametrize("code, words", [
-    ("", "There is no code"), ("  ", "There is no code"), ("hello", "no code of a job"), ("3ABCDEFG", "newer handbook"), ("1", "damaged"), ("1A", "damaged"), ("1====", "damaged"), ("1é", "damaged"),
-    ("1" + "A" * 100_001, "damaged"), (sealed(b""), "damaged"), (sealed(b"\x00"), "damaged"), (sealed(deflated(b"")), "damaged"), (sealed(deflated(b"a\x1eb")), "damaged"),
-    (sealed(deflated(SMALL["name"].encode()) + b"more"), "damaged"), (sealed(deflated(b"\xff\xff")), "damaged"), (sealed(deflated(b"id\x1fn\x1fTS-16\x1f\x1fr\x1f2026-11-25\x1f\x1e" + b"\x1e" * 10)), ""),
-], ids=range(16))
+@pytest.mark.parametrize(
+    "code, words",
+    [
+        ("", "There is no code"),
+        ("  ", "There is no code"),
+        ("hello", "no code of a job"),
+        ("3ABCDEFG", "newer handbook"),
+        ("1", "damaged"),
+        ("1A", "damaged"),
+        ("1====", "damaged"),
+        ("1é", "damaged"),
+        ("1" + "A" * 100_001, "damaged"),
+        (sealed(b""), "damaged"),
+        (sealed(b"\x00"), "damaged"),
+        (sealed(deflated(b"")), "damaged"),
+        (sealed(deflated(b"a\x1eb")), "damaged"),
+        (sealed(deflated(SMALL["name"].encode()) + b"more"), "damaged"),
+        (sealed(deflated(b"\xff\xff")), "damaged"),
+        (sealed(deflated(b"id\x1fn\x1fTS-16\x1f\x1fr\x1f2026-11-25\x1f\x1e" + b"\x1e" * 10)), ""),
+    ],
+    ids=range(16),
+)
 def test_what_is_no_code_is_refused(code, words):
     if words:
         assert words in refused(decode, code)
@@ -142,10 +180,15 @@ def test_a_bomb_is_not_inflated():
     assert peak < 3 * share._MOST_BYTES
 
 
-@given(st.lists(st.text(st.sampled_from("rfa1z.\x1f\x1d-5T:+0mé<"), max_size=12), min_size=10, max_size=18), st.sampled_from("12"))
+@given(
+    st.lists(st.text(st.sampled_from("rfa1z.\x1f\x1d-5T:+0mé<"), max_size=12), min_size=10, max_size=18),
+    st.sampled_from("12"),
+)
 @settings(max_examples=300)
 def test_no_columns_give_anything_but_a_job_or_a_refusal(columns, form):
-    columns[0] = "\x1f".join(("id", "name", "TS-16", "", "", "2026-11-25T09:00", "", *columns[0].split("\x1f")))
+    columns[0] = "\x1f".join(
+        ("id", "name", "TS-16", "", "", "2026-11-25T09:00", "", *columns[0].split("\x1f"))
+    )
     code = sealed(deflated("\x1e".join(columns).encode()), form)
     try:
         assert decode(encode(decode(code))) == decode(code)
@@ -164,7 +207,9 @@ def test_a_code_of_form_2_is_read_for_ever():
 
 
 def test_the_dictionaries_never_change():
-    assert {form: zlib.crc32(words) for form, words in share._DICTIONARIES.items()} == DICTIONARIES and all(len(words) < 32768 for words in share._DICTIONARIES.values())
+    assert {form: zlib.crc32(words) for form, words in share._DICTIONARIES.items()} == DICTIONARIES and all(
+        len(words) < 32768 for words in share._DICTIONARIES.values()
+    )
 
 
 def test_the_dictionary_holds_what_the_sheets_of_this_edition_name():

@@ -1,16 +1,17 @@
 """What the browser asks about a job: every field of every calculator, kept and filled in to the last bit; all that was typed stays text."""
+
 import json
 import re
 
 import pytest
 from hypothesis import given, settings
 
-from calc.reference.engine import engine
+from calc.core.reading import read
 from calc.declare.inputs import Grid
 from calc.job import record
 from calc.page.job import fields as job_fields
 from calc.page.live import answer
-from calc.core.reading import read
+from calc.reference.engine import engine
 from calc.stations.index import every, find
 from tests.job.jobs import any_job, ordinary
 from tests.markup import page
@@ -20,7 +21,21 @@ STAGES = ["received", "finished"]
 
 
 def ask(call: str, **fields) -> dict:
-    return json.loads(answer(json.dumps({"call": f"job-{call}", "system": "metric", "now": NOW, "by": "MK", "root": "http://x/", "needs": [], **fields})))
+    return json.loads(
+        answer(
+            json.dumps(
+                {
+                    "call": f"job-{call}",
+                    "system": "metric",
+                    "now": NOW,
+                    "by": "MK",
+                    "root": "http://x/",
+                    "needs": [],
+                    **fields,
+                }
+            )
+        )
+    )
 
 
 def fresh(engine="TS-16") -> str:
@@ -31,12 +46,32 @@ def fields(job: str, calculator: str, place: str = "", **more) -> dict:
     return ask("fields", job=job, kind="job", calculator=calculator, place=place, stages=STAGES, **more)
 
 
-def keep(job: str, calculator: str, entries: dict, place: str = "", stage: str = "finished", why: str = "", system: str = "metric") -> dict:
-    return ask("keep", job=job, calculator=calculator, typed=list(entries), entries=entries, place=place, stage=stage, why=why, system=system)
+def keep(
+    job: str,
+    calculator: str,
+    entries: dict,
+    place: str = "",
+    stage: str = "finished",
+    why: str = "",
+    system: str = "metric",
+) -> dict:
+    return ask(
+        "keep",
+        job=job,
+        calculator=calculator,
+        typed=list(entries),
+        entries=entries,
+        place=place,
+        stage=stage,
+        why=why,
+        system=system,
+    )
 
 
 def choices(job: str, calculator: str) -> list[str]:
-    return list(dict.fromkeys(re.findall(r'data-job-place="([^"]+)"', fields(job, calculator)["html"]["strip"]))) or [""]
+    return list(
+        dict.fromkeys(re.findall(r'data-job-place="([^"]+)"', fields(job, calculator)["html"]["strip"]))
+    ) or [""]
 
 
 @pytest.mark.parametrize("system", ["metric", "inch"])
@@ -60,14 +95,21 @@ def test_every_field_that_names_a_feature_keeps_what_is_typed_and_fills_it_in_ag
             assert float(record.number(made, kept)[0]) == value, (text, kept)
             told = fields(reply["job"], calculator.id, place)
             assert told["fill"][spot.field]["texts"][spot.entry] == kept["text"]
-            assert "Orchard frost fan" in told["html"][spot.field] and "finished, 25 Nov, MK" in told["html"][spot.field]
+            assert (
+                "Orchard frost fan" in told["html"][spot.field]
+                and "finished, 25 Nov, MK" in told["html"][spot.field]
+            )
 
 
 def test_the_calculators_measure_most_of_what_an_engine_has():
     """A feature that no calculator takes is written down on the job's page; they must stay the fewer."""
     sheet = engine("TS-16")
     asked_for = set().union(*(job_fields.measured(c, sheet, {}) for c in every()))
-    assert len(asked_for) > 60 and {"rod.mass", "chamber.volume", "spring.open_load", "head.stem_height", "head.seat_pocket_exhaust"} <= asked_for
+    assert (
+        len(asked_for) > 60
+        and {"rod.mass", "chamber.volume", "spring.open_load", "head.stem_height", "head.seat_pocket_exhaust"}
+        <= asked_for
+    )
 
 
 @pytest.mark.parametrize("calculator", [c for c in every()], ids=lambda c: c.id)
@@ -75,7 +117,10 @@ def test_the_rows_of_a_grid_are_the_places_of_its_features(calculator):
     for declared in calculator.inputs:
         for column in declared.columns if isinstance(declared, Grid) else ():
             if column.feature:
-                assert declared.rows == engine("TS-16").features[column.feature].places, (calculator.id, declared.name)
+                assert declared.rows == engine("TS-16").features[column.feature].places, (
+                    calculator.id,
+                    declared.name,
+                )
 
 
 def test_a_job_without_readings_fills_nothing_and_one_of_an_unknown_engine_offers_nothing():
@@ -85,44 +130,86 @@ def test_a_job_without_readings_fills_nothing_and_one_of_an_unknown_engine_offer
 
 
 def test_a_bare_number_and_its_doubt_are_kept_in_the_unit_of_the_field():
-    for system, typed, kept in (("metric", "37.51 ± 0.002", "37.51 ± 0.002 mm"), ("inch", "1 31/64", "1 31/64 in"), ("inch", "37.51 mm", "37.51 mm"), ("metric", "1.4768 in ± 0.0001 in", "1.4768 in ± 0.0001 in")):
+    for system, typed, kept in (
+        ("metric", "37.51 ± 0.002", "37.51 ± 0.002 mm"),
+        ("inch", "1 31/64", "1 31/64 in"),
+        ("inch", "37.51 mm", "37.51 mm"),
+        ("metric", "1.4768 in ± 0.0001 in", "1.4768 in ± 0.0001 in"),
+    ):
         reply = keep(fresh(), "seat-fit", {"pocket_bore": typed}, "1 intake", system=system)
         assert [r["text"] for r in record.load(reply["job"])["readings"]] == [kept]
 
 
 def test_what_cannot_be_kept_is_refused_in_one_sentence_at_its_field():
-    for entries, place, words in (({"pocket_bore": ""}, "1 intake", "is empty"), ({"pocket_bore": "37.5 kg"}, "1 intake", "kg"), ({"pocket_bore": "3000"}, "1 intake", "above"),
-                                  ({"pocket_bore": "37.5"}, "", "say first which one"), ({"pocket_bore": "37.5"}, "9 intake", "say first which one")):
+    for entries, place, words in (
+        ({"pocket_bore": ""}, "1 intake", "is empty"),
+        ({"pocket_bore": "37.5 kg"}, "1 intake", "kg"),
+        ({"pocket_bore": "3000"}, "1 intake", "above"),
+        ({"pocket_bore": "37.5"}, "", "say first which one"),
+        ({"pocket_bore": "37.5"}, "9 intake", "say first which one"),
+    ):
         reply = keep(fresh(), "seat-fit", entries, place)
-        assert not reply["ok"] and words in reply["errors"][0]["message"] and reply["errors"][0]["field"] == "pocket_bore"
+        assert (
+            not reply["ok"]
+            and words in reply["errors"][0]["message"]
+            and reply["errors"][0]["field"] == "pocket_bore"
+        )
 
 
 def test_a_second_reading_needs_a_reason_and_the_first_stays():
     first = keep(fresh(), "seat-fit", {"pocket_bore": "37.51"}, "1 intake")["job"]
     refused = keep(first, "seat-fit", {"pocket_bore": "37.50"}, "1 intake")
     assert "say why" in refused["errors"][0]["message"]
-    second = record.load(keep(first, "seat-fit", {"pocket_bore": "37.50"}, "1 intake", why="Misread before")["job"])
-    assert [(r["text"], r["why"]) for r in second["readings"]] == [("37.51 mm", ""), ("37.50 mm", "Misread before")]
+    second = record.load(
+        keep(first, "seat-fit", {"pocket_bore": "37.50"}, "1 intake", why="Misread before")["job"]
+    )
+    assert [(r["text"], r["why"]) for r in second["readings"]] == [
+        ("37.51 mm", ""),
+        ("37.50 mm", "Misread before"),
+    ]
 
 
 def test_a_warm_reading_is_brought_to_20_degrees_by_the_material_on_the_jobs_own_sheet():
     for name in ("TS-16", "RC-40"):
         job, place = fresh(name), engine(name).features["head.seat_pocket_intake"].places[0]
         text = engine(name).features["head.seat_pocket_intake"].text
-        asked = ask("keep", job=job, calculator="seat-fit", typed=["pocket_bore"], entries={"pocket_bore": text, "pocket_bore.part": "35"}, place=place, stage="finished", why="")
+        asked = ask(
+            "keep",
+            job=job,
+            calculator="seat-fit",
+            typed=["pocket_bore"],
+            entries={"pocket_bore": text, "pocket_bore.part": "35"},
+            place=place,
+            stage="finished",
+            why="",
+        )
         assert record.load(asked["job"])["readings"][0]["of"] == engine(name).materials["head.alloy"]
-    assert engine("TS-16").materials["head.alloy"] != engine("RC-40").materials["head.alloy"], "else this tells nothing"
+    assert engine("TS-16").materials["head.alloy"] != engine("RC-40").materials["head.alloy"], (
+        "else this tells nothing"
+    )
 
 
 def test_a_correction_is_one_of_the_reading_that_its_form_shows():
     at = {"feature": "crank.main_journal", "place": "2", "stage": "finished"}
     once = ask("add", job=fresh(), text="54.98", **at)["job"]
-    shown = re.findall(r'name="shown" value="(\d+)"', ask("view", jobs=[{"key": "k", "kind": "job", "text": once, "kept": NOW, "exported": "", "changed": True}], key="k", engines=["TS-16"], safety="unknown")["html"]["view"])
+    shown = re.findall(
+        r'name="shown" value="(\d+)"',
+        ask(
+            "view",
+            jobs=[{"key": "k", "kind": "job", "text": once, "kept": NOW, "exported": "", "changed": True}],
+            key="k",
+            engines=["TS-16"],
+            safety="unknown",
+        )["html"]["view"],
+    )
     assert shown == ["1"]
     twice = ask("add", job=once, text="54.985", why="Measured again", shown="1", **at)["job"]
     for call in ("add", "take-back"):
         late = ask(call, job=twice, text="54.99", why="Misread before", shown="1", **at)
-        assert not late["ok"] and "another tab has read this size anew meanwhile (54.985 mm)" in late["errors"][0]["message"]
+        assert (
+            not late["ok"]
+            and "another tab has read this size anew meanwhile (54.985 mm)" in late["errors"][0]["message"]
+        )
 
 
 def test_a_form_changes_what_was_changed_in_it_only():
@@ -132,22 +219,37 @@ def test_a_form_changes_what_was_changed_in_it_only():
 
 def test_what_was_read_last_is_so_by_the_record_though_a_clock_went_back():
     job = record.load(fresh())
-    job = record.add_reading(job, "crank.main_journal", "1", "finished", "54.98 mm", "2026-10-25T02:50+02:00", "MK")
-    job = record.add_reading(job, "crank.main_journal", "2", "finished", "54.98 mm", "2026-10-24T23:10+01:00", "MK")  # an hour back, and a clock that was wrong
+    job = record.add_reading(
+        job, "crank.main_journal", "1", "finished", "54.98 mm", "2026-10-25T02:50+02:00", "MK"
+    )
+    job = record.add_reading(
+        job, "crank.main_journal", "2", "finished", "54.98 mm", "2026-10-24T23:10+01:00", "MK"
+    )  # an hour back, and a clock that was wrong
     html = ask("received", job=record.dump(job), key="s", kept=NOW, sheets=[], mine=[])["html"]["view"]
     assert "the last on 24 Oct" in html
 
 
 def test_a_sheet_that_is_not_kept_is_shown_and_offers_nothing_that_needs_it_kept():
-    html = ask("received", job=record.dump(ordinary()), key=None, kept=NOW, sheets=[], mine=[])["html"]["view"]
+    html = ask("received", job=record.dump(ordinary()), key=None, kept=NOW, sheets=[], mine=[])["html"][
+        "view"
+    ]
     assert "job-check" in html and "job-link" in html and "None" not in html and "job/sheet/#" not in html
 
 
 def test_checks_are_known_by_themselves_and_not_by_their_place_in_the_list():
-    names = re.findall(r'data-job-check="([^"]+)"', ask("received", job=record.dump(ordinary()), key="s", kept=NOW, sheets=[], mine=[])["html"]["view"])
+    names = re.findall(
+        r'data-job-check="([^"]+)"',
+        ask("received", job=record.dump(ordinary()), key="s", kept=NOW, sheets=[], mine=[])["html"]["view"],
+    )
     assert len(names) == len(set(names)) > 8 and "main-bearing-clearance" in names
-    assert 'data-entries-key="main-bearing-clearance reading-verdict"' in ask("check", job=record.dump(ordinary()), check="main-bearing-clearance")["html"]["check"]
-    assert "no longer asked for" in ask("check", job=record.dump(ordinary()), check="valve-lash")["errors"][0]["message"]
+    assert (
+        'data-entries-key="main-bearing-clearance reading-verdict"'
+        in ask("check", job=record.dump(ordinary()), check="main-bearing-clearance")["html"]["check"]
+    )
+    assert (
+        "no longer asked for"
+        in ask("check", job=record.dump(ordinary()), check="valve-lash")["errors"][0]["message"]
+    )
 
 
 def test_a_link_of_a_newer_edition_is_told_from_a_damaged_one():
@@ -166,9 +268,24 @@ def test_a_grid_is_filled_at_once_only_with_whole_rows():
 
 def test_the_check_of_one_size_keeps_it_as_that_size():
     features = {"reading": "crankcase.main_clearance"}
-    reply = ask("keep", job=record.dump(ordinary()), calculator="reading-verdict", typed=["reading"], entries={"reading": "0.06"}, place="2", stage="assembly", why="", features=features)
+    reply = ask(
+        "keep",
+        job=record.dump(ordinary()),
+        calculator="reading-verdict",
+        typed=["reading"],
+        entries={"reading": "0.06"},
+        place="2",
+        stage="assembly",
+        why="",
+        features=features,
+    )
     kept = record.load(reply["job"])["readings"][-1]
-    assert (kept["feature"], kept["place"], kept["stage"], kept["text"]) == ("crankcase.main_clearance", "2", "assembly", "0.06 mm")
+    assert (kept["feature"], kept["place"], kept["stage"], kept["text"]) == (
+        "crankcase.main_clearance",
+        "2",
+        "assembly",
+        "0.06 mm",
+    )
 
 
 def test_a_sheet_is_offered_to_its_own_job_only_and_one_that_cannot_be_opened_is_in_nobodys_way():
@@ -186,33 +303,65 @@ def test_a_sheet_is_offered_to_its_own_job_only_and_one_that_cannot_be_opened_is
 def test_a_sheet_with_nothing_but_a_line_of_what_was_done_is_offered_too():
     job = record.load(fresh())
     sheet = record.dump(record.add_done(job, "Case bolted up <b>dry</b>"))
-    held = [{"key": key, "kind": kind, "text": text, "kept": NOW, "exported": "", "changed": True} for key, kind, text in (("j", "job", fresh()), ("s", "sheet", sheet))]
+    held = [
+        {"key": key, "kind": kind, "text": text, "kept": NOW, "exported": "", "changed": True}
+        for key, kind, text in (("j", "job", fresh()), ("s", "sheet", sheet))
+    ]
     html = ask("view", jobs=held, key="j", engines=["TS-16"], safety="persistent")["html"]["view"]
-    assert "<strong>1 line</strong> of what was done that the job has not" in html and "Done: Case bolted up &lt;b&gt;dry&lt;/b&gt;" in html and "Take it over into the job" in html
+    assert (
+        "<strong>1 line</strong> of what was done that the job has not" in html
+        and "Done: Case bolted up &lt;b&gt;dry&lt;/b&gt;" in html
+        and "Take it over into the job" in html
+    )
     taken = ask("take-over", job=fresh(), sheet=sheet, kept=NOW)["job"]
     assert record.load(taken) == record.load(sheet)
     held[0]["text"] = taken
-    assert "take-over" not in ask("view", jobs=held, key="j", engines=["TS-16"], safety="persistent")["html"]["view"]
-    full = record.dump({**job, "done": [{"line": f"l{n}", "text": f"line {n}", "at": "", "by": ""} for n in range(record.MOST_DONE)]})
+    assert (
+        "take-over"
+        not in ask("view", jobs=held, key="j", engines=["TS-16"], safety="persistent")["html"]["view"]
+    )
+    full = record.dump(
+        {
+            **job,
+            "done": [
+                {"line": f"l{n}", "text": f"line {n}", "at": "", "by": ""} for n in range(record.MOST_DONE)
+            ],
+        }
+    )
     mine = [{"key": "j", "text": full}]
     told = ask("received", job=sheet, key="s", kept=NOW, sheets=[], mine=mine)["html"]["view"]
     assert "room for 100 lines" in told and "Case bolted up" in told and "take-over" not in told
 
 
 def test_a_line_of_what_was_done_is_struck_by_its_name_and_put_back_from_its_fold():
-    job = ask("done", job=ask("done", job=fresh(), text="Guides <b>replaced</b>")["job"], text="Seats cut")["job"]
+    job = ask("done", job=ask("done", job=fresh(), text="Guides <b>replaced</b>")["job"], text="Seats cut")[
+        "job"
+    ]
 
     def shown(job):
         held = [{"key": "j", "kind": "job", "text": job, "kept": NOW, "exported": "", "changed": True}]
-        return re.findall(r'<li class="job-line".*?</li>', ask("view", jobs=held, key="j", engines=["TS-16"], safety="persistent")["html"]["view"])
+        return re.findall(
+            r'<li class="job-line".*?</li>',
+            ask("view", jobs=held, key="j", engines=["TS-16"], safety="persistent")["html"]["view"],
+        )
+
     first, second = (re.search(r'data-job-call="strike" data-line="(\w+)"', line)[1] for line in shown(job))
     once = ask("strike", job=job, line=first)["job"]
     assert ask("strike", job=once, line=first)["job"] == once, "a second tap takes nothing more"
     struck, standing = shown(once)
-    assert "<s>Guides &lt;b&gt;replaced&lt;/b&gt;</s>" in struck and f'data-line="{second}"' in standing and "<s>" not in standing
+    assert (
+        "<s>Guides &lt;b&gt;replaced&lt;/b&gt;</s>" in struck
+        and f'data-line="{second}"' in standing
+        and "<s>" not in standing
+    )
     # under the finger that struck it is no button that puts it back, but the fold around that one
-    assert re.search(rf'<details [^>]*><summary>Struck [^<]*14:15, MK</summary><button type="button" data-job-call="unstrike" data-line="{first}"', struck)
-    assert [line.struck for line in record.done(record.load(ask("unstrike", job=once, line=first)["job"]))] == [None, None]
+    assert re.search(
+        rf'<details [^>]*><summary>Struck [^<]*14:15, MK</summary><button type="button" data-job-call="unstrike" data-line="{first}"',
+        struck,
+    )
+    assert [
+        line.struck for line in record.done(record.load(ask("unstrike", job=once, line=first)["job"]))
+    ] == [None, None]
     assert not ask("strike", job=job, line="0")["ok"]
 
 
@@ -221,12 +370,21 @@ def test_a_place_of_which_all_was_taken_back_is_still_seen_with_its_history():
     job = record.add_reading(record.load(fresh()), *spot, "54.98 mm", NOW, "MK")
     job = record.add_reading(job, *spot, "", NOW, "MK", "Another part")
     job = record.add_reading(job, "head.stem_height", "1 intake", "finished", "45.05 mm", NOW, "MK")
-    held = [{"key": "j", "kind": "job", "text": record.dump(job), "kept": NOW, "exported": "", "changed": True}]
+    held = [
+        {"key": "j", "kind": "job", "text": record.dump(job), "kept": NOW, "exported": "", "changed": True}
+    ]
     html = ask("view", jobs=held, key="j", engines=["TS-16"], safety="persistent")["html"]["view"]
     (gone,) = [part for part in html.split("<li ") if 'data-keep="crank.main_journal 2"' in part]
     assert "Main journal" in gone and "taken back" in gone and "no size" in gone
-    assert ": Another part" in html and html.count("<s>") == 1 and "54.98 mm" in html.partition("<s>")[2].partition("</s>")[0] and "Put a size in its place" in html
-    assert html.count('class="chip chip-pass"') == 2, "the other size, in the tally and in its row: what is gone is not judged"
+    assert (
+        ": Another part" in html
+        and html.count("<s>") == 1
+        and "54.98 mm" in html.partition("<s>")[2].partition("</s>")[0]
+        and "Put a size in its place" in html
+    )
+    assert html.count('class="chip chip-pass"') == 2, (
+        "the other size, in the tally and in its row: what is gone is not judged"
+    )
 
 
 ALIGN = {"bend_left": "0.00", "bend_right": "0.03 ± 0.005", "span": "150"}
@@ -234,23 +392,70 @@ ALIGN = {"bend_left": "0.00", "bend_right": "0.03 ± 0.005", "span": "150"}
 
 def test_a_result_that_is_a_size_of_the_part_is_kept_as_it_is_shown_with_its_doubt():
     told = fields(fresh(), "rod-align", "3")
-    assert told["results"] == {"=bend": ["bend_left", "bend_right", "span"], "=twist": ["twist_left", "twist_right", "span"]} and choices(fresh(), "rod-align") == ["1", "2", "3", "4"]
-    reply = ask("keep", job=fresh(), calculator="rod-align", typed=["=bend"], entries=ALIGN, place="3", stage="received", why="")
+    assert told["results"] == {
+        "=bend": ["bend_left", "bend_right", "span"],
+        "=twist": ["twist_left", "twist_right", "span"],
+    } and choices(fresh(), "rod-align") == ["1", "2", "3", "4"]
+    reply = ask(
+        "keep",
+        job=fresh(),
+        calculator="rod-align",
+        typed=["=bend"],
+        entries=ALIGN,
+        place="3",
+        stage="received",
+        why="",
+    )
     (kept,) = record.load(reply["job"])["readings"]
     assert (kept["feature"], kept["place"], kept["stage"]) == ("rod.bend", "3", "received")
-    assert kept["text"] == "0.020 mm ± 0.0033 mm"  # by hand: 0.03·100/150, its doubt likewise: 0.005·100/150 = 0.00333
+    assert (
+        kept["text"] == "0.020 mm ± 0.0033 mm"
+    )  # by hand: 0.03·100/150, its doubt likewise: 0.005·100/150 = 0.00333
     html = fields(reply["job"], "rod-align", "3")["html"]["=bend"]
-    assert "The job has" in html and "received, 25 Nov, MK" in html and "chip-pass" in html and "Correct as received" in html
-    inch = ask("keep", job=fresh(), calculator="rod-align", typed=["=bend"], entries={"bend_left": "0", "bend_right": "0.002", "span": "6"}, place="1", stage="received", why="", system="inch")
-    assert record.load(inch["job"])["readings"][0]["text"] == "0.00131 in"  # 0.002 in over 6 in is 0.00131 in over 100 mm (3.937 in)
+    assert (
+        "The job has" in html
+        and "received, 25 Nov, MK" in html
+        and "chip-pass" in html
+        and "Correct as received" in html
+    )
+    inch = ask(
+        "keep",
+        job=fresh(),
+        calculator="rod-align",
+        typed=["=bend"],
+        entries={"bend_left": "0", "bend_right": "0.002", "span": "6"},
+        place="1",
+        stage="received",
+        why="",
+        system="inch",
+    )
+    assert (
+        record.load(inch["job"])["readings"][0]["text"] == "0.00131 in"
+    )  # 0.002 in over 6 in is 0.00131 in over 100 mm (3.937 in)
 
 
-@pytest.mark.parametrize(("change", "words"), [({"span": None}, "Distance between the readings is still to be read"), ({"span": None, "bend_left": None}, "are still to be read"),
-                                               ({"bend_right": "a bit"}, "not a number"), ({"place": ""}, "say first which one")])
+@pytest.mark.parametrize(
+    ("change", "words"),
+    [
+        ({"span": None}, "Distance between the readings is still to be read"),
+        ({"span": None, "bend_left": None}, "are still to be read"),
+        ({"bend_right": "a bit"}, "not a number"),
+        ({"place": ""}, "say first which one"),
+    ],
+)
 def test_a_result_is_not_kept_where_something_behind_it_is_not_the_readers_own(change, words):
     place = change.pop("place", "1") if "place" in change else "1"
     entries = {name: text for name, text in {**ALIGN, **change}.items() if text is not None}
-    reply = ask("keep", job=fresh(), calculator="rod-align", typed=["=bend"], entries=entries, place=place, stage="received", why="")
+    reply = ask(
+        "keep",
+        job=fresh(),
+        calculator="rod-align",
+        typed=["=bend"],
+        entries=entries,
+        place=place,
+        stage="received",
+        why="",
+    )
     assert not reply["ok"] and words in reply["errors"][0]["message"]
 
 
@@ -260,13 +465,32 @@ def test_results_that_are_sizes_are_on_the_sheet_as_the_calculator_has_them():
     for calculator, output in found:
         feature = engine("TS-16").features[output.feature]
         assert feature.form.kind == output.form.kind and not feature.terms, (calculator.id, output.key)
-        assert not any(isinstance(i, Grid) for i in calculator.inputs), "that every cell is the reader's own could not be told"
+        assert not any(isinstance(i, Grid) for i in calculator.inputs), (
+            "that every cell is the reader's own could not be told"
+        )
         assert output.key in {o.declared.key for o in job_fields._results(calculator, engine("TS-16"), "")}
 
 
 def test_the_jobs_view_tells_quietly_what_was_worn_as_received():
-    view = lambda job: ask("view", jobs=[{"key": "k", "kind": "job", "text": record.dump(job), "kept": NOW, "exported": "", "changed": True}], key="k", engines=["TS-16"], safety="unknown")["html"]["view"]
-    worn = record.add_reading(record.load(fresh()), "crank.main_journal", "1", "received", "54.955 mm", NOW, "MK")  # worn at 54.960
+    view = lambda job: ask(
+        "view",
+        jobs=[
+            {
+                "key": "k",
+                "kind": "job",
+                "text": record.dump(job),
+                "kept": NOW,
+                "exported": "",
+                "changed": True,
+            }
+        ],
+        key="k",
+        engines=["TS-16"],
+        safety="unknown",
+    )["html"]["view"]
+    worn = record.add_reading(
+        record.load(fresh()), "crank.main_journal", "1", "received", "54.955 mm", NOW, "MK"
+    )  # worn at 54.960
     assert "was worn" not in view(worn)
     html = view(record.add_reading(worn, "crank.main_journal", "1", "finished", "54.742 mm", NOW, "MK"))
     assert html.count("finished, was worn") == 1 and "As received: Worn past its limit by" in html
@@ -277,7 +501,11 @@ def test_the_jobs_view_tells_quietly_what_was_worn_as_received():
 def test_any_job_is_shown_whole_and_everything_in_it_stays_text(job):
     text = record.dump(job)
     held = {"key": "k", "kind": "job", "text": text, "kept": NOW, "exported": "", "changed": True}
-    views = [ask("view", jobs=[held], key="k", engines=["TS-16"], safety="unknown"), ask("sheet", job=text, key="k"), ask("received", job=text, key="k", kept=NOW, sheets=[], mine=[{"key": "j", "text": text}])]
+    views = [
+        ask("view", jobs=[held], key="k", engines=["TS-16"], safety="unknown"),
+        ask("sheet", job=text, key="k"),
+        ask("received", job=text, key="k", kept=NOW, sheets=[], mine=[{"key": "j", "text": text}]),
+    ]
     for reply in views:
         assert reply["ok"], reply["errors"]
         html = reply["html"]["view"]
@@ -297,30 +525,70 @@ def test_a_sentence_tells_the_jobs_size_where_and_when_it_was_read():
     job = record.load(fresh())
     one = record.add_reading(job, "rod.bush_bore", "2", "received", "22.0105 mm ± 0.002 mm", NOW, "MK")
     assert said(one, "rod.bush_bore") == "[Orchard frost fan: 22.0105 mm ± 0.002 mm, received, 2]"
-    both = record.add_reading(record.add_reading(one, "rod.bush_bore", "3", "finished", "22.009 mm", NOW, "MK"), "rod.bush_bore", "2", "finished", "0.8666 in", NOW, "MK")
-    assert said(both, "rod.bush_bore").startswith("[Orchard frost fan: 22.009 to 22.012 mm, finished, 2, 3")  # 0.8666 × 25.4 = 22.01164
-    assert said(both, "rod.bush_bore", "inch").startswith("[Orchard frost fan: 0.86650 to 0.86660 in, finished, 2, 3")  # 22.009 / 25.4 = 0.866496
+    both = record.add_reading(
+        record.add_reading(one, "rod.bush_bore", "3", "finished", "22.009 mm", NOW, "MK"),
+        "rod.bush_bore",
+        "2",
+        "finished",
+        "0.8666 in",
+        NOW,
+        "MK",
+    )
+    assert said(both, "rod.bush_bore").startswith(
+        "[Orchard frost fan: 22.009 to 22.012 mm, finished, 2, 3"
+    )  # 0.8666 × 25.4 = 22.01164
+    assert said(both, "rod.bush_bore", "inch").startswith(
+        "[Orchard frost fan: 0.86650 to 0.86660 in, finished, 2, 3"
+    )  # 22.009 / 25.4 = 0.866496
     apart = record.add_reading(one, "rod.bush_bore", "3", "finished", "22.009 mm", NOW, "MK")
-    assert said(apart, "rod.bush_bore").startswith("[Orchard frost fan: 22.0105 mm ± 0.002 mm, received, 2; 22.009 mm, finished, 3")
+    assert said(apart, "rod.bush_bore").startswith(
+        "[Orchard frost fan: 22.0105 mm ± 0.002 mm, received, 2; 22.009 mm, finished, 3"
+    )
     every = job
     for place in engine("TS-16").feature("head.seat_pocket_intake").places:
-        every = record.add_reading(every, "head.seat_pocket_intake", place, "finished", "37.505 mm", NOW, "MK")
+        every = record.add_reading(
+            every, "head.seat_pocket_intake", place, "finished", "37.505 mm", NOW, "MK"
+        )
     assert said(every, "head.seat_pocket_intake").startswith("[Orchard frost fan: 37.505 mm, finished, all 4")
 
 
 def test_a_sentence_tells_which_place_is_not_in_order_and_what_follows_from_sizes_and_nothing_of_what_cannot_be_read():
-    job = record.add_reading(record.load(fresh()), "crank.main_journal", "1", "finished", "54.70 mm", NOW, "MK")
+    job = record.add_reading(
+        record.load(fresh()), "crank.main_journal", "1", "finished", "54.70 mm", NOW, "MK"
+    )
     job = record.add_reading(job, "crank.main_journal", "2", "finished", "54.99 mm", NOW, "MK")
     assert said(job, "crank.main_journal").endswith("finished, 1, 2 Not in order: 1]")
     assert ask("sizes", job=record.dump(ordinary()))["said"]["rod.bearing_clearance"].count("worked out") == 1
     spoilt = record.dump({**job, "readings": [{**job["readings"][0], "text": "37 N·m"}]})
     assert ask("sizes", job=spoilt)["said"] == {}
-    warm = record.add_reading(job, "piston.pin", "1", "finished", "22.010 mm", NOW, "MK", part="35 °C", gauge="20 °C", of="forged-steel")
-    assert said(warm, "piston.pin").startswith("[Orchard frost fan: 22.006 mm, finished, 1")  # 22.010 (1 − 11.5e-6·15) = 22.0062: 11.5e-6/K from memory
+    warm = record.add_reading(
+        job,
+        "piston.pin",
+        "1",
+        "finished",
+        "22.010 mm",
+        NOW,
+        "MK",
+        part="35 °C",
+        gauge="20 °C",
+        of="forged-steel",
+    )
+    assert said(warm, "piston.pin").startswith(
+        "[Orchard frost fan: 22.006 mm, finished, 1"
+    )  # 22.010 (1 − 11.5e-6·15) = 22.0062: 11.5e-6/K from memory
 
 
 def test_a_result_is_not_rounded_onto_a_limit_when_it_is_kept():
     entries = {**ALIGN, "bend_left": "0", "bend_right": "0.0304", "span": "100 mm"}
-    reply = ask("keep", job=fresh(), calculator="rod-align", typed=["=bend"], entries=entries, place="3", stage="finished", why="")
+    reply = ask(
+        "keep",
+        job=fresh(),
+        calculator="rod-align",
+        typed=["=bend"],
+        entries=entries,
+        place="3",
+        stage="finished",
+        why="",
+    )
     kept = record.load(reply["job"])["readings"][-1]["text"]
     assert kept.split(" mm")[0] == "0.0304", "the sheet allows 0.03"

@@ -1,4 +1,5 @@
 """A sheet of several codes, each opened by itself: what the page says until all are there."""
+
 import json
 import re
 from itertools import permutations
@@ -17,7 +18,20 @@ OTHERS = ["v1." + part for part in split(encode(job(readings=[reading()])), 60)]
 
 
 def opened(code, others=()):
-    return json.loads(answer(json.dumps({"call": "job-open", "code": code, "others": list(others), "system": "metric", "now": "2026-11-25T14:15+01:00", "by": ""})))
+    return json.loads(
+        answer(
+            json.dumps(
+                {
+                    "call": "job-open",
+                    "code": code,
+                    "others": list(others),
+                    "system": "metric",
+                    "now": "2026-11-25T14:15+01:00",
+                    "by": "",
+                }
+            )
+        )
+    )
 
 
 @pytest.mark.parametrize("order", list(permutations(range(len(CODES)))), ids=str)
@@ -46,20 +60,42 @@ def test_one_code_that_holds_all_needs_no_other():
 
 def test_a_link_of_a_newer_handbook_says_so():
     reply = opened("v2." + encode(JOB))
-    assert not reply["ok"] and reply["errors"][0]["message"].startswith("This link was made by a newer edition of this handbook. Reload this page")
+    assert not reply["ok"] and reply["errors"][0]["message"].startswith(
+        "This link was made by a newer edition of this handbook. Reload this page"
+    )
 
 
 def sheet(**fields) -> str:
-    asked = {"call": "job-sheet", "job": dump(JOB), "key": "j", "system": "metric", "now": "2026-11-25T14:15+01:00", "by": "", "root": "http://localhost:8000/", **fields}
+    asked = {
+        "call": "job-sheet",
+        "job": dump(JOB),
+        "key": "j",
+        "system": "metric",
+        "now": "2026-11-25T14:15+01:00",
+        "by": "",
+        "root": "http://localhost:8000/",
+        **fields,
+    }
     return json.loads(answer(json.dumps(asked)))["html"]["view"]
 
 
 def test_at_an_address_that_no_other_device_opens_no_code_is_printed_and_the_shops_own_goes_first():
     here = sheet()
-    assert "<figure" not in here and "the handbook was opened at localhost, which no other device can open" in here and "at home" not in here
-    assert "localhost opens on no other device, so the sheet carries no code, and this link serves here only." in here
+    assert (
+        "<figure" not in here
+        and "the handbook was opened at localhost, which no other device can open" in here
+        and "at home" not in here
+    )
+    assert (
+        "localhost opens on no other device, so the sheet carries no code, and this link serves here only."
+        in here
+    )
     there = sheet(address="https://tern-street.example/sizebook/")
-    assert "The code opens these sizes at home" in there and 'value="https://tern-street.example/sizebook/job/received/#v1.' in there and "localhost" not in there
+    assert (
+        "The code opens these sizes at home" in there
+        and 'value="https://tern-street.example/sizebook/job/received/#v1.' in there
+        and "localhost" not in there
+    )
     assert "The code opens these sizes at home" in sheet(root="https://tern-street.example/sizebook/")
 
 

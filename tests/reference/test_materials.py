@@ -1,4 +1,5 @@
 """The table of materials: its ranges, its tables, its errors, and how it follows heat and cold."""
+
 import numpy as np
 import pytest
 from hypothesis import given
@@ -12,10 +13,23 @@ any_material = st.sampled_from(list(MATERIALS.values()))
 
 # Usual handbook ranges near 20–100 °C, 1e-6/K, from memory.
 RANGES = {
-    "al-si-t6": (21.0, 22.0), "al-si-cu-t6": (21.0, 22.0), "mg-az91": (25.2, 26.0), "grey-iron": (10.5, 11.5),
-    "ductile-iron": (11.0, 11.8), "sintered-iron": (10.0, 13.0), "high-chrome-iron": (10.0, 13.0), "cobalt-alloy": (11.0, 12.0), "bronze": (17.0, 18.2),
-    "aluminium-bronze": (16.0, 17.5), "copper-nickel-silicon": (16.5, 17.7), "forged-steel": (11.5, 12.3),
-    "spring-steel": (11.3, 12.3), "valve-steel": (10.5, 12.0), "austenitic-valve-steel": (14.0, 16.5), "bearing-steel": (11.5, 12.5), "brass": (19.5, 21.0),
+    "al-si-t6": (21.0, 22.0),
+    "al-si-cu-t6": (21.0, 22.0),
+    "mg-az91": (25.2, 26.0),
+    "grey-iron": (10.5, 11.5),
+    "ductile-iron": (11.0, 11.8),
+    "sintered-iron": (10.0, 13.0),
+    "high-chrome-iron": (10.0, 13.0),
+    "cobalt-alloy": (11.0, 12.0),
+    "bronze": (17.0, 18.2),
+    "aluminium-bronze": (16.0, 17.5),
+    "copper-nickel-silicon": (16.5, 17.7),
+    "forged-steel": (11.5, 12.3),
+    "spring-steel": (11.3, 12.3),
+    "valve-steel": (10.5, 12.0),
+    "austenitic-valve-steel": (14.0, 16.5),
+    "bearing-steel": (11.5, 12.5),
+    "brass": (19.5, 21.0),
 }
 
 
@@ -49,7 +63,9 @@ def test_yield_follows_its_table_in_straight_lines(m):
 
 
 @everyone
-@pytest.mark.parametrize("what", ["mean_alpha", "strain_at", "modulus_at", "yield_at", "compressive_yield_at"])
+@pytest.mark.parametrize(
+    "what", ["mean_alpha", "strain_at", "modulus_at", "yield_at", "compressive_yield_at"]
+)
 def test_no_property_is_made_up_outside_the_table(m, what):
     for outside in (COLDEST - 1, m.hottest + 1, 0.0, float("nan"), float("inf")):
         with pytest.raises(OutsideTable) as error:
@@ -60,11 +76,17 @@ def test_no_property_is_made_up_outside_the_table(m, what):
 def test_refusal_says_what_is_accepted():
     with pytest.raises(OutsideTable) as error:
         material("al-si-t6").yield_at(350 + KELVIN)
-    assert str(error.value) == ("No properties of Al–Si casting alloy, T6 are held at 350 °C; "
-                                "give a temperature from −200 °C to 300 °C.")
-    with pytest.raises(OutsideTable, match=r"colder than −200 °C or hotter than 300 °C .* by 3 %; ask for less"):
+    assert str(error.value) == (
+        "No properties of Al–Si casting alloy, T6 are held at 350 °C; "
+        "give a temperature from −200 °C to 300 °C."
+    )
+    with pytest.raises(
+        OutsideTable, match=r"colder than −200 °C or hotter than 300 °C .* by 3 %; ask for less"
+    ):
         material("al-si-t6").temperature_for(0.03)
-    with pytest.raises(ValueError, match="No material is called 'wood'; choose one of al-si-t6, al-si-cu-t6, mg-az91"):
+    with pytest.raises(
+        ValueError, match="No material is called 'wood'; choose one of al-si-t6, al-si-cu-t6, mg-az91"
+    ):
         material("wood")
 
 
@@ -118,9 +140,18 @@ def test_handbook_coefficient_overstates_what_chilling_gives(m):
 def test_heat_treated_alloys_name_the_temperature_that_undoes_them():
     """A356-type T6 is aged at about 155 °C and loses its temper above about 200 °C (common practice, no source)."""
     assert material("al-si-t6").limit_temperature == pytest.approx(200 + KELVIN)
-    assert material("mg-az91").limit_temperature == pytest.approx(100 + KELVIN)  # excessive creep above 100 to 130 °C: doi 10.1007/s11661-015-2946-9
+    assert material("mg-az91").limit_temperature == pytest.approx(
+        100 + KELVIN
+    )  # excessive creep above 100 to 130 °C: doi 10.1007/s11661-015-2946-9
     assert {id for id, m in MATERIALS.items() if m.limit_temperature} == {
-        "al-si-t6", "al-si-cu-t6", "mg-az91", "copper-nickel-silicon", "forged-steel", "spring-steel", "bearing-steel"}
+        "al-si-t6",
+        "al-si-cu-t6",
+        "mg-az91",
+        "copper-nickel-silicon",
+        "forged-steel",
+        "spring-steel",
+        "bearing-steel",
+    }
 
 
 @everyone

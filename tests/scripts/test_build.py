@@ -28,7 +28,9 @@ def checkout(tmp_path, monkeypatch):
         (fresh / "index.html").write_text(f"<p>{source.read_text()}</p>")
 
     monkeypatch.setattr(build, "_pages", pages)
-    return SimpleNamespace(source=source, site=tmp_path / "site", built=lambda: (tmp_path / "site/index.html").read_text())
+    return SimpleNamespace(
+        source=source, site=tmp_path / "site", built=lambda: (tmp_path / "site/index.html").read_text()
+    )
 
 
 def test_builds_only_when_something_changed(checkout, monkeypatch):
@@ -67,12 +69,15 @@ def test_a_failed_build_leaves_the_old_site(checkout):
     assert not list((checkout.site.parent / ".cache").glob("site-*"))
 
 
-@pytest.mark.parametrize("left", [
-    "<p>/// calculater | seat-fit</p>",
-    "<p>prose\n///</p>",
-    "<p>is {size: head.pocket low} wide</p>",
-    "<li>{result: seat-fit",
-])
+@pytest.mark.parametrize(
+    "left",
+    [
+        "<p>/// calculater | seat-fit</p>",
+        "<p>prose\n///</p>",
+        "<p>is {size: head.pocket low} wide</p>",
+        "<li>{result: seat-fit",
+    ],
+)
 def test_a_form_left_as_text_is_refused(left, tmp_path):
     (tmp_path / "heads").mkdir()
     (tmp_path / "heads/page.html").write_text(f"<html><body>{left}</body></html>")
@@ -80,13 +85,16 @@ def test_a_form_left_as_text_is_refused(left, tmp_path):
         build.check_pages(tmp_path)
 
 
-@pytest.mark.parametrize("fine", [
-    "<pre><code>/// calculator | seat-fit\n///</code></pre>",
-    "<p>write <code>{size: head.pocket low}</code></p>",
-    "<script>/// a comment</script>",
-    "<p>https://example.org/ and a // b</p>",
-    '<textarea>{result: x}</textarea><p title="/// x">text</p>',
-])
+@pytest.mark.parametrize(
+    "fine",
+    [
+        "<pre><code>/// calculator | seat-fit\n///</code></pre>",
+        "<p>write <code>{size: head.pocket low}</code></p>",
+        "<script>/// a comment</script>",
+        "<p>https://example.org/ and a // b</p>",
+        '<textarea>{result: x}</textarea><p title="/// x">text</p>',
+    ],
+)
 def test_what_is_shown_as_code_is_not(fine, tmp_path):
     (tmp_path / "page.html").write_text(f"<html><body>{fine}</body></html>")
     build.check_pages(tmp_path)
@@ -95,12 +103,30 @@ def test_what_is_shown_as_code_is_not(fine, tmp_path):
 def test_the_search_puts_a_calculator_above_the_prose(tmp_path):
     (tmp_path / "search").mkdir()
     path = tmp_path / "search/search_index.json"
-    locations = ["heads/", "heads/#seat-fit-title", "heads/#seat-fit-2-title", "heads/#seat-fit", "heads/#the-title"]
-    path.write_text(json.dumps({"config": {"lang": ["en"]}, "docs": [{"location": at, "title": "T", "text": "t"} for at in locations]}))
+    locations = [
+        "heads/",
+        "heads/#seat-fit-title",
+        "heads/#seat-fit-2-title",
+        "heads/#seat-fit",
+        "heads/#the-title",
+    ]
+    path.write_text(
+        json.dumps(
+            {
+                "config": {"lang": ["en"]},
+                "docs": [{"location": at, "title": "T", "text": "t"} for at in locations],
+            }
+        )
+    )
     build.rank_calculators(tmp_path, {"seat-fit": ["Seat ring fit", "press fit"]})
     index = json.loads(path.read_text())
     assert index["config"] == {"lang": ["en"]}
-    assert [entry.get("tags") for entry in index["docs"]] == [None, *(["Seat ring fit", "press fit"],) * 2, None, None]
+    assert [entry.get("tags") for entry in index["docs"]] == [
+        None,
+        *(["Seat ring fit", "press fit"],) * 2,
+        None,
+        None,
+    ]
 
 
 @pytest.mark.parametrize("text", ["another library", f"{build.AMBIGUOUS} and {build.AMBIGUOUS}"])
@@ -112,12 +138,15 @@ def test_another_search_than_the_mended_one_fails(text, tmp_path):
         build.mend_search(tmp_path)
 
 
-@pytest.mark.parametrize(("source", "above"), [
-    ("# Title\n\ntext\n", 0),
-    ("---\ntitle: Title\n---\n# Title\n", 3),
-    ("---\ntitle: Title\n---\n\n\n# Title\n", 5),
-    ("\ufeff---\ntitle: Title\n---\n# Title\n", 3),
-])
+@pytest.mark.parametrize(
+    ("source", "above"),
+    [
+        ("# Title\n\ntext\n", 0),
+        ("---\ntitle: Title\n---\n# Title\n", 3),
+        ("---\ntitle: Title\n---\n\n\n# Title\n", 5),
+        ("\ufeff---\ntitle: Title\n---\n# Title\n", 3),
+    ],
+)
 def test_the_hook_counts_the_lines_of_the_front_matter(source, above, tmp_path, monkeypatch):
     from mkdocs.utils.meta import get_data
 

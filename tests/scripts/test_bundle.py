@@ -38,7 +38,11 @@ def ask_runtime(made, requests: list[dict], task: str = "start") -> tuple[list[s
     python, calculators = made
     done = subprocess.run(
         [environment.node(), Path(__file__).with_name("answers.mjs"), SCRIPTS, python, calculators, task],
-        input=json.dumps(requests), capture_output=True, text=True, timeout=600)
+        input=json.dumps(requests),
+        capture_output=True,
+        text=True,
+        timeout=600,
+    )
     assert done.returncode == 0, done.stderr[-2000:]
     answered = json.loads(done.stdout)
     return answered["replies"], answered["cold"]
@@ -74,17 +78,49 @@ def job_requests():
     """What is asked about a job: read from its file and code, refused, added to, judged and shown."""
     job = ordinary()
     text, code = dump(job), encode(job)
-    ask = {"system": "inch", "now": "2026-11-25T14:15+01:00", "by": "MK", "root": "https://tern-street.example/"}
+    ask = {
+        "system": "inch",
+        "now": "2026-11-25T14:15+01:00",
+        "by": "MK",
+        "root": "https://tern-street.example/",
+    }
     older = (environment.ROOT / "tests/job/forms/form-0.json").read_text(encoding="utf-8")
-    for file in (text, older, text[:900], text.replace("54.9", "54.8", 1), "[" * 100_000, '{"a":' * 100_000, "9" * 5000, '{"a": NaN}', older.replace("version\": 0", "version\": 99")):
+    for file in (
+        text,
+        older,
+        text[:900],
+        text.replace("54.9", "54.8", 1),
+        "[" * 100_000,
+        '{"a":' * 100_000,
+        "9" * 5000,
+        '{"a": NaN}',
+        older.replace('version": 0', 'version": 99'),
+    ):
         yield {**ask, "call": "job-read", "text": file}
     parts = split(code, 200)
     for link in (code, code[:-1], code[:9] + "2" + code[10:], "", parts[0], parts[1][:-1], "9ABC"):
         yield {**ask, "call": "job-open", "code": f"v1.{link}", "others": []}
     yield {**ask, "call": "job-open", "code": f"v1.{parts[-1]}", "others": [f"v1.{part}" for part in parts]}
     for size in ("55.01 mm ± 4 µm", "2.165", "1 31/64 in", "5 kg", "", "9" * 400):
-        yield {**ask, "call": "job-add", "job": text, "feature": "crank.main_journal", "place": "2", "stage": "assembly", "text": size}
-    yield {**ask, "call": "job-view", "jobs": [{"key": "a", "kind": "job", "text": text, "kept": ask["now"], "exported": None, "changed": True}], "key": "a", "engines": ["TS-16"], "safety": "unknown"}
+        yield {
+            **ask,
+            "call": "job-add",
+            "job": text,
+            "feature": "crank.main_journal",
+            "place": "2",
+            "stage": "assembly",
+            "text": size,
+        }
+    yield {
+        **ask,
+        "call": "job-view",
+        "jobs": [
+            {"key": "a", "kind": "job", "text": text, "kept": ask["now"], "exported": None, "changed": True}
+        ],
+        "key": "a",
+        "engines": ["TS-16"],
+        "safety": "unknown",
+    }
 
 
 def test_browser_and_cpython_say_the_same_of_a_job(made):
@@ -99,14 +135,19 @@ def test_browser_and_cpython_say_the_same_of_a_job(made):
 
 
 def test_what_the_examples_need_of_the_program_is_in_its_hot_part(made):
-    asked = [{"call": "evaluate", "calculator": c.id, "anchor": "here", "entries": {}, "system": "metric"} for c in every()]
+    asked = [
+        {"call": "evaluate", "calculator": c.id, "anchor": "here", "entries": {}, "system": "metric"}
+        for c in every()
+    ]
     assert ask_runtime(made, asked, "wake")[1] == 0
 
 
 def test_the_memory_does_not_tell_where_it_was_made(made):
     """The same sources give the same bytes on every machine, and no reader gets the name of a maker's folder."""
     memory, place = (made[1] / "memory.wasm").read_bytes(), str(environment.ROOT)
-    assert not any(place.encode(coding) in memory for coding in ("utf-8", "utf-16-le", "utf-32-le"))  # Python's strings have one to four bytes a letter
+    assert not any(
+        place.encode(coding) in memory for coding in ("utf-8", "utf-16-le", "utf-32-le")
+    )  # Python's strings have one to four bytes a letter
 
 
 def test_the_hot_part_is_a_small_one(made):
@@ -120,22 +161,40 @@ def test_random_accepted_entries_are_answered_alike_to_the_last_digit_that_is_sh
     assert len(cases) == 4 * len(list(every()))
     found = same.differences(cases, *made)
     assert not [each["request"] for each, got in found if got["reply"] != each["reply"]]
-    assert all(same.deviation(json.loads(each["data"]), json.loads(got["data"])) < same.LARGEST for each, got in found)
+    assert all(
+        same.deviation(json.loads(each["data"]), json.loads(got["data"])) < same.LARGEST
+        for each, got in found
+    )
 
 
 def test_what_compares_answers_sees_what_differs(made):
-    request = {"call": "evaluate", "calculator": "rod-weights", "anchor": "here", "entries": {}, "system": "metric"}  # sums and products only: alike to the last bit
+    request = {
+        "call": "evaluate",
+        "calculator": "rod-weights",
+        "anchor": "here",
+        "entries": {},
+        "system": "metric",
+    }  # sums and products only: alike to the last bit
     right = same.case(request)
     wrong = {**right, "reply": right["reply"].replace("apart", "together", 1)}
     assert wrong != right
-    assert same.differences([right, wrong], *made) == [(wrong, {"reply": right["reply"], "data": right["data"]})]
+    assert same.differences([right, wrong], *made) == [
+        (wrong, {"reply": right["reply"], "data": right["data"]})
+    ]
     assert same.deviation({"a": [1.0, "x"]}, {"a": [1.0 + 1e-12, "x"]}) == pytest.approx(1e-12, rel=1e-3)
-    assert same.deviation({"a": [1.0, "x"]}, {"a": [1.0, "y"]}) == same.deviation({"a": 1.0}, {"b": 1.0}) == same.deviation([1.0], [1.0, 2.0]) == float("inf")
+    assert (
+        same.deviation({"a": [1.0, "x"]}, {"a": [1.0, "y"]})
+        == same.deviation({"a": 1.0}, {"b": 1.0})
+        == same.deviation([1.0], [1.0, 2.0])
+        == float("inf")
+    )
 
 
 def test_a_fault_names_where_it_happened(made):
     """Though line numbers are left out of the bytecode, to make it smaller."""
-    (fault,), _ = ask_runtime(made, [{"call": "evaluate", "calculator": "no-such-calculator", "entries": {}, "system": "metric"}])
+    (fault,), _ = ask_runtime(
+        made, [{"call": "evaluate", "calculator": "no-such-calculator", "entries": {}, "system": "metric"}]
+    )
     assert "KeyError" in fault and "calc/page/live.py" in fault and "no-such-calculator" in fault
 
 
@@ -150,7 +209,10 @@ def test_library_is_bytecode_only_and_much_smaller_than_the_whole(made):
 
 
 def test_what_draws_codes_is_packed_by_itself(made):
-    with zipfile.ZipFile(made[0] / "codes.zip") as codes, zipfile.ZipFile(made[0] / "python_stdlib.zip") as library:
+    with (
+        zipfile.ZipFile(made[0] / "codes.zip") as codes,
+        zipfile.ZipFile(made[0] / "python_stdlib.zip") as library,
+    ):
         assert "segno/encoder.pyc" in codes.namelist()
         assert not any(name.startswith("segno") for name in library.namelist())
         assert not set(codes.namelist()) & set(library.namelist()), "nothing is shipped twice"
@@ -164,7 +226,9 @@ def test_other_peoples_scripts_carry_their_licence(tmp_path):
 
 def test_the_notice_names_the_version_that_is_shipped(made):
     """MPL 2.0, 3.2: whoever gets the program is told where its source is."""
-    package = json.loads((bundle.packages(environment.CACHE) / "pyodide/package.json").read_text(encoding="utf-8"))
+    package = json.loads(
+        (bundle.packages(environment.CACHE) / "pyodide/package.json").read_text(encoding="utf-8")
+    )
     notice = (made[0] / "NOTICE.txt").read_text(encoding="utf-8")
     assert f"Pyodide {package['version']}" in notice
     assert package["repository"]["url"].removeprefix("git+").removesuffix(".git") in notice
@@ -174,8 +238,14 @@ def test_the_notice_names_the_version_that_is_shipped(made):
 def test_calc_carries_its_data_and_leaves_the_command_out(made):
     with zipfile.ZipFile(made[1] / "calc.zip") as packed:
         names = set(packed.namelist())
-    sources = {p.relative_to(environment.ROOT).as_posix() for p in bundle.CALC.rglob("*") if p.is_file() and "__pycache__" not in p.parts}
-    expected = {name + "c" if name.endswith(".py") else name for name in sources if not name.endswith("__main__.py")}
+    sources = {
+        p.relative_to(environment.ROOT).as_posix()
+        for p in bundle.CALC.rglob("*")
+        if p.is_file() and "__pycache__" not in p.parts
+    }
+    expected = {
+        name + "c" if name.endswith(".py") else name for name in sources if not name.endswith("__main__.py")
+    }
     assert names == expected
     assert any(name.endswith(".toml") for name in names)
 
@@ -188,12 +258,20 @@ def test_two_builds_are_the_same_and_the_second_takes_all_from_the_cache(tmp_pat
 
 def test_a_fresh_compile_gives_the_same_bytes(made, tmp_path):
     again = bundle.memory(fresh_cache(tmp_path))
-    for name, folder in (("python_stdlib.zip", made[0]), ("codes.zip", made[0]), ("calc.zip", made[1]), ("memory.wasm", made[1]), ("hot.wasm", made[1])):
+    for name, folder in (
+        ("python_stdlib.zip", made[0]),
+        ("codes.zip", made[0]),
+        ("calc.zip", made[1]),
+        ("memory.wasm", made[1]),
+        ("hot.wasm", made[1]),
+    ):
         assert (again / name).read_bytes() == (folder / name).read_bytes(), name
 
 
 def test_an_edit_of_a_calculator_changes_only_its_own_folder(made, tmp_path):
-    calc = edited_calc(tmp_path, "page/live.py", lambda text: text + "\n# an edit that changes no answer\nEDITED = True\n")
+    calc = edited_calc(
+        tmp_path, "page/live.py", lambda text: text + "\n# an edit that changes no answer\nEDITED = True\n"
+    )
     python, calculators = bundle.build(tmp_path / "site", fresh_cache(tmp_path), calc).split("-")
     assert python == made[0].name
     assert calculators != made[1].name
@@ -213,7 +291,9 @@ def test_only_the_newest_of_many_edits_are_kept(tmp_path, monkeypatch):
 
 
 def test_what_fails_while_compiling_stops_the_build_with_its_words(tmp_path):
-    calc = edited_calc(tmp_path, "page/live.py", lambda text: text + "\nraise RuntimeError('spoilt on purpose')\n")
+    calc = edited_calc(
+        tmp_path, "page/live.py", lambda text: text + "\nraise RuntimeError('spoilt on purpose')\n"
+    )
     cache = fresh_cache(tmp_path)
     with pytest.raises(bundle.BundleError, match="spoilt on purpose"):
         bundle.bytecode(cache, calc)

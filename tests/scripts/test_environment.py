@@ -140,17 +140,27 @@ def test_browser_that_is_missing_is_named(own_path):
 
 @pytest.mark.parametrize("path", LISTS, ids=lambda path: path.stem)
 def test_everything_is_pinned_with_hashes(path):
-    pinned = [line for line in path.read_text().replace("\\\n", " ").splitlines() if line and not line.lstrip().startswith("#")]
+    pinned = [
+        line
+        for line in path.read_text().replace("\\\n", " ").splitlines()
+        if line and not line.lstrip().startswith("#")
+    ]
     assert pinned
     for line in pinned:
         # A marker may leave out what some Python does not need.
         assert re.fullmatch(r"[a-z0-9-]+==[0-9a-z.]+( ; [^\\]+?)?( +--hash=sha256:[0-9a-f]{64})+", line), line
-    assert len({line.partition("==")[0] for line in pinned}) == len(pinned), "one version for every Python and machine"
+    assert len({line.partition("==")[0] for line in pinned}) == len(pinned), (
+        "one version for every Python and machine"
+    )
 
 
 @pytest.mark.parametrize("path", LISTS, ids=lambda path: path.stem)
 def test_the_pinned_list_follows_what_we_name(path):
-    named = {line.strip() for line in path.with_suffix(".in").read_text().splitlines() if line and line[0] not in "#-"}
+    named = {
+        line.strip()
+        for line in path.with_suffix(".in").read_text().splitlines()
+        if line and line[0] not in "#-"
+    }
     pinned = set(re.findall(r"^([a-z0-9-]+)==", path.read_text(), re.MULTILINE))
     assert named and named <= pinned
 
@@ -162,13 +172,23 @@ def test_run_as_a_file_nothing_hides_the_standard_library(script):
         "runpy.run_path(sys.argv[0], run_name='imported'); import test; print(test.__file__)"
     )
     path = environment.ROOT / "scripts" / script
-    done = subprocess.run([sys.executable, "-c", code, str(path)], capture_output=True, text=True, cwd=os.path.sep)
+    done = subprocess.run(
+        [sys.executable, "-c", code, str(path)], capture_output=True, text=True, cwd=os.path.sep
+    )
     assert done.returncode == 0, done.stderr
     assert not done.stdout.startswith(str(environment.ROOT)), done.stdout
 
 
 @pytest.mark.skipif(sys.platform != "linux", reason="other systems bring their typefaces")
-@pytest.mark.parametrize("there, asks", [("LiberationSans-Regular.ttf", 0), ("Arial.ttf", 0), ("LiberationSansNarrow-Regular.ttf", 1), ("DejaVuSans.ttf", 1)])
+@pytest.mark.parametrize(
+    "there, asks",
+    [
+        ("LiberationSans-Regular.ttf", 0),
+        ("Arial.ttf", 0),
+        ("LiberationSansNarrow-Regular.ttf", 1),
+        ("DejaVuSans.ttf", 1),
+    ],
+)
 def test_a_typeface_for_the_sheet_is_installed_where_there_is_none(there, asks, tmp_path, monkeypatch):
     (tmp_path / "truetype").mkdir()
     (tmp_path / "truetype" / there).touch()

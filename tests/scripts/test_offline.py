@@ -14,8 +14,17 @@ BUILD = "0a1b-2c3d"
 
 @pytest.fixture
 def site(tmp_path):
-    for name in ("index.html", "heads/seats/index.html", "assets/js/live.mjs", "assets/js/live.mjs.map", "sitemap.xml",
-                 "assets/a b.svg", "assets/javascripts/lunr/min/lunr.da.min.js", "runtime/0a1b/pyodide.asm.mjs", "runtime/2c3d/calc.zip"):
+    for name in (
+        "index.html",
+        "heads/seats/index.html",
+        "assets/js/live.mjs",
+        "assets/js/live.mjs.map",
+        "sitemap.xml",
+        "assets/a b.svg",
+        "assets/javascripts/lunr/min/lunr.da.min.js",
+        "runtime/0a1b/pyodide.asm.mjs",
+        "runtime/2c3d/calc.zip",
+    ):
         path = tmp_path / name
         path.parent.mkdir(parents=True, exist_ok=True)
         path.write_text(name)
@@ -31,13 +40,21 @@ def listed(site) -> tuple[str, dict[str, str]]:
 def test_pages_assets_and_runtime_are_listed_and_nothing_else(site):
     offline.write(site, BUILD)
     assert sorted(listed(site)[1]) == [
-        "assets/a%20b.svg", "assets/js/live.mjs", "heads/seats/index.html", "index.html", "runtime/0a1b/pyodide.asm.mjs", "runtime/2c3d/calc.zip"]
+        "assets/a%20b.svg",
+        "assets/js/live.mjs",
+        "heads/seats/index.html",
+        "index.html",
+        "runtime/0a1b/pyodide.asm.mjs",
+        "runtime/2c3d/calc.zip",
+    ]
 
 
 def test_digests_are_those_of_openssl(site):
     offline.write(site, BUILD)
     _, files = listed(site)
-    digest = subprocess.run(["openssl", "dgst", "-sha256", "-binary", site / "index.html"], capture_output=True, check=True).stdout
+    digest = subprocess.run(
+        ["openssl", "dgst", "-sha256", "-binary", site / "index.html"], capture_output=True, check=True
+    ).stdout
     assert files["index.html"] == "sha256-" + base64.b64encode(digest).decode()
 
 

@@ -25,7 +25,7 @@ def luminance(colour: str) -> float:
         c = part / 255
         return c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4
 
-    red, green, blue = (linear(int(colour[i:i + 2], 16)) for i in (1, 3, 5))
+    red, green, blue = (linear(int(colour[i : i + 2], 16)) for i in (1, 3, 5))
     return 0.2126 * red + 0.7152 * green + 0.0722 * blue
 
 
@@ -36,7 +36,9 @@ def contrast(one: str, other: str) -> float:
 
 def test_formula_on_known_pairs():
     assert contrast("#ffffff", "#000000") == pytest.approx(21.0)  # the definition's greatest
-    assert contrast("#777777", "#ffffff") == pytest.approx(4.48, abs=0.005)  # W3C's often quoted grey that just fails
+    assert contrast("#777777", "#ffffff") == pytest.approx(
+        4.48, abs=0.005
+    )  # W3C's often quoted grey that just fails
 
 
 def test_both_schemes_name_the_same_colours():
@@ -45,16 +47,29 @@ def test_both_schemes_name_the_same_colours():
 
 
 PAIRS = [
-    *(("ink", ground, NUMBERS) for ground in ("paper", "bench", "entry", "blue-tint", *(f"{s}-tint" for s in STATES))),
+    *(
+        ("ink", ground, NUMBERS)
+        for ground in ("paper", "bench", "entry", "blue-tint", *(f"{s}-tint" for s in STATES))
+    ),
     *(("ink-soft", ground, TEXT) for ground in ("paper", "bench", *(f"{s}-tint" for s in STATES))),
     ("ink-soft", "entry", TEXT),
-    ("blue", "paper", TEXT), ("blue", "bench", TEXT), ("blue", "blue-tint", TEXT), ("on-blue", "blue", TEXT),
-    *((state, f"{state}-tint", EDGES) for state in STATES), *(("paper", state, TEXT) for state in STATES),
-    ("edge", "paper", EDGES), ("edge", "entry", EDGES), ("edge", "bench", EDGES),
+    ("blue", "paper", TEXT),
+    ("blue", "bench", TEXT),
+    ("blue", "blue-tint", TEXT),
+    ("on-blue", "blue", TEXT),
+    *((state, f"{state}-tint", EDGES) for state in STATES),
+    *(("paper", state, TEXT) for state in STATES),
+    ("edge", "paper", EDGES),
+    ("edge", "entry", EDGES),
+    ("edge", "bench", EDGES),
 ]
 
 
-@pytest.mark.parametrize(("scheme", "pair"), list(product(SCHEMES, PAIRS)), ids=lambda x: x if isinstance(x, str) else f"{x[0]} on {x[1]}")
+@pytest.mark.parametrize(
+    ("scheme", "pair"),
+    list(product(SCHEMES, PAIRS)),
+    ids=lambda x: x if isinstance(x, str) else f"{x[0]} on {x[1]}",
+)
 def test_contrast(scheme, pair):
     front, ground, least = pair
     found = contrast(SCHEMES[scheme][front], SCHEMES[scheme][ground])

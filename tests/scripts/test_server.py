@@ -17,8 +17,11 @@ WASM = b"\0asm\1\0\0\0" * 200
 def site(tmp_path):
     folder = tmp_path / "site"
     for name, content in {
-        "index.html": b"<p>Sizes</p>", "404.html": b"<p>Nothing here</p>", "heads/index.html": b"<p>Heads</p>",
-        "assets/live.mjs": b"export const a = 1;" * 50, "runtime/0a1b/pyodide.asm.wasm": WASM,
+        "index.html": b"<p>Sizes</p>",
+        "404.html": b"<p>Nothing here</p>",
+        "heads/index.html": b"<p>Heads</p>",
+        "assets/live.mjs": b"export const a = 1;" * 50,
+        "runtime/0a1b/pyodide.asm.wasm": WASM,
     }.items():
         path = folder / name
         path.parent.mkdir(parents=True, exist_ok=True)
@@ -34,7 +37,9 @@ def get(site, tmp_path):
     connection = http.client.HTTPConnection("127.0.0.1", serving.server_port, timeout=30)
 
     def ask(path, method="GET", **headers):
-        connection.request(method, path, headers={name.replace("_", "-"): value for name, value in headers.items()})
+        connection.request(
+            method, path, headers={name.replace("_", "-"): value for name, value in headers.items()}
+        )
         answered = connection.getresponse()
         return answered.status, answered.headers, answered.read()
 
@@ -44,16 +49,28 @@ def get(site, tmp_path):
     serving.server_close()
 
 
-@pytest.mark.parametrize(("path", "kind"), [
-    ("/", "text/html; charset=utf-8"), ("/heads/?from=poster", "text/html; charset=utf-8"),
-    ("/assets/live.mjs", "text/javascript"), ("/runtime/0a1b/pyodide.asm.wasm", "application/wasm")])
+@pytest.mark.parametrize(
+    ("path", "kind"),
+    [
+        ("/", "text/html; charset=utf-8"),
+        ("/heads/?from=poster", "text/html; charset=utf-8"),
+        ("/assets/live.mjs", "text/javascript"),
+        ("/runtime/0a1b/pyodide.asm.wasm", "application/wasm"),
+    ],
+)
 def test_types(get, path, kind):
     status, headers, _ = get(path)
     assert (status, headers["Content-Type"]) == (200, kind)
 
 
-@pytest.mark.parametrize(("accepted", "coding", "read"), [
-    ("gzip, deflate, br", "br", brotli.decompress), ("gzip", "gzip", gzip.decompress), ("identity", None, bytes)])
+@pytest.mark.parametrize(
+    ("accepted", "coding", "read"),
+    [
+        ("gzip, deflate, br", "br", brotli.decompress),
+        ("gzip", "gzip", gzip.decompress),
+        ("identity", None, bytes),
+    ],
+)
 def test_compressed_as_the_browser_accepts(get, accepted, coding, read):
     for _ in range(2):  # made, then taken from the cache
         _, headers, body = get("/runtime/0a1b/pyodide.asm.wasm", Accept_Encoding=accepted)
@@ -96,7 +113,16 @@ def test_what_lies_outside_or_is_hidden_is_not_served(get, site, tmp_path):
         (site / name).parent.mkdir(exist_ok=True)
         (site / name).write_text("hidden")
     (site / "seen.txt").symlink_to(site / ".git/config")
-    for path in ("/out.txt", "/outside/secret.txt", "/outside/", "/.htaccess", "/.git/config", "/%2egit/config", "/assets/.env", "/seen.txt"):
+    for path in (
+        "/out.txt",
+        "/outside/secret.txt",
+        "/outside/",
+        "/.htaccess",
+        "/.git/config",
+        "/%2egit/config",
+        "/assets/.env",
+        "/seen.txt",
+    ):
         assert get(path)[0] == 404, path
     assert get("/within.mjs")[0] == 200
 
@@ -110,13 +136,23 @@ def test_every_answer_has_the_headers_of_the_site(site, tmp_path, monkeypatch):
     connection.request("GET", "/")
     tag = (first := connection.getresponse()).headers["ETag"]
     first.read()
-    for path, more, status in (("/", {}, 200), ("/", {"If-None-Match": tag}, 304), ("/heads", {}, 301), ("/nowhere", {}, 404), ("/assets/live.mjs", {}, 200)):
+    for path, more, status in (
+        ("/", {}, 200),
+        ("/", {"If-None-Match": tag}, 304),
+        ("/heads", {}, 301),
+        ("/nowhere", {}, 404),
+        ("/assets/live.mjs", {}, 200),
+    ):
         connection.request("GET", path, headers=more)
         answered = connection.getresponse()
         answered.read()
         assert answered.status == status
         assert answered.headers["Content-Security-Policy"] == "default-src 'self'; frame-ancestors 'none'"
-        assert (answered.headers["X-Content-Type-Options"], answered.headers["Referrer-Policy"], answered.headers["X-Frame-Options"]) == ("nosniff", "no-referrer", "DENY")
+        assert (
+            answered.headers["X-Content-Type-Options"],
+            answered.headers["Referrer-Policy"],
+            answered.headers["X-Frame-Options"],
+        ) == ("nosniff", "no-referrer", "DENY")
     connection.close()
     serving.shutdown()
     serving.server_close()
@@ -124,7 +160,11 @@ def test_every_answer_has_the_headers_of_the_site(site, tmp_path, monkeypatch):
 
 def test_a_site_that_brings_no_headers_is_served_with_those_that_harm_nothing(get):
     _, found, _ = get("/")
-    assert (found["X-Content-Type-Options"], found["Referrer-Policy"], found["X-Frame-Options"]) == ("nosniff", "no-referrer", "DENY")
+    assert (found["X-Content-Type-Options"], found["Referrer-Policy"], found["X-Frame-Options"]) == (
+        "nosniff",
+        "no-referrer",
+        "DENY",
+    )
 
 
 def test_head_has_the_same_headers_and_no_body(get):

@@ -49,7 +49,9 @@ def test_digest_of_the_published_example():
 
 
 def test_every_page_has_the_policy_of_all_pages(tmp_path):
-    made = site_of(tmp_path, {"index.html": "<script>one()</script>", "heads/seats/index.html": "<script>two()</script>"})
+    made = site_of(
+        tmp_path, {"index.html": "<script>one()</script>", "heads/seats/index.html": "<script>two()</script>"}
+    )
     policies = {page["Content-Security-Policy"] for page in made.values()}
     assert len(policies) == 1
     allowed = directives(policies.pop())
@@ -60,32 +62,57 @@ def test_every_page_has_the_policy_of_all_pages(tmp_path):
 
 
 def test_root_leads_from_each_page_to_the_top(tmp_path):
-    made = site_of(tmp_path, {"index.html": "", "404.html": "", "heads/index.html": "", "heads/seats/index.html": ""})
+    made = site_of(
+        tmp_path, {"index.html": "", "404.html": "", "heads/index.html": "", "heads/seats/index.html": ""}
+    )
     assert {name: page["sizebook-root"] for name, page in made.items()} == {
-        "index.html": "./", "404.html": "./", "heads/index.html": "../", "heads/seats/index.html": "../../"}
+        "index.html": "./",
+        "404.html": "./",
+        "heads/index.html": "../",
+        "heads/seats/index.html": "../../",
+    }
     assert {page["sizebook-build"] for page in made.values()} == {"0a1b-2c3d"}
 
 
 def test_only_a_page_with_calculators_says_that_it_has_some(tmp_path):
-    made = site_of(tmp_path, {"index.html": "<p>live-calculator</p>", "heads/index.html": '<live-calculator id="a"></live-calculator>'})
-    assert {name: "sizebook-live" in page for name, page in made.items()} == {"index.html": False, "heads/index.html": True}
+    made = site_of(
+        tmp_path,
+        {
+            "index.html": "<p>live-calculator</p>",
+            "heads/index.html": '<live-calculator id="a"></live-calculator>',
+        },
+    )
+    assert {name: "sizebook-live" in page for name, page in made.items()} == {
+        "index.html": False,
+        "heads/index.html": True,
+    }
 
 
 def test_hosts_get_the_policy_of_the_pages_and_what_only_a_header_can_say(tmp_path):
     made = site_of(tmp_path, {"index.html": "<script>one()</script>"})
     policy = made["index.html"]["Content-Security-Policy"]
     found = headers.read(tmp_path)
-    assert found == headers.headers(policy) and found["Content-Security-Policy"] == f"{policy}; frame-ancestors 'none'"
+    assert (
+        found == headers.headers(policy)
+        and found["Content-Security-Policy"] == f"{policy}; frame-ancestors 'none'"
+    )
     assert '"' not in policy, "the value stands in quotes for two of the hosts"
-    for name, words in ((headers.APACHE, "Header always set {} \"{}\""), (headers.NGINX, "add_header {} \"{}\" always;")):
+    for name, words in (
+        (headers.APACHE, 'Header always set {} "{}"'),
+        (headers.NGINX, 'add_header {} "{}" always;'),
+    ):
         text = (tmp_path / name).read_text(encoding="utf-8")
         assert all(words.format(*pair) in text for pair in found.items())
-    assert (tmp_path / headers.HOSTS).read_text(encoding="utf-8").startswith("/*\n  Content-Security-Policy: ")
+    assert (
+        (tmp_path / headers.HOSTS).read_text(encoding="utf-8").startswith("/*\n  Content-Security-Policy: ")
+    )
 
 
 def test_the_shops_own_address_stands_in_every_page_where_it_is_set(tmp_path):
     assert "sizebook-address" not in site_of(tmp_path, {"index.html": ""})["index.html"]
-    page = stamp.stamped(PAGE.format(attributes="", body=""), "x-y", "./", "", "a.html", 'https://tern-street.example/"x"/')
+    page = stamp.stamped(
+        PAGE.format(attributes="", body=""), "x-y", "./", "", "a.html", 'https://tern-street.example/"x"/'
+    )
     assert metas(page)["sizebook-address"] == 'https://tern-street.example/"x"/'
 
 
@@ -95,13 +122,22 @@ def test_policy_stands_before_everything_that_it_governs(tmp_path):
     assert re.search(r"<head><meta charset='utf-8'><meta http-equiv=\"Content-Security-Policy\"", html)
 
 
-@pytest.mark.parametrize("attributes", ["", ' type="module"', " type=text/javascript", " type='TEXT/JavaScript'", " defer"])
+@pytest.mark.parametrize(
+    "attributes", ["", ' type="module"', " type=text/javascript", " type='TEXT/JavaScript'", " defer"]
+)
 def test_scripts_that_run_are_found(attributes):
     assert stamp.inline_scripts(f"<script{attributes}>a < b && 'é'</script>") == ["a < b && 'é'"]
 
 
-@pytest.mark.parametrize("html", [
-    '<script src="a.js"></script>', '<script type="application/json">{}</script>', "<p>script</p>", "<style>p{}</style>"])
+@pytest.mark.parametrize(
+    "html",
+    [
+        '<script src="a.js"></script>',
+        '<script type="application/json">{}</script>',
+        "<p>script</p>",
+        "<style>p{}</style>",
+    ],
+)
 def test_what_does_not_run_needs_no_digest(html):
     assert stamp.inline_scripts(html) == []
 

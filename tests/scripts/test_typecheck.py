@@ -33,7 +33,12 @@ ACROSS = {
 
 def scripts(root) -> list[str]:
     """Every script of ours, by its path."""
-    return sorted(path.relative_to(root).as_posix() for place in PLACES for path in (root / place).rglob("*") if path.suffix in (".js", ".mjs", ".cjs"))
+    return sorted(
+        path.relative_to(root).as_posix()
+        for place in PLACES
+        for path in (root / place).rglob("*")
+        if path.suffix in (".js", ".mjs", ".cjs")
+    )
 
 
 def test_the_types_of_every_script_hold():
@@ -49,7 +54,10 @@ def found_in_spoilt(tmp_path_factory) -> list[tuple[str, int]]:
     for name in scripts(root):
         path = root / name
         path.write_text(path.read_text(encoding="utf-8") + WRONG + ACROSS.get(name, ""), encoding="utf-8")
-    return [(file, int(line)) for file, line in re.findall(r"^(\S+?)\((\d+),\d+\): error TS", faults(root), re.MULTILINE)]
+    return [
+        (file, int(line))
+        for file, line in re.findall(r"^(\S+?)\((\d+),\d+\): error TS", faults(root), re.MULTILINE)
+    ]
 
 
 def lines_of(name: str) -> int:
@@ -58,7 +66,9 @@ def lines_of(name: str) -> int:
 
 @pytest.mark.parametrize("name", scripts(environment.ROOT))
 def test_no_script_is_left_out(name, found_in_spoilt):
-    assert any(Path(file).name == Path(name).name and line == lines_of(name) + 2 for file, line in found_in_spoilt)
+    assert any(
+        Path(file).name == Path(name).name and line == lines_of(name) + 2 for file, line in found_in_spoilt
+    )
 
 
 @pytest.mark.parametrize("name", ACROSS)
@@ -77,11 +87,24 @@ console.log(JSON.stringify(Object.fromEntries(Object.entries(scripts).map(([name
 
 
 def test_without_its_comments_every_script_is_the_same_program_on_the_same_lines():
-    served = {name: (environment.ROOT / name).read_text(encoding="utf-8") for name in scripts(environment.ROOT) if name.startswith("docs/") or name.endswith("/sw.js")}
+    served = {
+        name: (environment.ROOT / name).read_text(encoding="utf-8")
+        for name in scripts(environment.ROOT)
+        if name.startswith("docs/") or name.endswith("/sw.js")
+    }
     bare = {name: without_comments(text) for name, text in served.items()}
     compiler = bundle.packages(environment.CACHE, environment.ROOT / "scripts/typecheck") / "typescript"
     before, after = (
-        json.loads(subprocess.run([environment.node(), "--eval", PRINT, compiler], input=json.dumps(some), capture_output=True, text=True, check=True).stdout) for some in (served, bare)
+        json.loads(
+            subprocess.run(
+                [environment.node(), "--eval", PRINT, compiler],
+                input=json.dumps(some),
+                capture_output=True,
+                text=True,
+                check=True,
+            ).stdout
+        )
+        for some in (served, bare)
     )
     assert before == after and not any(faulty for _, faulty in after.values())
     for name, text in served.items():

@@ -12,7 +12,9 @@ from calc.page.live import answer
 from scripts import environment
 from scripts.runtime import bundle, wheel
 
-REQUEST = json.dumps({"call": "evaluate", "calculator": "seat-fit", "entries": {"ring_outside": "37.61"}, "system": "metric"})
+REQUEST = json.dumps(
+    {"call": "evaluate", "calculator": "seat-fit", "entries": {"ring_outside": "37.61"}, "system": "metric"}
+)
 
 
 @pytest.fixture(scope="module")
@@ -22,8 +24,17 @@ def source(tmp_path_factory) -> Path:
 
 def ask_stock_runtime(path: Path) -> str:
     done = subprocess.run(
-        [environment.node(), Path(__file__).with_name("wheel.mjs"), bundle.packages(environment.CACHE) / "pyodide", path],
-        input=REQUEST, capture_output=True, text=True, timeout=600)
+        [
+            environment.node(),
+            Path(__file__).with_name("wheel.mjs"),
+            bundle.packages(environment.CACHE) / "pyodide",
+            path,
+        ],
+        input=REQUEST,
+        capture_output=True,
+        text=True,
+        timeout=600,
+    )
     assert done.returncode == 0, done.stderr[-2000:]
     return done.stdout
 
@@ -35,14 +46,18 @@ def test_source_wheel_answers_as_cpython(source):
 
 def test_another_python_than_the_runtimes_is_refused(source):
     major, minor = sys.version_info[:2]
-    with pytest.raises(wheel.WheelError, match=rf"this is {major}\.{minor}, the runtime is {major}\.{minor + 1}"):
+    with pytest.raises(
+        wheel.WheelError, match=rf"this is {major}\.{minor}, the runtime is {major}\.{minor + 1}"
+    ):
         wheel.compiled_wheel(source, (major, minor + 1))
 
 
 def test_wheel_compiled_by_pyodide_build_answers_as_cpython(source):
     runtime = wheel.runtime_python(environment.CACHE)
     if sys.version_info[:2] != runtime:
-        pytest.skip(f"pyodide-build compiles with its own Python, and the runtime's is {runtime[0]}.{runtime[1]}")
+        pytest.skip(
+            f"pyodide-build compiles with its own Python, and the runtime's is {runtime[0]}.{runtime[1]}"
+        )
     pytest.importorskip("pyodide_build", reason="pyodide-build is not installed; it is optional")
     compiled = wheel.compiled_wheel(source, runtime)
     with zipfile.ZipFile(compiled) as packed:

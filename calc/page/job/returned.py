@@ -1,4 +1,5 @@
 """What a sheet that came back has for the job that it tells of, and the one tap that takes it over."""
+
 from calc.job import returned
 from calc.job.record import MOST_DONE, STAGES, feature_of
 from calc.page.html import Html, children, el
@@ -15,25 +16,97 @@ def offer(job: dict, key: str, sheet: dict, of: str, kept: str, now: str, *, on_
     """
     if not returned.belongs(job, sheet):
         return None
-    (new, late), (lines, beyond) = returned.compare(job, sheet, _named(sheet, kept)), returned.done(job, sheet)
+    (new, late), (lines, beyond) = (
+        returned.compare(job, sheet, _named(sheet, kept)),
+        returned.done(job, sheet),
+    )
     if not new and not lines and not on_sheet:
         return None
     it = "This sheet" if on_sheet else children("The sheet that came here ", hour(kept, now))
     whose = children("the job ", el("strong", job["name"]), " on this device") if on_sheet else "this job"
     if all_of_it := len(new) + len(lines):
-        has = [el("strong", count(len(found), what)) for found, what in ((new, "reading"), (lines, "line")) if found]
-        told = children(el("p", it, " belongs to ", whose, " and has ", *has[:1], *(children(" and ", more) for more in has[1:]), " of what was done" if lines else None, " that the job has not:"),
-                        _listed([_line(job, one, now, True) for one in new] + [_done(line) for line in lines]),
-                        el("div", el("button", "Take it over into the job" if all_of_it == 1 else f"Take all {all_of_it} over into the job", type="button", data_job_do="take-over", data_key=key, data_of=of, class_="go"), class_="job-buttons"),
-                        el("p", "Nothing is overwritten: a size that the job has already stays in its history, and what was taken over can be taken back there" + (", a line struck." if lines else "."), class_="job-facts"))
+        has = [
+            el("strong", count(len(found), what))
+            for found, what in ((new, "reading"), (lines, "line"))
+            if found
+        ]
+        told = children(
+            el(
+                "p",
+                it,
+                " belongs to ",
+                whose,
+                " and has ",
+                *has[:1],
+                *(children(" and ", more) for more in has[1:]),
+                " of what was done" if lines else None,
+                " that the job has not:",
+            ),
+            _listed([_line(job, one, now, True) for one in new] + [_done(line) for line in lines]),
+            el(
+                "div",
+                el(
+                    "button",
+                    (
+                        "Take it over into the job"
+                        if all_of_it == 1
+                        else f"Take all {all_of_it} over into the job"
+                    ),
+                    type="button",
+                    data_job_do="take-over",
+                    data_key=key,
+                    data_of=of,
+                    class_="go",
+                ),
+                class_="job-buttons",
+            ),
+            el(
+                "p",
+                "Nothing is overwritten: a size that the job has already stays in its history, and what was"
+                " taken over can be taken back there" + (", a line struck." if lines else "."),
+                class_="job-facts",
+            ),
+        )
     else:
-        told = el("p", it, " belongs to ", whose, ", which has ", "none of its later readings to take." if late else "all of its readings.", tabindex="-1", data_job_taken=True)
-    return el("section", told, children(el("p", "Left out, because the job has a later reading of the same size:"), _listed([_line(job, one, now, False) for one in late])) if late else None,
-              children(el("p", f"Left out, because a job has room for {MOST_DONE} lines of what was done:"), _listed([line.text for line in beyond])) if beyond else None, class_="job-returned")
+        told = el(
+            "p",
+            it,
+            " belongs to ",
+            whose,
+            ", which has ",
+            "none of its later readings to take." if late else "all of its readings.",
+            tabindex="-1",
+            data_job_taken=True,
+        )
+    return el(
+        "section",
+        told,
+        (
+            children(
+                el("p", "Left out, because the job has a later reading of the same size:"),
+                _listed([_line(job, one, now, False) for one in late]),
+            )
+            if late
+            else None
+        ),
+        (
+            children(
+                el("p", f"Left out, because a job has room for {MOST_DONE} lines of what was done:"),
+                _listed([line.text for line in beyond]),
+            )
+            if beyond
+            else None
+        ),
+        class_="job-returned",
+    )
 
 
 def _listed(found: list) -> Html:
-    return el("ul", *(el("li", line) for line in found[:MOST_SHOWN]), el("li", f"and {len(found) - MOST_SHOWN} more") if len(found) > MOST_SHOWN else None)
+    return el(
+        "ul",
+        *(el("li", line) for line in found[:MOST_SHOWN]),
+        el("li", f"and {len(found) - MOST_SHOWN} more") if len(found) > MOST_SHOWN else None,
+    )
 
 
 def _done(line) -> Html:
@@ -44,8 +117,21 @@ def _line(job: dict, one: returned.New, now: str, replaced: bool) -> Html:
     feature, read = feature_of(job, one.reading["feature"]), one.reading
     what = reading(job, read) if read["text"] else "taken back"
     who = ", ".join(filter(None, (STAGES[read["stage"]], hour(read["at"], now), read["by"])))
-    instead = children(", instead of ", reading(job, one.before)) if replaced and one.before and one.before["text"] else None
-    return children(feature.label if feature else read["feature"], " ", read["place"], ": ", what, instead, " ", el("span", who, class_="job-who"))
+    instead = (
+        children(", instead of ", reading(job, one.before))
+        if replaced and one.before and one.before["text"]
+        else None
+    )
+    return children(
+        feature.label if feature else read["feature"],
+        " ",
+        read["place"],
+        ": ",
+        what,
+        instead,
+        " ",
+        el("span", who, class_="job-who"),
+    )
 
 
 def take_over(asked: dict) -> dict:

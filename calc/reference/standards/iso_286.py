@@ -11,6 +11,7 @@ The tables are the standard, not the formulas that they came from: its rounding 
 
 Sizes and deviations in m; raises `NotOffered` (a ValueError of one sentence) for sizes and classes outside of that.
 """
+
 import re
 from bisect import bisect_left
 from dataclasses import dataclass
@@ -18,7 +19,32 @@ from dataclasses import dataclass
 _MICRON = 1e-6
 
 BANDS = (3, 6, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 500)  # mm, upper edges
-SPLIT_BANDS = (3, 6, 10, 18, 24, 30, 40, 50, 65, 80, 100, 120, 140, 160, 180, 200, 225, 250, 280, 315, 355, 400, 450, 500)  # for r to u
+SPLIT_BANDS = (
+    3,
+    6,
+    10,
+    18,
+    24,
+    30,
+    40,
+    50,
+    65,
+    80,
+    100,
+    120,
+    140,
+    160,
+    180,
+    200,
+    225,
+    250,
+    280,
+    315,
+    355,
+    400,
+    450,
+    500,
+)  # for r to u
 
 GRADES = {  # standard tolerances, µm, a number for each of BANDS
     4: (3, 4, 4, 5, 6, 7, 8, 10, 12, 14, 16, 18, 20),
@@ -44,9 +70,84 @@ _DEVIATIONS = {
     "n": (4, 8, 10, 12, 15, 17, 20, 23, 27, 31, 34, 37, 40),
     "p": (6, 12, 15, 18, 22, 26, 32, 37, 43, 50, 56, 62, 68),
     "r": (10, 15, 19, 23, 28, 28, 34, 34, 41, 43, 51, 54, 63, 65, 68, 77, 80, 84, 94, 98, 108, 114, 126, 132),
-    "s": (14, 19, 23, 28, 35, 35, 43, 43, 53, 59, 71, 79, 92, 100, 108, 122, 130, 140, 158, 170, 190, 208, 232, 252),
-    "t": (None, None, None, None, None, 41, 48, 54, 66, 75, 91, 104, 122, 134, 146, 166, 180, 196, 218, 240, 268, 294, 330, 360),
-    "u": (18, 23, 28, 33, 41, 48, 60, 70, 87, 102, 124, 144, 170, 190, 210, 236, 258, 284, 315, 350, 390, 435, 490, 540),
+    "s": (
+        14,
+        19,
+        23,
+        28,
+        35,
+        35,
+        43,
+        43,
+        53,
+        59,
+        71,
+        79,
+        92,
+        100,
+        108,
+        122,
+        130,
+        140,
+        158,
+        170,
+        190,
+        208,
+        232,
+        252,
+    ),
+    "t": (
+        None,
+        None,
+        None,
+        None,
+        None,
+        41,
+        48,
+        54,
+        66,
+        75,
+        91,
+        104,
+        122,
+        134,
+        146,
+        166,
+        180,
+        196,
+        218,
+        240,
+        268,
+        294,
+        330,
+        360,
+    ),
+    "u": (
+        18,
+        23,
+        28,
+        33,
+        41,
+        48,
+        60,
+        70,
+        87,
+        102,
+        124,
+        144,
+        170,
+        190,
+        210,
+        236,
+        258,
+        284,
+        315,
+        350,
+        390,
+        435,
+        490,
+        540,
+    ),
 }
 # j and J follow no rule: ei of j5 and j6 and of j7, ES of J6, J7 and J8, µm.
 _J_SHAFT = {
@@ -61,8 +162,36 @@ _J_HOLE = {
 }
 
 # The standard's letters in their order, from loose to tight; those not offered serve to name the nearest that is.
-_ORDER = ("a", "b", "c", "cd", "d", "e", "ef", "f", "fg", "g", "h", "js", "j", "k", "m", "n", "p", "r", "s", "t", "u", "v", "x", "y", "z",
-          "za", "zb", "zc")
+_ORDER = (
+    "a",
+    "b",
+    "c",
+    "cd",
+    "d",
+    "e",
+    "ef",
+    "f",
+    "fg",
+    "g",
+    "h",
+    "js",
+    "j",
+    "k",
+    "m",
+    "n",
+    "p",
+    "r",
+    "s",
+    "t",
+    "u",
+    "v",
+    "x",
+    "y",
+    "z",
+    "za",
+    "zb",
+    "zc",
+)
 LETTERS = ("d", "e", "f", "g", "h", "js", "j", "k", "m", "n", "p", "r", "s", "t", "u")
 LARGEST = 0.5  # m
 
@@ -78,6 +207,7 @@ class Zone:
     `fundamental` is the deviation of the standard's table, `delta` what its rule adds to it for a hole (mostly 0), and `gives`
     the limit that they make, "upper" or "lower"; the other lies `tolerance` away. JS "splits" the tolerance: no deviation.
     """
+
     name: str
     gives: str
     tolerance: float
@@ -96,11 +226,17 @@ def zone(name: str, size: float) -> Zone:
         # exactly half on each side, as in the tables of 2010; older issues round the half micrometre of IT7 to IT11 down
         gives, fundamental, delta = "splits", 0, 0
     elif letter == "j":
-        gives, fundamental, delta = "upper" if hole else "lower", _microns(size, (_J_HOLE if hole else _J_SHAFT)[grade]), 0
+        gives, fundamental, delta = (
+            "upper" if hole else "lower",
+            _microns(size, (_J_HOLE if hole else _J_SHAFT)[grade]),
+            0,
+        )
     else:
         gives, fundamental, delta = (_hole if hole else _shaft)(letter, grade, size, name)
     upper = {"upper": fundamental + delta, "lower": fundamental + tolerance, "splits": tolerance / 2}[gives]
-    return Zone(name, gives, *(x * _MICRON for x in (tolerance, fundamental, delta, upper, upper - tolerance)))
+    return Zone(
+        name, gives, *(x * _MICRON for x in (tolerance, fundamental, delta, upper, upper - tolerance))
+    )
 
 
 def split(name: str) -> tuple[str, int]:
@@ -108,12 +244,18 @@ def split(name: str) -> tuple[str, int]:
     found = re.fullmatch(r"([A-Za-z]{1,2})([0-9]{1,2})", name.strip())
     letter, grade = (found[1], int(found[2])) if found else ("", 0)
     if not found or not (letter.isupper() or letter.islower()) or letter.lower() not in _ORDER:
-        raise NotOffered(f"“{name[:20]}” is not a tolerance class; give a letter and a grade, capital for a hole such as H7, small for a shaft such as g6.")
+        raise NotOffered(
+            f"“{name[:20]}” is not a tolerance class; give a letter and a grade, capital for a hole such as"
+            " H7, small for a shaft such as g6."
+        )
     grades = grades_of(letter.lower(), letter.isupper())
     if not grades or grade not in grades:
         near = min(LETTERS, key=lambda other: abs(_ORDER.index(other) - _ORDER.index(letter.lower())))
         grade = min(grades_of(near, letter.isupper()), key=lambda other: abs(other - grade))
-        raise NotOffered(f"{name} is not offered here; the nearest that is is {near.upper() if letter.isupper() else near}{grade}.")
+        raise NotOffered(
+            f"{name} is not offered here; the nearest that is is"
+            f" {near.upper() if letter.isupper() else near}{grade}."
+        )
     return letter, grade
 
 
@@ -128,13 +270,20 @@ def grades_of(letter: str, hole: bool) -> tuple[int, ...]:
 
 def classes(hole: bool) -> list[str]:
     """Every class that is offered, from loose to tight."""
-    return [f"{letter.upper() if hole else letter}{grade}" for letter in LETTERS for grade in grades_of(letter, hole)]
+    return [
+        f"{letter.upper() if hole else letter}{grade}"
+        for letter in LETTERS
+        for grade in grades_of(letter, hole)
+    ]
 
 
 def standard_tolerance(grade: int, size: float) -> float:
     """Standard tolerance of a grade (IT4 to IT11) at a nominal size in m, m."""
     if grade not in GRADES:
-        raise NotOffered(f"IT{grade} is not offered here; the nearest that is is IT{min(GRADES, key=lambda other: abs(other - grade))}.")
+        raise NotOffered(
+            f"IT{grade} is not offered here; the nearest that is is"
+            f" IT{min(GRADES, key=lambda other: abs(other - grade))}."
+        )
     return _microns(size, GRADES[grade]) * _MICRON
 
 
@@ -147,7 +296,10 @@ def band(size: float, edges: tuple[int, ...] = BANDS) -> tuple[int, int]:
 def _row(size, edges) -> int:
     millimetres = round(float(size) * 1000, 6)  # an edge that was computed stays an edge
     if not 0 < millimetres <= LARGEST * 1000:
-        raise NotOffered(f"A nominal size of {millimetres:g} mm is not offered here; give one over 0 up to {LARGEST * 1000:g} mm.")
+        raise NotOffered(
+            f"A nominal size of {millimetres:g} mm is not offered here; give one over 0 up to"
+            f" {LARGEST * 1000:g} mm."
+        )
     return bisect_left(edges, millimetres)
 
 
@@ -180,7 +332,11 @@ def _hole(letter, grade, size, name):
         return "lower", mirrored, 0
     _, edge = band(size)
     if edge <= 3 or grade > (8 if letter in "kmn" else 7):
-        return "upper", 0 if letter == "n" and edge > 3 else mirrored, 0  # N from IT9 on begins at the nominal size
+        return (
+            "upper",
+            0 if letter == "n" and edge > 3 else mirrored,
+            0,
+        )  # N from IT9 on begins at the nominal size
     delta = _microns(size, GRADES[grade]) - _microns(size, GRADES.get(grade - 1, _IT3))
     if letter == "m" and grade == 6 and edge == 315:
         delta += 2  # the one exception that the standard makes: ES of M6 is −9 µm, not −11

@@ -1,16 +1,51 @@
 """The oil hole of a hydraulic lifter: how much it lets in, and whether the lifter is filled in the time that there is."""
+
 import math
 
-from calc.reference import cautions, sources
-from calc.declare.calculator import Answer, Inputs, Limit, Number, Output, Outputs, answer, calculator, choice, given, measured
 from calc.core.drawing import Axis, Plot, Series
-from calc.formulas import annular_gap, small_hole
-from calc.stations.shared.oil_at import CHOICES, POINTS, oil_at
-from calc.core.kinds import ANGLE, AREA, DENSITY, DYNAMIC_VISCOSITY, FLOW, KINEMATIC_VISCOSITY, LENGTH, PRESSURE, RATIO, ROTATION, TEMPERATURE, TIME, VOLUME
+from calc.core.kinds import (
+    ANGLE,
+    AREA,
+    DENSITY,
+    DYNAMIC_VISCOSITY,
+    FLOW,
+    KINEMATIC_VISCOSITY,
+    LENGTH,
+    PRESSURE,
+    RATIO,
+    ROTATION,
+    TEMPERATURE,
+    TIME,
+    VOLUME,
+)
 from calc.core.result import Table, note, say, warning
 from calc.core.working import constant, form, step
+from calc.declare.calculator import (
+    Answer,
+    Inputs,
+    Limit,
+    Number,
+    Output,
+    Outputs,
+    answer,
+    calculator,
+    choice,
+    given,
+    measured,
+)
+from calc.formulas import annular_gap, small_hole
+from calc.reference import cautions, sources
+from calc.stations.shared.oil_at import CHOICES, POINTS, oil_at
 
-SIZE, TEMP, NU, FLOWS, SHARE, SECONDS, DEGREES = form(LENGTH, 2), form(TEMPERATURE, 0), form(KINEMATIC_VISCOSITY, 2), form(FLOW, 2, "cm³/s", "in³/s"), form(RATIO, 1, "%", "%"), form(TIME, 1), form(ANGLE, 0)
+SIZE, TEMP, NU, FLOWS, SHARE, SECONDS, DEGREES = (
+    form(LENGTH, 2),
+    form(TEMPERATURE, 0),
+    form(KINEMATIC_VISCOSITY, 2),
+    form(FLOW, 2, "cm³/s", "in³/s"),
+    form(RATIO, 1, "%", "%"),
+    form(TIME, 1),
+    form(ANGLE, 0),
+)
 MILLIS = form(TIME, 2, "ms", "ms")
 FULL_TURN, CYCLE = (constant("", "", DEGREES, turns * 2 * math.pi) for turns in (1, 2))
 HOLES = (0.5e-3, 0.8e-3, 1.0e-3, 1.2e-3, 1.5e-3, 2.0e-3)  # m: drills at hand
@@ -28,42 +63,241 @@ class Out(Outputs):
 
 
 class In(Inputs):
-    hole: Number = measured("Hole", "d", SIZE, tool="pin gauges", hard="0.2 to 8 mm", usual="0.6 to 3 mm", feature="lifter.oil_hole", stage="finished")
-    pressure: Number = given("Oil pressure at the lifter, idling", "p", form(PRESSURE, 0), hard="1 to 2000 kPa", usual="30 to 600 kPa", hint="Above what stands in the lifter: the gauge's reading, or less at the far end of the gallery.", example="100 kPa")
+    hole: Number = measured(
+        "Hole",
+        "d",
+        SIZE,
+        tool="pin gauges",
+        hard="0.2 to 8 mm",
+        usual="0.6 to 3 mm",
+        feature="lifter.oil_hole",
+        stage="finished",
+    )
+    pressure: Number = given(
+        "Oil pressure at the lifter, idling",
+        "p",
+        form(PRESSURE, 0),
+        hard="1 to 2000 kPa",
+        usual="30 to 600 kPa",
+        hint="Above what stands in the lifter: the gauge's reading, or less at the far end of the gallery.",
+        example="100 kPa",
+    )
     oil: str = choice("Oil", CHOICES, must=True, example="sae-20w-50")
-    oil_temperature: Number = given("Oil temperature", "T", TEMP, hard="-30 to 180 °C", usual="-20 to 130 °C", hint="Try the coldest start as well as the hottest idle.", example="100 °C")
-    sink: Number = given("Plunger sinks in one opening", "z", form(LENGTH, 3), hard="0.0005 to 5 mm", usual="0.001 to 0.3 mm", hint="From “Leak-down of a plunger”, with a margin for a worn one.", example="0.020 mm")
-    wall: Number = measured("Length of the hole", "L", SIZE, tool="a calliper: the wall where it goes through", hard="0.2 to 40 mm", usual="0.8 to 10 mm", feature="lifter.oil_hole_length", fold=True)
-    plunger: Number = measured("Plunger", "D_p", form(LENGTH, 4), tool="a micrometer", hard="3 to 60 mm", usual="8 to 30 mm", feature="lifter.plunger", stage="", fold=True)
-    groove: Number = measured("Oil groove of the body, width", "b", SIZE, tool="a calliper", hard="0.5 to 20 mm", usual="1.5 to 8 mm", feature="lifter.oil_groove", fold=True)
-    speed: Number = given("Engine speed", "n", form(ROTATION, 0), hard="50 1/ to 12000 1/min", usual="100 1/ to 6000 1/min", feature="crank.idle_speed", fold=True)
-    meeting: Number = given("Hole and gallery meet for, at the crank", "α_m", DEGREES, hard="5 to 720°", usual="120 to 500°", feature="lifter.feed_angle", fold=True, hint="While the valve is shut, out of 720°.")
-    most_share: Number = given("Share of the time that may be used", "U_max", form(RATIO, 0, "%", "%"), hard="1 to 100 %", usual="20 to 80 %", fold=True, assumed=("50 %", "a half; common practice, no source"))
-    empty: Number = given("Oil that an empty lifter takes", "V_e", form(VOLUME, 2), hard="0.01 to 50 cm³", usual="0.2 to 5 cm³", feature="lifter.oil_volume", fold=True)
-    most_running: Number = given("Noise accepted until it is full", "t_r,max", SECONDS, hard="0.1 to 600 s", usual="2 to 60 s", fold=True, assumed=("10 s", "common practice, no source"))
-    discharge: Number = given("Discharge coefficient of the edge", "C", form(RATIO, 2), hard="0.3 to 1", usual="0.6 to 0.85", fold=True, assumed=("0.65", "a sharp edge; handbooks, from memory"), hint="0.62 sharp and thin, 0.8 in a hole of two diameters' length.")
-    cool_temperature: Number = given("Data sheet, cooler point", "T_1", TEMP, hard="-30 to 150 °C", usual="20 to 60 °C", fold=True, when=("oil", POINTS), example="40 °C")
-    cool_viscosity: Number = given("Viscosity at the cooler point", "ν_1", NU, hard="1 to 20000 mm²/s", usual="5 to 1000 mm²/s", fold=True, when=("oil", POINTS), example="100 mm²/s")
-    warm_temperature: Number = given("Data sheet, warmer point", "T_2", TEMP, hard="-20 to 180 °C", usual="70 to 150 °C", fold=True, when=("oil", POINTS), example="100 °C")
-    warm_viscosity: Number = given("Viscosity at the warmer point", "ν_2", NU, hard="1 to 2000 mm²/s", usual="2 to 50 mm²/s", fold=True, when=("oil", POINTS), example="11.5 mm²/s")
-    density: Number = given("Density of the oil at 15 °C", "ρ_15", form(DENSITY, 0), hard="700 to 1100 kg/m³", usual="820 to 920 kg/m³", fold=True, assumed=("880 kg/m³", "typical of mineral oil"))
+    oil_temperature: Number = given(
+        "Oil temperature",
+        "T",
+        TEMP,
+        hard="-30 to 180 °C",
+        usual="-20 to 130 °C",
+        hint="Try the coldest start as well as the hottest idle.",
+        example="100 °C",
+    )
+    sink: Number = given(
+        "Plunger sinks in one opening",
+        "z",
+        form(LENGTH, 3),
+        hard="0.0005 to 5 mm",
+        usual="0.001 to 0.3 mm",
+        hint="From “Leak-down of a plunger”, with a margin for a worn one.",
+        example="0.020 mm",
+    )
+    wall: Number = measured(
+        "Length of the hole",
+        "L",
+        SIZE,
+        tool="a calliper: the wall where it goes through",
+        hard="0.2 to 40 mm",
+        usual="0.8 to 10 mm",
+        feature="lifter.oil_hole_length",
+        fold=True,
+    )
+    plunger: Number = measured(
+        "Plunger",
+        "D_p",
+        form(LENGTH, 4),
+        tool="a micrometer",
+        hard="3 to 60 mm",
+        usual="8 to 30 mm",
+        feature="lifter.plunger",
+        stage="",
+        fold=True,
+    )
+    groove: Number = measured(
+        "Oil groove of the body, width",
+        "b",
+        SIZE,
+        tool="a calliper",
+        hard="0.5 to 20 mm",
+        usual="1.5 to 8 mm",
+        feature="lifter.oil_groove",
+        fold=True,
+    )
+    speed: Number = given(
+        "Engine speed",
+        "n",
+        form(ROTATION, 0),
+        hard="50 1/ to 12000 1/min",
+        usual="100 1/ to 6000 1/min",
+        feature="crank.idle_speed",
+        fold=True,
+    )
+    meeting: Number = given(
+        "Hole and gallery meet for, at the crank",
+        "α_m",
+        DEGREES,
+        hard="5 to 720°",
+        usual="120 to 500°",
+        feature="lifter.feed_angle",
+        fold=True,
+        hint="While the valve is shut, out of 720°.",
+    )
+    most_share: Number = given(
+        "Share of the time that may be used",
+        "U_max",
+        form(RATIO, 0, "%", "%"),
+        hard="1 to 100 %",
+        usual="20 to 80 %",
+        fold=True,
+        assumed=("50 %", "a half; common practice, no source"),
+    )
+    empty: Number = given(
+        "Oil that an empty lifter takes",
+        "V_e",
+        form(VOLUME, 2),
+        hard="0.01 to 50 cm³",
+        usual="0.2 to 5 cm³",
+        feature="lifter.oil_volume",
+        fold=True,
+    )
+    most_running: Number = given(
+        "Noise accepted until it is full",
+        "t_r,max",
+        SECONDS,
+        hard="0.1 to 600 s",
+        usual="2 to 60 s",
+        fold=True,
+        assumed=("10 s", "common practice, no source"),
+    )
+    discharge: Number = given(
+        "Discharge coefficient of the edge",
+        "C",
+        form(RATIO, 2),
+        hard="0.3 to 1",
+        usual="0.6 to 0.85",
+        fold=True,
+        assumed=("0.65", "a sharp edge; handbooks, from memory"),
+        hint="0.62 sharp and thin, 0.8 in a hole of two diameters' length.",
+    )
+    cool_temperature: Number = given(
+        "Data sheet, cooler point",
+        "T_1",
+        TEMP,
+        hard="-30 to 150 °C",
+        usual="20 to 60 °C",
+        fold=True,
+        when=("oil", POINTS),
+        example="40 °C",
+    )
+    cool_viscosity: Number = given(
+        "Viscosity at the cooler point",
+        "ν_1",
+        NU,
+        hard="1 to 20000 mm²/s",
+        usual="5 to 1000 mm²/s",
+        fold=True,
+        when=("oil", POINTS),
+        example="100 mm²/s",
+    )
+    warm_temperature: Number = given(
+        "Data sheet, warmer point",
+        "T_2",
+        TEMP,
+        hard="-20 to 180 °C",
+        usual="70 to 150 °C",
+        fold=True,
+        when=("oil", POINTS),
+        example="100 °C",
+    )
+    warm_viscosity: Number = given(
+        "Viscosity at the warmer point",
+        "ν_2",
+        NU,
+        hard="1 to 2000 mm²/s",
+        usual="2 to 50 mm²/s",
+        fold=True,
+        when=("oil", POINTS),
+        example="11.5 mm²/s",
+    )
+    density: Number = given(
+        "Density of the oil at 15 °C",
+        "ρ_15",
+        form(DENSITY, 0),
+        hard="700 to 1100 kg/m³",
+        usual="820 to 920 kg/m³",
+        fold=True,
+        assumed=("880 kg/m³", "typical of mineral oil"),
+    )
 
 
 @calculator(
-    "oil-hole", "Oil hole of a lifter", In, Out,
-    purpose="Does this hole let in, at this pressure and heat, what the plunger has lost, in the time that there is?",
-    finds=("lifter oil feed", "drill a lifter for oil", "noisy on starting", "lifter does not pump up", "oil hole size", "low oil pressure", "orifice flow of oil"),
-    sources=(sources.HAGEN_POISEUILLE, sources.HOLE_LOSS, sources.WALTHER, sources.OIL_GRADES, sources.OIL_GROWTH, sources.PRACTICE, sources.INVENTED),
-    cautions=(cautions.CUTTING, cautions.HOT_OIL, cautions.MAKER_FIRST, cautions.AIRCRAFT))
+    "oil-hole",
+    "Oil hole of a lifter",
+    In,
+    Out,
+    purpose=(
+        "Does this hole let in, at this pressure and heat, what the plunger has lost, in the time that"
+        " there is?"
+    ),
+    finds=(
+        "lifter oil feed",
+        "drill a lifter for oil",
+        "noisy on starting",
+        "lifter does not pump up",
+        "oil hole size",
+        "low oil pressure",
+        "orifice flow of oil",
+    ),
+    sources=(
+        sources.HAGEN_POISEUILLE,
+        sources.HOLE_LOSS,
+        sources.WALTHER,
+        sources.OIL_GRADES,
+        sources.OIL_GROWTH,
+        sources.PRACTICE,
+        sources.INVENTED,
+    ),
+    cautions=(cautions.CUTTING, cautions.HOT_OIL, cautions.MAKER_FIRST, cautions.AIRCRAFT),
+)
 def oil_hole(i: In) -> Answer:
     """Steady flow through a short hole, wall friction and edge loss in series; the check valve and the way to the hole take nothing.
 
     Past a Reynolds number of 2000 the wall's friction is more than laminar; in a hole of a few diameters the edge then takes nearly all
     of the pressure, and in a long one less flows than shown.
     """
-    _, µ, ρ = oil_at(i.oil, i.oil_temperature, i.cool_temperature, i.cool_viscosity, i.warm_temperature, i.warm_viscosity, i.density, Out.viscosity)
-    by_wall = step("Q_w", "Flow that the wall alone would let through", FLOWS, small_hole.wall_flow(i.hole, i.wall, µ, i.pressure), sources.HAGEN_POISEUILLE)
-    by_edge = step("Q_e", "Flow that the edge alone would let through", FLOWS, small_hole.edge_flow(i.hole, ρ, i.pressure, i.discharge), sources.HOLE_LOSS)
+    _, µ, ρ = oil_at(
+        i.oil,
+        i.oil_temperature,
+        i.cool_temperature,
+        i.cool_viscosity,
+        i.warm_temperature,
+        i.warm_viscosity,
+        i.density,
+        Out.viscosity,
+    )
+    by_wall = step(
+        "Q_w",
+        "Flow that the wall alone would let through",
+        FLOWS,
+        small_hole.wall_flow(i.hole, i.wall, µ, i.pressure),
+        sources.HAGEN_POISEUILLE,
+    )
+    by_edge = step(
+        "Q_e",
+        "Flow that the edge alone would let through",
+        FLOWS,
+        small_hole.edge_flow(i.hole, ρ, i.pressure, i.discharge),
+        sources.HOLE_LOSS,
+    )
     flow = Out.flow(small_hole.flow(by_wall, by_edge), sources.HOLE_LOSS)
     wall_share = Out.wall_share(flow / by_wall)
     reynolds = Out.reynolds(small_hole.reynolds(flow, i.hole, ρ, µ))
@@ -76,52 +310,140 @@ def oil_hole(i: In) -> Answer:
 
     def by(d):
         """(flow, share of the time, running until full) of a hole of that diameter; nothing else changed."""
-        q = small_hole.flow(small_hole.wall_flow(d, *map(float, (i.wall, µ, i.pressure))), small_hole.edge_flow(d, *map(float, (ρ, i.pressure, i.discharge))))
+        q = small_hole.flow(
+            small_hole.wall_flow(d, *map(float, (i.wall, µ, i.pressure))),
+            small_hole.edge_flow(d, *map(float, (ρ, i.pressure, i.discharge))),
+        )
         return q, float(lost) / q / float(window), float(running) * float(flow) / q
 
     def serves(d):
         _, used, until = by(d)
         return used <= float(i.most_share) and until <= float(i.most_running) and d < float(i.groove)
+
     fitting = [d for d in HOLES if serves(d)]
     best, which = (max, "largest") if i.hole >= i.groove else (min, "smallest")
-    other = say("Of the usual drills {d} is the " + which + " that serves.", d=constant("", "", SIZE, best(fitting))) if fitting else "No usual drill serves: more oil pressure, or less leak at the plunger."
+    other = (
+        say(
+            "Of the usual drills {d} is the " + which + " that serves.",
+            d=constant("", "", SIZE, best(fitting)),
+        )
+        if fitting
+        else "No usual drill serves: more oil pressure, or less leak at the plunger."
+    )
     if share > 1:
-        verdict = ("fail", say("Starves: needs {t}, has {w}", t=fill.held_to(None, float(window)), w=window.held_to(float(fill), None)), say("It goes down a little more each turn, and collapses. {other}", other=other))
+        verdict = (
+            "fail",
+            say(
+                "Starves: needs {t}, has {w}",
+                t=fill.held_to(None, float(window)),
+                w=window.held_to(float(fill), None),
+            ),
+            say("It goes down a little more each turn, and collapses. {other}", other=other),
+        )
     elif share > i.most_share:
-        verdict = ("attention", say("Barely fills: {s} of the time used", s=share), say("A worn plunger would starve it. {other}", other=other))
+        verdict = (
+            "attention",
+            say("Barely fills: {s} of the time used", s=share),
+            say("A worn plunger would starve it. {other}", other=other),
+        )
     elif running > i.most_running:
-        verdict = ("attention", say("Slow to fill: {t} of running", t=running), say("It stays noisy that long after it has run empty. {other}", other=other))
+        verdict = (
+            "attention",
+            say("Slow to fill: {t} of running", t=running),
+            say("It stays noisy that long after it has run empty. {other}", other=other),
+        )
     elif i.hole >= i.groove:
-        verdict = ("attention", say("Hole {d} as wide as its groove", d=i.hole), say("Its edges weaken the body and drain the groove as it passes the bore's end. {other}", other=other))
+        verdict = (
+            "attention",
+            say("Hole {d} as wide as its groove", d=i.hole),
+            say(
+                "Its edges weaken the body and drain the groove as it passes the bore's end. {other}",
+                other=other,
+            ),
+        )
     else:
-        verdict = ("pass", say("Fills in {t} of {w}", t=fill, w=window), "Drill it, take off the burr inside as well, and see that it stays in the case at full lift.")
+        verdict = (
+            "pass",
+            say("Fills in {t} of {w}", t=fill, w=window),
+            "Drill it, take off the burr inside as well, and see that it stays in the case at full lift.",
+        )
     return answer(
-        fill, window, share, running, flow, reynolds, wall_share, µ,
+        fill,
+        window,
+        share,
+        running,
+        flow,
+        reynolds,
+        wall_share,
+        µ,
         verdict=verdict,
-        limits=(Limit("the time to fill", share, high=1), Limit("the share of the time used", share, high=i.most_share, level="attention"), Limit("the time until it is full", running, high=i.most_running, level="attention"),
-                Limit("the hole's width beside its groove", i.hole, high=i.groove, level="attention")),
+        limits=(
+            Limit("the time to fill", share, high=1),
+            Limit("the share of the time used", share, high=i.most_share, level="attention"),
+            Limit("the time until it is full", running, high=i.most_running, level="attention"),
+            Limit("the hole's width beside its groove", i.hole, high=i.groove, level="attention"),
+        ),
         remarks=(
-            note(("Thick oil: the wall takes {s} of the pressure, so twice the diameter lets in up to sixteen times as much." if wall_share > 0.5 else
-                  "Thin oil: the edge takes most of the pressure and the wall only {s}, so twice the diameter lets in about four times as much.") + " Flow in the hole is " +
-                 ("laminar." if reynolds < small_hole.LAMINAR else "turbulent."), s=wall_share),
-            warning("So long a hole has more friction than laminar flow has: less flows than shown.") if reynolds > small_hole.LAMINAR and float(wall_share) > 0.2 else None,
-            note("Dirt does what size does not: a hole this small is blown through and pinned before it goes in.") if float(i.hole) < 1e-3 else None,
+            note(
+                (
+                    "Thick oil: the wall takes {s} of the pressure, so twice the diameter lets in up to"
+                    " sixteen times as much."
+                    if wall_share > 0.5
+                    else (
+                        "Thin oil: the edge takes most of the pressure and the wall only {s}, so twice the"
+                        " diameter lets in about four times as much."
+                    )
+                )
+                + " Flow in the hole is "
+                + ("laminar." if reynolds < small_hole.LAMINAR else "turbulent."),
+                s=wall_share,
+            ),
+            (
+                warning("So long a hole has more friction than laminar flow has: less flows than shown.")
+                if reynolds > small_hole.LAMINAR and float(wall_share) > 0.2
+                else None
+            ),
+            (
+                note(
+                    "Dirt does what size does not: a hole this small is blown through and pinned before it"
+                    " goes in."
+                )
+                if float(i.hole) < 1e-3
+                else None
+            ),
         ),
         tables=(_table(by, serves, float(i.most_share)),),
-        figures=(_plot(by, float(i.hole), fill, window),))
+        figures=(_plot(by, float(i.hole), fill, window),),
+    )
 
 
 def _table(by, serves, most_share) -> Table:
     rows, states = [], []
     for d in HOLES:
         q, used, until = by(d)
-        rows.append(tuple(constant("", "", shape, x) for shape, x in ((SIZE, d), (FLOWS, q), (SHARE, used), (SECONDS, until))))
+        rows.append(
+            tuple(
+                constant("", "", shape, x)
+                for shape, x in ((SIZE, d), (FLOWS, q), (SHARE, used), (SECONDS, until))
+            )
+        )
         states.append("pass" if serves(d) else "fail" if used > 1 else "attention")
-    return Table("Other drills", ("Hole", "Flow", "Share of the time", "Until an empty one is full"), tuple(rows), tuple(states))
+    return Table(
+        "Other drills",
+        ("Hole", "Flow", "Share of the time", "Until an empty one is full"),
+        tuple(rows),
+        tuple(states),
+    )
 
 
 def _plot(by, hole, fill, window) -> Plot:
     """Time to fill over the hole's diameter."""
     sizes = [hole * (0.6 + 0.05 * i) for i in range(21)]
-    return Plot("Time to fill against the hole", say("{t} for this hole, out of {w}.", t=fill, w=window), Axis("Hole", SIZE), Axis("Time to fill", MILLIS),
-                (Series("", tuple((d, by(d)[1] * float(window)) for d in sizes)),), ((hole, float(fill), "this one"),))
+    return Plot(
+        "Time to fill against the hole",
+        say("{t} for this hole, out of {w}.", t=fill, w=window),
+        Axis("Hole", SIZE),
+        Axis("Time to fill", MILLIS),
+        (Series("", tuple((d, by(d)[1] * float(window)) for d in sizes)),),
+        ((hole, float(fill), "this one"),),
+    )

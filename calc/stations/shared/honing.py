@@ -3,6 +3,7 @@
 A hone follows the hole that it finds, takes a few hundredths of a millimetre a minute, and warms the part. Past a tenth on the diameter it is
 quicker, rounder and cooler to bore first; and what the boring tool leaves needs two hundredths to clean up. Common practice, no source.
 """
+
 from calc.core.advice import at_least, at_most
 from calc.core.conformance import past
 from calc.core.kinds import LENGTH
@@ -26,4 +27,9 @@ def bored_first(stock, most: Number = TAKES_MOST) -> bool:
 
 def plan(target: Number, shape: Form, least: Number = LEFT_LEAST, most: Number = TAKES_MOST) -> Text:
     """Where the boring tool stops, so that the hone finds neither too much nor too little."""
-    return say("Bore to between {a} and {b}, then hone to {D}.", a=at_least(target - most, shape), b=at_most(target - least, shape), D=target)
+    return say(
+        "Bore to between {a} and {b}, then hone to {D}.",
+        a=at_least(target - most, shape),
+        b=at_most(target - least, shape),
+        D=target,
+    )

@@ -1,19 +1,27 @@
 """What the calculators of threads share: the sizes and classes to choose from, and a thread's basic sizes as lines of the working."""
-from calc.reference import sources
 
 from calc.core.kinds import LENGTH
 from calc.core.result import impossible
-from calc.reference.standards.threads import THREADS, Limits, NotOffered, Thread, external, internal
 from calc.core.working import Form, constant, form
+from calc.reference import sources
+from calc.reference.standards.threads import THREADS, Limits, NotOffered, Thread, external, internal
 
 SIZE = form(LENGTH, 3)
 NOTHING = 1e-10  # m: what is left of a sum of floats is neither over nor under a limit
 SIZES = {name: thread.words for name, thread in THREADS.items()}
-FITS = {"usual": "Usual: 6H/6g, or 2B/2A", "close": "Close: 5H/4h, or 3B/3A", "loose": "Loose: 7H/8g, or 1B/1A", "bare": "No allowance: 6H/6h, or 2B/3A",
-        "coated": "For thick plating: 6H/6e, metric only"}
+FITS = {
+    "usual": "Usual: 6H/6g, or 2B/2A",
+    "close": "Close: 5H/4h, or 3B/3A",
+    "loose": "Loose: 7H/8g, or 1B/1A",
+    "bare": "No allowance: 6H/6h, or 2B/3A",
+    "coated": "For thick plating: 6H/6e, metric only",
+}
 CLASSES = {  # hole and bolt
-    "usual": {"metric": ("6H", "6g"), "unified": ("2B", "2A")}, "close": {"metric": ("5H", "4h"), "unified": ("3B", "3A")},
-    "loose": {"metric": ("7H", "8g"), "unified": ("1B", "1A")}, "bare": {"metric": ("6H", "6h"), "unified": ("2B", "3A")}, "coated": {"metric": ("6H", "6e")},
+    "usual": {"metric": ("6H", "6g"), "unified": ("2B", "2A")},
+    "close": {"metric": ("5H", "4h"), "unified": ("3B", "3A")},
+    "loose": {"metric": ("7H", "8g"), "unified": ("1B", "1A")},
+    "bare": {"metric": ("6H", "6h"), "unified": ("2B", "3A")},
+    "coated": {"metric": ("6H", "6e")},
 }
 
 
@@ -21,12 +29,22 @@ def pair(size: str, fit: str) -> tuple[Thread, Limits, Limits]:
     """The thread, the hole's limits and the bolt's in a class; refuses classes that the standard does not have for it."""
     thread = THREADS[size]
     if thread.system not in CLASSES[fit]:
-        raise impossible("fit", "6e is a metric class, and {thread} is none; choose usual, close or loose", thread=thread.words)
+        raise impossible(
+            "fit",
+            "6e is a metric class, and {thread} is none; choose usual, close or loose",
+            thread=thread.words,
+        )
     hole, bolt = CLASSES[fit][thread.system]
     try:
         return thread, internal(thread, hole), external(thread, bolt)
     except NotOffered:
-        raise impossible("fit", "{hole}/{bolt} is not defined for so small a thread as {thread}; choose usual or close", hole=hole, bolt=bolt, thread=thread.words) from None
+        raise impossible(
+            "fit",
+            "{hole}/{bolt} is not defined for so small a thread as {thread}; choose usual or close",
+            hole=hole,
+            bolt=bolt,
+            thread=thread.words,
+        ) from None
 
 
 def standard(thread: Thread):

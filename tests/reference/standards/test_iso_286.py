@@ -1,18 +1,20 @@
 """ISO 286 against two libraries over whole tables, and against the formulas that the standard's tables came from."""
+
 import re
 from math import sqrt
 
+import data as isofits_tables  # the library isofits 1.0 keeps its tables in a module of this name
+import pressfit
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from calc.reference.standards import iso_286 as iso
 
-import data as isofits_tables  # the library isofits 1.0 keeps its tables in a module of this name
-import pressfit
-
 EDGES = [(low, high) for low, high in zip((0, *iso.SPLIT_BANDS), iso.SPLIT_BANDS)]
-SIZES = sorted({*iso.SPLIT_BANDS, *(low + 0.001 for low, _ in EDGES), *((low + high) / 2 for low, high in EDGES)})  # mm
+SIZES = sorted(
+    {*iso.SPLIT_BANDS, *(low + 0.001 for low, _ in EDGES), *((low + high) / 2 for low, high in EDGES)}
+)  # mm
 # What isofits has wrong: each breaks the width that the same table gives for the other classes of that grade and band.
 ISOFITS_WRONG = {("K6", 10), ("E7", 355), ("E7", 400), ("f6", 140), ("f6", 160), ("f6", 180)}
 
@@ -24,11 +26,14 @@ def microns(name, size_mm):
 
 # --- whole tables, as others have them ---
 
+
 def test_every_shaft_and_h_hole_as_pressfit_has_it():
     compared = 0
     for name in iso.classes(hole=False):
         letter, grade = iso.split(name)
-        if grade < 5 or letter not in pressfit.SHAFT_LETTERS:  # it holds IT5 to IT11, and neither j nor r nor t
+        if (
+            grade < 5 or letter not in pressfit.SHAFT_LETTERS
+        ):  # it holds IT5 to IT11, and neither j nor r nor t
             continue
         for size in SIZES:
             theirs = pressfit.fit(f"H{grade}/{name}", size)
@@ -68,6 +73,7 @@ def test_what_isofits_has_wrong_contradicts_its_own_table():
 
 # --- the standard's own formulas (ISO 286-1:1988 annex A, from memory); D is the geometric mean of the band's edges in mm ---
 
+
 def mean(low, high):
     return sqrt((low or 1) * high)
 
@@ -81,17 +87,20 @@ def near(table, formula):
 def test_standard_tolerances_come_from_the_tolerance_unit(grade, units):
     for low, high in zip(iso.BANDS, iso.BANDS[1:]):
         D = mean(low, high)
-        assert near(iso.GRADES[grade][iso.BANDS.index(high)], units * (0.45 * D ** (1 / 3) + 0.001 * D)), (grade, high)
+        assert near(iso.GRADES[grade][iso.BANDS.index(high)], units * (0.45 * D ** (1 / 3) + 0.001 * D)), (
+            grade,
+            high,
+        )
 
 
 DEVIATION_FORMULAS = {
-    "d": lambda D, it: -16 * D ** 0.44,
-    "e": lambda D, it: -11 * D ** 0.41,
-    "f": lambda D, it: -5.5 * D ** 0.41,
-    "g": lambda D, it: -2.5 * D ** 0.34,
+    "d": lambda D, it: -16 * D**0.44,
+    "e": lambda D, it: -11 * D**0.41,
+    "f": lambda D, it: -5.5 * D**0.41,
+    "g": lambda D, it: -2.5 * D**0.34,
     "k": lambda D, it: 0.6 * D ** (1 / 3),
     "m": lambda D, it: it(7) - it(6),
-    "n": lambda D, it: 5 * D ** 0.34,
+    "n": lambda D, it: 5 * D**0.34,
     "s": lambda D, it: it(8) + 2.5 if D < 50 else it(7) + 0.4 * D,  # up to 50 mm IT8 + 1…4
     "t": lambda D, it: it(7) + 0.63 * D,
     "u": lambda D, it: it(7) + D,
@@ -106,7 +115,12 @@ def test_fundamental_deviations_come_from_their_formulas(letter):
         low, high = (low, high) if letter in "stu" else iso.band(high / 1000)
         zone = iso.zone(f"{letter}6", high / 1000)
         got = (zone.upper if letter < "h" else zone.lower) * 1e6
-        assert near(got, DEVIATION_FORMULAS[letter](mean(low, high), lambda grade: iso.standard_tolerance(grade, high / 1000) * 1e6)), high
+        assert near(
+            got,
+            DEVIATION_FORMULAS[letter](
+                mean(low, high), lambda grade: iso.standard_tolerance(grade, high / 1000) * 1e6
+            ),
+        ), high
 
 
 def test_s_p_and_r_follow_their_rules():
@@ -119,6 +133,7 @@ def test_s_p_and_r_follow_their_rules():
 
 
 # --- rules of the standard ---
+
 
 @pytest.mark.parametrize("letter", ["k", "m", "n", "p", "r", "s", "t", "u"])
 def test_delta_makes_hole_basis_and_shaft_basis_the_same_fit(letter):
@@ -149,14 +164,25 @@ def test_every_zone_is_as_wide_as_its_grade(name):
         if name[0] in "tT" and size <= 24:
             continue
         zone = iso.zone(name, size / 1000)
-        assert zone.upper - zone.lower == pytest.approx(iso.standard_tolerance(iso.split(name)[1], size / 1000), abs=1e-12)
-        made = {"upper": zone.upper, "lower": zone.lower, "splits": zone.upper - zone.tolerance / 2}[zone.gives]
+        assert zone.upper - zone.lower == pytest.approx(
+            iso.standard_tolerance(iso.split(name)[1], size / 1000), abs=1e-12
+        )
+        made = {"upper": zone.upper, "lower": zone.lower, "splits": zone.upper - zone.tolerance / 2}[
+            zone.gives
+        ]
         assert made == pytest.approx(zone.fundamental + zone.delta, abs=1e-12)
 
 
 def test_exceptions_of_the_standard():
-    assert microns("k8", 25) == (33, 0) and microns("k7", 25) == (23, 2)  # k: only IT4 to IT7 begin above the nominal size
-    assert microns("M6", 280) == (-9, -41) and microns("M6", 320) == (-10, -46) and microns("M7", 280) == (0, -52)
+    assert microns("k8", 25) == (33, 0) and microns("k7", 25) == (
+        23,
+        2,
+    )  # k: only IT4 to IT7 begin above the nominal size
+    assert (
+        microns("M6", 280) == (-9, -41)
+        and microns("M6", 320) == (-10, -46)
+        and microns("M7", 280) == (0, -52)
+    )
     assert microns("N9", 25) == (0, -52) and microns("N8", 25) == (-3, -36)
     assert microns("N9", 3) == (-4, -29) and microns("P7", 3) == (-6, -16)  # up to 3 mm there is no Δ
     assert microns("P8", 25) == (-22, -55)  # P to U have Δ only to IT7
@@ -166,8 +192,19 @@ def test_exceptions_of_the_standard():
 def test_classes_that_have_grades_of_their_own():
     """ISO 286-1: j5 to j7, J6 to J8, K only to K8 over 3 mm; a zone says its own name."""
     holes, shafts = iso.classes(True), iso.classes(False)
-    assert [c for c in holes if c[0] in "JK" and c[1] != "S"] == ["J6", "J7", "J8", "K4", "K5", "K6", "K7", "K8"]
-    assert [c for c in shafts if c[0] == "j" and c[1] != "s"] == ["j5", "j6", "j7"] and {"k9", "k11"} < set(shafts)
+    assert [c for c in holes if c[0] in "JK" and c[1] != "S"] == [
+        "J6",
+        "J7",
+        "J8",
+        "K4",
+        "K5",
+        "K6",
+        "K7",
+        "K8",
+    ]
+    assert [c for c in shafts if c[0] == "j" and c[1] != "s"] == ["j5", "j6", "j7"] and {"k9", "k11"} < set(
+        shafts
+    )
     assert all(iso.zone(name, 0.05).name == name for name in holes + shafts)
 
 
@@ -194,12 +231,27 @@ def test_letters_run_from_loose_to_tight():
 
 # --- refusals ---
 
-@pytest.mark.parametrize("name, words", [
-    ("H7/p6", "is not a tolerance class"), ("7H", "is not a tolerance class"), ("", "is not a tolerance class"), ("Js6", "is not a tolerance class"),
-    ("hH7", "is not a tolerance class"), ("q6", "is not a tolerance class"), ("H12", "nearest that is is H11"), ("h3", "nearest that is is h4"),
-    ("z6", "nearest that is is u6"), ("A9", "nearest that is is D9"), ("c11", "nearest that is is d11"), ("K9", "nearest that is is K8"),
-    ("j8", "nearest that is is j7"), ("J5", "nearest that is is J6"), ("fg6", "nearest that is is f6"),
-])
+
+@pytest.mark.parametrize(
+    "name, words",
+    [
+        ("H7/p6", "is not a tolerance class"),
+        ("7H", "is not a tolerance class"),
+        ("", "is not a tolerance class"),
+        ("Js6", "is not a tolerance class"),
+        ("hH7", "is not a tolerance class"),
+        ("q6", "is not a tolerance class"),
+        ("H12", "nearest that is is H11"),
+        ("h3", "nearest that is is h4"),
+        ("z6", "nearest that is is u6"),
+        ("A9", "nearest that is is D9"),
+        ("c11", "nearest that is is d11"),
+        ("K9", "nearest that is is K8"),
+        ("j8", "nearest that is is j7"),
+        ("J5", "nearest that is is J6"),
+        ("fg6", "nearest that is is f6"),
+    ],
+)
 def test_unknown_classes_are_refused_with_the_nearest(name, words):
     with pytest.raises(iso.NotOffered, match=re.escape(words)):
         iso.zone(name, 0.025)

@@ -1,4 +1,5 @@
 """Flow area of a valve against the shortest way and the smallest frustum between two cones; verdicts, refusals, limits."""
+
 import math
 from itertools import product
 
@@ -7,25 +8,38 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy.optimize import brentq, minimize, minimize_scalar
 
-from calc.reference import engine
-from calc.declare.calculator import evaluate
-from calc.stations.heads.valve_flow_area import crossover_lift, curtain_high, curtain_low, first_stage_lift, valve_flow_area
 from calc.core.result import Refused
+from calc.declare.calculator import evaluate
 from calc.declare.standing import Standing
+from calc.reference import engine
+from calc.stations.heads.valve_flow_area import (
+    crossover_lift,
+    curtain_high,
+    curtain_low,
+    first_stage_lift,
+    valve_flow_area,
+)
 from tests.checks.stations.heads.valve_flow_area import CHECKS, FLAT, NARROW, STEEP
 
 MM, MM2 = 1e-3, 1e-6
 
 
 def sizes(case):
-    head, inner, throat, stem, angle = (float(case[k].rstrip(" m°")) for k in ("valve_head", "seat_inner", "throat", "stem", "seat_angle"))
+    head, inner, throat, stem, angle = (
+        float(case[k].rstrip(" m°")) for k in ("valve_head", "seat_inner", "throat", "stem", "seat_angle")
+    )
     return head, inner, throat, stem, math.radians(angle)
 
 
 def shortest(lift, head, inner, angle):
     """Area swept by the shortest way from the valve's inner edge to the seat (Pappus), mm²."""
     seat = (head - inner) / 2 / math.cos(angle)
-    found = minimize_scalar(lambda v: math.hypot(v * math.cos(angle), lift - v * math.sin(angle)), bounds=(0, seat), method="bounded", options=dict(xatol=1e-12))
+    found = minimize_scalar(
+        lambda v: math.hypot(v * math.cos(angle), lift - v * math.sin(angle)),
+        bounds=(0, seat),
+        method="bounded",
+        options=dict(xatol=1e-12),
+    )
     return math.pi * (inner + found.x * math.cos(angle)) * found.fun
 
 
@@ -34,19 +48,28 @@ def smallest(lift, head, inner, angle):
     seat = (head - inner) / 2 / math.cos(angle)
 
     def area(q):
-        (px, py), (sx, sy) = ((inner / 2 + d * math.cos(angle), up + d * math.sin(angle)) for d, up in zip(q, (lift, 0.0)))
+        (px, py), (sx, sy) = (
+            (inner / 2 + d * math.cos(angle), up + d * math.sin(angle)) for d, up in zip(q, (lift, 0.0))
+        )
         return math.pi * (px + sx) * math.hypot(px - sx, py - sy)
-    return min(minimize(area, (u, v), bounds=[(0, seat)] * 2).fun for u in (0, seat / 2) for v in (0, seat / 2, seat))
+
+    return min(
+        minimize(area, (u, v), bounds=[(0, seat)] * 2).fun for u in (0, seat / 2) for v in (0, seat / 2, seat)
+    )
 
 
 @pytest.mark.parametrize("check", [c for c in CHECKS if c.kind == "library"], ids=lambda c: c.what)
 def test_checks_are_what_the_minimiser_finds(check):
     head, inner, throat, stem, angle = sizes(check.inputs)
     if "crossover" in check.what:
-        area = math.pi / 4 * (throat ** 2 - stem ** 2)
-        assert brentq(lambda x: shortest(x, head, inner, angle) - area, 0.05, 25) == pytest.approx(check.expected, abs=1e-5)
+        area = math.pi / 4 * (throat**2 - stem**2)
+        assert brentq(lambda x: shortest(x, head, inner, angle) - area, 0.05, 25) == pytest.approx(
+            check.expected, abs=1e-5
+        )
     else:
-        found = (smallest if "smallest" in check.what else shortest)(float(check.inputs["lift"].rstrip(" m")), head, inner, angle)
+        found = (smallest if "smallest" in check.what else shortest)(
+            float(check.inputs["lift"].rstrip(" m")), head, inner, angle
+        )
         assert found == pytest.approx(check.expected, abs=0.0005)
 
 
@@ -63,28 +86,40 @@ def test_curtain_is_hardly_more_than_the_smallest_frustum(share, inner, width, d
 def test_stages_meet(inner, width, degrees):
     angle, head = math.radians(degrees), inner + 2 * width
     first = first_stage_lift(width, angle)
-    assert curtain_low(first, head, width, angle) == pytest.approx(curtain_high(first, head, width, angle), rel=1e-9)
+    assert curtain_low(first, head, width, angle) == pytest.approx(
+        curtain_high(first, head, width, angle), rel=1e-9
+    )
 
 
 @given(st.floats(20, 60), st.floats(0.2, 5), st.floats(15, 65), st.floats(0.02, 1))
 def test_at_the_crossover_curtain_and_throat_are_alike(inner, width, degrees, share):
-    angle, head, area = math.radians(degrees), inner + 2 * width, share * math.pi / 4 * inner ** 2
+    angle, head, area = math.radians(degrees), inner + 2 * width, share * math.pi / 4 * inner**2
     lift = crossover_lift(area, head, width, angle)
-    assert (curtain_low if lift <= first_stage_lift(width, angle) else curtain_high)(lift, head, width, angle) == pytest.approx(area, rel=1e-9)
+    assert (curtain_low if lift <= first_stage_lift(width, angle) else curtain_high)(
+        lift, head, width, angle
+    ) == pytest.approx(area, rel=1e-9)
 
 
 def test_a_flat_thin_seat_is_the_bare_cylinder():
     """Limit: with a seat of no width the curtain is π·D·L once it has left the face, and a quarter of the throat's diameter opens it."""
     assert curtain_high(8.0, 30.0, 1e-9, math.radians(30)) == pytest.approx(math.pi * 30 * 8)
-    assert crossover_lift(math.pi / 4 * 30 ** 2, 30.0, 1e-9, math.radians(30)) == pytest.approx(7.5)
+    assert crossover_lift(math.pi / 4 * 30**2, 30.0, 1e-9, math.radians(30)) == pytest.approx(7.5)
 
 
 # Every verdict: state, headline, entries.
 VERDICTS = {
     "good": ("pass", "Throat decides from 7.61 mm, index 0.53", {}),
     "too fast": ("fail", "Outruns the valve: Mach index 0.64, 0.60 allowed", dict(engine_speed="5500 1/min")),
-    "too fast and too little lift": ("fail", "Outruns the valve: Mach index 0.64, 0.60 allowed", dict(engine_speed="5500 1/min", lift="6 mm")),
-    "exhaust, which has no inlet Mach index": ("pass", "Throat decides from 6.71 mm", dict(valve="exhaust", valve_head="31 mm", seat_inner="28 mm", throat="26.5 mm", stem="7.93 mm")),
+    "too fast and too little lift": (
+        "fail",
+        "Outruns the valve: Mach index 0.64, 0.60 allowed",
+        dict(engine_speed="5500 1/min", lift="6 mm"),
+    ),
+    "exhaust, which has no inlet Mach index": (
+        "pass",
+        "Throat decides from 6.71 mm",
+        dict(valve="exhaust", valve_head="31 mm", seat_inner="28 mm", throat="26.5 mm", stem="7.93 mm"),
+    ),
     "little lift": ("attention", "Opens to 75 % of its throat", dict(lift="6 mm")),
 }
 
@@ -96,9 +131,15 @@ def test_verdict(name):
     assert (verdict.state, verdict.headline.plain()) == (state, words)
 
 
-@pytest.mark.parametrize("name, advice", [
-    ("good", "More lift than that buys little."), ("too fast", "lift past 7.61 mm does not."), ("too fast and too little lift", "lift up to 7.61 mm helps."), ("little lift", "up to 7.61 mm."),
-])
+@pytest.mark.parametrize(
+    "name, advice",
+    [
+        ("good", "More lift than that buys little."),
+        ("too fast", "lift past 7.61 mm does not."),
+        ("too fast and too little lift", "lift up to 7.61 mm helps."),
+        ("little lift", "up to 7.61 mm."),
+    ],
+)
 def test_what_to_do(name, advice):
     assert advice in valve_flow_area(**VERDICTS[name][2]).verdict.do.plain()
 
@@ -118,13 +159,29 @@ def test_each_stage_is_used():
     low, high = (valve_flow_area(**STEEP, lift=lift) for lift in ("2 mm", "5 mm"))
     assert low["curtain"] / MM2 == pytest.approx(146.1708, abs=0.001) and low["first_stage"] < 5 * MM
     assert high["curtain"] / MM2 == pytest.approx(shortest(5, 35, 31.9, math.radians(45)), rel=1e-6)
-    assert valve_flow_area(**NARROW)["crossover"] < valve_flow_area(**NARROW)["first_stage"] < valve_flow_area(**FLAT)["crossover"]
+    assert (
+        valve_flow_area(**NARROW)["crossover"]
+        < valve_flow_area(**NARROW)["first_stage"]
+        < valve_flow_area(**FLAT)["crossover"]
+    )
 
 
 REFUSALS = [
-    ("seat_inner", dict(seat_inner="35 mm"), "Seat, inner edge: is 35.00 mm, not smaller than the valve head, 35.00 mm, so that the valve falls through; give less than 35.00 mm."),
-    ("throat", dict(throat="32 mm"), "Throat under the seat: is 32.00 mm, wider than the seat's inner edge, 31.90 mm, and the narrowest place counts; give 31.90 mm or less."),
-    ("stem", dict(throat="7 mm"), "Stem in the throat: is 7.96 mm, not smaller than the throat, 7.00 mm; give less than 7.00 mm."),
+    (
+        "seat_inner",
+        dict(seat_inner="35 mm"),
+        "Seat, inner edge: is 35.00 mm, not smaller than the valve head, 35.00 mm, so that the valve falls through; give less than 35.00 mm.",
+    ),
+    (
+        "throat",
+        dict(throat="32 mm"),
+        "Throat under the seat: is 32.00 mm, wider than the seat's inner edge, 31.90 mm, and the narrowest place counts; give 31.90 mm or less.",
+    ),
+    (
+        "stem",
+        dict(throat="7 mm"),
+        "Stem in the throat: is 7.96 mm, not smaller than the throat, 7.00 mm; give less than 7.00 mm.",
+    ),
 ]
 
 
@@ -138,12 +195,17 @@ def test_refusal(field, entries, sentence):
 def test_remarks_on_the_throat():
     def told(**entries):
         return " ".join(r.text.plain() for r in valve_flow_area(**entries).remarks)
-    assert "no wall is left" in told(seat_inner="33.5 mm", throat="33 mm") and "is usual" in told(throat="25 mm")
+
+    assert "no wall is left" in told(seat_inner="33.5 mm", throat="33 mm") and "is usual" in told(
+        throat="25 mm"
+    )
     assert "no wall is left" not in told() and "is usual" not in told()
 
 
 def test_inches_give_the_same():
-    metric = evaluate(valve_flow_area, dict(lift="8.89 mm", throat="29.21 mm", stem="7.9502 mm", temperature="15 °C"))
+    metric = evaluate(
+        valve_flow_area, dict(lift="8.89 mm", throat="29.21 mm", stem="7.9502 mm", temperature="15 °C")
+    )
     inch = evaluate(valve_flow_area, dict(lift="0.35", throat="1.15", stem="0.313", temperature="59"), "inch")
     for output in metric.outputs:
         assert inch[output] == pytest.approx(metric[output], rel=1e-9, abs=1e-12), output
@@ -155,6 +217,7 @@ def test_a_doubt_that_reaches_the_crossover_leaves_it_open():
 
 # whose sizes, whose limits
 
+
 def in_hand(**entries):
     return evaluate(valve_flow_area, entries, standing=Standing(engine.demo()))
 
@@ -162,7 +225,16 @@ def in_hand(**entries):
 @pytest.mark.parametrize("valve", ["intake", "exhaust"])
 def test_all_corners_of_the_sheet_are_in_order(valve):
     sizes = engine.demo().features
-    names = {name: sizes[id] for name, id in (("lift", "valve.lift"), ("valve_head", f"head.valve_head_{valve}"), ("seat_inner", f"head.seat_inner_{valve}"), ("throat", f"port.throat_{valve}"), ("stem", f"valve.stem_{valve}"))}
+    names = {
+        name: sizes[id]
+        for name, id in (
+            ("lift", "valve.lift"),
+            ("valve_head", f"head.valve_head_{valve}"),
+            ("seat_inner", f"head.seat_inner_{valve}"),
+            ("throat", f"port.throat_{valve}"),
+            ("stem", f"valve.stem_{valve}"),
+        )
+    }
     for corner in product(*((f.low, f.high) for f in names.values())):
         entries = {name: f"{size!r} m" for name, size in zip(names, corner)}
         verdict = in_hand(**entries, valve=valve).verdict
@@ -172,19 +244,29 @@ def test_all_corners_of_the_sheet_are_in_order(valve):
 def test_an_exhaust_valve_has_its_own_sizes_and_no_mach_index():
     found = valve_flow_area(valve="exhaust")
     assert float(found.taken[2].value) == pytest.approx(31 * MM)
-    assert found["crossover"] / MM == pytest.approx(brentq(lambda x: shortest(x, 31, 27.5, math.radians(45)) - math.pi / 4 * (26 ** 2 - 7.93 ** 2), 0.05, 25), abs=1e-5)
+    assert found["crossover"] / MM == pytest.approx(
+        brentq(lambda x: shortest(x, 31, 27.5, math.radians(45)) - math.pi / 4 * (26**2 - 7.93**2), 0.05, 25),
+        abs=1e-5,
+    )
     read = dict(lift="8.87 mm", valve_head="31 mm", seat_inner="27.5 mm", throat="26 mm", stem="7.93 mm")
     told = in_hand(**read, valve="exhaust")
     assert told.verdict.state == "pass" and "mach" not in told.outputs and "crossover" in told.outputs
     assert in_hand(**read).verdict.state == "awaited"  # which valve?
     for missing in read:
-        assert in_hand(**{name: text for name, text in read.items() if name != missing}, valve="exhaust").verdict.state == "awaited", missing
+        assert (
+            in_hand(
+                **{name: text for name, text in read.items() if name != missing}, valve="exhaust"
+            ).verdict.state
+            == "awaited"
+        ), missing
 
 
 def test_drawing_and_plot_show_what_was_found():
     found = valve_flow_area(**STEEP, lift="5 mm")
     plot, drawing = found.figures
-    assert plot.marks[0][:2] == pytest.approx((found["crossover"], found["throat_area"])) and plot.marks[1][:2] == pytest.approx((5 * MM, found["free"]))
+    assert plot.marks[0][:2] == pytest.approx((found["crossover"], found["throat_area"])) and plot.marks[1][
+        :2
+    ] == pytest.approx((5 * MM, found["free"]))
     (ax, ay), (bx, by) = next(s for s in drawing.shapes if getattr(s, "style", "") == "band").points
     assert math.pi * (ax + bx) * math.hypot(ax - bx, ay - by) == pytest.approx(found["curtain"], rel=1e-9)
     low = valve_flow_area(**STEEP, lift="1.5 mm")

@@ -1,22 +1,34 @@
 """Valve springs: verdicts, refusals, how loads, shims and sizes hang together, and what is drawn."""
+
 import numpy as np
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from calc.reference import engine
+from calc.core.result import Refused
 from calc.declare.calculator import evaluate
+from calc.declare.standing import Standing
+from calc.reference import engine
 from calc.stations.heads import VALVES
 from calc.stations.heads import valve_spring as module
-from calc.core.result import Refused
-from calc.declare.standing import Standing
 from tests.corners import corners
 
 MM = 1e-3
 SIZES = dict(method="sizes")
 FOUR_MM = dict(  # a softer, shot-peened set of 4 mm wire, on which the verdicts below are worked
-    loads="258; 512 | 256; 509 | 261; 515 | 257; 511 | 259; 513 | 255; 508 | 260; 516 | 258; 512", wire="4 mm", mean_diameter="27 mm", active_turns="4.5", total_turns="6.5", free_length="45.5 mm",
-    least_seat="232 N", wanted_seat="258 N", most_seat="274 N", least_open="460 N", top_speed="4000 1/min", peened="peened")
+    loads="258; 512 | 256; 509 | 261; 515 | 257; 511 | 259; 513 | 255; 508 | 260; 516 | 258; 512",
+    wire="4 mm",
+    mean_diameter="27 mm",
+    active_turns="4.5",
+    total_turns="6.5",
+    free_length="45.5 mm",
+    least_seat="232 N",
+    wanted_seat="258 N",
+    most_seat="274 N",
+    least_open="460 N",
+    top_speed="4000 1/min",
+    peened="peened",
+)
 
 
 def valve_spring(**entries):
@@ -35,13 +47,29 @@ VERDICTS = {
     "bind": ("fail", "Coil bind: 0.37 mm short at full lift", dict(shim="2 mm")),
     "bind exactly": ("fail", "Coil bind: 0.00 mm short at full lift", dict(lift="10.5 mm")),
     "worn": ("fail", "Weak: 226 N at 36.50 mm, spring 3 intake", {"loads.5.1": "226 N"}),
-    "worn, by sizes": ("fail", "Weak: 229 N at 36.50 mm, spring by its sizes", SIZES | dict(free_length="44.5 mm")),
+    "worn, by sizes": (
+        "fail",
+        "Weak: 229 N at 36.50 mm, spring by its sizes",
+        SIZES | dict(free_length="44.5 mm"),
+    ),
     "stands too tall": ("fail", "Seat load low as fitted: 221 N", dict(fitted_height="37.7 mm")),
-    "stands too tall, no room": ("fail", "Seat load low as fitted: 221 N", dict(fitted_height="37.7 mm", least_margin="2.5 mm")),
+    "stands too tall, no room": (
+        "fail",
+        "Seat load low as fitted: 221 N",
+        dict(fitted_height="37.7 mm", least_margin="2.5 mm"),
+    ),
     "weak open": ("fail", "Weak at full lift: 450 N, spring 2 exhaust", {"loads.4.2": "450 N"}),
     "near bind": ("attention", "Near coil bind: 0.63 mm left", dict(shim="1 mm", most_seat="400 N")),
-    "room on its limit": ("pass", "Hold: 269 N shut, 1.13 mm to bind", dict(fitted_height="36.0 mm", least_margin="1.13 mm", most_seat="400 N")),  # 36.00 − 8.87 − 26.00, as decimals
-    "overstressed": ("attention", "Stressed past endless life: 102 % used", dict(peened="plain", lift="10 mm", least_margin="0.4 mm", tensile="1500 MPa")),
+    "room on its limit": (
+        "pass",
+        "Hold: 269 N shut, 1.13 mm to bind",
+        dict(fitted_height="36.0 mm", least_margin="1.13 mm", most_seat="400 N"),
+    ),  # 36.00 − 8.87 − 26.00, as decimals
+    "overstressed": (
+        "attention",
+        "Stressed past endless life: 102 % used",
+        dict(peened="plain", lift="10 mm", least_margin="0.4 mm", tensile="1500 MPa"),
+    ),
     "strong": ("attention", "Strong: 280 N shut, spring 1 exhaust", {"loads.2.1": "280 N"}),
     "unlike": ("attention", "Unlike: seat loads 30 N apart", {"loads.1.1": "240 N", "loads.3.1": "270 N"}),
     "surges": ("attention", "May surge: harmonic 11.6 at top speed", dict(top_speed="4500 1/min")),
@@ -55,12 +83,20 @@ def test_verdict(name):
     assert (verdict.state, verdict.headline.plain()) == (state, words)
 
 
-@pytest.mark.parametrize("entries, advice", [
-    ({"loads.5.1": "226 N"}, "There 232 N are wanted. Replace it: a shim only hides that it has set."),
-    (dict(fitted_height="37.7 mm"), "The spring is good but stands too tall. Shim it by 1.31 mm, and measure the height again."),
-    (dict(fitted_height="37.7 mm", least_margin="2.5 mm"),
-     "The spring is good but stands too tall, and coil bind leaves room for 0.33 mm of shims only. The valve lies too deep: look at its seat."),
-])
+@pytest.mark.parametrize(
+    "entries, advice",
+    [
+        ({"loads.5.1": "226 N"}, "There 232 N are wanted. Replace it: a shim only hides that it has set."),
+        (
+            dict(fitted_height="37.7 mm"),
+            "The spring is good but stands too tall. Shim it by 1.31 mm, and measure the height again.",
+        ),
+        (
+            dict(fitted_height="37.7 mm", least_margin="2.5 mm"),
+            "The spring is good but stands too tall, and coil bind leaves room for 0.33 mm of shims only. The valve lies too deep: look at its seat.",
+        ),
+    ],
+)
 def test_a_shim_is_advised_only_for_a_good_spring_with_room(entries, advice):
     assert valve_spring(**entries).verdict.do.plain() == advice
 
@@ -74,27 +110,65 @@ def test_shim_that_is_advised_gives_the_load_that_is_wanted():
 def test_thickest_shim_leaves_just_the_room_wanted():
     found = valve_spring()
     shimmed = valve_spring(shim=f"{found['shim_most'] / MM!r} mm")
-    assert shimmed["bind_margin"] == pytest.approx(1 * MM, abs=1e-12) and shimmed["shim_most"] == pytest.approx(0, abs=1e-12)
+    assert shimmed["bind_margin"] == pytest.approx(1 * MM, abs=1e-12) and shimmed[
+        "shim_most"
+    ] == pytest.approx(0, abs=1e-12)
 
 
 def test_a_shim_does_not_hide_a_spring_that_has_set():
     """Not though all are alike, hold their load with it, and are in order but for that: the maker's load at the maker's height is the test."""
     found = valve_spring(shim="0.6 mm", loads="226; 480 | 228; 482 | 258; 512")
-    assert found["seat_load"] > 232 and (found.verdict.state, found.verdict.headline.plain()) == ("fail", "Weak: 226 N at 36.50 mm, spring 1 intake")
-    assert [r.text.plain() for r in found.remarks if r.level == "warning"] == ["Spring 1 exhaust has 228 N at 36.50 mm, under the 232 N wanted there: replace it too."]
+    assert found["seat_load"] > 232 and (found.verdict.state, found.verdict.headline.plain()) == (
+        "fail",
+        "Weak: 226 N at 36.50 mm, spring 1 intake",
+    )
+    assert [r.text.plain() for r in found.remarks if r.level == "warning"] == [
+        "Spring 1 exhaust has 228 N at 36.50 mm, under the 232 N wanted there: replace it too."
+    ]
     assert found.tables[0].states[:2] == ("fail", "fail")
 
 
 REFUSALS = [
-    ("active_turns", dict(active_turns="7"), "Turns that move: is 7.00, more than all turns, 6.50; give less."),
-    ("height_2", dict(height_2="36.5 mm"), "Second height of the readings: is 36.50 mm, not less than the first height, 36.50 mm; give less."),
-    ("height_2", dict(height_2="25 mm"), "Second height of the readings: is 25.00 mm, and 6.50 turns of 4.00 mm stand solid at 26.00 mm; give more, or other turns or wire."),
-    ("mean_diameter", dict(wire="10 mm"), "Mean coil diameter: is 27.00 mm, 2.70 times the wire of 10.00 mm, and springs are wound with 3 to 20; give 30.00 mm to 200.00 mm, or another wire."),
-    ("mean_diameter", dict(mean_diameter="90 mm"), "Mean coil diameter: is 90.00 mm, 22.50 times the wire of 4.00 mm, and springs are wound with 3 to 20; give 12.00 mm to 80.00 mm, or another wire."),
-    ("loads.3.2", {"loads.3.2": "261 N"}, "Loads read: spring 2 intake has 261 N at the second height, not more than 261 N at the first, which is taller; give more."),
-    ("free_length", SIZES | dict(free_length="36 mm"), "Free length: is 36.00 mm, not longer than the first height, 36.50 mm, so that it would bear nothing there; give more."),
-    ("fitted_height", dict(fitted_height="46 mm"),
-     "Fitted height, valve shut: is 46.00 mm, and with its shims not less than the length of spring 3 exhaust without load, 45.44 mm; give less."),
+    (
+        "active_turns",
+        dict(active_turns="7"),
+        "Turns that move: is 7.00, more than all turns, 6.50; give less.",
+    ),
+    (
+        "height_2",
+        dict(height_2="36.5 mm"),
+        "Second height of the readings: is 36.50 mm, not less than the first height, 36.50 mm; give less.",
+    ),
+    (
+        "height_2",
+        dict(height_2="25 mm"),
+        "Second height of the readings: is 25.00 mm, and 6.50 turns of 4.00 mm stand solid at 26.00 mm; give more, or other turns or wire.",
+    ),
+    (
+        "mean_diameter",
+        dict(wire="10 mm"),
+        "Mean coil diameter: is 27.00 mm, 2.70 times the wire of 10.00 mm, and springs are wound with 3 to 20; give 30.00 mm to 200.00 mm, or another wire.",
+    ),
+    (
+        "mean_diameter",
+        dict(mean_diameter="90 mm"),
+        "Mean coil diameter: is 90.00 mm, 22.50 times the wire of 4.00 mm, and springs are wound with 3 to 20; give 12.00 mm to 80.00 mm, or another wire.",
+    ),
+    (
+        "loads.3.2",
+        {"loads.3.2": "261 N"},
+        "Loads read: spring 2 intake has 261 N at the second height, not more than 261 N at the first, which is taller; give more.",
+    ),
+    (
+        "free_length",
+        SIZES | dict(free_length="36 mm"),
+        "Free length: is 36.00 mm, not longer than the first height, 36.50 mm, so that it would bear nothing there; give more.",
+    ),
+    (
+        "fitted_height",
+        dict(fitted_height="46 mm"),
+        "Fitted height, valve shut: is 46.00 mm, and with its shims not less than the length of spring 3 exhaust without load, 45.44 mm; give less.",
+    ),
 ]
 
 
@@ -105,11 +179,17 @@ def test_refusal(field, entries, sentence):
     assert [(e.field, e.sentence()) for e in refused.value.errors] == [(field, sentence)]
 
 
-@pytest.mark.parametrize("entries, warned", [
-    (dict(wire="4.2 mm", total_turns="6"), "turns miscounted, outside taken for mean diameter"),
-    (SIZES | dict(wire="2.1 mm", free_length="80 mm"), "Coil is 12.86 times the wire, outside the usual 4 to 12"),
-    (dict(tensile="1000 MPa"), "never press it solid, not even on the tester"),
-])
+@pytest.mark.parametrize(
+    "entries, warned",
+    [
+        (dict(wire="4.2 mm", total_turns="6"), "turns miscounted, outside taken for mean diameter"),
+        (
+            SIZES | dict(wire="2.1 mm", free_length="80 mm"),
+            "Coil is 12.86 times the wire, outside the usual 4 to 12",
+        ),
+        (dict(tensile="1000 MPa"), "never press it solid, not even on the tester"),
+    ],
+)
 def test_remark(entries, warned):
     assert any(warned in r.text.plain() for r in valve_spring(**entries).remarks)
     assert not any(warned in r.text.plain() for r in valve_spring().remarks)
@@ -118,7 +198,9 @@ def test_remark(entries, warned):
 def test_one_height_is_judged_and_the_other_end_is_asked_for():
     """The tallest of a head passes with 1.13 mm to bind; one 0.6 mm shorter in the same head has 0.53: springs do not share their height."""
     tall, short = (valve_spring(fitted_height=h, most_seat="400 N") for h in ("36.0 mm", "35.4 mm"))
-    assert (tall.verdict.state, short.verdict.state) == ("pass", "attention") and tall["bind_margin"] - short["bind_margin"] == pytest.approx(0.6e-3)
+    assert (tall.verdict.state, short.verdict.state) == ("pass", "attention") and tall["bind_margin"] - short[
+        "bind_margin"
+    ] == pytest.approx(0.6e-3)
     assert any("worst at the shortest: work out both" in r.text.plain() for r in tall.remarks)
 
 
@@ -127,7 +209,9 @@ def test_every_spring_is_judged_in_its_row():
     springs, harmonics = found.tables
     assert [row[0] for row in springs.rows] == list(VALVES)
     assert springs.states == ("pass", "attention", "pass", "pass", "fail", "pass", "pass", "pass")
-    assert valve_spring(**{"loads.2.1": "280 N"}, most_spread="22 N").tables[0].states[3] == "attention"  # 2 exhaust, 23 N under it
+    assert (
+        valve_spring(**{"loads.2.1": "280 N"}, most_spread="22 N").tables[0].states[3] == "attention"
+    )  # 2 exhaust, 23 N under it
     assert [row[0] for row in harmonics.rows][0] == str(int(np.ceil(found["order"])))
 
 
@@ -154,8 +238,18 @@ def test_sizes_and_loads_agree_where_the_loads_are_those_of_the_sizes():
 
 
 def test_inches_and_pounds_give_the_same():
-    metric = evaluate(module.valve_spring, dict(loads="266.89329691563; 533.78659383126", fitted_height="36.83 mm", wire="4.572 mm", lift="8.89 mm"))
-    inch = evaluate(module.valve_spring, dict(loads="60; 120", fitted_height="1.45", wire="0.18", lift="0.35"), "inch")
+    metric = evaluate(
+        module.valve_spring,
+        dict(
+            loads="266.89329691563; 533.78659383126",
+            fitted_height="36.83 mm",
+            wire="4.572 mm",
+            lift="8.89 mm",
+        ),
+    )
+    inch = evaluate(
+        module.valve_spring, dict(loads="60; 120", fitted_height="1.45", wire="0.18", lift="0.35"), "inch"
+    )
     for output in metric.outputs:
         assert inch[output] == pytest.approx(metric[output], rel=1e-9), output
 
@@ -168,7 +262,9 @@ def test_a_doubt_that_reaches_the_limit_leaves_it_open():
 
 def test_drawing_shows_both_heights_to_scale():
     drawing, plot = valve_spring(fitted_height="36 mm", lift="8 mm").figures
-    tops = sorted({round(max(y for _, y in s.points) / MM, 6) for s in drawing.shapes if getattr(s, "hatch", "") == "c"})
+    tops = sorted(
+        {round(max(y for _, y in s.points) / MM, 6) for s in drawing.shapes if getattr(s, "hatch", "") == "c"}
+    )
     assert tops[-1] == pytest.approx(36.0) and any(t == pytest.approx(28.0) for t in tops)
     lowest = min(y for s in drawing.shapes if getattr(s, "hatch", "") == "c" for _, y in s.points)
     assert lowest == pytest.approx(0.0, abs=1e-12)
@@ -200,6 +296,7 @@ def test_more_shims_load_more_and_leave_less_room(first, second, a, b):
 def test_weakest_and_spread_do_not_hang_on_the_order(seats):
     def found(order):
         return valve_spring(loads=" | ".join(f"{f!r} N; {f + 254!r} N" for f in order))
+
     there, back = found(seats), found(seats[::-1])
     assert there["seat_load"] == back["seat_load"] == pytest.approx(min(seats), rel=1e-9)
     assert there["spread"] == back["spread"] == pytest.approx(max(seats) - min(seats), abs=1e-9)
@@ -208,7 +305,13 @@ def test_weakest_and_spread_do_not_hang_on_the_order(seats):
 
 @given(st.floats(3.0, 5.0), st.floats(24.0, 32.0), st.floats(3.5, 6.0))
 def test_by_sizes_the_load_is_rate_times_what_is_pressed(wire, mean, active):
-    found = valve_spring(**SIZES, wire=f"{wire!r} mm", mean_diameter=f"{mean!r} mm", active_turns=f"{active!r}", total_turns=f"{active + 2!r}")
+    found = valve_spring(
+        **SIZES,
+        wire=f"{wire!r} mm",
+        mean_diameter=f"{mean!r} mm",
+        active_turns=f"{active!r}",
+        total_turns=f"{active + 2!r}",
+    )
     assert found["seat_load"] == pytest.approx(found["rate"] * 9 * MM, rel=1e-9)
     assert found["rate"] == found["rate_by_sizes"]
     assert found["solid_length"] == pytest.approx((active + 2) * wire * MM, rel=1e-9)
@@ -216,16 +319,37 @@ def test_by_sizes_the_load_is_rate_times_what_is_pressed(wire, mean, active):
 
 # the sheet's own springs
 
+
 def asked_springs(loads, **sizes):
     return module.valve_spring(loads=loads, **sizes)
 
 
 def test_every_spring_that_the_sheet_allows_is_in_order_at_the_engines_one_top_speed():
     """Loads, fitted height, lift, wire and coil at the ends of their limits, all together; not known to be peened."""
-    for seat, opened, fitted, lift, wire, mean in corners("spring.seat_load", "spring.open_load", "spring.installed_height", "valve.lift", "spring.wire", "spring.mean_diameter"):
-        found = asked_springs(f"{seat}; {opened}", fitted_height=fitted, lift=lift, wire=wire, mean_diameter=mean)
-        assert found.verdict.state == "pass", (seat, opened, fitted, lift, wire, mean, found.verdict.headline.plain())
-    assert found.calculator.input["top_speed"].feature == "crank.top_speed" and found.calculator.input["peened"].default == "plain"
+    for seat, opened, fitted, lift, wire, mean in corners(
+        "spring.seat_load",
+        "spring.open_load",
+        "spring.installed_height",
+        "valve.lift",
+        "spring.wire",
+        "spring.mean_diameter",
+    ):
+        found = asked_springs(
+            f"{seat}; {opened}", fitted_height=fitted, lift=lift, wire=wire, mean_diameter=mean
+        )
+        assert found.verdict.state == "pass", (
+            seat,
+            opened,
+            fitted,
+            lift,
+            wire,
+            mean,
+            found.verdict.headline.plain(),
+        )
+    assert (
+        found.calculator.input["top_speed"].feature == "crank.top_speed"
+        and found.calculator.input["peened"].default == "plain"
+    )
 
 
 def test_the_weakest_and_the_strongest_that_the_sheet_allows_go_together_and_loads_and_sizes_are_of_one_spring():
@@ -234,7 +358,9 @@ def test_the_weakest_and_the_strongest_that_the_sheet_allows_go_together_and_loa
     (open_low,), (open_high,) = corners("spring.open_load")
     assert asked_springs(f"{low}; {open_low} | {high}; {open_high}").verdict.state == "pass"
     by_sizes, by_loads = module.valve_spring(method="sizes"), asked_springs("250 N; 650 N")
-    assert by_sizes["seat_load"] == pytest.approx(by_loads["seat_load"], rel=0.01) and by_sizes["rate"] == pytest.approx(by_loads["rate"], rel=0.01)
+    assert by_sizes["seat_load"] == pytest.approx(by_loads["seat_load"], rel=0.01) and by_sizes[
+        "rate"
+    ] == pytest.approx(by_loads["rate"], rel=0.01)
 
 
 def test_an_old_or_unknown_spring_counts_as_not_peened():
@@ -242,7 +368,11 @@ def test_an_old_or_unknown_spring_counts_as_not_peened():
     hard = dict(lift="9.5 mm", loads="270 N; 700 N", most_seat="400 N")
     assert module.valve_spring(**hard).verdict.headline.plain().startswith("Stressed past endless life")
     assert not module.valve_spring(**hard, peened="peened").verdict.headline.plain().startswith("Stressed")
-    assert module.valve_spring()["endurance"] == module.valve_spring(peened="plain")["endurance"] > module.valve_spring(peened="peened")["endurance"]
+    assert (
+        module.valve_spring()["endurance"]
+        == module.valve_spring(peened="plain")["endurance"]
+        > module.valve_spring(peened="peened")["endurance"]
+    )
 
 
 def test_ends_that_are_not_ground_stand_one_and_a_half_turns_more_in_the_way():
@@ -252,9 +382,16 @@ def test_ends_that_are_not_ground_stand_one_and_a_half_turns_more_in_the_way():
     assert wound.verdict.headline.plain().startswith("Coil bind")
 
 
-@pytest.mark.parametrize("entries, words", [
-    ({"loads.1.1": "273 ± 4 N", "loads.3.1": "258 N"}, "the strongest seat load"),
-    (dict(shim="0.62 mm", most_seat="400 N", fitted_height="36.5 ± 0.2 mm"), "the room to coil bind wanted")])
+@pytest.mark.parametrize(
+    "entries, words",
+    [
+        ({"loads.1.1": "273 ± 4 N", "loads.3.1": "258 N"}, "the strongest seat load"),
+        (
+            dict(shim="0.62 mm", most_seat="400 N", fitted_height="36.5 ± 0.2 mm"),
+            "the room to coil bind wanted",
+        ),
+    ],
+)
 def test_a_doubt_that_may_call_for_another_look_says_so(entries, words):
     found = valve_spring(**entries)
     assert found.verdict.state == "unsure" and words in found.verdict.headline.plain()
@@ -262,7 +399,12 @@ def test_a_doubt_that_may_call_for_another_look_says_so(entries, words):
 
 def test_a_reader_counts_the_turns_and_no_limit_of_one_engine_judges_another():
     read = dict(loads="250 N; 650 N", fitted_height="36.5 mm", lift="8.87 mm", wire="4.60 mm")
+
     def told(sheet, **more):
         return evaluate(module.valve_spring, read | more, standing=Standing(engine.engine(sheet)))
-    assert "all turns" in told("TS-16").verdict.headline.plain() and told("TS-16", total_turns="5.5").verdict.state == "pass"
+
+    assert (
+        "all turns" in told("TS-16").verdict.headline.plain()
+        and told("TS-16", total_turns="5.5").verdict.state == "pass"
+    )
     assert "seat load, least" in told("RC-40", total_turns="5.5").verdict.headline.plain()

@@ -1,4 +1,5 @@
 """Calculators of measuring, asked as a reader asks them: with texts."""
+
 from calc.stations.index import find
 from tests.stations import heads
 

@@ -1,13 +1,14 @@
 """Sine bar: verdicts, refusals, and what the picked blocks set. The arithmetic is held in tests/formulas/test_trigonometry.py."""
+
 from math import asin, degrees, radians, sin
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from calc.core.result import Refused
 from calc.declare.calculator import evaluate
 from calc.stations.measuring.sine_bar import sine_bar
-from calc.core.result import Refused
 
 
 def run(**entries):
@@ -40,7 +41,12 @@ def test_blocks_given_set_an_angle():
 
 def test_wrong_blocks_are_told_with_the_right_ones():
     found = run(blocks="9.7 mm")
-    assert told(found) == ("fail", "Blocks set 5° 34′ 0.0″, not the angle wanted".replace("5° 34′ 0.0″", found.verdict.headline.values["a"].replace("\u00a0", " ")))
+    assert told(found) == (
+        "fail",
+        "Blocks set 5° 34′ 0.0″, not the angle wanted".replace(
+            "5° 34′ 0.0″", found.verdict.headline.values["a"].replace("\u00a0", " ")
+        ),
+    )
     assert degrees(found["angle_set"]) == pytest.approx(degrees(asin(0.097)), abs=1e-9)
     assert "put 9.5846 mm under the roll" in found.verdict.do.plain()
 
@@ -68,15 +74,24 @@ def test_a_small_height_goes_under_both_rolls():
     assert run(angle="0°")["height"] == 0
 
 
-@pytest.mark.parametrize("entries, field, words", [
-    ({"angle": "61°"}, "angle", "above 60.0000°"), ({"angle": "61°"}, "angle", "what is left to 90°"), ({"angle": "-1°"}, "angle", "below 0"),
-    ({"angle": "45° 70'"}, "angle", "60 or more"), ({"angle": "3 mm"}, "angle", "an angle belongs here"), ({"blocks": "90 mm"}, "blocks", "steeper than 60°; give 86.6025 mm at most"),
-    ({"blocks": "-1 mm"}, "blocks", "below 0"), ({"length": "0 mm"}, "length", "below 20"), ({"allowed": "0"}, "allowed", "below 0.1″"),
-])
+@pytest.mark.parametrize(
+    "entries, field, words",
+    [
+        ({"angle": "61°"}, "angle", "above 60.0000°"),
+        ({"angle": "61°"}, "angle", "what is left to 90°"),
+        ({"angle": "-1°"}, "angle", "below 0"),
+        ({"angle": "45° 70'"}, "angle", "60 or more"),
+        ({"angle": "3 mm"}, "angle", "an angle belongs here"),
+        ({"blocks": "90 mm"}, "blocks", "steeper than 60°; give 86.6025 mm at most"),
+        ({"blocks": "-1 mm"}, "blocks", "below 0"),
+        ({"length": "0 mm"}, "length", "below 20"),
+        ({"allowed": "0"}, "allowed", "below 0.1″"),
+    ],
+)
 def test_refusals(entries, field, words):
     with pytest.raises(Refused) as refused:
         run(**entries)
-    error, = refused.value.errors
+    (error,) = refused.value.errors
     assert error.field == field and words in str(error)
 
 

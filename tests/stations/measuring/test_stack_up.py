@@ -1,15 +1,16 @@
 """A chain of sizes: against draws with numpy, its verdicts and refusals, and what must always be so."""
+
 import numpy
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from scipy.stats import norm
 
-from calc.reference import engine
-from calc.stations.measuring.stack_up import RUNS, stack_up
 from calc.core.kinds import LENGTH
 from calc.core.reading import quantity
 from calc.core.result import Refused
+from calc.reference import engine
+from calc.stations.measuring.stack_up import RUNS, stack_up
 
 MM = 1e-3
 
@@ -18,7 +19,13 @@ def test_the_example_is_the_deck_height_of_the_sheet():
     sheet = engine.demo()
     found, deck = stack_up(), sheet.feature("crankcase.deck_height")
     assert (found["least_gap"], found["greatest_gap"]) == (pytest.approx(deck.low), pytest.approx(deck.high))
-    names = ("crankcase.seat_height", "cylinder.length", "crank.throw", "rod.centre_distance", "piston.compression_height")
+    names = (
+        "crankcase.seat_height",
+        "cylinder.length",
+        "crank.throw",
+        "rod.centre_distance",
+        "piston.compression_height",
+    )
     for row, name in zip(found.taken[0].value, names):
         size, plus, minus, _ = map(float, row)
         part = sheet.feature(name)
@@ -31,12 +38,16 @@ def test_a_lopsided_chain_is_what_numpy_draws():
     rng = numpy.random.default_rng(3)
     drawn = sum(way * rng.uniform(size - minus, size + plus, 1_000_000) for size, plus, minus, way in rows)
     found = stack_up(chain="|".join(";".join(map(str, row)) for row in rows), low="0.50", high="0.62")
-    assert found["gap"] == pytest.approx(drawn.mean() * MM, abs=1e-7) and found["deviation"] == pytest.approx(drawn.std() * MM, rel=2e-3)
+    assert found["gap"] == pytest.approx(drawn.mean() * MM, abs=1e-7) and found["deviation"] == pytest.approx(
+        drawn.std() * MM, rel=2e-3
+    )
     share = ((drawn >= 0.50) & (drawn <= 0.62)).mean()
     assert found["within"] == pytest.approx(share, abs=2e-3)
     assert abs(found["simulated"] - found["within"]) < 4 * found["error"]
     assert found["error"] == pytest.approx((share * (1 - share) / RUNS) ** 0.5, rel=0.05)
-    assert found["least_gap"] == pytest.approx(0.48 * MM) and found["greatest_gap"] == pytest.approx(0.66 * MM)  # 20 − 5.02 − 7.51 − 6.99, 20.06 − 4.98 − 7.47 − 6.95
+    assert found["least_gap"] == pytest.approx(0.48 * MM) and found["greatest_gap"] == pytest.approx(
+        0.66 * MM
+    )  # 20 − 5.02 − 7.51 − 6.99, 20.06 − 4.98 − 7.47 − 6.95
 
 
 VERDICTS = {
@@ -50,7 +61,11 @@ VERDICTS = {
     "enough as agreed": ("attention", "All but one in 31 fit", dict(low="1.1", high="1.3", wanted="95 %")),
     "never": ("fail", "Too few fit: 0.00 %", dict(low="2", high="")),
     "nothing to judge by": ("attention", "Gap from 1.025 mm to 1.375 mm", dict(low="", high="")),
-    "no tolerance at all": ("pass", "Always fits: 1.000 mm to 1.000 mm", dict(chain="5; 0; 0; 1 | 4; 0; 0; -1")),
+    "no tolerance at all": (
+        "pass",
+        "Always fits: 1.000 mm to 1.000 mm",
+        dict(chain="5; 0; 0; 1 | 4; 0; 0; -1"),
+    ),
 }
 
 
@@ -71,16 +86,22 @@ def test_measured_sizes_with_doubts_instead_of_tolerances():
     """Two sizes good to ± 0.01 each: the gap to ± 0.0141, and 0.008 inside the limit is Φ(0.008/0.00707) = 87.1 % sure."""
     found = stack_up(chain="101.708 ± 0.01; 0; 0; 1 | 100.7 ± 0.01; 0; 0; -1", high="")
     assert found.doubts["gap"] == pytest.approx(0.0141421 * MM, rel=1e-5)
-    assert found.verdict.state == "unsure" and "87 % sure that the least gap" in found.verdict.headline.plain()
+    assert (
+        found.verdict.state == "unsure" and "87 % sure that the least gap" in found.verdict.headline.plain()
+    )
     assert norm.cdf(0.008 / 0.00707107) == pytest.approx(0.871, abs=5e-4)
 
 
 def test_a_minus_with_its_sign_is_asked_after():
     """Plus 0.05 and minus −0.05 leave no tolerance at all, where ± 0.05 was meant. Both limits over the size are told likewise: +0.05 +0.02."""
+
     def warned(chain):
         return [r.text.plain() for r in stack_up(chain=chain).remarks if r.level == "warning"]
+
     assert not warned("10; 0.05; 0.05; 1 | 9; 0.05; 0; -1")
-    assert warned("10; 0.05; -0.05; 1 | 9; 0.05; 0.05; -1 | 1; 0.05; -0.02; 1")[0].startswith("Of size 1 and 3 the minus is below zero")
+    assert warned("10; 0.05; -0.05; 1 | 9; 0.05; 0.05; -1 | 1; 0.05; -0.02; 1")[0].startswith(
+        "Of size 1 and 3 the minus is below zero"
+    )
 
 
 def test_root_sum_of_squares_is_named_for_what_it_holds():
@@ -100,11 +121,27 @@ def test_simulation_is_the_same_every_time():
 
 REFUSALS = {
     "one size": (dict(chain="5; 0; 0; 1"), "chain", "Chain: only one row is filled; give at least 2."),
-    "half a way": (dict(chain="5; 0; 0; 1 | 5; 0; 0; 0.5"), "chain", "Chain: row 2 has the way 0.5; give 1 where the size opens the gap, −1 where it closes it."),
+    "half a way": (
+        dict(chain="5; 0; 0; 1 | 5; 0; 0; 0.5"),
+        "chain",
+        "Chain: row 2 has the way 0.5; give 1 where the size opens the gap, −1 where it closes it.",
+    ),
     "no way": ({"chain.2.4": "0"}, "chain", "row 2 has the way 0;"),
-    "limits of a size upside down": ({"chain.2.3": "-0.05"}, "chain", "row 2 has plus 0.020 mm and minus −0.050 mm, its upper limit under its lower one"),
-    "a size without its tolerance": (dict(chain="5; 0; 0; 1 | 5"), "chain.2.2", "Chain, 2, Plus: is empty; give a length, or leave the whole row empty."),
-    "limits of the gap upside down": (dict(low="1.5"), "low", "Gap, at least: is 1.500 mm, not below 1.400 mm; give less than 1.400 mm."),
+    "limits of a size upside down": (
+        {"chain.2.3": "-0.05"},
+        "chain",
+        "row 2 has plus 0.020 mm and minus −0.050 mm, its upper limit under its lower one",
+    ),
+    "a size without its tolerance": (
+        dict(chain="5; 0; 0; 1 | 5"),
+        "chain.2.2",
+        "Chain, 2, Plus: is empty; give a length, or leave the whole row empty.",
+    ),
+    "limits of the gap upside down": (
+        dict(low="1.5"),
+        "low",
+        "Gap, at least: is 1.500 mm, not below 1.400 mm; give less than 1.400 mm.",
+    ),
     "nine sizes": (dict(chain="|".join(["5; 0; 0; 1"] * 9)), "chain", "give 2 to 8 rows of 4"),
 }
 
@@ -114,11 +151,15 @@ def test_refusals(case):
     wrong, field, words = REFUSALS[case]
     with pytest.raises(Refused) as refused:
         stack_up(**wrong)
-    error, = refused.value.errors
+    (error,) = refused.value.errors
     assert error.field == field and words in str(error), str(error)
 
 
-rows = st.lists(st.tuples(st.integers(1, 60), st.integers(0, 300), st.integers(0, 300), st.sampled_from([1, -1])), min_size=2, max_size=8)
+rows = st.lists(
+    st.tuples(st.integers(1, 60), st.integers(0, 300), st.integers(0, 300), st.sampled_from([1, -1])),
+    min_size=2,
+    max_size=8,
+)
 
 
 def text(chain):
@@ -127,8 +168,16 @@ def text(chain):
 
 @given(rows, st.sampled_from(["uniform", "normal"]))
 def test_the_order_of_the_chain_does_not_matter_and_turning_it_round_mirrors_it(chain, shape):
-    there, shuffled = stack_up(chain=text(chain), shape=shape, low="", high=""), stack_up(chain=text(chain[::-1]), shape=shape, low="", high="")
-    back = stack_up(chain=text([(size, plus, minus, -way) for size, plus, minus, way in chain]), shape=shape, low="", high="")
+    there, shuffled = (
+        stack_up(chain=text(chain), shape=shape, low="", high=""),
+        stack_up(chain=text(chain[::-1]), shape=shape, low="", high=""),
+    )
+    back = stack_up(
+        chain=text([(size, plus, minus, -way) for size, plus, minus, way in chain]),
+        shape=shape,
+        low="",
+        high="",
+    )
     for output in ("gap", "least_gap", "greatest_gap", "root", "deviation", "most"):
         assert shuffled[output] == pytest.approx(there[output], abs=1e-12), output
     assert back["greatest_gap"] == pytest.approx(-there["least_gap"], abs=1e-12)

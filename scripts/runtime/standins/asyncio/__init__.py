@@ -1,4 +1,5 @@
 """In place of asyncio, of which the runtime's core wants these two; neither is ever called here."""
+
 from inspect import iscoroutinefunction  # noqa: F401
 
 

@@ -1,4 +1,5 @@
 """In place of the runtime's loader of packages, which are not loaded here: what its start asks for."""
+
 from pathlib import Path
 from site import getsitepackages
 
