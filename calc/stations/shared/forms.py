@@ -1,0 +1,19 @@
+"""How calculators write what they ask and tell: the forms that more than one of them uses, by name."""
+
+from calc.core.kinds import AREA, FORCE, LENGTH, MODULUS, RATIO, ROTATION, STRESS, TEMPERATURE, TORQUE
+from calc.core.working import form
+
+# lengths, from the finest: a tenth of a micrometre, a micrometre, a hundredth, a tenth of a millimetre
+FINE, SIZE, COARSE, ROUGH = form(LENGTH, 4), form(LENGTH, 3), form(LENGTH, 2), form(LENGTH, 1)
+SECTION = form(AREA, 2)  # of a bolt or a wire
+
+NEWTON, KILONEWTON = form(FORCE, 0), form(FORCE, 1, "kN", "lbf")
+TIGHTENING = form(TORQUE, 1)
+MPA, GPA = form(STRESS, 0), form(MODULUS, 0)
+
+SHARE = form(RATIO, 0, "%", "%")
+TIMES = form(RATIO, 2)  # one over the other
+FRICTION = form(RATIO, 3)
+
+DEGREES_C = form(TEMPERATURE, 0)
+TURNS = form(ROTATION, 0)  # a minute
