@@ -161,8 +161,12 @@ class Answer:
     limits: tuple = ()
 
 
+# A verdict as a calculator gives it to `answer`: its state, the headline, what to do.
+Judged = tuple[str, str | Text, str | Text]
+
+
 def answer(
-    *numbers: Number, verdict: tuple, remarks=(), figures=(), tables=(), cautions=(), limits=()
+    *numbers: Number, verdict: Judged, remarks=(), figures=(), tables=(), cautions=(), limits=()
 ) -> Answer:
     """Bundle outputs with `verdict=(state, headline, do)`, words as str or `say(...)`.
 
