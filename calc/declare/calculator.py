@@ -131,7 +131,7 @@ class Inputs:
             pocket_bore: Number = measured("Pocket bore", "D_p", SIZE, tool="a bore gauge", hard="5 to 120 mm", example="37.48 mm")
             bearing: Number | None = measured(...)  # may stay empty
 
-    An instance holds their values.
+    A class may stand on another: the fields of its base come first. An instance holds their values.
     """
 
     _all: tuple = ()
@@ -153,7 +153,7 @@ class Inputs:
             name for name, value in vars(cls).items() if hasattr(value, "take") and name not in annotated
         ]:
             raise DeclarationError(f"{cls.__module__}: {forgotten[0]} says no type, such as Number")
-        cls._all = tuple(found)
+        cls._all = (*cls._all, *found)
 
     def __init__(self, **values):
         self.__dict__.update(values)

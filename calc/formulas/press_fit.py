@@ -278,6 +278,39 @@ def inner_set(pressure, inner_bore, joint, inner_yield, inner_modulus) -> float:
     return joint * (level + change - pressure * inner_shape(bore, joint)) / float(inner_modulus)
 
 
+def plastic_pressure(inner_bore, joint, outer_outside, inner_yield, outer_yield) -> float:
+    """Pressure at which the weaker of the two yields right through, Pa, as a plain float.
+
+    `inner_yield` in compression. Needs a bore.
+    """
+    return min(
+        inner_plastic_pressure(inner_yield, inner_bore, joint),
+        outer_plastic_pressure(outer_yield, joint, outer_outside),
+    )
+
+
+def taken_up(
+    pressure,
+    inner_bore,
+    joint,
+    outer_outside,
+    compliance,
+    inner_yield,
+    outer_yield,
+    inner_modulus,
+    outer_modulus,
+) -> float:
+    """Interference that a pressure takes up, m, as a plain float: elastically, and by what has yielded.
+
+    Up to `plastic_pressure`. `compliance` comes from `joint_compliance`, `inner_yield` in compression. Needs a bore.
+    """
+    return (
+        pressure * float(joint) * float(compliance)
+        + inner_set(pressure, inner_bore, joint, inner_yield, inner_modulus)
+        + outer_set(pressure, joint, outer_outside, outer_yield, outer_modulus)
+    )
+
+
 def pressure_past_yield(
     interference,
     inner_bore,
@@ -300,23 +333,15 @@ def pressure_past_yield(
         outer_yield_pressure(*map(float, (outer_yield, joint, outer_outside))),
     ):
         return elastic
-    most = min(
-        inner_plastic_pressure(inner_yield, inner_bore, joint),
-        outer_plastic_pressure(outer_yield, joint, outer_outside),
-    )
+    sizes = inner_bore, joint, outer_outside
+    most = plastic_pressure(*sizes, inner_yield, outer_yield)
 
-    def taken_up(pressure):
-        return (
-            pressure * float(joint) * float(compliance)
-            + inner_set(pressure, inner_bore, joint, inner_yield, inner_modulus)
-            + outer_set(pressure, joint, outer_outside, outer_yield, outer_modulus)
-        )
+    def beyond(pressure):
+        return taken_up(
+            pressure, *sizes, compliance, inner_yield, outer_yield, inner_modulus, outer_modulus
+        ) - float(interference)
 
-    return (
-        most
-        if taken_up(most) <= float(interference)
-        else _where(lambda x: taken_up(x) - float(interference), 0.0, min(most, elastic))
-    )
+    return most if beyond(most) <= 0 else _where(beyond, 0.0, min(most, elastic))
 
 
 def grip_lost(interference, pressure, joint, compliance):

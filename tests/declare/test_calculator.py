@@ -763,3 +763,11 @@ def test_a_number_that_failed_a_limit_does_not_read_as_one_that_did_not(id, entr
     told = f"{result.verdict.headline.plain()}. {result.verdict.do.plain()}"
     assert result.verdict.state == "fail" and all(word in told for word in words)
     assert {key: result.outputs[key].text() for key in shown} == shown
+
+
+def test_inputs_that_two_calculators_share_stand_first_on_both_forms():
+    class Lipped(RingGapIn):
+        lip: Number = known("Lip", "l", SIZE, hard="0 to 5 mm", example="1 mm")
+
+    assert [i.name for i in Lipped.all()] == [*(i.name for i in RingGapIn.all()), "lip"]
+    assert "lip" not in [i.name for i in RingGapIn.all()]  # its base keeps its own

@@ -5,7 +5,7 @@ import math
 from calc.core.advice import at_least, at_most
 from calc.core.conformance import past
 from calc.core.drawing import Area, Axis, Dimension, Drawing, Line, Plot, Series, box
-from calc.core.kinds import FORCE, LENGTH, MODULUS, RATIO, ROUGHNESS, STRESS, TEMPERATURE
+from calc.core.kinds import FORCE, LENGTH, RATIO, ROUGHNESS, STRESS, TEMPERATURE
 from calc.core.result import impossible, note, say, warning
 from calc.core.working import constant, form, greatest, least, step
 from calc.declare.calculator import (
@@ -29,7 +29,18 @@ from calc.reference import cautions, sources
 from calc.reference.materials import MATERIALS, REFERENCE
 from calc.stations.shared.growth import growth, reference_temperature
 from calc.stations.shared.own_material import own_grade, own_values
-from calc.stations.shared.yielding import Heat, lost_and_room
+from calc.stations.shared.ring_in_wall import (
+    Joint,
+    Part,
+    at_heat,
+    bearing_interference,
+    bore_moved,
+    compliance,
+    poissons_ratio,
+    stiffness,
+    window,
+)
+from calc.stations.shared.yielding import lost_and_room
 
 SIZE, FINE, SMALL, TEMP, MPA, SHARE, TIMES = (
     form(LENGTH, 3),
@@ -459,38 +470,21 @@ def guide_fit(i: In) -> Answer:
     guide_growth = growth(guide, i.guide_temperature, reference, "g", "guide", "guide_temperature")
     head_growth = growth(head, i.head_temperature, reference, "h", "head", "head_temperature")
 
-    def elastic(material, temperature, letter, words):
-        when = "" if temperature is None else ",hot"
-        E = material.E if temperature is None else material.modulus_at(temperature)
-        return (
-            constant(
-                f"E_{letter}{when}", f"Stiffness of the {words}", form(MODULUS, 0), E, sources.MATERIALS
-            ),
-            constant(f"ν_{letter}", f"Poisson's ratio of the {words}", TIMES, material.nu, sources.MATERIALS),
-        )
-
     # pressed in as it comes: the thinner the guide is reamed, the less it presses, so this is the harder case
     shapes = (
         step("s_g", "Shape of the guide", TIMES, fit.inner_shape(bore, hole), sources.LAME),
         step("s_h", "Shape of the head round it", TIMES, fit.outer_shape(hole, outside), sources.LAME),
     )
-    (cold_guide, cold_head), (hot_guide, hot_head) = (
-        (elastic(guide, t_guide, "g", "guide"), elastic(head, t_head, "h", "head"))
-        for t_guide, t_head in ((None, None), (i.guide_temperature, i.head_temperature))
-    )
-    cold_give, hot_give = (
-        fit.compliance(*shapes, *cold_guide, *cold_head),
-        fit.compliance(*shapes, *hot_guide, *hot_head),
-    )
+    joint = Joint(Part(guide, "g", "guide"), Part(head, "h", "head"), bore, hole, outside, shapes)
+    parts = joint.ring, joint.wall
+    at = i.guide_temperature, i.head_temperature
+    ratios = poissons_ratio(parts[0]), poissons_ratio(parts[1])
+    cold_moduli = stiffness(parts[0]), stiffness(parts[1])
+    hot_moduli = stiffness(parts[0], at[0], ",hot"), stiffness(parts[1], at[1], ",hot")
+    cold_give = compliance(shapes, cold_moduli, ratios)
+    hot_give = compliance(shapes, hot_moduli, ratios)
     grip = Out.interference(around - hole)
-    loss = step(
-        "δ_z",
-        "Interference lost to roughness",
-        SIZE,
-        fit.roughness_loss(i.guide_roughness, i.hole_roughness),
-        sources.ROUGHNESS_LOSS,
-    )
-    bearing = step("δ_e", "Interference that bears", SIZE, grip - loss)
+    loss, bearing = bearing_interference(grip, i.guide_roughness, i.hole_roughness)
     hot = Out.interference_hot(fit.interference_at(bearing, hole, guide_growth, head_growth), sources.THERMAL)
     oven = Out.interference_oven(
         fit.interference_at(
@@ -506,88 +500,38 @@ def guide_fit(i: In) -> Answer:
         "p_hot", "Contact pressure, running", MPA, fit.contact_pressure(hot, hole, hot_give), sources.LAME
     )
 
-    def yields(at_guide, at_head, when):
-        limits = [
-            constant(
-                f"R_{letter},{when}",
-                f"Yield stress of the {words}, {when}",
-                form(STRESS, 0),
-                value,
-                sources.MATERIALS,
-            )
-            for letter, words, value in (
-                ("g", "guide", guide.compressive_yield_at(at_guide)),
-                ("h", "head", head.yield_at(at_head)),
-            )
-        ]
-        return limits, (
-            step(
-                f"p_g,{when}",
-                f"Pressure at which the guide begins to yield, {when}",
-                MPA,
-                fit.inner_yield_pressure(limits[0], bore, hole),
-                sources.MISES,
-            ),
-            step(
-                f"p_h,{when}",
-                f"Pressure at which the head begins to yield, {when}",
-                MPA,
-                fit.outer_yield_pressure(limits[1], hole, outside),
-                sources.MISES,
-            ),
-        )
-
-    (cold_limits, cold_yield), (hot_limits, hot_yield) = (
-        yields(REFERENCE, REFERENCE, "cold"),
-        yields(i.guide_temperature, i.head_temperature, "hot"),
-    )
+    cold = at_heat(joint, "cold", "cold", (REFERENCE, REFERENCE), bearing, cold_give, cold_moduli)
+    warm = at_heat(joint, "hot", "hot", at, hot, hot_give, hot_moduli)
     guide_used, head_used = (
-        out(greatest(pressure / cold, pressure_hot / warm), sources.MISES)
-        for out, cold, warm in zip((Out.guide_used, Out.head_used), cold_yield, hot_yield)
+        out(greatest(pressure / cold.begins[n], pressure_hot / warm.begins[n]), sources.MISES)
+        for n, out in enumerate((Out.guide_used, Out.head_used))
     )
-    guide_wanted = Out.guide_wanted(hole + loss + i.least_grip + greatest(bearing - hot, 0.0))
-    guide_most = Out.guide_most(
-        hole
-        + loss
-        + least(
-            fit.interference_for(least(*cold_yield), hole, cold_give),
-            fit.interference_for(least(*hot_yield), hole, hot_give) + (bearing - hot),
-        )
-    )
-    gone, room = lost_and_room(
-        bore,
-        hole,
-        outside,
-        Heat("cold", bearing, cold_give, cold_limits, (cold_guide[0], cold_head[0])),
-        Heat("hot", hot, hot_give, hot_limits, (hot_guide[0], hot_head[0])),
-    )
+    guide_wanted, guide_most = window(joint, loss, i.least_grip, cold, warm, Out.guide_wanted, Out.guide_most)
+    gone, room = lost_and_room(joint, cold, warm)
     lost = Out.grip_lost(gone)
     left = Out.grip_left(least(bearing, hot) - lost)
 
     # its bore, and the stem in it
-    closing = Out.closing(-fit.inner_bore_change(pressure, bore, hole, cold_guide[0]), sources.LAME)
+    closing = Out.closing(-fit.inner_bore_change(pressure, bore, hole, cold_moduli[0]), sources.LAME)
     pressed = Out.bore_pressed(i.supplied_bore - closing if new else final)
     stock = ream - pressed
     to_ream = Out.to_ream(greatest(stock, 0.0))
     clearance = Out.clearance(final - i.stem)
     # once reamed it is a thinner guide: its bore moves with the change of grip as that one's does
     thin = step("s_g,r", "Shape of the guide, as reamed", TIMES, fit.inner_shape(final, hole), sources.LAME)
+    reamed = joint._replace(bore=final)
     moved = [
-        step(
+        bore_moved(
             f"u{tag}",
             f"Bore of the reamed guide moved by its grip{words}",
-            SIZE,
-            fit.inner_bore_change(
-                fit.contact_pressure(grips, hole, fit.compliance(thin, shapes[1], *parts[0], *parts[1])),
-                final,
-                hole,
-                parts[0][0],
-            ),
-            sources.LAME,
+            reamed,
+            grips,
+            compliance((thin, shapes[1]), moduli, ratios),
+            moduli[0],
         )
-        for tag, words, grips, parts in (
-            ("_c", "", bearing, (cold_guide, cold_head)),
-            ("_h", ", running", hot, (hot_guide, hot_head)),
+        for tag, words, grips, moduli in (
+            ("_c", "", bearing, cold_moduli),
+            ("_h", ", running", hot, hot_moduli),
         )
     ]
     opening = step("ΔD_hot", "Bore opens again, running, by", SIZE, moved[1] - moved[0])

@@ -5,7 +5,7 @@ import math
 from calc.core.advice import at_least, at_most
 from calc.core.conformance import past
 from calc.core.drawing import Area, Dimension, Drawing, Line, arc
-from calc.core.kinds import FORCE, LENGTH, MODULUS, RATIO, ROUGHNESS, STRESS, TEMPERATURE
+from calc.core.kinds import FORCE, LENGTH, RATIO, ROUGHNESS, STRESS, TEMPERATURE
 from calc.core.result import impossible, note, say, warning
 from calc.core.working import constant, form, greatest, least, step
 from calc.declare.calculator import (
@@ -29,7 +29,18 @@ from calc.reference.materials import MATERIALS, REFERENCE
 from calc.stations.shared.growth import growth, reference_temperature
 from calc.stations.shared.honing import bored_first, plan
 from calc.stations.shared.own_material import own_grade, own_values
-from calc.stations.shared.yielding import Heat, lost_and_room
+from calc.stations.shared.ring_in_wall import (
+    Joint,
+    Part,
+    at_heat,
+    bearing_interference,
+    bore_moved,
+    compliance,
+    poissons_ratio,
+    stiffness,
+    window,
+)
+from calc.stations.shared.yielding import lost_and_room
 
 SIZE, FINE, SMALL, TEMP, MPA, SHARE, TIMES = (
     form(LENGTH, 3),
@@ -314,37 +325,22 @@ def small_end_bush(i: In) -> Answer:
     rod_growth = growth(rod, i.rod_temperature, reference, "r", "rod", "rod_temperature")
     pin_growth = growth(steel, i.pin_temperature, reference, "p", "pin", "pin_temperature")
 
-    def elastic(hot):
-        return [
-            constant(symbol, label, shape, value, sources.MATERIALS)
-            for part, letter, words in ((bush, "b", "bush"), (rod, "r", "rod"))
-            for symbol, label, shape, value in (
-                (
-                    f"E_{letter}" + hot * ",hot",
-                    f"Stiffness of the {words}" + hot * ", running",
-                    form(MODULUS, 0),
-                    part.modulus_at(i.rod_temperature) if hot else part.E,
-                ),
-                (f"ν_{letter}", f"Poisson's ratio of the {words}", TIMES, part.nu),
-            )
-        ]
-
     # pressed in as it comes: the thinner the bush is honed, the less it presses, so this is the harder case
     shapes = (
         step("s_b", "Shape of the bush", TIMES, fit.inner_shape(i.supplied_bore, i.rod_bore), sources.LAME),
         step("s_r", "Shape of the rod's eye", TIMES, fit.outer_shape(i.rod_bore, outside), sources.LAME),
     )
-    cold, hot = elastic(False), elastic(True)
-    cold_give, hot_give = fit.compliance(*shapes, *cold), fit.compliance(*shapes, *hot)
-    grip = Out.interference(i.bush_outside - i.rod_bore)
-    loss = step(
-        "δ_z",
-        "Interference lost to roughness",
-        SIZE,
-        fit.roughness_loss(i.bush_roughness, i.bore_roughness),
-        sources.ROUGHNESS_LOSS,
+    joint = Joint(
+        Part(bush, "b", "bush"), Part(rod, "r", "rod"), i.supplied_bore, i.rod_bore, outside, shapes
     )
-    bearing = step("δ_e", "Interference that bears", SIZE, grip - loss)
+    parts = joint.ring, joint.wall
+    ratios = poissons_ratio(parts[0]), poissons_ratio(parts[1])
+    cold_moduli = stiffness(parts[0]), stiffness(parts[1])
+    hot_moduli = tuple(stiffness(part, i.rod_temperature, ",hot", ", running") for part in parts)
+    cold_give = compliance(shapes, cold_moduli, ratios)
+    hot_give = compliance(shapes, hot_moduli, ratios)
+    grip = Out.interference(i.bush_outside - i.rod_bore)
+    loss, bearing = bearing_interference(grip, i.bush_roughness, i.bore_roughness)
     warm = Out.interference_hot(
         fit.interference_at(bearing, i.rod_bore, bush_growth, rod_growth), sources.THERMAL
     )
@@ -357,66 +353,20 @@ def small_end_bush(i: In) -> Answer:
         sources.LAME,
     )
 
-    def yields(temperature, when):
-        strengths = [
-            constant(
-                f"R_{letter},{when}",
-                f"Yield stress of the {words}, {when}",
-                form(STRESS, 0),
-                value,
-                sources.MATERIALS,
-            )
-            for letter, words, value in (
-                ("b", "bush", bush.compressive_yield_at(temperature)),
-                ("r", "rod", rod.yield_at(temperature)),
-            )
-        ]
-        return strengths, (
-            step(
-                f"p_b,{when}",
-                f"Pressure at which the bush begins to yield, {when}",
-                MPA,
-                fit.inner_yield_pressure(strengths[0], i.supplied_bore, i.rod_bore),
-                sources.MISES,
-            ),
-            step(
-                f"p_r,{when}",
-                f"Pressure at which the rod begins to yield, {when}",
-                MPA,
-                fit.outer_yield_pressure(strengths[1], i.rod_bore, outside),
-                sources.MISES,
-            ),
-        )
-
-    (cold_strengths, cold_yield), (hot_strengths, hot_yield) = (
-        yields(REFERENCE, "cold"),
-        yields(i.rod_temperature, "hot"),
-    )
+    at = i.rod_temperature, i.rod_temperature
+    cold = at_heat(joint, "cold", "cold", (REFERENCE, REFERENCE), bearing, cold_give, cold_moduli)
+    hot = at_heat(joint, "hot", "hot", at, warm, hot_give, hot_moduli)
     bush_used, rod_used = (
-        out(greatest(pressure / at_20, pressure_hot / at_heat), sources.MISES)
-        for out, at_20, at_heat in zip((Out.bush_used, Out.rod_used), cold_yield, hot_yield)
+        out(greatest(pressure / cold.begins[n], pressure_hot / hot.begins[n]), sources.MISES)
+        for n, out in enumerate((Out.bush_used, Out.rod_used))
     )
-    bush_wanted = Out.bush_wanted(i.rod_bore + loss + i.least_grip + greatest(bearing - warm, 0.0))
-    bush_most = Out.bush_most(
-        i.rod_bore
-        + loss
-        + least(
-            fit.interference_for(least(*cold_yield), i.rod_bore, cold_give),
-            fit.interference_for(least(*hot_yield), i.rod_bore, hot_give) + (bearing - warm),
-        )
-    )
-    gone, room = lost_and_room(
-        i.supplied_bore,
-        i.rod_bore,
-        outside,
-        Heat("cold", bearing, cold_give, cold_strengths, (cold[0], cold[2])),
-        Heat("hot", warm, hot_give, hot_strengths, (hot[0], hot[2])),
-    )
+    bush_wanted, bush_most = window(joint, loss, i.least_grip, cold, hot, Out.bush_wanted, Out.bush_most)
+    gone, room = lost_and_room(joint, cold, hot)
     lost = Out.grip_lost(gone)
     left = Out.grip_left(least(bearing, warm) - lost)
 
     closing = Out.closing(
-        -fit.inner_bore_change(pressure, i.supplied_bore, i.rod_bore, cold[0]), sources.LAME
+        -fit.inner_bore_change(pressure, i.supplied_bore, i.rod_bore, cold_moduli[0]), sources.LAME
     )
     pressed = Out.bore_pressed(i.supplied_bore - closing)
     stock = final - pressed
@@ -426,19 +376,15 @@ def small_end_bush(i: In) -> Answer:
     # once honed it is a thinner bush: its bore moves with the change of grip as that one's does
     thin = step("s_b,h", "Shape of the bush, honed", TIMES, fit.inner_shape(bore, i.rod_bore), sources.LAME)
     moved = [
-        step(
+        bore_moved(
             f"u{tag}",
             f"Bore of the honed bush moved by its grip{words}",
-            SIZE,
-            fit.inner_bore_change(
-                fit.contact_pressure(left, i.rod_bore, fit.compliance(thin, shapes[1], *parts)),
-                bore,
-                i.rod_bore,
-                parts[0],
-            ),
-            sources.LAME,
+            joint._replace(bore=bore),
+            heat.interference,
+            compliance((thin, shapes[1]), heat.moduli, ratios),
+            heat.moduli[0],
         )
-        for tag, words, left, parts in (("_c", "", bearing, cold), ("_h", ", running", warm, hot))
+        for tag, words, heat in (("_c", "", cold), ("_h", ", running", hot))
     ]
     running = Out.clearance_hot(
         bore * (1 + bush_growth) + (moved[1] - moved[0]) - i.pin * (1 + pin_growth), sources.PIN_CLEARANCE

@@ -1,6 +1,17 @@
 """How calculators write what they ask and tell: the forms that more than one of them uses, by name."""
 
-from calc.core.kinds import AREA, FORCE, LENGTH, MODULUS, RATIO, ROTATION, STRESS, TEMPERATURE, TORQUE
+from calc.core.kinds import (
+    AREA,
+    FORCE,
+    LENGTH,
+    MODULUS,
+    RATIO,
+    ROTATION,
+    ROUGHNESS,
+    STRESS,
+    TEMPERATURE,
+    TORQUE,
+)
 from calc.core.working import form
 
 # lengths, from the finest: a tenth of a micrometre, a micrometre, a hundredth, a tenth of a millimetre
@@ -10,10 +21,13 @@ SECTION = form(AREA, 2)  # of a bolt or a wire
 NEWTON, KILONEWTON = form(FORCE, 0), form(FORCE, 1, "kN", "lbf")
 TIGHTENING = form(TORQUE, 1)
 MPA, GPA = form(STRESS, 0), form(MODULUS, 0)
+CONTACT = form(STRESS, 1)  # pressure in a joint: less than a strength, so finer
+RZ = form(ROUGHNESS, 1)
 
 SHARE = form(RATIO, 0, "%", "%")
 TIMES = form(RATIO, 2)  # one over the other
 FRICTION = form(RATIO, 3)
+STRAIN = form(RATIO, 5)
 
 DEGREES_C = form(TEMPERATURE, 0)
 TURNS = form(ROTATION, 0)  # a minute

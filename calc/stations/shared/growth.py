@@ -18,8 +18,8 @@ def reference_temperature() -> Number:
 def growth(
     material: Material, temperature: Number, reference: Number, letter: str, words: str, field: str
 ) -> Number:
-    """Thermal strain of a part from the reference temperature; `letter` and `words` name the part, `field` the input to blame
-    where the temperature (K) lies past what is held of the material."""
+    """Thermal strain of a part from the reference temperature; `letter` and `words` name the part, `field`
+    the input to blame where the temperature (K) lies past what is held of the material."""
     try:
         alpha = material.mean_alpha(temperature)
     except OutsideTable:

@@ -1,7 +1,8 @@
 """Hone it, or bore it first: one rule for every bore that is finished with a hone.
 
-A hone follows the hole that it finds, takes a few hundredths of a millimetre a minute, and warms the part. Past a tenth on the diameter it is
-quicker, rounder and cooler to bore first; and what the boring tool leaves needs two hundredths to clean up. Common practice, no source.
+A hone follows the hole that it finds, takes a few hundredths of a millimetre a minute, and warms the part.
+Past a tenth on the diameter it is quicker, rounder and cooler to bore first; and what the boring tool leaves
+needs two hundredths to clean up. Common practice, no source.
 """
 
 from calc.core.advice import at_least, at_most

@@ -1,4 +1,5 @@
-"""A maker's own values of a material, before those of the generic grade that was chosen: for any calculator of a press fit.
+"""A maker's own values of a material, before those of the generic grade that was chosen: for any calculator
+of a press fit.
 
 own: own_values("ring", "head"),          # one folded table, empty unless somebody knows better
 ...
@@ -59,7 +60,8 @@ def own_values(*parts: str) -> Any:
 
 
 def own_grade(material: Material, row: tuple | None) -> Material:
-    """The grade with a row's values in place of its own; its strength keeps its fall with heat. The grade itself where nothing was typed."""
+    """The grade with a row's values in place of its own; its strength keeps its fall with heat. The grade
+    itself where nothing was typed."""
     if row is None:
         return material
     E, nu, alpha, strength = (None if value is None else float(value) for value in row)

@@ -1,70 +1,50 @@
-"""What a press fit loses for good where one of its parts yields, and how much more would make one yield right through: as lines of working."""
+"""What a press fit loses for good where one of its parts yields, and how much more would make one yield right
+through, as lines of working."""
 
-from typing import NamedTuple
-
-from calc.core.kinds import LENGTH, STRESS
-from calc.core.working import Number, constant, form, greatest, least, step
+from calc.core.working import Form, Number, constant, greatest, least, step
 from calc.formulas import press_fit as fit
 from calc.reference import sources
-
-SIZE, FINE, MPA = (
-    form(LENGTH, 3),
-    form(LENGTH, 4),
-    form(STRESS, 1),
-)  # a little that is lost must not read as nothing
+from calc.stations.shared.forms import CONTACT, FINE, SIZE
+from calc.stations.shared.ring_in_wall import Heat, Joint
 
 
-class Heat(NamedTuple):
-    """Both parts at one heat: its name ("cold", "hot"), the interference there if nothing yielded, the compliance, and of the inner and the
-    outer part the yield stress (the inner's in compression) and the modulus."""
+def interference_lost(joint: Joint, heat: Heat, label: str, shape: Form) -> Number:
+    """The interference that is gone for good after that heat."""
+    real = constant(
+        f"p_y,{heat.tag}",
+        f"Contact pressure {heat.when}, counting what yields",
+        CONTACT,
+        fit.pressure_past_yield(
+            heat.interference, joint.bore, joint.size, joint.outside, heat.give, *heat.strengths, *heat.moduli
+        ),
+        sources.PAST_YIELD,
+    )
+    lost = fit.grip_lost(heat.interference, real, joint.size, heat.give)
+    return step(f"δ_l,{heat.tag}", label, shape, lost, sources.PAST_YIELD)
 
-    name: str
-    interference: Number
-    compliance: Number
-    yields: tuple
-    moduli: tuple
+
+def interference_through(joint: Joint, heat: Heat) -> float:
+    """Interference at which the weaker part yields right through, m."""
+    sizes = joint.bore, joint.size, joint.outside
+    pressure = fit.plastic_pressure(*sizes, *heat.strengths)
+    return fit.taken_up(pressure, *sizes, heat.give, *heat.strengths, *heat.moduli)
 
 
-def lost_and_room(inner_bore, joint, outer_outside, *heats: Heat) -> tuple[Number, Number]:
-    """The interference gone for good after the worst of the heats, and the least that may be added before one part yields right through."""
+def lost_and_room(joint: Joint, *heats: Heat) -> tuple[Number, Number]:
+    """The interference gone for good after the worst of the heats, and the least that may be added before one
+    part yields right through."""
     lost, room = [], []
-    for name, interference, give, strengths, moduli in heats:
-        whole = greatest(interference, 0.0)
-        real = constant(
-            f"p_y,{name}",
-            f"Contact pressure {name}, counting what yields",
-            MPA,
-            fit.pressure_past_yield(whole, inner_bore, joint, outer_outside, give, *strengths, *moduli),
+    for heat in heats:
+        bears = heat._replace(interference=greatest(heat.interference, 0.0))
+        lost.append(interference_lost(joint, bears, f"Interference gone for good, {heat.when}", FINE))
+        through = constant(
+            f"δ_t,{heat.tag}",
+            f"Interference at which one part yields right through, {heat.when}",
+            SIZE,
+            interference_through(joint, heat),
             sources.PAST_YIELD,
         )
-        lost.append(
-            step(
-                f"δ_l,{name}",
-                f"Interference gone for good, {name}",
-                FINE,
-                fit.grip_lost(whole, real, joint, give),
-                sources.PAST_YIELD,
-            )
-        )
-        most = min(
-            fit.inner_plastic_pressure(strengths[0], inner_bore, joint),
-            fit.outer_plastic_pressure(strengths[1], joint, outer_outside),
-        )
-        through = (
-            most * float(joint * give)
-            + fit.inner_set(most, inner_bore, joint, strengths[0], moduli[0])
-            + fit.outer_set(most, joint, outer_outside, strengths[1], moduli[1])
-        )
-        room.append(
-            constant(
-                f"δ_t,{name}",
-                f"Interference at which one part yields right through, {name}",
-                SIZE,
-                through,
-                sources.PAST_YIELD,
-            )
-            - interference
-        )
+        room.append(through - heat.interference)
     return greatest(*lost), step(
         "δ_r", "Interference that may be added until one part yields right through", SIZE, least(*room)
     )
