@@ -1,7 +1,9 @@
-"""Scripts as readers get them: without the comments that their makers read, types included, which are a third of them.
+"""Scripts as readers get them: without the comments that their makers read, types included, which are a
+third of them.
 
-Lines stay where they are, so what a browser says of one is found in the source. It is told apart by how our scripts are written, not by
-a reading of the language: `tests/scripts/test_typecheck.py` holds that TypeScript reads the same program before and after.
+Lines stay where they are, so what a browser says of one is found in the source. Comments are told by how our
+scripts are written, not by a reading of the language: `tests/scripts/test_typecheck.py` holds that TypeScript
+reads the same program before and after.
 """
 
 import re

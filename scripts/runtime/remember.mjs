@@ -38,7 +38,9 @@ try {
 process.exit(0); // nothing runs any more, but the runtime may hold Node open
 
 
-/** @typedef {import("pyodide").PyodideInterface & {_module: {HEAPU8: Uint8Array}, _api: {serializeHiwireState(): object}}} Inside  the runtime with what is no part of its interface */
+/**
+ * @typedef {import("pyodide").PyodideInterface & {_module: {HEAPU8: Uint8Array}, _api: {serializeHiwireState(): object}}} Inside  the runtime with what is no part of its interface
+ */
 
 /** Start Python, import every calculator, and pack what is then in its memory. */
 async function remember() {
@@ -63,7 +65,10 @@ async function remember() {
   return pack(memory, python._api.serializeHiwireState());
 }
 
-/** Wake that memory with the marked program, rehearse all that calculators can be asked, and read the marks. @param {ArrayBuffer} memory */
+/**
+ * Wake that memory with the marked program, rehearse all that calculators can be asked, and read the marks.
+ * @param {ArrayBuffer} memory
+ */
 async function observe(memory) {
   const program = await WebAssembly.compile(await readFile(marked));
   const { instantiate } = WebAssembly;
@@ -92,7 +97,10 @@ async function observe(memory) {
   return seen;
 }
 
-/** Run a function of rehearsal.py, and leave nothing of it. @param {import("pyodide").PyodideInterface} python @param {string} name */
+/**
+ * Run a function of rehearsal.py, and leave nothing of it.
+ * @param {import("pyodide").PyodideInterface} python @param {string} name
+ */
 function rehearse(python, name) {
   python.runPython(`exec(${JSON.stringify(rehearsal)}, here := {}); here["${name}"](); del here; import gc; gc.collect()`);
 }

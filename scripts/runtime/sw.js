@@ -71,7 +71,10 @@ async function fill() {
   await Promise.all(Array.from({ length: AT_ONCE }, work));
 }
 
-/** Integrity → how to read that content from a cache of an older build. @returns {Promise<Map<string | undefined, () => Promise<Response | undefined>>>} */
+/**
+ * Integrity → how to read that content from a cache of an older build.
+ * @returns {Promise<Map<string | undefined, () => Promise<Response | undefined>>>}
+ */
 async function olderFiles() {
   const older = new Map();
   for (const name of await caches.keys()) {
@@ -83,7 +86,10 @@ async function olderFiles() {
   return older;
 }
 
-/** Fetch a file of this very build: the browser refuses one whose content has another digest. @param {string} path */
+/**
+ * Fetch a file of this very build: the browser refuses one whose content has another digest.
+ * @param {string} path
+ */
 async function load(path) {
   const ask = (/** @type {RequestCache} */ cache) => fetch(new Request(addressOf(path), { integrity: FILES[path], cache }));
   // The runtime lies under names that change with its content, so what the page has just loaded will do.

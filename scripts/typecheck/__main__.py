@@ -1,8 +1,8 @@
 """Checks the types of the site's own JavaScript: `python -m scripts.typecheck`.
 
-The modules carry their types in JSDoc comments; TypeScript reads them and writes nothing. Shapes that several modules share are in
-`shapes.ts`, what the pages' markup holds in `page.ts`. What runs in a page, in a worker and under Node knows other things, so each is a
-program of its own.
+The modules carry their types in JSDoc comments; TypeScript reads them and writes nothing. Shapes that several
+modules share are in `shapes.ts`, what the pages' markup holds in `page.ts`. What runs in a page, in a worker
+and under Node knows other things, so each is a program of its own.
 """
 
 from __future__ import annotations
@@ -25,8 +25,8 @@ PROGRAMS = ("page", "worker", "node")
 def faults(root: Path = environment.ROOT) -> str:
     """What TypeScript finds wrong in the JavaScript of `root`, a fault a line; "" where nothing is."""
     compiler, runtime = (bundle.packages(environment.CACHE, folder) for folder in (HERE, bundle.HERE))
-    # Where packages lie is known only here. Of the site's own, two are known by their types alone: idb is put among the modules by the
-    # build, and Pyodide comes from a folder that is named when it is imported.
+    # Where packages lie is known only here. Two are known by their types alone: idb is put among the modules
+    # by the build, and Pyodide comes from a folder that is named when it is imported.
     known = {
         "typeRoots": [str(compiler / "@types"), str(runtime / "@types")],
         "paths": {

@@ -1,4 +1,4 @@
-// Shapes that several modules share, known to all of them by name. Their words are in calc/page/live.py and calc/page/job.py,
+// Shapes that several modules share, known to all of them by name. Their words are in calc/page/live.py and calc/page/job,
 // which give what is typed here.
 
 declare global {

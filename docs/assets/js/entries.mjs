@@ -118,7 +118,10 @@ export class Entries {
     }
   }
 
-  /** Show what stands in for each entry: what the answer took it for, else the example. @param {System} system @param {Origins} origins */
+  /**
+   * Show what stands in for each entry: what the answer took it for, else the example.
+   * @param {System} system @param {Origins} origins
+   */
   hint(system, origins = {}) {
     for (const entry of this.all) {
       const text = origins[entry.name]?.shown;
@@ -144,7 +147,10 @@ export class Entries {
     if (this.#placed.length) write(this.#here, typed.filter(here), system);
   }
 
-  /** What a job or sheet has kept at a place needs no keeping here. @param {string} key @param {string} place @param {Texts} texts */
+  /**
+   * What a job or sheet has kept at a place needs no keeping here.
+   * @param {string} key @param {string} place @param {Texts} texts
+   */
   forget(key, place, texts) {
     for (const at of [this.#wholeOf(key), `${this.#wholeOf(key)}@${place}`]) {
       const kept = read(at);
@@ -176,7 +182,10 @@ const blank = (entry) => entry.dataset.question ?? "";
 /** @param {string} name @returns {string} of the field that an entry is a part of */
 export const fieldOf = (name) => name.split(".")[0] ?? "";
 
-/** What was typed, with the unit that it was read in. @param {Entry} entry @param {string} text @param {System} system */
+/**
+ * What was typed, with the unit that it was read in.
+ * @param {Entry} entry @param {string} text @param {System} system
+ */
 function withUnit(entry, text, system) {
   const { unitInch, unitMetric } = entry.dataset;
   const inches = FRACTION.test(text) && ["in", "µin", "thou"].includes(unitInch ?? "");

@@ -65,7 +65,10 @@ class JobFields {
     return key === this.#key || key === this.#asked;
   }
 
-  /** Show what the job has now; `kept` is the press with which a reading has been kept. @param {Press | null} kept */
+  /**
+   * Show what the job has now; `kept` is the press with which a reading has been kept.
+   * @param {Press | null} kept
+   */
   async refresh(kept = null) {
     const turn = ++this.#turn;
     const sheet = this.#live.closest("job-view");
@@ -257,7 +260,11 @@ class JobFields {
     this.#entriesOf(name)[0]?.focus({ preventScroll: true });
   }
 
-  /** A press keeps what stands there now, for the job and the place that are shown now, whatever comes in between. @param {HTMLElement} beside @param {string} stage @param {string} why */
+  /**
+   * A press keeps what stands there now, for the job and the place that are shown now, whatever comes in
+   * between.
+   * @param {HTMLElement} beside @param {string} stage @param {string} why
+   */
   async #keep(beside, stage, why) {
     const name = beside.dataset.jobField ?? "";
     const typed = name in this.#results ? [name] : this.#typedIn(name);
@@ -295,7 +302,10 @@ class JobFields {
     }
   }
 
-  /** What speaks against keeping; with the job and the place that it was for, where others are shown by now. @param {Press} press @param {HTMLElement} beside @param {string} words @param {string} [unkept] */
+  /**
+   * What speaks against keeping; with the job and the place that it was for, where others are shown by now.
+   * @param {Press} press @param {HTMLElement} beside @param {string} words @param {string} [unkept]
+   */
   #answer(press, beside, words, unkept) {
     const there = press.key === this.#key && press.place === this.#place;
     this.#say(beside, there ? words : `${[press.job, press.place].filter(Boolean).join(", ")}: ${words}`, unkept);
@@ -324,7 +334,10 @@ class JobFields {
 /** @type {WeakMap<HTMLElement, string>} */
 const written = new WeakMap(); // place → its markup as Python wrote it
 
-/** Replace markup where it differs, leaving open what the reader had opened, and the focus where it was. @param {HTMLElement} place @param {string} html */
+/**
+ * Replace markup where it differs, leaving open what the reader had opened, and the focus where it was.
+ * @param {HTMLElement} place @param {string} html
+ */
 function replace(place, html) {
   if (written.get(place) === html) return;
   written.set(place, html);
@@ -336,7 +349,11 @@ function replace(place, html) {
   if (focused !== undefined) place.querySelector(`[data-job-place="${CSS.escape(focused)}"]`)?.focus({ preventScroll: true });
 }
 
-/** Put a text into an entry. Where it has the focus, what was marked stays so, and what was empty is marked: the next key writes over it. @param {Entry} entry @param {string} text */
+/**
+ * Put a text into an entry. Where it has the focus, what was marked stays so, and what was empty is marked:
+ * the next key writes over it.
+ * @param {Entry} entry @param {string} text
+ */
 function put(entry, text) {
   const value = entry.value;
   if (document.activeElement !== entry || !entry.matches("input")) return void (entry.value = text);

@@ -145,7 +145,10 @@ export class JobView extends HTMLElement {
     return this.#asked("job-sheet", held, { root: SITE, job: held.text, key, needs: ["codes"] });
   }
 
-  /** A sheet out of the link's code is shown whether or not this device lets it be kept. @returns {Promise<ToShow | null>} */
+  /**
+   * A sheet out of the link's code is shown whether or not this device lets it be kept.
+   * @returns {Promise<ToShow | null>}
+   */
   async #received() {
     const named = location.hash.slice(1);
     const opened = CODE.test(named) ? await this.#codeOf(named) : null;
@@ -168,7 +171,10 @@ export class JobView extends HTMLElement {
     return view && opened && !kept && !opened.keeping ? { ...view, after: () => this.#keepOpened(opened) } : view;
   }
 
-  /** What a link's code holds, or the page to show instead while others of its codes are still to be read. @param {string} code @returns {Promise<Opened | {html: string, words: string}>} */
+  /**
+   * What a link's code holds, or the page to show instead while others of its codes are still to be read.
+   * @param {string} code @returns {Promise<Opened | {html: string, words: string}>}
+   */
   async #codeOf(code) {
     if (this.#opened?.code === code) return this.#opened;
     const others = await parts().catch(() => /** @type {string[]} */ ([]));
@@ -183,7 +189,11 @@ export class JobView extends HTMLElement {
     return (this.#opened = { code: reply.code, text: reply.job, origin: reply.origin, used: reply.used, keeping: false, lost: null });
   }
 
-  /** A sheet that was opened is kept on this device, once: one that is removed again stays so until its link is opened anew. @param {Opened} opened */
+  /**
+   * A sheet that was opened is kept on this device, once: one that is removed again stays so until its link
+   * is opened anew.
+   * @param {Opened} opened
+   */
   async #keepOpened(opened) {
     opened.keeping = true;
     try {
@@ -218,7 +228,10 @@ export class JobView extends HTMLElement {
 
   // --- What the reader does -------------------------------------------------------------------------
 
-  /** A form is sent: what it holds now goes, whatever is typed or shown by the time that it is kept. @param {SubmitEvent} event */
+  /**
+   * A form is sent: what it holds now goes, whatever is typed or shown by the time that it is kept.
+   * @param {SubmitEvent} event
+   */
   async #submitted(event) {
     const form = event.target;
     if (!form.dataset.jobCall) return;
@@ -291,7 +304,11 @@ export class JobView extends HTMLElement {
 
   // --- What a press took along ------------------------------------------------------------------------
 
-  /** The drafts of a form go with its press. What belongs to one size or line only leaves the form at once: the next is typed there. @param {Sent} press @param {HTMLFormElement} form */
+  /**
+   * The drafts of a form go with its press. What belongs to one size or line only leaves the form at once:
+   * the next is typed there.
+   * @param {Sent} press @param {HTMLFormElement} form
+   */
   #takeAlong(press, form) {
     press.gone = new Set(press.call in NEXT ? ONCE.filter((name) => form.elements.namedItem(name)) : []); // which size and at which stage is likely to be the same for the next
     press.was = press.gone.has("reason") ? { ...press.fields, why: form.querySelector("[name=why]:checked")?.value ?? "" } : { ...press.fields };
@@ -299,7 +316,11 @@ export class JobView extends HTMLElement {
     for (const name of press.gone) setEntry(form, name, "");
   }
 
-  /** It is kept, or refused: then what was taken along stands there again, unless the reader has typed something else by then. @param {Sent} press @param {boolean} refused */
+  /**
+   * It is kept, or refused: then what was taken along stands there again, unless the reader has typed
+   * something else by then.
+   * @param {Sent} press @param {boolean} refused
+   */
   #landed(press, refused) {
     const form = this.#formOf(press);
     for (const [draft, its] of [...this.#flying]) {
@@ -314,7 +335,10 @@ export class JobView extends HTMLElement {
     this.#keepDrafts();
   }
 
-  /** The form that a press came from, as it stands on the page now; none where another job is shown. @param {Sent | Press} press */
+  /**
+   * The form that a press came from, as it stands on the page now; none where another job is shown.
+   * @param {Sent | Press} press
+   */
   #formOf(press) {
     const form = press.form ? this.#view.querySelector(`form[data-job-form="${CSS.escape(press.form)}"]`) : null;
     return form && ofForm(form, this.#held.of) === press.of ? form : null;
@@ -351,7 +375,10 @@ export class JobView extends HTMLElement {
     for (const entry of form?.querySelectorAll("[aria-invalid]") ?? []) entry.removeAttribute("aria-invalid");
   }
 
-  /** The second tap of a double tap falls on whatever has moved there by then. It is not meant for that. @param {MouseEvent} event */
+  /**
+   * The second tap of a double tap falls on whatever has moved there by then. It is not meant for that.
+   * @param {MouseEvent} event
+   */
   #onceOnly(event) {
     const { timeStamp: at, clientX: x, clientY: y, detail } = event;
     const last = this.#tapped;
@@ -383,7 +410,10 @@ export class JobView extends HTMLElement {
     if (form && target.dataset.jobAgain === "write") await this.#writeAgain(form, target.id);
   }
 
-  /** The form for writing down a size, for another size. @param {HTMLFormElement} form @param {string} chosen  its field that was used */
+  /**
+   * The form for writing down a size, for another size.
+   * @param {HTMLFormElement} form @param {string} chosen  its field that was used
+   */
   async #writeAgain(form, chosen) {
     const { of, text } = this.#held;
     this.#drafts.delete(draftOf(of, form.dataset.jobForm ?? "", "place")); // the places of another size are others
@@ -399,7 +429,10 @@ export class JobView extends HTMLElement {
     this.querySelector(`#${chosen}`)?.focus();
   }
 
-  /** A file: a job beside the others, or on the page of received sheets a sheet. @param {HTMLInputElement} input */
+  /**
+   * A file: a job beside the others, or on the page of received sheets a sheet.
+   * @param {HTMLInputElement} input
+   */
   async #read(input) {
     const file = input.files?.[0];
     const form = input.closest("form");
@@ -445,7 +478,11 @@ export class JobView extends HTMLElement {
 
   // --- What is shown ----------------------------------------------------------------------------------
 
-  /** Replace the page's markup: what is typed, unfolded and focused stays so, where it is still the same job's. @param {Shown} found */
+  /**
+   * Replace the page's markup: what is typed, unfolded and focused stays so, where it is still the same
+   * job's.
+   * @param {Shown} found
+   */
   #replace({ key, of, name, text, html }) {
     this.dataset.ready = "";
     const before = this.#held;
@@ -514,14 +551,20 @@ export class JobView extends HTMLElement {
     tick(form);
   }
 
-  /** What belongs to a job or sheet goes by another name from now on. @param {string} from @param {string} to */
+  /**
+   * What belongs to a job or sheet goes by another name from now on.
+   * @param {string} from @param {string} to
+   */
   #rename(from, to) {
     this.#open = new Map([...this.#open].map(([fold, open]) => [fold.startsWith(`${from} `) ? to + fold.slice(from.length) : fold, open]));
     this.#draftsRead = new Map([...this.#drafts].map(([draft, text]) => [draft.startsWith(`${from}\n`) ? to + draft.slice(from.length) : draft, text]));
     this.#keepDrafts();
   }
 
-  /** What is chosen in the form for writing down a size. @param {string | null} of @param {string} form @returns {Texts} */
+  /**
+   * What is chosen in the form for writing down a size.
+   * @param {string | null} of @param {string} form @returns {Texts}
+   */
   #writing(of, form) {
     return Object.fromEntries(["feature", "place", "stage"].map((name) => [name, this.#drafts.get(draftOf(of ?? "", form, name)) ?? ""]));
   }
@@ -537,7 +580,10 @@ export class JobView extends HTMLElement {
     if (fold.open && fold.dataset.jobCheck) this.#check(fold);
   }
 
-  /** The calculator of a check, filled in: made when it is first looked at. @param {HTMLDetailsElement} fold */
+  /**
+   * The calculator of a check, filled in: made when it is first looked at.
+   * @param {HTMLDetailsElement} fold
+   */
   async #check(fold) {
     const place = fold.querySelector("[data-job-calculator]");
     if (!place || place.children.length) return;
@@ -616,7 +662,10 @@ export class JobView extends HTMLElement {
   }
 }
 
-/** What the buttons with data-job-do do, called on the view. @satisfies {Record<string, (this: JobView, key: string | null, button: HTMLButtonElement) => Promise<void>>} */
+/**
+ * What the buttons with data-job-do do, called on the view.
+ * @satisfies {Record<string, (this: JobView, key: string | null, button: HTMLButtonElement) => Promise<void>>}
+ */
 const DEEDS = {
   async current(key) {
     if (key) this.openJob(key);
@@ -670,7 +719,10 @@ const DEEDS = {
 
 // --- Parts received: ticks beside words, and the words are what counts ------------------------------------
 
-/** Tick the parts that the words name; those that the engine has not are out of sight. @param {HTMLFormElement} form */
+/**
+ * Tick the parts that the words name; those that the engine has not are out of sight.
+ * @param {HTMLFormElement} form
+ */
 function tick(form) {
   const [received, engine] = [fieldIn(form, "received"), fieldIn(form, "engine")];
   if (!received) return;
@@ -686,7 +738,11 @@ function tickIn(field, name) {
   if (field.name === name && field.form) tick(field.form);
 }
 
-/** A part was ticked: its word is added; or no longer: it goes, with the number before it. Words that say more than that stay. @param {HTMLInputElement} box */
+/**
+ * A part was ticked: its word is added; or no longer: it goes, with the number before it. Words that say more
+ * than that stay.
+ * @param {HTMLInputElement} box
+ */
 function ticked(box) {
   const received = box.form?.querySelector("input[name=received]");
   if (!received) return;
@@ -696,7 +752,11 @@ function ticked(box) {
   received.dispatchEvent(new Event("input", { bubbles: true })); // kept as a draft, and the ticks as the words now are
 }
 
-/** Put a text, which is marked, on the clipboard; whether it is there. Without encryption, on a shop's own network, a browser has only the old way. @param {string} text */
+/**
+ * Put a text, which is marked, on the clipboard; whether it is there. Without encryption, on a shop's own
+ * network, a browser has only the old way.
+ * @param {string} text
+ */
 async function copied(text) {
   try {
     await navigator.clipboard.writeText(text);
@@ -710,10 +770,17 @@ async function copied(text) {
 
 const NEXT = { add: true, done: true, "take-back": true }; // after which the same form takes the next one
 
-/** A job or sheet's own name on this page: that of the device, or while it is not kept here, what it was when it was sent. @param {{key: string | null, origin: string} | null | undefined} held */
+/**
+ * A job or sheet's own name on this page: that of the device, or while it is not kept here, what it was when
+ * it was sent.
+ * @param {{key: string | null, origin: string} | null | undefined} held
+ */
 const known = (held) => held?.key ?? held?.origin ?? "";
 
-/** The job that a form belongs to; the one that starts a job belongs to none. @param {HTMLFormElement} form @param {string} of */
+/**
+ * The job that a form belongs to; the one that starts a job belongs to none.
+ * @param {HTMLFormElement} form @param {string} of
+ */
 const ofForm = (form, of) => (form.dataset.jobCall === "new" ? "" : of);
 
 /** @param {string} of @param {string} form @param {string} name */
@@ -725,13 +792,19 @@ function partsOf(draft) {
   return { of, form, name };
 }
 
-/** The field of that name; where there are some to choose from, all of them, with the chosen one's value. @param {HTMLFormElement | null} form @param {string} name */
+/**
+ * The field of that name; where there are some to choose from, all of them, with the chosen one's value.
+ * @param {HTMLFormElement | null} form @param {string} name
+ */
 const fieldIn = (form, name) => /** @type {Field | RadioNodeList | null | undefined} */ (form?.elements.namedItem(name));
 
 /** What a form holds now; none on these pages sends a file. @param {HTMLFormElement} form */
 const fieldsOf = (form) => /** @type {Form} */ (Object.fromEntries(new FormData(form)));
 
-/** What the reader fills in under one name: a field, or some to choose from. @param {HTMLFormElement} form @param {string} name */
+/**
+ * What the reader fills in under one name: a field, or some to choose from.
+ * @param {HTMLFormElement} form @param {string} name
+ */
 const entriesOf = (form, name) => /** @type {NodeListOf<Field>} */ (form.querySelectorAll(`[name="${CSS.escape(name)}"]:not([type=hidden])`));
 
 /** @param {HTMLFormElement} form @param {string} name @param {string} text */
@@ -748,7 +821,11 @@ const unkept = (error) => `This sheet is shown from its link and is not kept on 
 /** @param {HTMLElement | null} place */
 const heightOf = (place) => (place?.lastElementChild ? place.lastElementChild.getBoundingClientRect().bottom - place.getBoundingClientRect().top : 0);
 
-/** Selectors of what has the focus in markup to come: the thing itself, or else the fold around it, from within outwards. @param {HTMLElement | null} focused */
+/**
+ * Selectors of what has the focus in markup to come: the thing itself, or else the fold around it, from
+ * within outwards.
+ * @param {HTMLElement | null} focused
+ */
 function wayTo(focused) {
   const ways = focused?.id ? [`#${CSS.escape(focused.id)}`] : [];
   for (let fold = focused?.closest("[data-keep]"); fold; fold = fold.parentElement?.closest("[data-keep]")) ways.push(`[data-keep="${CSS.escape(fold.dataset.keep ?? "")}"] > summary`);

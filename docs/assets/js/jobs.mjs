@@ -38,7 +38,9 @@ function tell(key) {
   changes.dispatchEvent(new CustomEvent("change", { detail: key }));
 }
 
-/** @typedef {{jobs: {key: string, value: Held}, parts: {key: string, value: {code: string, kept: string}}}} Device */
+/**
+ * @typedef {{jobs: {key: string, value: Held}, parts: {key: string, value: {code: string, kept: string}}}} Device
+ */
 
 /** @type {Promise<import("idb").IDBPDatabase<Device>> | null} */
 let opened = null;
@@ -110,7 +112,11 @@ export const all = () => using((db) => db.getAll("jobs"));
 /** @param {string} key */
 export const get = (key) => using((db) => db.get("jobs", key));
 
-/** Keep a text as a new job or sheet; returns its key. `once`: where the same came here before, that one stays and its key is returned. @param {Kind} kind @param {string} text */
+/**
+ * Keep a text as a new job or sheet; returns its key. `once`: where the same came here before, that one stays
+ * and its key is returned.
+ * @param {Kind} kind @param {string} text
+ */
 export async function keep(kind, text, origin = "", { once = false } = {}) {
   let key = /** @type {string} */ (crypto.randomUUID?.()) ?? [...crypto.getRandomValues(new Uint32Array(4))].map((n) => n.toString(36)).join("");
   try {
@@ -160,7 +166,10 @@ export async function change(key, make) {
   }
 }
 
-/** Remember that a job was exported. The file is there whether or not there is room for that. @param {string} key @param {number} rev */
+/**
+ * Remember that a job was exported. The file is there whether or not there is room for that.
+ * @param {string} key @param {number} rev
+ */
 export async function exported(key, rev) {
   await write("jobs", async (jobs) => {
     const there = await jobs.get(key);

@@ -13,7 +13,9 @@ const REHEARSALS = 5; // answers that nobody has asked for
 
 const JOB = "sizebook:job"; // in localStorage while a job is worked on; without one nothing of it is loaded
 
-/** @typedef {StandingAsked | null | undefined} Standing  null where there is none, undefined until a job has said so */
+/**
+ * @typedef {StandingAsked | null | undefined} Standing  null where there is none, undefined until a job has said so
+ */
 
 export class LiveCalculator extends HTMLElement {
   #entries = new Entries(document.createElement("form"), "");
@@ -71,7 +73,10 @@ export class LiveCalculator extends HTMLElement {
     clearTimeout(this.#speaks);
   }
 
-  /** Let the job that is worked on fill in what it holds, and keep what is typed. @param {AbortSignal} signal */
+  /**
+   * Let the job that is worked on fill in what it holds, and keep what is typed.
+   * @param {AbortSignal} signal
+   */
   async #putToJob(signal) {
     if (this.#job) return;
     this.#job = true;
@@ -93,7 +98,10 @@ export class LiveCalculator extends HTMLElement {
     if (moved || changed) this.#evaluate();
   }
 
-  /** These texts are kept by a job or sheet: as drafts they are done with. @param {string} key @param {string} place @param {Texts} texts */
+  /**
+   * These texts are kept by a job or sheet: as drafts they are done with.
+   * @param {string} key @param {string} place @param {Texts} texts
+   */
   forget(key, place, texts) {
     this.#entries.forget(key, place, texts);
   }
@@ -228,7 +236,11 @@ export class LiveCalculator extends HTMLElement {
     }
   }
 
-  /** Put a sentence under a field, whose aria-describedby names that place already; whether there is such a field. @param {string} name @param {"note" | "error"} kind @param {string} text */
+  /**
+   * Put a sentence under a field, whose aria-describedby names that place already; whether there is such a
+   * field.
+   * @param {string} name @param {"note" | "error"} kind @param {string} text
+   */
   #message(name, kind, text) {
     const entry = this.#entries.named(name);
     // A cell of a grid has its sentence below the grid.
@@ -262,7 +274,10 @@ export class LiveCalculator extends HTMLElement {
     this.#tellState();
   }
 
-  /** Mark the result as that of other entries; the words for it say that an entry was refused. @param {boolean} stale */
+  /**
+   * Mark the result as that of other entries; the words for it say that an entry was refused.
+   * @param {boolean} stale
+   */
   #markStale(stale, refused = false, parts = this.#parts) {
     const words = this.querySelector('[data-part="stale"]');
     if (words) words.hidden = !refused;
@@ -322,7 +337,10 @@ export class LiveCalculator extends HTMLElement {
     entry.dispatchEvent(new Event("input", { bubbles: true }));
   }
 
-  /** To the field that a verdict speaks of, in whatever fold it stands. @param {string} name @param {Event} event */
+  /**
+   * To the field that a verdict speaks of, in whatever fold it stands.
+   * @param {string} name @param {Event} event
+   */
   #goTo(name, event) {
     const entry = this.#entries.named(name) ?? this.#entries.all.find((one) => one.name.startsWith(`${name}.`));
     if (!entry) return;
@@ -340,7 +358,11 @@ export class LiveCalculator extends HTMLElement {
     open[open.indexOf(event.target) + 1]?.focus();
   }
 
-  /** A column (or block) copied from elsewhere fills the cells from here on; what has no cell is left to the reader. @param {ClipboardEvent} event */
+  /**
+   * A column (or block) copied from elsewhere fills the cells from here on; what has no cell is left to the
+   * reader.
+   * @param {ClipboardEvent} event
+   */
   #pasted(event) {
     const text = event.clipboardData?.getData("text/plain").replace(/\r?\n$/, "") ?? "";
     const row = event.target.closest("[data-grid] tr");
@@ -377,7 +399,10 @@ export class LiveCalculator extends HTMLElement {
 /** @param {HTMLElement} part */
 const partOf = (part) => part.dataset.part ?? "";
 
-/** Replace markup, but leave open what the reader had opened, and the focus where it was. @param {HTMLElement} part @param {string} html */
+/**
+ * Replace markup, but leave open what the reader had opened, and the focus where it was.
+ * @param {HTMLElement} part @param {string} html
+ */
 function swap(part, html) {
   const folds = (/** @type {HTMLElement} */ root) => root.querySelectorAll("details[data-keep]");
   const open = new Map([...folds(part)].map((fold) => [fold.dataset.keep, fold.open]));

@@ -26,7 +26,10 @@ export function pack(memory, state) {
   return [head, ...content];
 }
 
-/** Fill the memory of a program that has just begun; returns the state. @param {ArrayBuffer} file @param {Uint8Array} memory */
+/**
+ * Fill the memory of a program that has just begun; returns the state.
+ * @param {ArrayBuffer} file @param {Uint8Array} memory
+ */
 export function pour(file, memory) {
   const [count = 0, length = 0] = new Uint32Array(file, HEAD, 2);
   const pages = new Uint32Array(file, HEAD + 8, count);

@@ -63,7 +63,10 @@ export async function startPython(runtime, calc) {
 function begin(create, settings, { hot, cold }, fill) {
   return new Promise((resolve, reject) => {
     const fault = Symbol("fault");
-    /** @param {WebAssembly.Imports} imports @param {(instance: WebAssembly.Instance, module: WebAssembly.Module) => void} done */
+    /**
+     * @param {WebAssembly.Imports} imports
+     * @param {(instance: WebAssembly.Instance, module: WebAssembly.Module) => void} done
+     */
     const instantiateWasm = (imports, done) => {
       Object.assign(imports.env ?? {}, { Jsv_GetError_import: () => fault, JsvError_Check: (/** @type {unknown} */ value) => value === fault });
       hot.then(async (module) => {
@@ -95,7 +98,10 @@ function serving(python) {
   return { python, answer, add: (/** @type {string} */ name, /** @type {Uint8Array} */ zip) => add(python, name, zip) };
 }
 
-/** Let Python import from a stored zip. @param {Python} python @param {string} name @param {Uint8Array} zip */
+/**
+ * Let Python import from a stored zip.
+ * @param {Python} python @param {string} name @param {Uint8Array} zip
+ */
 export function add(python, name, zip) {
   const path = `/lib/${name}.zip`;
   python.FS.writeFile(path, zip);

@@ -7,7 +7,9 @@
 const ANSWERS = 5_000; // ms until a worker that is there has begun with a request
 const SILENCE = 60_000; // ms without a reply to one that it has begun with: it is stuck
 
-/** @typedef {{request: Asked, lane: unknown, early: (reply: Reply) => void, resolve: (reply: Reply | null) => void}} Waiting */
+/**
+ * @typedef {{request: Asked, lane: unknown, early: (reply: Reply) => void, resolve: (reply: Reply | null) => void}} Waiting
+ */
 
 class Runtime extends EventTarget {
   /** @type {"asleep" | "starting" | "ready" | "failed"} */

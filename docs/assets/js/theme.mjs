@@ -40,7 +40,11 @@ function pause(ms) {
   return new Promise((go) => setTimeout(go, ms));
 }
 
-/** It measures every heading again when an answer changes the page's height, and the answer's paint would wait for that. @param {typeof ResizeObserver} Observer */
+/**
+ * It measures every heading again when an answer changes the page's height, and the answer's paint would wait
+ * for that.
+ * @param {typeof ResizeObserver} Observer
+ */
 function late(Observer) {
   return class extends Observer {
     /** @param {ResizeObserverCallback} tell */

@@ -137,7 +137,10 @@ async function whole(download) {
   return response;
 }
 
-/** What is wrong with an answer, "" where nothing is: no part of the program is a page. @param {number} status @param {string | null} type */
+/**
+ * What is wrong with an answer, "" where nothing is: no part of the program is a page.
+ * @param {number} status @param {string | null} type
+ */
 function fault(status, type) {
   if (status === 404 || status === 410) return GONE;
   if (type?.includes("text/html")) return ANOTHER_PAGE;
