@@ -1,6 +1,8 @@
-"""Torque and what it makes of a bolt: ISO 16047 for the torque, VDI 2230 for the stress in the shank that is pulled and twisted.
+"""Torque and what it makes of a bolt: ISO 16047 for the torque, VDI 2230 for the stress in the shank that is
+pulled and twisted.
 
-SI or any consistent units; coefficients of friction are ratios. Flanks of 60°, small lead angles: within 2 % of the exact wedge.
+SI or any consistent units; coefficients of friction are ratios. Flanks of 60°, small lead angles: within 2 %
+of the exact wedge.
 """
 
 from calc.core.working import PI, sqrt
@@ -14,20 +16,29 @@ def thread_lever(pitch, pitch_diameter, thread_friction):
 
 
 def lever(pitch, pitch_diameter, bearing, thread_friction, head_friction):
-    """Torque on the nut for each unit of preload; `bearing` is the mean diameter on which nut or head rubs."""
+    """Torque on the nut for each unit of preload; `bearing` is the mean diameter on which nut or head
+    rubs."""
     return thread_lever(pitch, pitch_diameter, thread_friction) + bearing / 2 * head_friction
 
 
 def friction_of(nut_factor, diameter, pitch, pitch_diameter, bearing):
-    """Friction, the same in thread and under the head, that a nut factor K = torque ÷ (preload × diameter) stands for."""
+    """Friction, the same in thread and under the head, that a nut factor K = torque ÷ (preload × diameter)
+    stands for."""
     return (nut_factor * diameter - pitch / (2 * PI)) / (HALF_FLANK * pitch_diameter + bearing / 2)
 
 
 def twist(stress_diameter, thread_lever):
-    """Shear over tension in the stressed section. Once it yields, the shear is even over the section (W = πd³/12, VDI 2230)."""
+    """Shear over tension in the stressed section. Once it yields, the shear is even over the section (W =
+    πd³/12, VDI 2230)."""
     return 3 * thread_lever / stress_diameter
 
 
 def together(tension, twist):
     """Stress by von Mises of tension and the shear that goes with it."""
     return tension * sqrt(1 + 3 * twist * twist)
+
+
+def running(tension, twist, tightened):
+    """Stress by von Mises once the wrench is off and half of the twist is left (VDI 2230): `tightened` is the
+    tension at the end of tightening, that the shear of `twist` went with."""
+    return sqrt(tension**2 + 3 * (twist / 2 * tightened) ** 2)

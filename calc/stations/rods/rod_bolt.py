@@ -37,7 +37,7 @@ from calc.formulas import rod_load
 from calc.reference import cautions, sources
 from calc.reference.standards.threads import THREADS, stress_area
 from calc.stations.shared import thread_sizes as sizes
-from calc.stations.threads.torque_preload import CLASSES, TARGET, USUAL_BEARING
+from calc.stations.shared.bolts import CLASSES, TARGET, USUAL_BEARING
 
 SIZE, SMALL, KN, NM, FRICTION, SHARE, MPA, GRAMS, SPEED, TIMES = (
     form(LENGTH, 3),

@@ -1,4 +1,5 @@
-"""What the calculators of threads share: the sizes and classes to choose from, and a thread's basic sizes as lines of the working."""
+"""What the calculators of threads share: the sizes and classes to choose from, and a thread's basic sizes as
+lines of the working."""
 
 from calc.core.kinds import LENGTH
 from calc.core.result import impossible
@@ -26,7 +27,8 @@ CLASSES = {  # hole and bolt
 
 
 def pair(size: str, fit: str) -> tuple[Thread, Limits, Limits]:
-    """The thread, the hole's limits and the bolt's in a class; refuses classes that the standard does not have for it."""
+    """The thread, the hole's limits and the bolt's in a class; refuses classes that the standard does not
+    have for it."""
     thread = THREADS[size]
     if thread.system not in CLASSES[fit]:
         raise impossible(

@@ -26,7 +26,8 @@ from calc.reference.materials import MATERIALS, REFERENCE
 from calc.reference.standards import drills
 from calc.reference.standards.threads import HEIGHT, THREADS, external, internal
 from calc.stations.shared import thread_sizes as sizes
-from calc.stations.shared.clamped import CYLINDER, KN, clamps, hot_over_cold, hot_preload, known_hot
+from calc.stations.shared.clamped import CYLINDER, clamps, hot_over_cold, hot_preload, known_hot
+from calc.stations.shared.forms import KILONEWTON as KN
 from calc.stations.shared.thread_sizes import SIZE
 
 SMALL, TIMES, MPA = form(LENGTH, 2), form(RATIO, 2), form(STRESS, 0)
