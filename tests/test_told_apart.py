@@ -15,7 +15,8 @@ from calc.core.result import Limit, Refused, Table, Text, note, say, tell_apart,
 from calc.core.working import Form, Number, constant, form, steps_behind
 from calc.declare.calculator import Answer, Inputs, Output, Outputs, answer, calculator, evaluate, given
 from calc.stations import index as stations
-from calc.stations.heads import valve_spring
+from calc.stations.heads.valve_spring.advice import ONE
+from calc.stations.shared.forms import COARSE
 from tests.entries import is_count, numbers, written
 
 MM = form(LENGTH, 2)
@@ -183,12 +184,12 @@ def test_what_is_in_order_keeps_its_digits():
 
 def test_numbers_of_the_calculator_stay_as_they_are():
     """A constant of a module once written finer would be so in every later answer."""
-    before = valve_spring.ONE.form, WANTED.form
+    before = ONE.form, WANTED.form
     for height in ("30.998", "30.9999", "30.99999"):
         evaluate(bound, {"height": height})
     evaluate(stations.find("valve-spring"), {"shim": "0.6300000010099849 mm"})
     evaluate(stations.find("valve-spring"), {"loads.1.1": "231.99999999976762 N"})
-    assert (valve_spring.ONE.form, WANTED.form) == before == (valve_spring.SIZE, MM)
+    assert (ONE.form, WANTED.form) == before == (COARSE, MM)
 
 
 def test_the_answer_given_is_left_alone_and_the_working_is_carried_along():
