@@ -3,21 +3,7 @@
 import math
 
 from calc.core.drawing import Axis, Plot, Series
-from calc.core.kinds import (
-    ANGLE,
-    AREA,
-    DENSITY,
-    DYNAMIC_VISCOSITY,
-    FLOW,
-    KINEMATIC_VISCOSITY,
-    LENGTH,
-    PRESSURE,
-    RATIO,
-    ROTATION,
-    TEMPERATURE,
-    TIME,
-    VOLUME,
-)
+from calc.core.kinds import AREA, DYNAMIC_VISCOSITY, FLOW, PRESSURE, RATIO, TIME, VOLUME
 from calc.core.result import Table, note, say, warning
 from calc.core.working import constant, form, step
 from calc.declare.calculator import (
@@ -35,17 +21,18 @@ from calc.declare.calculator import (
 )
 from calc.formulas import annular_gap, small_hole
 from calc.reference import cautions, sources
-from calc.stations.shared.oil_at import CHOICES, POINTS, oil_at
-
-SIZE, TEMP, NU, FLOWS, SHARE, SECONDS, DEGREES = (
-    form(LENGTH, 2),
-    form(TEMPERATURE, 0),
-    form(KINEMATIC_VISCOSITY, 2),
-    form(FLOW, 2, "cm³/s", "in³/s"),
-    form(RATIO, 1, "%", "%"),
-    form(TIME, 1),
-    form(ANGLE, 0),
+from calc.stations.shared.forms import COARSE, DEGREES, DEGREES_C, FINE, SECONDS, SHARE, SIZE, TIMES, TURNS
+from calc.stations.shared.oil_asked import (
+    COOL_TEMPERATURE,
+    COOL_VISCOSITY,
+    DENSITY_AT_15,
+    WARM_TEMPERATURE,
+    WARM_VISCOSITY,
 )
+from calc.stations.shared.oil_at import CHOICES, Points, oil_at
+
+FLOWS = form(FLOW, 2, "cm³/s", "in³/s")
+TENTH_SHARE = form(RATIO, 1, "%", "%")
 MILLIS = form(TIME, 2, "ms", "ms")
 FULL_TURN, CYCLE = (constant("", "", DEGREES, turns * 2 * math.pi) for turns in (1, 2))
 HOLES = (0.5e-3, 0.8e-3, 1.0e-3, 1.2e-3, 1.5e-3, 2.0e-3)  # m: drills at hand
@@ -54,11 +41,11 @@ HOLES = (0.5e-3, 0.8e-3, 1.0e-3, 1.2e-3, 1.5e-3, 2.0e-3)  # m: drills at hand
 class Out(Outputs):
     fill_time = Output("Time to make up what has leaked", "t_f", MILLIS, main=True)
     window = Output("Time that hole and gallery meet, each cycle", "t_m", MILLIS, main=True)
-    share = Output("Share of that time used", "U", SHARE)
+    share = Output("Share of that time used", "U", TENTH_SHARE)
     running_time = Output("Running until an empty lifter is full", "t_r", SECONDS, main=True)
     flow = Output("Flow through the hole", "Q", FLOWS)
     reynolds = Output("Reynolds number in the hole", "Re", form(RATIO, 1))
-    wall_share = Output("Share of the pressure that wall friction takes", "φ", SHARE)
+    wall_share = Output("Share of the pressure that wall friction takes", "φ", TENTH_SHARE)
     viscosity = Output("Viscosity of the oil", "µ", form(DYNAMIC_VISCOSITY, 2))
 
 
@@ -66,7 +53,7 @@ class In(Inputs):
     hole: Number = measured(
         "Hole",
         "d",
-        SIZE,
+        COARSE,
         tool="pin gauges",
         hard="0.2 to 8 mm",
         usual="0.6 to 3 mm",
@@ -86,7 +73,7 @@ class In(Inputs):
     oil_temperature: Number = given(
         "Oil temperature",
         "T",
-        TEMP,
+        DEGREES_C,
         hard="-30 to 180 °C",
         usual="-20 to 130 °C",
         hint="Try the coldest start as well as the hottest idle.",
@@ -95,7 +82,7 @@ class In(Inputs):
     sink: Number = given(
         "Plunger sinks in one opening",
         "z",
-        form(LENGTH, 3),
+        SIZE,
         hard="0.0005 to 5 mm",
         usual="0.001 to 0.3 mm",
         hint="From “Leak-down of a plunger”, with a margin for a worn one.",
@@ -104,7 +91,7 @@ class In(Inputs):
     wall: Number = measured(
         "Length of the hole",
         "L",
-        SIZE,
+        COARSE,
         tool="a calliper: the wall where it goes through",
         hard="0.2 to 40 mm",
         usual="0.8 to 10 mm",
@@ -114,7 +101,7 @@ class In(Inputs):
     plunger: Number = measured(
         "Plunger",
         "D_p",
-        form(LENGTH, 4),
+        FINE,
         tool="a micrometer",
         hard="3 to 60 mm",
         usual="8 to 30 mm",
@@ -125,7 +112,7 @@ class In(Inputs):
     groove: Number = measured(
         "Oil groove of the body, width",
         "b",
-        SIZE,
+        COARSE,
         tool="a calliper",
         hard="0.5 to 20 mm",
         usual="1.5 to 8 mm",
@@ -135,7 +122,7 @@ class In(Inputs):
     speed: Number = given(
         "Engine speed",
         "n",
-        form(ROTATION, 0),
+        TURNS,
         hard="50 1/ to 12000 1/min",
         usual="100 1/ to 6000 1/min",
         feature="crank.idle_speed",
@@ -154,7 +141,7 @@ class In(Inputs):
     most_share: Number = given(
         "Share of the time that may be used",
         "U_max",
-        form(RATIO, 0, "%", "%"),
+        SHARE,
         hard="1 to 100 %",
         usual="20 to 80 %",
         fold=True,
@@ -181,62 +168,18 @@ class In(Inputs):
     discharge: Number = given(
         "Discharge coefficient of the edge",
         "C",
-        form(RATIO, 2),
+        TIMES,
         hard="0.3 to 1",
         usual="0.6 to 0.85",
         fold=True,
         assumed=("0.65", "a sharp edge; handbooks, from memory"),
         hint="0.62 sharp and thin, 0.8 in a hole of two diameters' length.",
     )
-    cool_temperature: Number = given(
-        "Data sheet, cooler point",
-        "T_1",
-        TEMP,
-        hard="-30 to 150 °C",
-        usual="20 to 60 °C",
-        fold=True,
-        when=("oil", POINTS),
-        example="40 °C",
-    )
-    cool_viscosity: Number = given(
-        "Viscosity at the cooler point",
-        "ν_1",
-        NU,
-        hard="1 to 20000 mm²/s",
-        usual="5 to 1000 mm²/s",
-        fold=True,
-        when=("oil", POINTS),
-        example="100 mm²/s",
-    )
-    warm_temperature: Number = given(
-        "Data sheet, warmer point",
-        "T_2",
-        TEMP,
-        hard="-20 to 180 °C",
-        usual="70 to 150 °C",
-        fold=True,
-        when=("oil", POINTS),
-        example="100 °C",
-    )
-    warm_viscosity: Number = given(
-        "Viscosity at the warmer point",
-        "ν_2",
-        NU,
-        hard="1 to 2000 mm²/s",
-        usual="2 to 50 mm²/s",
-        fold=True,
-        when=("oil", POINTS),
-        example="11.5 mm²/s",
-    )
-    density: Number = given(
-        "Density of the oil at 15 °C",
-        "ρ_15",
-        form(DENSITY, 0),
-        hard="700 to 1100 kg/m³",
-        usual="820 to 920 kg/m³",
-        fold=True,
-        assumed=("880 kg/m³", "typical of mineral oil"),
-    )
+    cool_temperature: Number = COOL_TEMPERATURE
+    cool_viscosity: Number = COOL_VISCOSITY
+    warm_temperature: Number = WARM_TEMPERATURE
+    warm_viscosity: Number = WARM_VISCOSITY
+    density: Number = DENSITY_AT_15
 
 
 @calculator(
@@ -277,10 +220,7 @@ def oil_hole(i: In) -> Answer:
     _, µ, ρ = oil_at(
         i.oil,
         i.oil_temperature,
-        i.cool_temperature,
-        i.cool_viscosity,
-        i.warm_temperature,
-        i.warm_viscosity,
+        Points(i.cool_temperature, i.cool_viscosity, i.warm_temperature, i.warm_viscosity),
         i.density,
         Out.viscosity,
     )
@@ -325,7 +265,7 @@ def oil_hole(i: In) -> Answer:
     other = (
         say(
             "Of the usual drills {d} is the " + which + " that serves.",
-            d=constant("", "", SIZE, best(fitting)),
+            d=constant("", "", COARSE, best(fitting)),
         )
         if fitting
         else "No usual drill serves: more oil pressure, or less leak at the plunger."
@@ -424,7 +364,7 @@ def _table(by, serves, most_share) -> Table:
         rows.append(
             tuple(
                 constant("", "", shape, x)
-                for shape, x in ((SIZE, d), (FLOWS, q), (SHARE, used), (SECONDS, until))
+                for shape, x in ((COARSE, d), (FLOWS, q), (TENTH_SHARE, used), (SECONDS, until))
             )
         )
         states.append("pass" if serves(d) else "fail" if used > 1 else "attention")
@@ -442,7 +382,7 @@ def _plot(by, hole, fill, window) -> Plot:
     return Plot(
         "Time to fill against the hole",
         say("{t} for this hole, out of {w}.", t=fill, w=window),
-        Axis("Hole", SIZE),
+        Axis("Hole", COARSE),
         Axis("Time to fill", MILLIS),
         (Series("", tuple((d, by(d)[1] * float(window)) for d in sizes)),),
         ((hole, float(fill), "this one"),),

@@ -4,23 +4,7 @@ import math
 
 from calc.core.advice import at_least, at_most
 from calc.core.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, box
-from calc.core.kinds import (
-    ANGLE,
-    AREA,
-    DENSITY,
-    DYNAMIC_VISCOSITY,
-    FLOW,
-    FORCE,
-    KINEMATIC_VISCOSITY,
-    LENGTH,
-    RATIO,
-    ROTATION,
-    SPEED,
-    STRESS,
-    TEMPERATURE,
-    TIME,
-    VOLUME,
-)
+from calc.core.kinds import AREA, DYNAMIC_VISCOSITY, FLOW, SPEED, STRESS, TIME, VOLUME
 from calc.core.result import impossible, note, say, warning
 from calc.core.working import constant, form, step
 from calc.declare.calculator import (
@@ -39,20 +23,31 @@ from calc.declare.calculator import (
 )
 from calc.formulas import annular_gap as gap
 from calc.reference import cautions, sources
-from calc.stations.shared.oil_at import CHOICES, GRADES, POINTS, oil_at
-
-FINE, SMALL, TEMP, LOAD, SECONDS, LEAKS, NU = (
-    form(LENGTH, 4),
-    form(LENGTH, 1),
-    form(TEMPERATURE, 0),
-    form(FORCE, 0),
-    form(TIME, 1),
-    form(FLOW, 3),
-    form(KINEMATIC_VISCOSITY, 2),
+from calc.stations.shared.forms import (
+    COARSE,
+    DEGREES,
+    DEGREES_C,
+    FINE,
+    NEWTON,
+    ROUGH,
+    SECONDS,
+    SIZE,
+    TIMES,
+    TURNS,
 )
+from calc.stations.shared.oil_asked import (
+    COOL_TEMPERATURE,
+    COOL_VISCOSITY,
+    DENSITY_AT_15,
+    WARM_TEMPERATURE,
+    WARM_VISCOSITY,
+)
+from calc.stations.shared.oil_at import CHOICES, GRADES, POINTS, Points, oil_at
+
+LEAKS = form(FLOW, 3)
 SINK = "usual; only for how far it sinks in the running engine"
 WIDEST = 0.01  # of the diameter: diametral clearance up to which the gap counts as narrow
-FULL_TURN = constant("", "", form(ANGLE, 0), 2 * math.pi)
+FULL_TURN = constant("", "", DEGREES, 2 * math.pi)
 TEST_FLUIDS = (
     "iso-vg-10",
     POINTS,
@@ -70,8 +65,8 @@ class Out(Outputs):
     time_touching = Output("Leak-down time, plunger touching one side", "t_1", SECONDS)
     clearance_least = Output("Clearance that would take the longest time accepted", "C_min", FINE)
     clearance_most = Output("Clearance that would take the shortest time accepted", "C_max", FINE)
-    sink = Output("Plunger sinks in one opening of the valve, engine running", "z", form(LENGTH, 3))
-    reynolds = Output("Reynolds number in the gap", "Re", form(RATIO, 2))
+    sink = Output("Plunger sinks in one opening of the valve, engine running", "z", SIZE)
+    reynolds = Output("Reynolds number in the gap", "Re", TIMES)
 
 
 class In(Inputs):
@@ -108,7 +103,7 @@ class In(Inputs):
     oil_temperature: Number = given(
         "Fluid's temperature",
         "T",
-        TEMP,
+        DEGREES_C,
         hard="-30 to 180 °C",
         usual="5 to 60 °C",
         hint="Read in the cup, when the time is taken.",
@@ -117,7 +112,7 @@ class In(Inputs):
     load: Number = given(
         "Load on the plunger",
         "F",
-        LOAD,
+        NEWTON,
         hard="5 to 5000 N",
         usual="50 to 1000 N",
         feature="lifter.leak_down_load",
@@ -126,7 +121,7 @@ class In(Inputs):
     travel: Number = given(
         "Travel that is timed",
         "s",
-        form(LENGTH, 2),
+        COARSE,
         hard="0.05 to 20 mm",
         usual="0.5 to 5 mm",
         feature="lifter.leak_down_travel",
@@ -134,7 +129,7 @@ class In(Inputs):
     length: Number = measured(
         "Plunger, length that seals",
         "L",
-        SMALL,
+        ROUGH,
         tool="a calliper",
         hard="1 to 100 mm",
         usual="4 to 40 mm",
@@ -144,7 +139,7 @@ class In(Inputs):
     eccentricity: Number = given(
         "Plunger off the middle",
         "ε",
-        form(RATIO, 2),
+        TIMES,
         hard="0 to 1",
         fold=True,
         assumed=("0.50", "half way off; common practice, no source"),
@@ -179,7 +174,7 @@ class In(Inputs):
     running_temperature: Number = given(
         "Oil temperature, engine running",
         "T_r",
-        TEMP,
+        DEGREES_C,
         hard="-30 to 180 °C",
         usual="5 to 130 °C",
         feature="crankcase.oil_temperature",
@@ -189,7 +184,7 @@ class In(Inputs):
     running_load: Number = given(
         "Load while the valve is open, mean",
         "F_m",
-        LOAD,
+        NEWTON,
         hard="5 to 9000 N",
         usual="150 to 2000 N",
         feature="lifter.running_load",
@@ -200,7 +195,7 @@ class In(Inputs):
     speed: Number = given(
         "Engine speed",
         "n",
-        form(ROTATION, 0),
+        TURNS,
         hard="50 1/ to 12000 1/min",
         usual="500 1/ to 6000 1/min",
         feature="crank.idle_speed",
@@ -211,62 +206,18 @@ class In(Inputs):
     open_angle: Number = given(
         "Valve open for, at the crank",
         "α_o",
-        form(ANGLE, 0),
+        DEGREES,
         hard="90 to 400°",
         usual="200 to 320°",
         feature="cam.open_angle",
         fold=True,
         assumed=("260°", SINK),
     )
-    cool_temperature: Number = given(
-        "Data sheet, cooler point",
-        "T_1",
-        TEMP,
-        hard="-30 to 150 °C",
-        usual="20 to 60 °C",
-        fold=True,
-        when=("oil", POINTS),
-        example="40 °C",
-    )
-    cool_viscosity: Number = given(
-        "Viscosity at the cooler point",
-        "ν_1",
-        NU,
-        hard="1 to 20000 mm²/s",
-        usual="5 to 1000 mm²/s",
-        fold=True,
-        when=("oil", POINTS),
-        example="100 mm²/s",
-    )
-    warm_temperature: Number = given(
-        "Data sheet, warmer point",
-        "T_2",
-        TEMP,
-        hard="-20 to 180 °C",
-        usual="70 to 150 °C",
-        fold=True,
-        when=("oil", POINTS),
-        example="100 °C",
-    )
-    warm_viscosity: Number = given(
-        "Viscosity at the warmer point",
-        "ν_2",
-        NU,
-        hard="1 to 2000 mm²/s",
-        usual="2 to 50 mm²/s",
-        fold=True,
-        when=("oil", POINTS),
-        example="11.5 mm²/s",
-    )
-    density: Number = given(
-        "Density of the oil at 15 °C",
-        "ρ_15",
-        form(DENSITY, 0),
-        hard="700 to 1100 kg/m³",
-        usual="820 to 920 kg/m³",
-        fold=True,
-        assumed=("880 kg/m³", "typical of mineral oil"),
-    )
+    cool_temperature: Number = COOL_TEMPERATURE
+    cool_viscosity: Number = COOL_VISCOSITY
+    warm_temperature: Number = WARM_TEMPERATURE
+    warm_viscosity: Number = WARM_VISCOSITY
+    density: Number = DENSITY_AT_15
 
 
 @calculator(
@@ -323,12 +274,12 @@ def plunger_leak(i: In) -> Answer:
             a=i.least_time,
             b=i.most_time,
         )
-    points = i.cool_temperature, i.cool_viscosity, i.warm_temperature, i.warm_viscosity
-    _, µ, ρ = oil_at(i.oil, i.oil_temperature, *points, i.density, Out.viscosity)
+    points = Points(i.cool_temperature, i.cool_viscosity, i.warm_temperature, i.warm_viscosity)
+    _, µ, ρ = oil_at(i.oil, i.oil_temperature, points, i.density, Out.viscosity)
     thin = oil_at(
         i.running_oil,
         i.running_temperature,
-        *points,
+        points,
         i.density,
         _running_viscosity,
         "r",

@@ -2,9 +2,8 @@
 
 from calc.core.conformance import past
 from calc.core.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, box
-from calc.core.kinds import EXPANSION, LENGTH, RATIO, TEMPERATURE
 from calc.core.result import impossible, note, say
-from calc.core.working import constant, form, greatest, step
+from calc.core.working import constant, greatest, step
 from calc.declare.calculator import (
     Answer,
     Inputs,
@@ -23,15 +22,9 @@ from calc.declare.calculator import (
 from calc.formulas.press_fit import free_strain
 from calc.reference import cautions, sources
 from calc.reference.materials import MATERIALS, REFERENCE
+from calc.stations.shared.forms import ALPHA, COARSE, DEGREES_C, ROUGH, STRAIN, TIMES
 from calc.stations.shared.growth import growth, reference_temperature
 
-SIZE, LONG, TEMP, TIMES, STRAIN = (
-    form(LENGTH, 2),
-    form(LENGTH, 1),
-    form(TEMPERATURE, 0),
-    form(RATIO, 2),
-    form(RATIO, 5),
-)
 CASES, CYLINDERS, HEADS, VALVES = (
     ("mg-az91", "al-si-t6", "ductile-iron"),
     ("grey-iron", "al-si-t6"),
@@ -41,18 +34,18 @@ CASES, CYLINDERS, HEADS, VALVES = (
 
 
 class Out(Outputs):
-    top = Output("Left to the upper stop, at worst", "u_min", SIZE, main=True)
-    bottom = Output("Left to the lower stop, at worst", "l_min", SIZE, main=True)
-    pushrod_wanted = Output("Pushrod to fit", "L_w", SIZE, main=True)
-    longer = Output("Longer than the one fitted by", "ΔL", SIZE)
-    shim = Output("Shims under the rocker stand that do the same", "t_s", SIZE)
-    change = Output("Pressed in more when running, by", "Δ_run", SIZE)
-    running = Output("Pressed in, running", "p_run", SIZE)
-    warming = Output("Pressed in, warming up", "p_warm", SIZE)
-    left_cold = Output("Travel left below, cold", "l_cold", SIZE)
-    left_running = Output("Travel left below, running", "l_run", SIZE)
-    preload_least = Output("Pressed in cold, least that serves", "p_low", SIZE)
-    preload_most = Output("Pressed in cold, most that serves", "p_high", SIZE)
+    top = Output("Left to the upper stop, at worst", "u_min", COARSE, main=True)
+    bottom = Output("Left to the lower stop, at worst", "l_min", COARSE, main=True)
+    pushrod_wanted = Output("Pushrod to fit", "L_w", COARSE, main=True)
+    longer = Output("Longer than the one fitted by", "ΔL", COARSE)
+    shim = Output("Shims under the rocker stand that do the same", "t_s", COARSE)
+    change = Output("Pressed in more when running, by", "Δ_run", COARSE)
+    running = Output("Pressed in, running", "p_run", COARSE)
+    warming = Output("Pressed in, warming up", "p_warm", COARSE)
+    left_cold = Output("Travel left below, cold", "l_cold", COARSE)
+    left_running = Output("Travel left below, running", "l_run", COARSE)
+    preload_least = Output("Pressed in cold, least that serves", "p_low", COARSE)
+    preload_most = Output("Pressed in cold, most that serves", "p_high", COARSE)
 
 
 def pressed_in(rods, tip, ratio, stand):
@@ -71,7 +64,7 @@ class In(Inputs):
     preload: Number = measured(
         "Plunger pressed in, cold",
         "p",
-        SIZE,
+        COARSE,
         tool="a dial gauge, lifter bled down, valve shut",
         hard="-5 to 20 mm",
         usual="0.3 to 5 mm",
@@ -85,7 +78,7 @@ class In(Inputs):
     travel: Number = measured(
         "Plunger travel, stop to stop",
         "S",
-        SIZE,
+        COARSE,
         tool="a dial gauge",
         hard="0.2 to 25 mm",
         usual="1 to 8 mm",
@@ -94,7 +87,7 @@ class In(Inputs):
     pushrod: Number = measured(
         "Pushrod fitted",
         "L_p",
-        SIZE,
+        COARSE,
         tool="a height gauge",
         hard="20 to 600 mm",
         usual="80 to 350 mm",
@@ -111,7 +104,7 @@ class In(Inputs):
     case_length: Number = measured(
         "Case, cam to cylinder seat",
         "L_c",
-        LONG,
+        ROUGH,
         tool="a height gauge",
         hard="0 to 400 mm",
         usual="40 to 200 mm",
@@ -122,7 +115,7 @@ class In(Inputs):
     cylinder: Number = measured(
         "Cylinder, seat to head",
         "L_z",
-        LONG,
+        ROUGH,
         tool="a height gauge",
         hard="0 to 400 mm",
         usual="50 to 200 mm",
@@ -132,7 +125,7 @@ class In(Inputs):
     head: Number = measured(
         "Head, sealing face to rocker shaft",
         "L_h",
-        LONG,
+        ROUGH,
         tool="a height gauge",
         hard="0 to 300 mm",
         usual="60 to 200 mm",
@@ -142,7 +135,7 @@ class In(Inputs):
     lifter: Number = given(
         "Cam centre to the pushrod's seat in the lifter",
         "L_l",
-        LONG,
+        ROUGH,
         hard="1 to 200 mm",
         usual="20 to 120 mm",
         feature="lifter.reach",
@@ -152,7 +145,7 @@ class In(Inputs):
     valve_length: Number = measured(
         "Valve, seat to tip",
         "L_v",
-        LONG,
+        ROUGH,
         tool="a calliper",
         hard="10 to 300 mm",
         usual="60 to 160 mm",
@@ -193,7 +186,7 @@ class In(Inputs):
     pushrod_expansion: Number = given(
         "Expansion of the pushrod",
         "α_p",
-        form(EXPANSION, 1),
+        ALPHA,
         hard="5 to 30 µm/(m·K)",
         usual="10 to 25 µm/(m·K)",
         feature="lifter.pushrod_expansion",
@@ -203,7 +196,7 @@ class In(Inputs):
     case_temperature: Number = given(
         "Case temperature, running",
         "T_c",
-        TEMP,
+        DEGREES_C,
         hard="-40 to 180 °C",
         usual="50 to 130 °C",
         feature="crankcase.running_temperature",
@@ -212,7 +205,7 @@ class In(Inputs):
     cylinder_temperature: Number = given(
         "Cylinder, running, mean",
         "T_z",
-        TEMP,
+        DEGREES_C,
         hard="-40 to 300 °C",
         usual="90 to 220 °C",
         feature="cylinder.running_temperature",
@@ -221,7 +214,7 @@ class In(Inputs):
     head_temperature: Number = given(
         "Head, running, mean",
         "T_h",
-        TEMP,
+        DEGREES_C,
         hard="-40 to 300 °C",
         usual="90 to 220 °C",
         feature="head.running_temperature",
@@ -230,7 +223,7 @@ class In(Inputs):
     valve_temperature: Number = given(
         "Valve, running, mean",
         "T_v",
-        TEMP,
+        DEGREES_C,
         hard="-40 to 600 °C",
         usual="100 to 500 °C",
         feature="valve.running_temperature_{valve}",
@@ -239,7 +232,7 @@ class In(Inputs):
     rod_temperature: Number = given(
         "Pushrod and lifter, running",
         "T_p",
-        TEMP,
+        DEGREES_C,
         hard="-40 to 150 °C",
         usual="50 to 130 °C",
         feature="lifter.running_temperature",
@@ -248,7 +241,7 @@ class In(Inputs):
     sinking: Number = limit(
         "Stem's tip may still rise by",
         "z_v",
-        SIZE,
+        COARSE,
         feature="head.stem_rise",
         which="wear",
         hard="0 to 5 mm",
@@ -258,7 +251,7 @@ class In(Inputs):
     wear: Number = limit(
         "Cam and lifter may still wear by",
         "z_c",
-        SIZE,
+        COARSE,
         feature="cam.may_wear",
         which="nominal",
         hard="0 to 3 mm",
@@ -268,7 +261,7 @@ class In(Inputs):
     least_top: Number = given(
         "To the upper stop, least",
         "u_w",
-        SIZE,
+        COARSE,
         hard="0 to 5 mm",
         usual="0.1 to 1 mm",
         fold=True,
@@ -277,7 +270,7 @@ class In(Inputs):
     least_bottom: Number = given(
         "To the lower stop, least",
         "l_w",
-        SIZE,
+        COARSE,
         hard="0 to 5 mm",
         usual="0.1 to 1.5 mm",
         fold=True,
@@ -343,24 +336,24 @@ def plunger_travel(i: In) -> Answer:
         free_strain(i.pushrod_expansion, i.rod_temperature, reference),
         sources.THERMAL,
     )
-    rods = step("g_p", "Pushrod, lifter and cam grow by", SIZE, i.pushrod * rod + i.lifter * body)
-    tip = step("g_v", "Stem's tip rises over the rocker shaft by", SIZE, i.valve_length * (stem - top))
-    above = step("g_h", "Cylinder and head grow by", SIZE, i.cylinder * barrel + i.head * top)
-    stand = step("g_c", "All that carries the rocker shaft grows by", SIZE, i.case_length * case + above)
+    rods = step("g_p", "Pushrod, lifter and cam grow by", COARSE, i.pushrod * rod + i.lifter * body)
+    tip = step("g_v", "Stem's tip rises over the rocker shaft by", COARSE, i.valve_length * (stem - top))
+    above = step("g_h", "Cylinder and head grow by", COARSE, i.cylinder * barrel + i.head * top)
+    stand = step("g_c", "All that carries the rocker shaft grows by", COARSE, i.case_length * case + above)
     change = Out.change(pressed_in(rods, tip, i.ratio, stand), sources.VALVE_TRAIN_GROWTH)
     early = step(
         "Δ_warm",
         "Pressed in more while warming up, by",
-        SIZE,
+        COARSE,
         pressed_in(0.0, tip, i.ratio, above),
         sources.VALVE_TRAIN_GROWTH,
     )
     running, warming = Out.running(i.preload + change), Out.warming(i.preload + early)
     left_cold, left_running = Out.left_cold(i.travel - i.preload), Out.left_running(i.travel - running)
-    sunk = step("z_p", "Plunger goes down as the valve sinks, by", SIZE, i.sinking / i.ratio)
+    sunk = step("z_p", "Plunger goes down as the valve sinks, by", COARSE, i.sinking / i.ratio)
     up, down = (
-        step("d_u", "Goes up from cold, at most", SIZE, greatest(-change, -early, 0.0)),
-        step("d_l", "Goes down from cold, at most", SIZE, greatest(change, early, 0.0)),
+        step("d_u", "Goes up from cold, at most", COARSE, greatest(-change, -early, 0.0)),
+        step("d_l", "Goes down from cold, at most", COARSE, greatest(change, early, 0.0)),
     )
     upper, lower = Out.top(i.preload - up - i.wear), Out.bottom(left_cold - down - sunk)
     low, high = (
@@ -370,12 +363,12 @@ def plunger_travel(i: In) -> Answer:
     serves = not past(low, i.preload) and not past(
         i.preload, high
     )  # the pushrod at hand: then no other is named
-    aim = step("p_w", "Pressed in cold, wanted", SIZE, i.preload if serves else (low + high) / 2)
+    aim = step("p_w", "Pressed in cold, wanted", COARSE, i.preload if serves else (low + high) / 2)
     longer = Out.longer(aim - i.preload)
     wanted, shim = Out.pushrod_wanted(i.pushrod + longer), Out.shim(shim_for(greatest(-longer, 0.0), i.ratio))
 
     def short(x):
-        return constant("", "", SIZE, -float(x))
+        return constant("", "", COARSE, -float(x))
 
     if low > high:
         cure = say(
@@ -515,8 +508,8 @@ def warm_up(preload, travel, cold, hot, change, early, running) -> Plot | None:
     return Plot(
         "Plunger as the engine warms up",
         say("Pressed in by {r} when running; 0 is the upper stop.", r=running),
-        Axis("Head", TEMP),
-        Axis("Pressed in", SIZE),
+        Axis("Head", DEGREES_C),
+        Axis("Pressed in", COARSE),
         (
             Series("", ((cold, preload), (hot, preload + change))),
             Series("case still cold", ((cold, preload), (hot, preload + early)), "dashed"),

@@ -3,7 +3,7 @@
 from calc.core.advice import at_least
 from calc.core.conformance import past
 from calc.core.drawing import Area, Dimension, Drawing, box
-from calc.core.kinds import FORCE, LENGTH, RATIO, STRESS
+from calc.core.kinds import RATIO
 from calc.core.result import impossible, note, say, warning
 from calc.core.working import PI, constant, form, least, sqrt, step
 from calc.declare.calculator import (
@@ -23,30 +23,24 @@ from calc.declare.calculator import (
 from calc.reference import cautions, sources
 from calc.reference.materials import MATERIALS, REFERENCE
 from calc.stations.lifters import BODIES
+from calc.stations.shared.forms import COARSE, MPA, NEWTON, SHARE, SIZE
 
-SIZE, BORE, LOAD, MPA, SHARE, TIMES = (
-    form(LENGTH, 2),
-    form(LENGTH, 3),
-    form(FORCE, 0),
-    form(STRESS, 0),
-    form(RATIO, 0, "%", "%"),
-    form(RATIO, 1),
-)
+TENTHS = form(RATIO, 1)
 NEAR = 0.8  # share of the capacity from which it is too near; common practice, no source
 SHORT_LIP = 3.0  # groove depths: DIN 472, from memory
 
 
 class Out(Outputs):
-    capacity = Output("Thrust that it bears", "F_b", LOAD, main=True)
+    capacity = Output("Thrust that it bears", "F_b", NEWTON, main=True)
     used = Output("Share of that used", "U", SHARE, main=True)
-    depth = Output("Depth of the groove", "t", SIZE, main=True)
-    ring_capacity = Output("Thrust that the ring bears, sheared", "F_r", LOAD)
-    groove_capacity = Output("Thrust that the groove's wall bears, pressed", "F_g", LOAD)
-    lip_capacity = Output("Thrust that the lip bears, sheared", "F_l", LOAD)
-    lip_ratio = Output("Lip over depth of the groove", "q", TIMES)
-    wall = Output("Wall behind the groove", "w", SIZE)
-    overhang = Output("Ring stands out of its groove by", "o", SIZE)
-    play = Output("Play of the ring in its groove", "c", SIZE)
+    depth = Output("Depth of the groove", "t", COARSE, main=True)
+    ring_capacity = Output("Thrust that the ring bears, sheared", "F_r", NEWTON)
+    groove_capacity = Output("Thrust that the groove's wall bears, pressed", "F_g", NEWTON)
+    lip_capacity = Output("Thrust that the lip bears, sheared", "F_l", NEWTON)
+    lip_ratio = Output("Lip over depth of the groove", "q", TENTHS)
+    wall = Output("Wall behind the groove", "w", COARSE)
+    overhang = Output("Ring stands out of its groove by", "o", COARSE)
+    play = Output("Play of the ring in its groove", "c", COARSE)
 
 
 def annulus(inner, outer):
@@ -58,7 +52,7 @@ class In(Inputs):
     groove: Number = measured(
         "Groove, across its bottom",
         "D_g",
-        SIZE,
+        COARSE,
         tool="a groove calliper",
         hard="4 to 80 mm",
         usual="10 to 36 mm",
@@ -68,7 +62,7 @@ class In(Inputs):
     bore: Number = measured(
         "Bore",
         "D",
-        BORE,
+        SIZE,
         tool="a small bore gauge",
         hard="4 to 80 mm",
         usual="10 to 32 mm",
@@ -78,7 +72,7 @@ class In(Inputs):
     width: Number = measured(
         "Groove, width",
         "m",
-        SIZE,
+        COARSE,
         tool="gauge blocks",
         hard="0.2 to 6 mm",
         usual="0.7 to 2.5 mm",
@@ -88,7 +82,7 @@ class In(Inputs):
     ring: Number = measured(
         "Ring, thickness",
         "s",
-        SIZE,
+        COARSE,
         tool="a micrometer",
         hard="0.2 to 6 mm",
         usual="0.6 to 2.5 mm",
@@ -98,7 +92,7 @@ class In(Inputs):
     lip: Number = measured(
         "Lip outside the groove",
         "n",
-        SIZE,
+        COARSE,
         tool="a depth gauge",
         hard="0.1 to 20 mm",
         usual="1 to 8 mm",
@@ -108,7 +102,7 @@ class In(Inputs):
     load: Number = given(
         "Load on the ring",
         "F",
-        LOAD,
+        NEWTON,
         hard="1 to 20000 N",
         usual="50 to 3000 N",
         feature="lifter.ring_load",
@@ -117,7 +111,7 @@ class In(Inputs):
     impact: Number = given(
         "Blows count as",
         "k",
-        TIMES,
+        TENTHS,
         hard="1 to 20",
         usual="2 to 6",
         fold=True,
@@ -127,7 +121,7 @@ class In(Inputs):
     breadth: Number = measured(
         "Ring, breadth",
         "e",
-        SIZE,
+        COARSE,
         tool="a calliper, from its outside to its inside",
         hard="0.2 to 10 mm",
         usual="0.8 to 4 mm",
@@ -137,7 +131,7 @@ class In(Inputs):
     body: Number = measured(
         "Body, outside",
         "D_o",
-        BORE,
+        SIZE,
         tool="a micrometer",
         hard="5 to 100 mm",
         usual="12 to 40 mm",
@@ -163,7 +157,7 @@ class In(Inputs):
     ring_safety: Number = given(
         "Safety of the ring",
         "S_r",
-        TIMES,
+        TENTHS,
         hard="1 to 10",
         usual="2 to 4",
         fold=True,
@@ -172,7 +166,7 @@ class In(Inputs):
     groove_safety: Number = given(
         "Safety of groove and lip",
         "S_g",
-        TIMES,
+        TENTHS,
         hard="1 to 10",
         usual="1.5 to 4",
         fold=True,
@@ -181,7 +175,7 @@ class In(Inputs):
     least_depth: Number = given(
         "Groove depth, least",
         "t_min",
-        SIZE,
+        COARSE,
         hard="0.05 to 5 mm",
         usual="0.3 to 1.5 mm",
         fold=True,
@@ -190,7 +184,7 @@ class In(Inputs):
     least_wall: Number = limit(
         "Wall behind the groove, least",
         "w_min",
-        SIZE,
+        COARSE,
         feature="lifter.groove_wall",
         which="wear",
         hard="0.1 to 10 mm",
@@ -199,7 +193,7 @@ class In(Inputs):
     least_overhang: Number = given(
         "Ring must stand out by, at least",
         "o_min",
-        SIZE,
+        COARSE,
         hard="0.05 to 5 mm",
         usual="0.3 to 2 mm",
         fold=True,
@@ -209,7 +203,7 @@ class In(Inputs):
     least_play: Number = given(
         "Play of the ring, least",
         "c_min",
-        SIZE,
+        COARSE,
         hard="0 to 0.5 mm",
         usual="0.02 to 0.1 mm",
         fold=True,
@@ -218,7 +212,7 @@ class In(Inputs):
     most_play: Number = given(
         "Play of the ring, most",
         "c_max",
-        SIZE,
+        COARSE,
         hard="0.01 to 2 mm",
         usual="0.1 to 0.4 mm",
         fold=True,
@@ -291,7 +285,7 @@ def ring_groove(i: In) -> Answer:
         (by_lip, "Lip shears"),
         key=lambda pair: float(pair[0]),
     )[1]
-    thrust = step("F_k", "Load with its blows", LOAD, i.impact * i.load)
+    thrust = step("F_k", "Load with its blows", NEWTON, i.impact * i.load)
     used = Out.used(thrust / capacity)
     ratio, wall, overhang, play = (
         Out.lip_ratio(i.lip / depth),
@@ -321,7 +315,7 @@ def ring_groove(i: In) -> Answer:
             say("Groove shallow: {t}, {least} wanted", t=depth, least=i.least_depth),
             say(
                 "Cut it to {g} across its bottom, while {w} of wall stay behind it.",
-                g=at_least(i.bore + 2 * i.least_depth, SIZE),
+                g=at_least(i.bore + 2 * i.least_depth, COARSE),
                 w=i.least_wall,
             ),
         )
@@ -347,7 +341,7 @@ def ring_groove(i: In) -> Answer:
         verdict = (
             "attention",
             say("Lip short: {q} times the depth", q=ratio),
-            say("Three times are wanted: {n}, else it bends off.", n=at_least(SHORT_LIP * depth, SIZE)),
+            say("Three times are wanted: {n}, else it bends off.", n=at_least(SHORT_LIP * depth, COARSE)),
         )
     elif used > NEAR:
         verdict = (

@@ -4,7 +4,7 @@ import math
 
 from calc.core.conformance import past
 from calc.core.drawing import Dimension, Drawing, Label, Line, arc
-from calc.core.kinds import ANGLE, COUNT, LENGTH
+from calc.core.kinds import COUNT
 from calc.core.result import Table, impossible, note, say
 from calc.core.working import constant, form
 from calc.declare.calculator import (
@@ -21,15 +21,14 @@ from calc.declare.calculator import (
 )
 from calc.formulas import trigonometry as trig
 from calc.reference import sources
-
-PLACE, DEGREES = form(LENGTH, 3), form(ANGLE, 4)
+from calc.stations.shared.forms import COARSE, FINE_DEGREES, SIZE
 
 
 class Out(Outputs):
-    chord = Output("Centre to centre of neighbours", "c", PLACE, main=True)
-    web = Output("Metal left between neighbours", "w", form(LENGTH, 2), main=True)
-    over_pins = Output("Over pins in two neighbours", "m", PLACE)
-    pitch = Output("Angle from hole to hole", "θ", DEGREES)
+    chord = Output("Centre to centre of neighbours", "c", SIZE, main=True)
+    web = Output("Metal left between neighbours", "w", COARSE, main=True)
+    over_pins = Output("Over pins in two neighbours", "m", SIZE)
+    pitch = Output("Angle from hole to hole", "θ", FINE_DEGREES)
 
 
 class In(Inputs):
@@ -39,23 +38,18 @@ class In(Inputs):
     pitch_circle: Number = given(
         "Pitch circle",
         "D",
-        PLACE,
+        SIZE,
         hard="1 to 5000 mm",
         hint="Its diameter, through the middles of the holes.",
         example="120 mm",
     )
     hole: Number = given(
-        "Hole, diameter",
-        "d",
-        form(LENGTH, 2),
-        hard="0 to 2000 mm",
-        hint="Across each hole.",
-        example="8.5 mm",
+        "Hole, diameter", "d", COARSE, hard="0 to 2000 mm", hint="Across each hole.", example="8.5 mm"
     )
     first: Number = given(
         "First hole at",
         "φ",
-        DEGREES,
+        FINE_DEGREES,
         hard="-360 to 360°",
         assumed=("0°", "on the X axis"),
         hint="From the X axis, against the clock.",
@@ -63,7 +57,7 @@ class In(Inputs):
     centre_x: Number = given(
         "Centre, X",
         "X_0",
-        PLACE,
+        SIZE,
         hard="-5000 to 5000 mm",
         fold=True,
         assumed=("0 mm", "counted from the middle"),
@@ -71,7 +65,7 @@ class In(Inputs):
     centre_y: Number = given(
         "Centre, Y",
         "Y_0",
-        PLACE,
+        SIZE,
         hard="-5000 to 5000 mm",
         fold=True,
         assumed=("0 mm", "counted from the middle"),
@@ -136,7 +130,7 @@ def bolt_circle(i: In) -> Answer:
     shown = [
         tuple(
             constant("", "", shape, value)
-            for shape, value in zip((DEGREES.with_decimals(2), PLACE, PLACE), place)
+            for shape, value in zip((FINE_DEGREES.with_decimals(2), SIZE, SIZE), place)
         )
         for place in places
     ]

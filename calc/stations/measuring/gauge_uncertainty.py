@@ -2,7 +2,7 @@
 
 from typing import NamedTuple
 
-from calc.core.kinds import COUNT, EXPANSION, LENGTH, RATIO, TEMPERATURE_DIFFERENCE
+from calc.core.kinds import COUNT, LENGTH, RATIO
 from calc.core.result import Table, note, say, warning
 from calc.core.working import Number, constant, form, step
 from calc.declare.calculator import (
@@ -23,15 +23,9 @@ from calc.formulas import uncertainty
 from calc.formulas.warm_reading import GAUGE_ALPHA
 from calc.reference import cautions, sources
 from calc.reference.materials import MATERIALS
+from calc.stations.shared.forms import ALPHA, FINE, KELVINS, ROUGH, SHARE, SIZE, TIMES
 
-SIZE, FINE, SHARE, FACTOR, KELVINS = (
-    form(LENGTH, 3),
-    form(LENGTH, 4),
-    form(RATIO, 0, "%", "%"),
-    form(RATIO, 2),
-    form(TEMPERATURE_DIFFERENCE, 1),
-)
-MICRO, ALPHA = form(LENGTH, 2, "µm", "µin"), form(EXPANSION, 1)
+MICRO = form(LENGTH, 2, "µm", "µin")
 PROBABILITY = 0.95
 GOOD = 0.25  # common practice: the expanded doubt no more than a quarter of the tolerance
 HOPELESS = (
@@ -48,7 +42,7 @@ class Out(Outputs):
     standard = Output("Standard uncertainty, all together", "u_c", MICRO)
     spread = Output("Spread of single readings (standard deviation)", "s", MICRO)
     freedom = Output("Effective degrees of freedom, a million at most", "ν_eff", form(RATIO, 1))
-    factor = Output("Coverage factor for 95 %", "k", FACTOR)
+    factor = Output("Coverage factor for 95 %", "k", TIMES)
 
 
 class In(Inputs):
@@ -97,7 +91,7 @@ class In(Inputs):
     size: Number = measured(
         "Size of the part",
         "L",
-        form(LENGTH, 1),
+        ROUGH,
         tool="whatever is at hand",
         hard="0.1 to 2000 mm",
         hint="What warmth makes grow; a gauge may show a difference only.",
@@ -134,7 +128,7 @@ class In(Inputs):
     coverage: Number = given(
         "Coverage factor of both papers",
         "k_g",
-        FACTOR,
+        TIMES,
         hard="1 to 4",
         usual="1.7 to 3.2",
         fold=True,
@@ -262,7 +256,7 @@ def gauge_uncertainty(i: In) -> Answer:
         constant(
             "t_95",
             "Student's t for 95 %",
-            FACTOR,
+            TIMES,
             uncertainty.coverage_factor(PROBABILITY, float(freedom)),
             sources.GUM,
         )
@@ -322,7 +316,7 @@ def gauge_uncertainty(i: In) -> Answer:
                         constant("", "", SHARE, (float(p.u) / float(total)) ** 2),
                         p.u,
                         constant("", "", MICRO, float(p.u) * p.divisor),
-                        constant("", "", FACTOR, p.divisor),
+                        constant("", "", TIMES, p.divisor),
                         p.shape,
                     )
                     for p in parts

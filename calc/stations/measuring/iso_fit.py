@@ -19,8 +19,9 @@ from calc.declare.calculator import (
 )
 from calc.reference import sources
 from calc.reference.standards import iso_286 as iso
+from calc.stations.shared.forms import COARSE, SIZE
 
-SIZE, DEVIATION = form(LENGTH, 3), form(LENGTH, 0, "µm", "thou")
+DEVIATION = form(LENGTH, 0, "µm", "thou")
 # What drawings of engines call for; every other class of the standard's main letters is in calc/reference/standards/iso_286.py.
 HOLES = (
     "D9 D10 E7 E8 E9 F6 F7 F8 G6 G7 H5 H6 H7 H8 H9 H10 H11 JS6 JS7 JS8 J6 J7 J8 K6 K7 K8 M6 M7 M8 N6 N7 N8 N9"
@@ -45,7 +46,7 @@ class Out(Outputs):
 
 class In(Inputs):
     size: Number = given(
-        "Nominal size", "D", form(LENGTH, 2), hard="0.5 to 500 mm", usual="3 to 500 mm", example="25 mm"
+        "Nominal size", "D", COARSE, hard="0.5 to 500 mm", usual="3 to 500 mm", example="25 mm"
     )
     hole: str = choice("Hole, its class", {name: name for name in HOLES}, exact=True, must=True, example="H7")
     shaft: str = choice(

@@ -2,7 +2,7 @@
 
 from calc.core.conformance import PROOF, accepted, decide, deciding_share, percent, phi, probability, quantile
 from calc.core.drawing import Area, Drawing, Label, Line, box
-from calc.core.kinds import LENGTH, RATIO
+from calc.core.kinds import RATIO
 from calc.core.result import Table, impossible, note, say, warning
 from calc.core.working import constant, form, least, step
 from calc.declare.calculator import (
@@ -18,8 +18,8 @@ from calc.declare.calculator import (
     measured,
 )
 from calc.reference import cautions, sources
+from calc.stations.shared.forms import FINE, FINE_SHARE, SIZE, TIMES
 
-SIZE, FINE, SHARE, TIMES = form(LENGTH, 3), form(LENGTH, 4), form(RATIO, 2, "%", "%"), form(RATIO, 2)
 APART = SIZE.apart_from(0)  # a distance from a limit is none only where it is none
 ISO = "iso"
 RULES = {
@@ -31,7 +31,7 @@ WIDE = 1 / 4  # common practice: the expanded doubt should be no more than a qua
 
 
 class Out(Outputs):
-    probability = Output("Probability that it is within", "P", SHARE, main=True)
+    probability = Output("Probability that it is within", "P", FINE_SHARE, main=True)
     margin = Output("Inside the nearer limit by", "m", SIZE, main=True)
     in_doubts = Output("The same, counted in doubts U", "m_U", TIMES)
     guard = Output("A proven reading stays inside a single limit by", "g", FINE)
@@ -79,7 +79,7 @@ class In(Inputs):
     proof: Number = given(
         "Other probability",
         "P_w",
-        SHARE,
+        FINE_SHARE,
         hard="60 to 99.99 %",
         usual="80 to 99.9 %",
         fold=True,
@@ -90,7 +90,7 @@ class In(Inputs):
     coverage: Number = given(
         "Coverage factor of the doubt",
         "k",
-        form(RATIO, 2),
+        TIMES,
         hard="1 to 5",
         usual="1.9 to 3.4",
         fold=True,
@@ -201,7 +201,7 @@ def reading_verdict(i: In) -> Answer:
             (
                 warning(
                     "The doubt is not counted, as agreed: {p} of such sizes are not what the reading says.",
-                    p=constant("", "", SHARE, float(1 - p) if decision == "in" else float(p)),
+                    p=constant("", "", FINE_SHARE, float(1 - p) if decision == "in" else float(p)),
                 )
                 if i.rule == "simple" and 0.05 < p < 0.95
                 else None

@@ -22,8 +22,8 @@ from calc.declare.calculator import (
     measured,
 )
 from calc.reference import cautions, sources
+from calc.stations.shared.forms import ROUGH, SIZE
 
-SIZE = form(LENGTH, 3)
 DIRECTIONS = ("A", "B", "C", "D")
 SIZES = "0.5 to 2000 mm"
 
@@ -108,7 +108,7 @@ class In(Inputs):
     length: Number = measured(
         "From the first station to the last",
         "l",
-        form(LENGTH, 1),
+        ROUGH,
         tool="a rule",
         hard="1 to 2000 mm",
         usual="5 to 400 mm",

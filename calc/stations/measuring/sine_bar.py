@@ -11,16 +11,17 @@ from calc.declare.calculator import Answer, Inputs, Limit, Number, Output, Outpu
 from calc.formulas import trigonometry as trig
 from calc.formulas.gauge_blocks import INCH, METRIC
 from calc.reference import sources
+from calc.stations.shared.forms import COARSE, FINE, FINE_DEGREES
 
-HEIGHT, DEGREES, SECONDS = form(LENGTH, 4), form(ANGLE, 4), form(ANGLE, 1, "″")
+ARC_SECONDS = form(ANGLE, 1, "″")
 STEEPEST = quantity("60°", ANGLE)
 dms = trig.degrees_minutes_seconds
 
 
 class Out(Outputs):
-    height = Output("Blocks for the angle", "h", HEIGHT, main=True)
-    angle_set = Output("Angle that the blocks set", "α_set", DEGREES, main=True)
-    off = Output("Off the angle wanted", "Δα", SECONDS)
+    height = Output("Blocks for the angle", "h", FINE, main=True)
+    angle_set = Output("Angle that the blocks set", "α_set", FINE_DEGREES, main=True)
+    off = Output("Off the angle wanted", "Δα", ARC_SECONDS)
     per_second = Output("Height for one second of arc", "h_1", form(LENGTH, 3, "µm", "µin"))
 
 
@@ -28,7 +29,7 @@ class In(Inputs):
     length: Number = given(
         "Sine bar, roll to roll",
         "L",
-        form(LENGTH, 2),
+        COARSE,
         hard="20 to 1000 mm",
         usual="100 to 300 mm",
         hint="As engraved on the bar.",
@@ -37,7 +38,7 @@ class In(Inputs):
     angle: Number = given(
         "Angle wanted",
         "α",
-        DEGREES,
+        FINE_DEGREES,
         hard=(
             "0 to 60°",
             "steeper than that a micrometre of blocks turns it too far: set what is left to 90° instead",
@@ -47,12 +48,12 @@ class In(Inputs):
         example="5.5°",
     )
     blocks: Number | None = given(
-        "Blocks under the roll", "h_b", HEIGHT, hard="0 to 900 mm", hint="To learn which angle they set."
+        "Blocks under the roll", "h_b", FINE, hard="0 to 900 mm", hint="To learn which angle they set."
     )
     allowed: Number = given(
         "Angle may be off by",
         "Δ",
-        SECONDS,
+        ARC_SECONDS,
         hard="0.1 to 3600″",
         fold=True,
         assumed=("10″", "common practice, no source"),
@@ -75,7 +76,7 @@ def sine_bar(i: In) -> Answer:
     Without blocks given, those that whole micrometres can make are judged.
     """
     height = Out.height(trig.sine_height(i.length, i.angle), sources.TRIANGLE)
-    most = constant("", "", HEIGHT, trig.sine_height(float(i.length), STEEPEST))
+    most = constant("", "", FINE, trig.sine_height(float(i.length), STEEPEST))
     if i.blocks is not None and float(i.blocks) > float(most):
         raise impossible(
             "blocks",
@@ -85,7 +86,7 @@ def sine_bar(i: In) -> Answer:
             most=most,
         )
     stack = (
-        constant("h_b", "Blocks, in whole micrometres", HEIGHT, round(float(height), 6))
+        constant("h_b", "Blocks, in whole micrometres", FINE, round(float(height), 6))
         if i.blocks is None
         else i.blocks
     )
@@ -93,7 +94,7 @@ def sine_bar(i: In) -> Answer:
     off = Out.off(angle_set - i.angle)
     per_second = Out.per_second(
         trig.sine_sensitivity(i.length, i.angle)
-        * constant("1″", "A second of arc", SECONDS, quantity("1″", ANGLE)),
+        * constant("1″", "A second of arc", ARC_SECONDS, quantity("1″", ANGLE)),
         sources.TRIANGLE,
     )
 
@@ -169,7 +170,7 @@ def _picked(length, angle, height) -> Table | None:
         if picked is None:
             continue
         total = blocks.nearest(height)
-        left = constant("", "", SECONDS, trig.sine_angle(length, total * blocks.step) - float(angle))
+        left = constant("", "", ARC_SECONDS, trig.sine_angle(length, total * blocks.step) - float(angle))
         rows.append(
             (
                 blocks.name,

@@ -2,7 +2,7 @@
 
 from calc.core.conformance import past
 from calc.core.drawing import Axis, Plot, Series
-from calc.core.kinds import EXPANSION, LENGTH, RATIO, TEMPERATURE, TEMPERATURE_DIFFERENCE
+from calc.core.kinds import TEMPERATURE
 from calc.core.result import note, say, warning
 from calc.core.working import constant, form, sqrt
 from calc.declare.calculator import (
@@ -21,15 +21,9 @@ from calc.declare.calculator import (
 from calc.formulas import warm_reading
 from calc.reference import cautions, sources
 from calc.reference.materials import MATERIALS, REFERENCE
+from calc.stations.shared.forms import ALPHA, DEGREES_C, FINE, KELVINS, SHARE, SIZE
 
-SIZE, FINE, TEMP, KELVINS, ALPHA = (
-    form(LENGTH, 3),
-    form(LENGTH, 4),
-    form(TEMPERATURE, 1),
-    form(TEMPERATURE_DIFFERENCE, 1),
-    form(EXPANSION, 1),
-)
-SHARE = form(RATIO, 0, "%", "%")
+TEMP = form(TEMPERATURE, 1)
 # 1/K, mean between about 10 and 40 °C; all but steel typical of gauge makers' papers, from memory
 GAUGES = {
     "steel": ("Steel", warm_reading.GAUGE_ALPHA),
@@ -261,7 +255,7 @@ def _plot(reading, part, gauge_alpha, part_temperature, gauge_temperature, corre
     return Plot(
         "What warmth adds to the reading, to be taken off again",
         say("The correction is {c} here.", c=correction),
-        Axis("Temperature of the part", form(TEMPERATURE, 0)),
+        Axis("Temperature of the part", DEGREES_C),
         Axis("Correction", SIZE),
         (
             Series("gauge as it is", tuple((t, by(t, gauge_temperature)) for t in temperatures)),

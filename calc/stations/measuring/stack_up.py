@@ -2,7 +2,7 @@
 
 from calc.core.conformance import DUST, past
 from calc.core.drawing import Axis, Plot, Series
-from calc.core.kinds import LENGTH, RATIO
+from calc.core.kinds import RATIO
 from calc.core.result import Table, impossible, note, say, warning
 from calc.core.working import constant, form, step
 from calc.declare.calculator import (
@@ -22,8 +22,9 @@ from calc.declare.calculator import (
 )
 from calc.formulas import stack
 from calc.reference import cautions, sources
+from calc.stations.shared.forms import COARSE, FINE, FINE_SHARE, SHARE, SIZE
 
-SIZE, FINE, WAY, SHARE = form(LENGTH, 3), form(LENGTH, 4), form(RATIO, 0), form(RATIO, 2, "%", "%")
+WAY = form(RATIO, 0)
 SHAPES = {
     "uniform": "Anywhere within its tolerance",
     "normal": "Mostly near the middle (tolerance = ± 3 standard deviations)",
@@ -36,13 +37,13 @@ BINS = 24
 class Out(Outputs):
     least_gap = Output("Least gap, worst case", "G_min", SIZE, main=True)
     greatest_gap = Output("Greatest gap, worst case", "G_max", SIZE, main=True)
-    within = Output("Share within the limits", "P", SHARE, main=True)
+    within = Output("Share within the limits", "P", FINE_SHARE, main=True)
     gap = Output("Gap with every size at its middle", "G", SIZE)
     root = Output("Root sum of squares of the tolerances, ±", "t_q", SIZE)
     deviation = Output("Standard deviation of the gap", "σ", FINE)
     most = Output("99.73 % of gaps lie within ±", "t_99", SIZE)
-    simulated = Output(f"Share within the limits, simulated {RUNS} times", "P_s", SHARE)
-    error = Output("Standard error of the simulated share", "u_s", SHARE)
+    simulated = Output(f"Share within the limits, simulated {RUNS} times", "P_s", FINE_SHARE)
+    error = Output("Standard error of the simulated share", "u_s", FINE_SHARE)
 
 
 class In(Inputs):
@@ -50,7 +51,7 @@ class In(Inputs):
         "Chain",
         rows=tuple(map(str, range(1, 9))),
         columns=(
-            column("Size", "N", form(LENGTH, 2), hard="-5000 to 5000 mm"),
+            column("Size", "N", COARSE, hard="-5000 to 5000 mm"),
             column("Plus", "p", SIZE, hard="-50 to 50 mm"),
             column("Minus", "m", SIZE, hard="-50 to 50 mm"),
             column("Way", "w", WAY, hard="-1 to 1"),
@@ -78,7 +79,7 @@ class In(Inputs):
     wanted: Number = given(
         "Share of sets that must fit",
         "P_w",
-        SHARE,
+        FINE_SHARE,
         hard="1 to 100 %",
         usual="90 to 100 %",
         fold=True,
@@ -156,12 +157,14 @@ def stack_up(i: In) -> Answer:
     low_end, high_end = bounds[0] - DUST, bounds[1] + DUST
     hits = sum(low_end <= d <= high_end for d in deviations)
     within = Out.within(
-        constant("F(H) − F(L)", "Distribution of the sum, between the limits", SHARE, exact, sources.STACK)
+        constant(
+            "F(H) − F(L)", "Distribution of the sum, between the limits", FINE_SHARE, exact, sources.STACK
+        )
     )
     simulated = Out.simulated(constant("k", "Fitted", WAY, hits) / constant("n", "Tried", WAY, RUNS))
     # two hits and two misses more, so that all fitting does not read as certainty (Agresti and Coull)
     fair = step(
-        "P_4", "The same with two hits and two misses added", SHARE, (simulated * RUNS + 2) / (RUNS + 4)
+        "P_4", "The same with two hits and two misses added", FINE_SHARE, (simulated * RUNS + 2) / (RUNS + 4)
     )
     error = Out.error((fair * (1 - fair) / RUNS) ** 0.5)
     most = Out.most(
@@ -202,7 +205,9 @@ def stack_up(i: In) -> Answer:
                 note(
                     "Root sum of squares holds {p} of such gaps, not 99.73 %: it is meant for sizes that lie"
                     " near their middle.",
-                    p=constant("", "", SHARE, stack.share_within(-float(root), float(root), plain, i.shape)),
+                    p=constant(
+                        "", "", FINE_SHARE, stack.share_within(-float(root), float(root), plain, i.shape)
+                    ),
                 )
                 if i.shape == "uniform" and root > 0
                 else None
@@ -284,8 +289,8 @@ def _table(rows, worst: float, root: float) -> Table:
                 f"{i} {'+' if way > 0 else '−'}",
                 middle,
                 half,
-                constant("", "", form(RATIO, 0, "%", "%"), float(half) / worst if worst else 0.0),
-                constant("", "", form(RATIO, 0, "%", "%"), (float(half) / root) ** 2 if root else 0.0),
+                constant("", "", SHARE, float(half) / worst if worst else 0.0),
+                constant("", "", SHARE, (float(half) / root) ** 2 if root else 0.0),
             )
             for i, middle, half, way in rows
         ),
@@ -316,7 +321,7 @@ def _plot(gap, halves, shape, deviations, bounds, sd: float) -> Plot | None:
     return Plot(
         "How the gaps spread: line worked out, points simulated",
         say("Gaps spread about {g}.", g=gap),
-        Axis("Gap", form(LENGTH, 2)),
+        Axis("Gap", COARSE),
         Axis("Share of gaps a step", form(RATIO, 1, "%", "%")),
         (
             Series("", ((middle + edges[0], 0.0), *zip(centres, exact), (middle + edges[-1], 0.0))),

@@ -22,8 +22,9 @@ from calc.declare.calculator import (
 )
 from calc.formulas import trigonometry as trig
 from calc.reference import sources
+from calc.stations.shared.forms import COARSE, FINE_DEGREES, ROUGH, SIZE
 
-SIZE, DEGREES, MINUTES = form(LENGTH, 3), form(ANGLE, 4), form(ANGLE, 2, "′")
+MINUTES = form(ANGLE, 2, "′")
 STEEPEST = quantity("60°", ANGLE)
 PLANNED = 0.03  # m of blocks, where none are told: what the reading over them would be
 dms = trig.degrees_minutes_seconds
@@ -31,7 +32,7 @@ dms = trig.degrees_minutes_seconds
 
 class Out(Outputs):
     small = Output("Small end", "d", SIZE, main=True)
-    side = Output("Angle of a side to the axis", "α", DEGREES, main=True)
+    side = Output("Angle of a side to the axis", "α", FINE_DEGREES, main=True)
     one_in = Output("Ratio 1 : x, this is x", "x", form(RATIO, 3))
     per_foot = Output("Taper on the diameter", "C", form(SLOPE, 3, "mm/100 mm", "in/ft"))
     over_low = Output("Over rollers on the plate", "M_1", SIZE)
@@ -41,12 +42,7 @@ class Out(Outputs):
 class In(Inputs):
     large: Number = given("Large end", "D", SIZE, hard="0.5 to 1000 mm", example="30 mm")
     length: Number = given(
-        "Length between the ends",
-        "L",
-        form(LENGTH, 2),
-        hard="0.5 to 2000 mm",
-        hint="Along the axis.",
-        example="60 mm",
+        "Length between the ends", "L", COARSE, hard="0.5 to 2000 mm", hint="Along the axis.", example="60 mm"
     )
     by: Number = any_of(
         "Small end, or the taper",
@@ -62,14 +58,14 @@ class In(Inputs):
     roller: Number = given(
         "Rollers for gauging",
         "w",
-        form(LENGTH, 3),
+        SIZE,
         hard="0.5 to 100 mm",
         fold=True,
         assumed=("10 mm", "any pair that is alike"),
         hint="Their diameter; both alike.",
     )
     blocks: Number | None = given(
-        "Blocks under the upper rollers", "H", form(LENGTH, 3), hard="1 to 500 mm", fold=True, example="30 mm"
+        "Blocks under the upper rollers", "H", SIZE, hard="1 to 500 mm", fold=True, example="30 mm"
     )
     read_low: Number | None = measured(
         "Read over rollers on the plate",
@@ -120,7 +116,7 @@ def taper(i: In) -> Answer:
             "is empty, and the taper that was read hangs on it; give what the upper rollers stood on",
         )
     raised = (
-        constant("H", "Blocks under the upper rollers, as an example", form(LENGTH, 3), PLANNED)
+        constant("H", "Blocks under the upper rollers, as an example", SIZE, PLANNED)
         if i.blocks is None
         else i.blocks
     )
@@ -205,7 +201,7 @@ def taper(i: In) -> Answer:
                 note(
                     "The raised rollers would touch {reach} up, and the cone is {L} long: take smaller"
                     " rollers or fewer blocks before you gauge it.",
-                    reach=constant("", "", form(LENGTH, 1), reach),
+                    reach=constant("", "", ROUGH, reach),
                     L=i.length,
                 )
                 if reach > float(i.length)
@@ -254,7 +250,7 @@ def _ratio(large, length, by):
             "length",
             "is {L}, and this taper comes to a point after {point}; give less than {point}",
             L=length,
-            point=constant("", "", form(LENGTH, 2), point),
+            point=constant("", "", COARSE, point),
         )
     return ratio
 

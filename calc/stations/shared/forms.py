@@ -1,7 +1,9 @@
 """How calculators write what they ask and tell: the forms that more than one of them uses, by name."""
 
 from calc.core.kinds import (
+    ANGLE,
     AREA,
+    EXPANSION,
     FORCE,
     LENGTH,
     MODULUS,
@@ -10,6 +12,8 @@ from calc.core.kinds import (
     ROUGHNESS,
     STRESS,
     TEMPERATURE,
+    TEMPERATURE_DIFFERENCE,
+    TIME,
     TORQUE,
 )
 from calc.core.working import form
@@ -24,10 +28,14 @@ MPA, GPA = form(STRESS, 0), form(MODULUS, 0)
 CONTACT = form(STRESS, 1)  # pressure in a joint: less than a strength, so finer
 RZ = form(ROUGHNESS, 1)
 
-SHARE = form(RATIO, 0, "%", "%")
+SHARE, FINE_SHARE = form(RATIO, 0, "%", "%"), form(RATIO, 2, "%", "%")
 TIMES = form(RATIO, 2)  # one over the other
 FRICTION = form(RATIO, 3)
 STRAIN = form(RATIO, 5)
 
-DEGREES_C = form(TEMPERATURE, 0)
+DEGREES_C, KELVINS = form(TEMPERATURE, 0), form(TEMPERATURE_DIFFERENCE, 1)
+ALPHA = form(EXPANSION, 1)  # growth with heat
+
+DEGREES, FINE_DEGREES = form(ANGLE, 0), form(ANGLE, 4)
+SECONDS = form(TIME, 1)
 TURNS = form(ROTATION, 0)  # a minute
