@@ -1,1 +1,3 @@
-"""The calculators of the handbook: pure Python, standard library only."""
+"""Sizes of re-machined engine parts, checked: pure Python, the same at build, in a terminal and in the browser."""
+
+__version__ = "0.2.0"

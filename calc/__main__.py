@@ -8,6 +8,7 @@ import json
 import os
 import sys
 
+from calc import __version__
 from calc.core.reading import quoted
 from calc.core.result import InputError, Refused, say
 from calc.declare.calculator import evaluate
@@ -20,6 +21,7 @@ def main(arguments: list[str] | None = None) -> int:
     parser = argparse.ArgumentParser(
         prog="python -m calc", description="Sizes of re-machined engine parts, checked."
     )
+    parser.add_argument("--version", action="version", version=f"Sizebook {__version__}")
     commands = parser.add_subparsers(dest="command", required=True)
     listed = commands.add_parser("list", help="every calculator")
     shown = commands.add_parser("show", help="a calculator's inputs and outputs")
@@ -28,7 +30,7 @@ def main(arguments: list[str] | None = None) -> int:
     )
     sheet = commands.add_parser("sheet", help="a job's size sheet, as one HTML file to print")
     for sub in (listed, shown, run):
-        sub.add_argument("--json", action="store_true", help="as JSON; the schema is in DEVELOPERS.md")
+        sub.add_argument("--json", action="store_true", help="as JSON; the schema is in calc/COMMAND.md")
     for sub in (shown, run):
         sub.add_argument("id", metavar="ID")
     run.add_argument(

@@ -104,7 +104,7 @@ def _pages(fresh: Path) -> None:
 
 # --- what strict mode lets pass ---------------------------------------------
 
-LEFTOVER = re.compile(r"^\s*/{3,}.*|\{(?:size|result|quantity|caution):[^}]*\}?", re.MULTILINE)
+LEFTOVER = re.compile(r"^\s*/{3,}.*|\{(?:size|result|quantity|caution|handbook):[^}]*\}?", re.MULTILINE)
 
 
 class _Text(HTMLParser):

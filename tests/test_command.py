@@ -12,6 +12,7 @@ from pathlib import Path
 
 import pytest
 
+import calc
 from calc.__main__ import main
 from calc.core.kinds import KINDS
 from calc.core.spelling import unit_spelled
@@ -50,7 +51,7 @@ def data(*arguments, run=run):
     return ran.returncode, json.loads(ran.stdout, parse_constant=refuse), ran.stderr
 
 
-# the schema, as DEVELOPERS.md describes it: every key, and what stands behind it
+# the schema, as calc/COMMAND.md describes it: every key, and what stands behind it
 
 TEXT, WHOLE = str, int
 NUMBER = (int, float)
@@ -203,13 +204,17 @@ def names(shape):
         yield from names(inner)
 
 
+def test_the_version_is_told(capsys):
+    with pytest.raises(SystemExit) as ended:
+        main(["--version"])
+    assert ended.value.code == 0 and capsys.readouterr().out == f"Sizebook {calc.__version__}\n"
+    assert re.fullmatch(r"\d+\.\d+\.\d+", calc.__version__)
+    newest = re.search(r"^## (.+)$", (ROOT / "CHANGELOG.md").read_text(encoding="utf-8"), re.MULTILINE)
+    assert newest[1] == calc.__version__, "what changed is told of this version"
+
+
 def documented() -> str:
-    return (
-        (ROOT / "DEVELOPERS.md")
-        .read_text(encoding="utf-8")
-        .partition("## The command and its JSON")[2]
-        .partition("\n## ")[0]
-    )
+    return (ROOT / "calc/COMMAND.md").read_text(encoding="utf-8")
 
 
 def test_every_key_and_every_code_is_described():

@@ -35,7 +35,7 @@ CODES = {
     "too-many",
     "twice",
     "impossible",
-}  # those of DEVELOPERS.md but `no-answer`, which is a fault of ours
+}  # those of calc/COMMAND.md but `no-answer`, which is a fault of ours
 LARGE = 10_000  # characters
 MARKUP = [
     "<b>5</b>",

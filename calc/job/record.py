@@ -23,6 +23,7 @@ from difflib import get_close_matches
 from functools import lru_cache
 from zlib import crc32
 
+from calc import __version__
 from calc.core.conformance import COVERAGE
 from calc.core.kinds import KINDS, LENGTH, TEMPERATURE, Kind
 from calc.core.reading import Entry, EntryError, quoted, read, with_article
@@ -34,6 +35,7 @@ from calc.reference import engine as engines
 from calc.reference.materials import MATERIALS
 
 FORMAT, VERSION = "sizebook-job", 2
+WRITER = "written_by"  # which handbook wrote the file
 STAGES = {"received": "as received", "finished": "as finished", "assembly": "at assembly"}
 
 MOST_READINGS, MOST_DONE, MOST_STRUCK = (
@@ -585,7 +587,8 @@ def dump(job: dict) -> str:
 
 
 def written(job: dict) -> str:
-    """The file of a job that came from a function of this module, and so was looked at."""
+    """The file of a job that came from a function of this module, and so was looked at. It says which handbook wrote it, which is no part
+    of the job: whoever writes it next says its own."""
     head = [f" {_plain(key)}: {_plain(job[key])}" for key in _KEYS if key in job]
     lists = [
         f" {_plain(key)}: ["
@@ -593,7 +596,8 @@ def written(job: dict) -> str:
         + ("\n ]" if job[key] else "]")
         for key in ("done", "readings")
     ]
-    return "{\n" + ",\n".join([*head, *lists, f' "check": "{_check(job)}"']) + "\n}\n"
+    by = f' "{WRITER}": {_plain(f"Sizebook {__version__}")}'
+    return "{\n" + ",\n".join([*head[:2], by, *head[2:], *lists, f' "check": "{_check(job)}"']) + "\n}\n"
 
 
 def load(text: str | bytes) -> dict:
@@ -619,6 +623,9 @@ def load(text: str | bytes) -> dict:
             parse_float=_short,
         )
         said = data.pop("check", None) if isinstance(data, dict) else None
+        writer = data.pop(WRITER, "") if isinstance(data, dict) else ""
+        if type(writer) is not str or len(writer) > _LONGEST["by"]:
+            raise JobError(f"This job's {WRITER} is no name of a handbook; take it out, or give a text.")
         if said is not None and said != _check(data):
             raise JobError(
                 "This job's file was changed or damaged after it was written: its check sum does not fit;"

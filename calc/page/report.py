@@ -1,4 +1,4 @@
-"""A result or a declaration as plain data (for JSON) and as text (for the terminal). The schema is in DEVELOPERS.md; keep it stable."""
+"""A result or a declaration as plain data (for JSON) and as text (for the terminal). The schema is in calc/COMMAND.md; keep it stable."""
 
 VERSION = 2  # of the schema: 1 took what was not entered from the example, unsaid
 from calc.core.result import VERDICT_WORDS, Result

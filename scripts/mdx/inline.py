@@ -4,6 +4,7 @@
     {result: seat-fit interference}             a number that a calculator worked out
     {quantity: 0.03 mm}                         a number of the page's own, such as a rule of thumb
     {caution: hot-head}                         a hazard, in the words that are used everywhere
+    {handbook: version}                         which handbook this is
 
 Every number is written in both unit systems. Not taken inside code. A new form is one function in `FORMS`.
 """
@@ -15,6 +16,7 @@ from typing import NamedTuple
 
 from markdown.inlinepatterns import InlineProcessor
 
+import calc
 from calc.reference import engine
 from scripts.mdx.handbook import Handbook
 from scripts.mdx.place import Lines, MarkdownError
@@ -52,6 +54,13 @@ def caution(handbook, id: str) -> str:
     return handbook.page.caution_html(id)
 
 
+def handbook_version(handbook, what: str) -> str:
+    """The version of this handbook."""
+    if what != "version":
+        raise ValueError("write it as {handbook: version}")
+    return calc.__version__
+
+
 class Form(NamedTuple):
     function: Callable[..., str]
     words: range  # how many it takes
@@ -63,6 +72,7 @@ FORMS = {
     "result": Form(result, range(2, 3), "{result: calculator output}"),
     "quantity": Form(quantity, range(2, 3), "{quantity: number unit}, such as 0.03 mm"),
     "caution": Form(caution, range(1, 2), "{caution: name}"),
+    "handbook": Form(handbook_version, range(1, 2), "{handbook: version}"),
 }
 
 

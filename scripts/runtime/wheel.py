@@ -29,7 +29,7 @@ def source_wheel(out: Path) -> Path:
     """Build the wheel with pip into `out`; returns its path."""
     out.mkdir(parents=True, exist_ok=True)
     with tempfile.TemporaryDirectory() as copy:  # building leaves files beside the sources
-        for name in ("pyproject.toml", "README.md"):
+        for name in ("pyproject.toml", "README.md", "LICENSE"):
             shutil.copy(environment.ROOT / name, copy)
         shutil.copytree(bundle.CALC, Path(copy) / "calc", ignore=shutil.ignore_patterns("__pycache__"))
         command = [

@@ -10,6 +10,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+import calc
 from calc.core.kinds import LENGTH
 from calc.core.reading import read
 from calc.job import record
@@ -31,7 +32,7 @@ from calc.job.record import (
     unstrike,
 )
 from calc.reference import engine
-from tests.job.jobs import AT, any_job, job, reading
+from tests.job.jobs import AT, any_job, job, ordinary, reading
 
 
 def unmarked(**fields) -> dict:
@@ -684,10 +685,10 @@ def test_a_damaged_older_form_is_refused(damage):
     )
 
 
-def test_the_file_in_the_developers_page_is_one():
-    """The form is described there; its example is what `dump` writes."""
-    page = (Path(record.__file__).parents[2] / "DEVELOPERS.md").read_text(encoding="utf-8")
-    example = page.partition("## A job")[2].partition("```json\n")[2].partition("```")[0]
+def test_the_file_in_the_description_of_the_form_is_one():
+    """Its example is what `dump` writes."""
+    page = Path(record.__file__).with_name("FORMAT.md").read_text(encoding="utf-8")
+    example = page.partition("```json\n")[2].partition("```")[0]
     kept = load(example)
     assert set(kept["readings"][0]) == {
         "feature",
@@ -747,3 +748,20 @@ def test_the_kind_of_a_text_is_that_which_asking_every_kind_gives(number):
             key=lambda kind: not text.rstrip().endswith(record._entry(text, kind).unit.symbol),
             default=None,
         ), text
+
+
+def test_a_file_says_which_handbook_wrote_it_and_that_is_no_part_of_the_job():
+    kept = ordinary()
+    text = dump(kept)
+    assert json.loads(text)["written_by"] == f"Sizebook {calc.__version__}"
+    assert load(text) == kept and "written_by" not in load(text)
+    other = text.replace(f"Sizebook {calc.__version__}", "Sizebook 9.1.0")
+    assert load(other) == kept and dump(load(other)) == text
+    assert load("".join(line for line in text.splitlines(True) if "written_by" not in line)) == kept
+
+
+@pytest.mark.parametrize("said", ["7", "[]", '"' + "x" * 200 + '"'])
+def test_a_writer_that_is_no_name_is_refused(said):
+    spoilt = dump(ordinary()).replace(f'"Sizebook {calc.__version__}"', said)
+    with pytest.raises(JobError, match="is no name of a handbook"):
+        load(spoilt)

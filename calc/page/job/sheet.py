@@ -11,6 +11,7 @@ from collections import Counter
 from functools import cache
 from itertools import groupby
 
+from calc import __version__
 from calc.core.reading import EntryError
 from calc.core.result import VERDICT_WORDS
 from calc.core.writing import to_unit, write
@@ -128,6 +129,7 @@ def _head(job, engine) -> Html:
         ("Received", job["received"] or "not told"),
         ("Shop", job["by"] or "not told"),
         ("Job", job["id"]),
+        ("Handbook", f"Sizebook {__version__}"),
         ("Started", _day(job["started"])),
         ("Read", days),
         ("By", hands),

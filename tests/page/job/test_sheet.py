@@ -5,6 +5,7 @@ import re
 import pytest
 from hypothesis import given, settings
 
+import calc
 from calc.job.codes import FORM, MOST, MOST_CODES, address_in, draw, links, reachable
 from calc.job.parts import not_checked
 from calc.job.record import JobError, add_reading, current
@@ -254,6 +255,7 @@ def test_the_head_says_whose_job_and_whose_limits():
         "two heads, crank, four rods, case",
         "Tern Street Engine Works",
         "orchard-7",
+        f"Sizebook {calc.__version__}",
         "2026-11-16 to 2026-11-23",
         "RB (23), MK (23)",
         "Invented limits. TS-16, an invented",
