@@ -10,6 +10,11 @@ from functools import cache
 from importlib import import_module
 from pathlib import Path
 
+from calc.core.spelling import unit_spelled
+from calc.core.writing import to_unit
+from calc.declare.calculator import evaluate
+from calc.stations.index import find
+
 HERE = Path(__file__).parent
 
 KINDS = {
@@ -88,3 +93,15 @@ def trends_of(module: str) -> dict[str, Trend]:
 
 def every() -> list[Check]:
     return [check for module in tables() for check in rows_of(module)]
+
+
+def asked(id: str, output: str, unit: str = "") -> Callable[..., float]:
+    """A function of entries that evaluates the calculator as a reader asks it, with texts, and gives one output, counted in `unit`;
+    a bare ratio without one."""
+
+    def got(**entries) -> float:
+        calculator = find(id)
+        found = evaluate(calculator, entries)[output]
+        return to_unit(found, unit_spelled(calculator.output[output].form.kind, unit)) if unit else found
+
+    return got

@@ -1,6 +1,5 @@
 """Outside numbers for chambers, asked of the calculator. Those marked library are worked anew in test_chamber_volume.py."""
-from tests.checks import Check, Trend
-from tests.stations.heads import asked
+from tests.checks import Check, Trend, asked
 
 OPEN = dict(low="20 cm³", high="200 cm³", most_cut="5 mm")
 STEP = OPEN | dict(mouth="90 mm", cut="0.5 mm", readings="60 cm³")

@@ -1,7 +1,6 @@
 """Outside numbers for fins. Those marked library are worked anew in test_fin_cooling.py."""
 from calc.stations.heads.fin_cooling import fin_area, fin_efficiency, fin_number, overall_efficiency
-from tests.checks import Check, Trend
-from tests.stations.heads import asked
+from tests.checks import Check, Trend, asked
 
 
 def efficiency(h, k, thickness_mm, length_mm):

@@ -1,6 +1,5 @@
 """Outside numbers for guides, asked of the calculator. Those marked library are worked anew in test_guide_fit.py."""
-from tests.checks import Check, Trend
-from tests.stations.heads import asked
+from tests.checks import Check, Trend, asked
 
 BVP = "scipy solve_bvp on u″ + u′/r − u/r² = 0 in guide and head, with free thermal strain, and the stiffness and growth that the materials' table gives"
 LEAN = "scipy brentq: a stem of that thickness turned in the bore until both ends touch"

@@ -1,8 +1,7 @@
 """Outside numbers for the leak test, asked of the calculator. Those marked library are worked anew in test_leak_test.py."""
 from math import exp
 
-from tests.checks import Check, Trend
-from tests.stations.heads import asked
+from tests.checks import Check, Trend, asked
 
 HAND = "V·Δp/t by hand; units converted with pint"
 TEST = dict(mode="pressure", volume="2.5 L", start="60 kPa", end="58.5 kPa", time="60 s")

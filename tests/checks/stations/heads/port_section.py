@@ -1,8 +1,7 @@
 """Outside numbers for ports, asked of the calculator. Those marked library are worked anew in test_port_section.py."""
 from math import pi, sqrt
 
-from tests.checks import Check, Trend
-from tests.stations.heads import asked
+from tests.checks import Check, Trend, asked
 
 PIPE = dict(shape="round", width="32 mm", manifold_width="32 mm", manifold_height="32 mm", bore="85.5 mm", stroke="69 mm", engine_speed="4500 1/min")
 DEE = dict(shape="d", width="36 mm", height="32 mm", corner="5 mm", manifold_width="36 mm", manifold_height="32 mm")

@@ -1,8 +1,7 @@
 """Outside numbers for cutting a seat, asked of the calculator. Those marked library are worked anew in test_seat_cut.py."""
 from math import cos, radians, sin, tan
 
-from tests.checks import Check, Trend
-from tests.stations.heads import asked
+from tests.checks import Check, Trend, asked
 
 LINES = "sympy geometry: the cones as lines in the section, edges by Line.intersection"
 TRIANGLE = "right triangle"

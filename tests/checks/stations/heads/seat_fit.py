@@ -1,6 +1,5 @@
 """Outside numbers for the fit of a seat ring, asked of the calculator. All are worked anew in test_seat_fit.py."""
-from tests.checks import Check, Trend
-from tests.stations.heads import asked
+from tests.checks import Check, Trend, asked
 
 BVP = "scipy solve_bvp on u″ + u′/r − u/r² = 0 in two rings, joined at equal radial stress"
 OWN = BVP + ", with the stiffness and expansion that the materials' table gives"

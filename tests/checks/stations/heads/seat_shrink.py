@@ -1,6 +1,5 @@
 """Outside numbers for shrinking a seat ring in, asked of the calculator. Those marked library are worked anew in test_seat_shrink.py."""
-from tests.checks import Check, Trend
-from tests.stations.heads import asked
+from tests.checks import Check, Trend, asked
 
 ROOT = "scipy brentq on the balance of free growths, with the growth that the materials' table gives"
 CASES = {  # pocket, ring, clearance in mm, ring's and head's material, ring in °C -> head in °C, head may cool and ring may warm in K

@@ -1,6 +1,5 @@
 """Outside numbers for stem heights, asked of the calculator. Those marked library are worked anew in test_stem_height.py."""
-from tests.checks import Check, Trend
-from tests.stations.heads import asked
+from tests.checks import Check, Trend, asked
 
 SOLVER = "scipy milp: least sunk, then least off the tips, all stems within limits and spread"
 SETS = {  # heights in mm -> most off a tip, most to sink a seat, in mm

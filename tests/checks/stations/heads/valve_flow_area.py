@@ -1,6 +1,5 @@
 """Outside numbers for the valve's flow area, asked of the calculator. Those marked library are worked anew in test_valve_flow_area.py."""
-from tests.checks import Check, Trend
-from tests.stations.heads import asked
+from tests.checks import Check, Trend, asked
 
 STEEP = dict(valve_head="35 mm", seat_inner="31.9 mm", throat="30 mm", stem="7.96 mm", seat_angle="45°")
 FLAT = dict(valve_head="40 mm", seat_inner="36 mm", throat="34 mm", stem="8 mm", seat_angle="30°")

@@ -2,8 +2,7 @@
 but for springcalc's."""
 from math import pi
 
-from tests.checks import Check, Trend
-from tests.stations.heads import asked
+from tests.checks import Check, Trend, asked
 
 HAND = "G·d⁴/(8·D³·n) and Wahl's stress by hand"
 CHAIN = "scipy eigh_tridiagonal: 4000 masses between springs, held at both ends"

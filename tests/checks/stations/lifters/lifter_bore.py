@@ -1,6 +1,5 @@
 """Outside numbers for a unit in a lifter's body, asked of the calculator. Those marked library are worked anew in test_lifter_bore.py."""
-from tests.checks import Check, Trend
-from tests.stations.heads import asked
+from tests.checks import Check, Trend, asked
 
 BVP = "scipy solve_bvp on u″ + u′/r − u/r² = 0 in unit and body, with the stiffness that the materials' table gives"
 

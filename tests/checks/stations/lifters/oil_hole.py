@@ -1,6 +1,5 @@
 """Outside numbers for the oil hole, asked of the calculator. Those marked library are worked anew in test_oil_hole.py."""
-from tests.checks import Check, Trend
-from tests.stations.measuring import asked
+from tests.checks import Check, Trend, asked
 
 FLUIDS = "fluids library: friction factor and loss coefficient 1/C² in series, searched for the flow with scipy brentq"
 OIL = dict(oil="points", cool_temperature="40 °C", cool_viscosity="100 mm²/s", warm_temperature="100 °C", warm_viscosity="11.5 mm²/s", density="880 kg/m³")

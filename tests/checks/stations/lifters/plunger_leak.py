@@ -1,6 +1,5 @@
 """Outside numbers for the leak-down, asked of the calculator. Worked anew in test_plunger_leak.py."""
-from tests.checks import Check, Trend
-from tests.stations.heads import asked
+from tests.checks import Check, Trend, asked
 
 FILM = "scipy: viscosity by root of ASTM D341, local film integrated round the gap, and solve_ivp of the plunger's way down"
 VG = dict(oil="points", cool_temperature="40 °C", cool_viscosity="100 mm²/s", warm_temperature="100 °C", warm_viscosity="11.5 mm²/s", density="880 kg/m³")

@@ -1,6 +1,5 @@
 """Outside numbers for the plunger's place, asked of the calculator. Worked anew in test_plunger_travel.py."""
-from tests.checks import Check, Trend
-from tests.stations.heads import asked
+from tests.checks import Check, Trend, asked
 
 SWUNG = "every point of the chain placed cold and hot, the rocker swung by scipy brentq until it lies on the stem's tip again"
 NAMES = ("case_length", "cylinder", "head", "lifter", "pushrod", "valve_length", "ratio", "case_material", "cylinder_material", "head_material", "valve_material", "pushrod_expansion",

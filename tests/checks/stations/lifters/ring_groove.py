@@ -1,6 +1,5 @@
 """Outside numbers for a snap ring's groove, asked of the calculator. Those marked library are worked anew in test_ring_groove.py."""
-from tests.checks import Check, Trend
-from tests.stations.heads import asked
+from tests.checks import Check, Trend, asked
 
 AREAS = "loaded area integrated round the bore with scipy quad, units with pint; shear yield is von Mises' 1/√3"
 A = dict(bore="17.52 mm", groove="18.60 mm", ring="1.00 mm", width="1.10 mm", lip="2.00 mm", body="21.00 mm", ring_shear="900 MPa", ring_safety="3", groove_safety="2", body_material="forged-steel")

@@ -1,6 +1,5 @@
 """Outside numbers for the doubt of a reading, asked of the calculator."""
-from tests.checks import Check, Trend
-from tests.stations.measuring import asked
+from tests.checks import Check, Trend, asked
 
 G2 = "GUM (JCGM 100:2008), table G.2, from memory"
 REPEATS_ONLY = dict(resolution="0.00001 mm", calibration="0 mm", apart="0 K", off="0 K")

@@ -1,6 +1,5 @@
 """Outside numbers for the verdict on a reading, asked of the calculator. All are worked anew in test_reading_verdict.py."""
-from tests.checks import Check, Trend
-from tests.stations.measuring import asked
+from tests.checks import Check, Trend, asked
 
 NORM = "scipy.stats.norm, cdf(b) − cdf(a) (JCGM 106, clause 7)"
 CASES = {  # reading, U at k = 2, lower, upper, all mm

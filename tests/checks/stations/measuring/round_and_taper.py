@@ -1,8 +1,7 @@
 """Outside numbers for round and straight, asked of the calculator: bodies whose widths are known."""
 from math import cos, pi, radians
 
-from tests.checks import Check, Trend
-from tests.stations.measuring import asked
+from tests.checks import Check, Trend, asked
 
 
 def width(support, degrees):

@@ -1,6 +1,5 @@
 """Outside numbers for the size at 20 °C, asked of the calculator."""
-from tests.checks import Check, Trend
-from tests.stations.measuring import asked
+from tests.checks import Check, Trend, asked
 
 ALUMINIUM = dict(reading="50 mm", part_temperature="35 °C", gauge_temperature="20 °C", material="al-si-t6")
 # α of the table at 20 °C itself (21.5·10⁻⁶/K is its mean to 100 °C) and its growth with heat

@@ -1,6 +1,5 @@
 """Outside numbers for a chain of sizes, asked of the calculator."""
-from tests.checks import Check, Trend
-from tests.stations.measuring import asked
+from tests.checks import Check, Trend, asked
 
 THREE = dict(chain="|".join(["10; 0.05; 0.05; 1"] * 3), low="29.9", high="30.1")
 PLAIN = dict(chain="10; 0.05; 0.05; 1 | 10; 0.02; 0.02; 1 | 10; 0.03; 0.03; -1")

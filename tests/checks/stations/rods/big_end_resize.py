@@ -1,6 +1,5 @@
 """Outside numbers for resized big ends, asked of the calculator. Those marked library are worked anew in test_big_end_resize.py."""
-from tests.checks import Check, Trend
-from tests.stations.rods import asked
+from tests.checks import Check, Trend, asked
 
 RAYS = "scipy brentq along rays from the new centre to the two halves of the old oval, minimize_scalar for the farthest"
 CASES = {  # along, right, left, rod cut, cap cut, centred: mm

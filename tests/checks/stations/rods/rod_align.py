@@ -1,6 +1,5 @@
 """Outside numbers for bend and twist, asked of the calculator. Those marked library are worked anew in test_rod_align.py."""
-from tests.checks import Check, Trend
-from tests.stations.rods import asked
+from tests.checks import Check, Trend, asked
 
 VECTORS = "numpy: angle of two vectors along the bores, from their cross and dot product"
 SLOPES = {(0.02, 0.04, 150): 0.0170823, (0.5, 0.0, 100): 0.2864765, (1.5, -2.0, 120): 1.1934894}  # bend, twist over the span, span in mm -> degrees between the bores

@@ -1,6 +1,5 @@
 """Outside numbers for rod bolts, asked of the calculator. Those marked library are worked anew in test_rod_bolt.py."""
-from tests.checks import Check, Trend
-from tests.stations.rods import asked
+from tests.checks import Check, Trend, asked
 
 SYMPY = "sympy: second derivative of the exact slider-crank"
 SERIES = "F·Σ(L/(E·A)) worked by hand, A_s = 51.05 mm²"

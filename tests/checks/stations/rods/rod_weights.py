@@ -1,6 +1,5 @@
 """Outside numbers for end weights, asked of the calculator. Those marked library are worked anew in test_rod_weights.py."""
-from tests.checks import Check, Trend
-from tests.stations.rods import asked
+from tests.checks import Check, Trend, asked
 
 BEAM = "numpy linalg.solve: reactions of a beam on two supports, with point masses taken off at the pads"
 SETS = {  # big, small of rod 1 and 2, centre distance, pads beyond the centres, mm -> off the big end's pad, off the small end's pad of rod 1, g

@@ -1,6 +1,5 @@
 """Outside numbers for small-end bushes, asked of the calculator. Those marked library are worked anew in test_small_end_bush.py."""
-from tests.checks import Check, Trend
-from tests.stations.rods import asked
+from tests.checks import Check, Trend, asked
 
 BVP = "scipy solve_bvp on u″ + u′/r − u/r² = 0 in bush and rod, with free thermal strain, and the stiffness and growth that the materials' table gives"
 SMOOTH = dict(bush_roughness="0 µm", bore_roughness="0 µm")

@@ -1,6 +1,5 @@
 """Outside areas and forces of threads, asked of the calculator."""
-from tests.checks import Check, Trend
-from tests.stations.threads import asked
+from tests.checks import Check, Trend, asked
 
 UN = "screw_thread_lib 0.0.6 (PyPI), formulas of FED-STD-H28/2B with sizes of ASME B1.1-2019"
 AREAS = "ISO 898-1, table of nominal stress areas, from memory"

@@ -1,6 +1,5 @@
 """Outside numbers for thread inserts, asked of the calculator."""
-from tests.checks import Check, Trend
-from tests.stations.heads import asked
+from tests.checks import Check, Trend, asked
 
 STI = "ASME B18.29.2M and DIN 8140-2, geometry of the tapped hole, from memory"
 LIBRARY = "screw_thread_lib 0.0.6 (PyPI), ASn_min_FEDSTD_2a with its own ASME B1.1-2019 sizes"

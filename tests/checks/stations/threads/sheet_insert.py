@@ -1,8 +1,7 @@
 """Outside numbers for threads in sheet, asked of the calculator."""
 from math import pi
 
-from tests.checks import Check, Trend
-from tests.stations.heads import asked
+from tests.checks import Check, Trend, asked
 
 CFS = "published tables of #10 screws in 33 ksi / 45 ksi studs by AISI S100: allowable pull-out {} lbf at Ω = 3, from memory (ST4.8 is 0.5 % under #10)"
 

@@ -1,6 +1,5 @@
 """Outside drills and shares of thread, asked of the calculator."""
-from tests.checks import Check, Trend
-from tests.stations.threads import asked
+from tests.checks import Check, Trend, asked
 
 CHART = "bd_warehouse 0.4.0 (PyPI), tap_hole_sizes.csv, soft metal"
 HANDBOOK = "Machinery's Handbook, definition of the percentage of thread, from memory"

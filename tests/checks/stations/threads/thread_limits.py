@@ -1,6 +1,5 @@
 """Outside limits of threads, asked of the calculator."""
-from tests.checks import Check
-from tests.stations.threads import asked
+from tests.checks import Check, asked
 
 TABLE = "ISO 965-2 / ASME B1.13M, table of limits of size, from memory"
 UN = "screw_thread_lib 0.0.6 (PyPI), sizes of ASME B1.1-2019"

@@ -1,6 +1,5 @@
 """Outside readings over wires, asked of the calculator."""
-from tests.checks import Check, Trend
-from tests.stations.threads import asked
+from tests.checks import Check, Trend, asked
 
 WIRES = "Machinery's Handbook, best wire P/√3, from memory"
 LEAD = "Machinery's Handbook, helix correction ½·W·tan²λ·cos 30°·cot 30°, from memory"

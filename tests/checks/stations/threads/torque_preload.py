@@ -1,6 +1,5 @@
 """Outside numbers for torque and preload, asked of the calculator."""
-from tests.checks import Check, Trend
-from tests.stations.heads import asked
+from tests.checks import Check, Trend, asked
 
 VDI = "VDI 2230-1, table A1, 8.8, µ = 0.12, from memory"
 EXACT = "mechanics of the wedge with the lead angle and the flank's, worked exactly"
