@@ -7,7 +7,7 @@ from calc.reference.materials import MATERIALS
 from calc.stations.shared.forms import RZ, SIZE, TIMES
 
 
-def material(
+def material_of(
     label: str,
     ids: tuple[str, ...],
     *,
@@ -21,7 +21,7 @@ def material(
     return choice(label, options, feature=feature, example=example, fold=fold, must=must)
 
 
-def roughness(of: str, symbol: str, usual: str, why: str) -> Any:
+def roughness_of(of: str, symbol: str, usual: str, why: str) -> Any:
     """Rz of a face that is pressed against another."""
     return given(
         f"Roughness of the {of}, Rz",
@@ -34,7 +34,7 @@ def roughness(of: str, symbol: str, usual: str, why: str) -> Any:
     )
 
 
-def friction(
+def friction_of(
     of: str, hint: str, why: str = "common practice, no source", usual: str = "0.06 to 0.25", when=()
 ) -> Any:
     """Friction in a joint, along its axis."""
@@ -51,7 +51,7 @@ def friction(
     )
 
 
-def least_grip(
+def grip_wanted(
     assumed: str, hint: str, hard: str = "0 to 0.2 mm", usual: str = "0.003 to 0.05 mm", when=()
 ) -> Any:
     """Interference that a ring must keep."""
