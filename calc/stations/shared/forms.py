@@ -29,7 +29,7 @@ CONTACT = form(STRESS, 1)  # pressure in a joint: less than a strength, so finer
 RZ = form(ROUGHNESS, 1)
 
 SHARE, FINE_SHARE = form(RATIO, 0, "%", "%"), form(RATIO, 2, "%", "%")
-TIMES = form(RATIO, 2)  # one over the other
+TIMES, ROUGH_TIMES = form(RATIO, 2), form(RATIO, 1)  # one over the other
 FRICTION = form(RATIO, 3)
 STRAIN = form(RATIO, 5)
 

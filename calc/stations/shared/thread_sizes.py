@@ -1,13 +1,12 @@
 """What the calculators of threads share: the sizes and classes to choose from, and a thread's basic sizes as
 lines of the working."""
 
-from calc.core.kinds import LENGTH
-from calc.core.result import impossible
-from calc.core.working import Form, constant, form
+from calc.core.result import Source, impossible
+from calc.core.working import Form, Number, constant
 from calc.reference import sources
 from calc.reference.standards.threads import THREADS, Limits, NotOffered, Thread, external, internal
+from calc.stations.shared.forms import SIZE
 
-SIZE = form(LENGTH, 3)
 NOTHING = 1e-10  # m: what is left of a sum of floats is neither over nor under a limit
 SIZES = {name: thread.words for name, thread in THREADS.items()}
 FITS = {
@@ -49,23 +48,32 @@ def pair(size: str, fit: str) -> tuple[Thread, Limits, Limits]:
         ) from None
 
 
-def standard(thread: Thread):
+def standard(thread: Thread) -> Source:
     return sources.ISO_965 if thread.system == "metric" else sources.ASME_B1_1
 
 
-def pitch(thread: Thread):
+def pitch(thread: Thread) -> Number:
     return known("P", "Pitch", thread.P, standard(thread), SIZE)
 
 
-def nominal(thread: Thread):
+def nominal(thread: Thread) -> Number:
     return known("d", "Nominal diameter", thread.d, standard(thread))
 
 
-def known(symbol: str, label: str, value: float, source, shape: Form = SIZE):
+def basic(thread: Thread) -> tuple[Number, Number, Number]:
+    """Pitch, nominal diameter and basic pitch diameter."""
+    return (
+        pitch(thread),
+        nominal(thread),
+        known("d_2", "Basic pitch diameter", thread.pitch_diameter, standard(thread)),
+    )
+
+
+def known(symbol: str, label: str, value: float, source: Source | None, shape: Form = SIZE) -> Number:
     """A size out of a standard."""
     return constant(symbol, label, shape, value, source)
 
 
-def length(value: float):
+def length(value: float) -> Number:
     """A length in a sentence."""
     return constant("", "", SIZE, value)

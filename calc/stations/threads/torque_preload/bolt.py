@@ -24,8 +24,7 @@ class Bolt(NamedTuple):
 
 def bolt_of(i: In) -> Bolt:
     thread = THREADS[i.thread]
-    pitch, nominal = sizes.pitch(thread), sizes.nominal(thread)
-    pitch_diameter = sizes.known("d_2", "Basic pitch diameter", thread.pitch_diameter, sizes.standard(thread))
+    pitch, nominal, pitch_diameter = sizes.basic(thread)
     area = constant("A_s", "Stress area", SECTION, stress_area(thread), sources.STRESS_AREA)
     stress_diameter = step("d_s", "Diameter of that area", SIZE, sqrt(4 * area / PI), sources.STRESS_AREA)
     bearing = bolts.rubs_on(i.bearing, nominal)
