@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import argparse
 import hashlib
-import json
 import logging
 import re
 import shutil
@@ -18,6 +17,7 @@ import tempfile
 from html.parser import HTMLParser
 from pathlib import Path
 
+from scripts import theme
 from scripts.comments import without_comments
 from scripts.environment import CACHE, ROOT, Missing, one_at_a_time
 from scripts.mdx.place import MarkdownError, page
@@ -50,9 +50,7 @@ def _build_anew(site_dir: Path, build_id: str) -> None:
         fresh = Path(work) / "fresh"
         _pages(fresh)
         check_pages(fresh)
-        name_parts(fresh)
-        rank_calculators(fresh, _wanted_words())
-        mend_search(fresh)
+        _theme(fresh)
         leave_out_comments(fresh)
         _runtime(fresh)
         (fresh / BUILT_FROM).write_text(build_id)
@@ -139,62 +137,16 @@ def check_pages(folder: Path) -> None:
             )
 
 
-def name_parts(folder: Path) -> None:
-    """Give names to the parts of a page that the theme leaves without one, or names by a label that is hidden at that width."""
-    for path in folder.rglob("*.html"):
-        html = path.read_text(encoding="utf-8")
-        html = html.replace(
-            'data-md-component="search" role="dialog"',
-            'data-md-component="search" role="dialog" aria-label="Search"',
-        )
-        for id, title in re.findall(
-            r'<label class="md-nav__title" for="(__nav_[\d_]+)">\s*<span[^>]*></span>\s*(.*?)\s*</label>',
-            html,
-            re.DOTALL,
-        ):
-            html = html.replace(f'aria-labelledby="{id}_label"', f'aria-label="{title}"')
-        path.write_text(html, encoding="utf-8")
-
-
-AMBIGUOUS, PARTED = "e=e+s+o.id}return e", 'e=e+s+o.id+","}return e'
-
-
-def _wanted_words() -> dict[str, list[str]]:
-    """What each calculator is looked for by, by its id."""
+def _theme(folder: Path) -> None:
     from calc.stations import index as stations
 
-    return {id: [stations.find(id).title, *stations.find(id).finds] for id in stations.ids()}
-
-
-def rank_calculators(folder: Path, wanted: dict[str, list[str]]) -> None:
-    """Let the search put a calculator above the pages and the prose that use the words that it is looked for by: as tags, which
-    the theme's search counts most."""
-    path = folder / "search/search_index.json"
-    index = json.loads(path.read_text(encoding="utf-8"))
-    for entry in index["docs"]:
-        heading = re.search(r"#(.+?)(-\d+)?-title$", entry["location"])
-        if heading and heading[1] in wanted:
-            entry["tags"] = wanted[heading[1]]
-    path.write_text(json.dumps(index, ensure_ascii=False, separators=(",", ":")), encoding="utf-8")
-
-
-def mend_search(folder: Path) -> None:
-    """Part what the search's library (lunr) tells the nodes of its tree of words by: a letter and the number of the node behind it.
-
-    It writes them without a mark between, so that letter 1 before node 23 reads like 1 before 2 and 3 before …: where words hold
-    digits, unlike nodes are then taken for one, words arise that no page has, and a search that meets one of them finds nothing.
-    """
-    workers = list(folder.glob("assets/javascripts/workers/search.*.min.js"))
-    found = [
-        (path, text) for path in workers if (text := path.read_text(encoding="utf-8")).count(AMBIGUOUS) == 1
-    ]
-    if len(found) != 1:
+    found = {id: stations.find(id) for id in stations.ids()}
+    try:
+        theme.change(folder, {id: [one.title, *one.finds] for id, one in found.items()})
+    except theme.OtherTheme as error:
         raise BuildFailed(
-            f"The search of the theme is another one than that which is mended: “{AMBIGUOUS}” is not in it"
-            " exactly once."
-        )
-    path, text = found[0]
-    path.write_text(text.replace(AMBIGUOUS, PARTED), encoding="utf-8")
+            f"The theme is another one than that which scripts/theme.py changes. {error}"
+        ) from error
 
 
 def leave_out_comments(folder: Path) -> None:

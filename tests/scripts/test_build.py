@@ -1,13 +1,14 @@
 """The build: what it refuses, and that a failed one leaves the old site in place."""
 
-import json
 from types import SimpleNamespace
 
 import pytest
 
-from scripts import build
+from scripts import build, theme
 from scripts.build import BuildFailed
 from scripts.mdx import hooks, place
+
+CHANGE = theme.change
 
 
 @pytest.fixture
@@ -20,8 +21,7 @@ def checkout(tmp_path, monkeypatch):
     monkeypatch.setattr(build, "CACHE", tmp_path / ".cache")
     monkeypatch.setattr(build, "SOURCES", ("docs",))
     monkeypatch.setattr(build, "_runtime", lambda fresh: None)
-    monkeypatch.setattr(build, "rank_calculators", lambda fresh, wanted: None)
-    monkeypatch.setattr(build, "mend_search", lambda fresh: None)
+    monkeypatch.setattr(theme, "change", lambda fresh, wanted: None)
 
     def pages(fresh):
         fresh.mkdir()
@@ -69,6 +69,15 @@ def test_a_failed_build_leaves_the_old_site(checkout):
     assert not list((checkout.site.parent / ".cache").glob("site-*"))
 
 
+def test_another_theme_leaves_the_old_site_and_tells_what_was_looked_for(checkout, monkeypatch):
+    build.build(checkout.site)
+    checkout.source.write_text("second")
+    monkeypatch.setattr(theme, "change", CHANGE)
+    with pytest.raises(BuildFailed, match="scripts/theme.py changes. There are 0 files"):
+        build.build(checkout.site)
+    assert checkout.built() == "<p>first</p>"
+
+
 @pytest.mark.parametrize(
     "left",
     [
@@ -98,44 +107,6 @@ def test_a_form_left_as_text_is_refused(left, tmp_path):
 def test_what_is_shown_as_code_is_not(fine, tmp_path):
     (tmp_path / "page.html").write_text(f"<html><body>{fine}</body></html>")
     build.check_pages(tmp_path)
-
-
-def test_the_search_puts_a_calculator_above_the_prose(tmp_path):
-    (tmp_path / "search").mkdir()
-    path = tmp_path / "search/search_index.json"
-    locations = [
-        "heads/",
-        "heads/#seat-fit-title",
-        "heads/#seat-fit-2-title",
-        "heads/#seat-fit",
-        "heads/#the-title",
-    ]
-    path.write_text(
-        json.dumps(
-            {
-                "config": {"lang": ["en"]},
-                "docs": [{"location": at, "title": "T", "text": "t"} for at in locations],
-            }
-        )
-    )
-    build.rank_calculators(tmp_path, {"seat-fit": ["Seat ring fit", "press fit"]})
-    index = json.loads(path.read_text())
-    assert index["config"] == {"lang": ["en"]}
-    assert [entry.get("tags") for entry in index["docs"]] == [
-        None,
-        *(["Seat ring fit", "press fit"],) * 2,
-        None,
-        None,
-    ]
-
-
-@pytest.mark.parametrize("text", ["another library", f"{build.AMBIGUOUS} and {build.AMBIGUOUS}"])
-def test_another_search_than_the_mended_one_fails(text, tmp_path):
-    worker = tmp_path / "assets/javascripts/workers/search.0a1b2c3d.min.js"
-    worker.parent.mkdir(parents=True)
-    worker.write_text(text)
-    with pytest.raises(build.BuildFailed, match="another one"):
-        build.mend_search(tmp_path)
 
 
 @pytest.mark.parametrize(

@@ -8,17 +8,18 @@ const PATIENCE = 1000; // ms
 const HEADSTART = 100; // ms, in which what was typed meanwhile is answered
 const STILL = 200; // ms without a change of size
 
-const held = /** @type {HTMLScriptElement} */ (document.querySelector("script[data-held]")); // every page has one (main.html)
+const held = /** @type {HTMLScriptElement} */ (document.querySelector("script[data-held]")); // every page has one (scripts/theme.py)
 const read = new Promise((go) => document.addEventListener("DOMContentLoaded", go, { once: true }));
 const waited = new AbortController();
 
 if (runtime.startsByItself) await Promise.race([calculators(), reader(waited.signal), pause(PATIENCE)]);
 waited.abort();
 await read;
-globalThis.ResizeObserver = late(globalThis.ResizeObserver);
+// The build has the theme's script ask for these, and wait for that sign (scripts/theme.py).
+Object.assign(globalThis, { StillObserver: still(ResizeObserver), LateWorker: late(Worker) });
 const script = document.createElement("script");
 script.src = held.src;
-script.addEventListener("load", () => document.dispatchEvent(new Event("DOMContentLoaded"))); // it knows no other sign that the page was read
+script.addEventListener("load", () => document.dispatchEvent(new Event("sizebook:read")));
 held.replaceWith(script);
 
 async function calculators() {
@@ -41,11 +42,10 @@ function pause(ms) {
 }
 
 /**
- * It measures every heading again when an answer changes the page's height, and the answer's paint would wait
- * for that.
+ * Tells of sizes once they have been still: what the theme measures then would keep an answer's paint waiting.
  * @param {typeof ResizeObserver} Observer
  */
-function late(Observer) {
+function still(Observer) {
   return class extends Observer {
     /** @param {ResizeObserverCallback} tell */
     constructor(tell) {
@@ -60,6 +60,32 @@ function late(Observer) {
           sizes.clear();
         }, STILL);
       });
+    }
+  };
+}
+
+/**
+ * A worker that begins with its first message: the search's is sent once the reader reaches for it.
+ * @param {typeof Worker} Begun
+ */
+function late(Begun) {
+  return class extends EventTarget {
+    /** @type {Worker | undefined} */
+    #worker;
+    /** @param {string} url */
+    constructor(url) {
+      super();
+      this.url = url;
+    }
+    /** @param {unknown} message */
+    postMessage(message) {
+      this.#worker ??= this.#begun();
+      this.#worker.postMessage(message);
+    }
+    #begun() {
+      const worker = new Begun(this.url);
+      worker.onmessage = ({ data }) => this.dispatchEvent(new MessageEvent("message", { data }));
+      return worker;
     }
   };
 }
