@@ -12,10 +12,10 @@ add(LIBRARY, read(`${runtime}/python_stdlib.zip`));
 add("calc", read(`${calculators}/calc.zip`)); // what only the command reports with is not in the memory
 const ask = python.runPython(`
 import json
-from calc.calculator import evaluate
+from calc.declare.calculator import evaluate
 from calc.page.live import answer
-from calc.report import result_data
-from calc.stations import find
+from calc.page.report import result_data
+from calc.stations.index import find
 
 def ask(request):
     asked = json.loads(request)
