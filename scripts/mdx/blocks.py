@@ -141,11 +141,13 @@ def _also(feature: engine.Feature) -> str:
 
 
 def checks(use: Use) -> Markdown:
-    """Every calculator's sources, and the outside numbers that it meets."""
-    from scripts.mdx import checks as tables  # reads the tests' tables, which only this page needs
+    """The sources of a station's calculators, and the outside numbers that they meet; of all at a glance, where none is named."""
+    from scripts.mdx import checks as tables  # reads the tests' tables, which only these pages need
 
     _no_options(use, "checks")
-    return Markdown(tables.page(use.handbook))
+    if use.argument:
+        return Markdown(tables.of_station(use.handbook, use.argument))
+    return Markdown(tables.at_a_glance(use.handbook))
 
 
 def table(use: Use) -> str:

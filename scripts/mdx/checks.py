@@ -1,9 +1,12 @@
-"""The page of sources and checks, from the very tables that the tests walk: it cannot claim more than they prove."""
+"""The pages of sources and checks, from the very tables that the tests walk: it cannot claim more than they prove."""
 
 from __future__ import annotations
 
 import sys
 from collections import Counter
+from types import ModuleType
+
+from markdown.extensions.toc import slugify
 
 from calc.page.html import el
 from calc.page.result import SOURCE_KINDS, head_of, row_of
@@ -18,33 +21,48 @@ SHORT = {
 COLUMNS = ("What", "For", "Expected", "Got", "Off by", "Source")
 
 
-def page(handbook) -> str:
-    """Markdown: a table at a glance, then each calculator with its sources and every outside number that it meets."""
-    calculators = [c for c in handbook.stations.every() if handbook.placed(c.id)]
-    rows = {c.id: _rows(c) for c in calculators}
+def at_a_glance(handbook) -> str:
+    """Markdown: every calculator with what it was held against, the stations, and what belongs to no calculator alone.
+
+    Each row has the anchor that its calculator had when all stations stood on this page.
+    """
     glance = ["| Calculator | Outside numbers met | Rests on |", "| --- | --- | --- |"]
+    stations, rest = [], checks.every()
+    for station in handbook.stations.STATIONS:
+        stations.append(f"- [{handbook.stations.station(station).TITLE}]({station}.md)")
+        for c in _calculators(handbook, station):
+            rows = _rows(c)
+            rest = [row for row in rest if row not in rows]
+            kinds = Counter(SHORT[row.kind] for row in rows)
+            met = ", ".join(f"{count} × {kind}" for kind, count in kinds.most_common()) or "none yet"
+            rests = ", ".join(dict.fromkeys(SOURCE_KINDS[s.kind] for s in c.sources))
+            anchor = slugify(c.title, "-")
+            glance.append(
+                f"| [{c.title}]({handbook.link(c.id)}){{ #{anchor} }} | [{met}]({station}.md#{anchor}) | {rests} |"
+            )
+    shared = [
+        "### What all of them share",
+        "",
+        "Units, materials and the reading of entries.",
+        "",
+        _table(rest),
+    ]
+    return "\n".join([*glance, "", "## Number by number", "", *stations, "", *(shared if rest else [])])
+
+
+def of_station(handbook, station: str) -> str:
+    """Markdown: a station's calculators, each with its sources and every outside number that it meets."""
     parts = []
-    for c in calculators:
+    for c in _calculators(handbook, station):
         link = f"[{c.title}]({handbook.link(c.id)})"
-        kinds = Counter(SHORT[check.kind] for check in rows[c.id])
-        met = ", ".join(f"{count} × {kind}" for kind, count in kinds.most_common()) or "none yet"
-        rests = ", ".join(dict.fromkeys(SOURCE_KINDS[s.kind] for s in c.sources))
-        glance.append(f"| {link} | {met} | {rests} |")
-        parts += [f"### {link}", "", *(f"- {_source(s)}" for s in c.sources), "", _table(rows[c.id]), ""]
-    rest = [row for row in checks.every() if not any(row in found for found in rows.values())]
-    parts += (
-        [
-            "### What all of them share",
-            "",
-            "Units, materials and the reading of entries.",
-            "",
-            _table(rest),
-            "",
-        ]
-        if rest
-        else []
-    )
-    return "\n".join([*glance, "", "## Number by number", "", *parts])
+        parts += [f"## {link}", "", *(f"- {_source(s)}" for s in c.sources), "", _table(_rows(c)), ""]
+    return "\n".join(parts)
+
+
+def _calculators(handbook, station: str) -> list:
+    """Those of a station that stand on a page. KeyError where there is no such station."""
+    ids = [id for id, _, _ in handbook.calculators(station)]
+    return [handbook.stations.find(id) for id in ids if handbook.placed(id)]
 
 
 def _source(source) -> str:
@@ -53,16 +71,21 @@ def _source(source) -> str:
 
 
 def _rows(calculator) -> list[checks.Check]:
-    """The rows of the calculator's own table, and of the formula modules that its module uses."""
-    module = sys.modules[calculator.function.__module__]
-    used = {
-        value.__name__
-        for value in vars(module).values()
-        if type(value) is type(sys) and value.__name__.startswith("calc.")
-    }
-    used.add(module.__name__)
+    """The rows of the calculator's own tables, and of the formula modules that its modules use."""
+    used = _used_by(calculator.function.__module__)
     own = [row for name in checks.tables() if name in used for row in checks.rows_of(name)]
     return own + [row for row in checks.every() if row.subject == calculator.id and row not in own]
+
+
+def _used_by(module: str) -> set[str]:
+    """Names of a calculator's modules, all of them where it is a package, and of the project's modules that they name."""
+    own = {name for name in sys.modules if name == module or name.startswith(f"{module}.")}
+    return own | {
+        value.__name__
+        for name in own
+        for value in vars(sys.modules[name]).values()
+        if isinstance(value, ModuleType) and value.__name__.startswith("calc.")
+    }
 
 
 def _table(rows) -> str:
