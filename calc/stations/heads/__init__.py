@@ -19,3 +19,4 @@ MODULES = {"leak-test": "head_leak"}  # a file called leak_test.py is taken for 
 VALVES = tuple(
     f"{cylinder} {kind}" for cylinder in (1, 2, 3, 4) for kind in ("intake", "exhaust")
 )  # as readings of all are listed
+HEADS = ("al-si-t6", "al-si-cu-t6", "grey-iron")  # materials of heads

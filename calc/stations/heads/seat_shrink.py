@@ -23,7 +23,8 @@ from calc.declare.calculator import (
 from calc.formulas import press_fit as fit
 from calc.reference import cautions, sources
 from calc.reference.materials import COLDEST, MATERIALS, REFERENCE, Material, OutsideTable
-from calc.stations.heads.seat_fit import HEADS, RINGS
+from calc.stations.heads import HEADS
+from calc.stations.heads.seat_ring import RINGS
 from calc.stations.shared.own_material import own_grade, own_values
 
 SIZE, TEMP, KELVINS, STRAIN = (
