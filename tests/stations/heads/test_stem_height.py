@@ -11,7 +11,8 @@ from calc.declare.calculator import evaluate
 from calc.declare.standing import Standing
 from calc.reference import engine
 from calc.stations.heads import VALVES
-from calc.stations.heads.stem_height import plan, stem_height
+from calc.stations.heads.stem_height import stem_height
+from calc.stations.heads.stem_height.room import plan
 from tests.checks.stations.heads.stem_height import SETS, heights
 from tests.corners import corners
 

@@ -1,7 +1,7 @@
 """Do the springs hold the valves? The weakest is judged for holding, the strongest for stress."""
 
 from calc.core.conformance import past
-from calc.core.result import Limit, say
+from calc.core.result import Judged, Limit, say
 from calc.core.working import constant
 from calc.stations.heads.valve_spring.asked import In
 from calc.stations.heads.valve_spring.life import Life
@@ -10,7 +10,7 @@ from calc.stations.heads.valve_spring.surge import Surge
 from calc.stations.shared.forms import COARSE, NEWTON
 
 
-def verdict_on(i: In, loads: Loads, life: Life, surge: Surge, shims: Shims) -> tuple:
+def verdict_on(i: In, loads: Loads, life: Life, surge: Surge, shims: Shims) -> Judged:
     """State, headline, and what to do; the worst first."""
     return (
         _bound(loads)
@@ -28,7 +28,7 @@ def verdict_on(i: In, loads: Loads, life: Life, surge: Surge, shims: Shims) -> t
     )
 
 
-def _bound(loads: Loads) -> tuple | None:
+def _bound(loads: Loads) -> Judged | None:
     if loads.margin > 0:
         return None
     return (
@@ -41,7 +41,7 @@ def _bound(loads: Loads) -> tuple | None:
     )
 
 
-def _weak(i: In, loads: Loads, shims: Shims) -> tuple | None:
+def _weak(i: In, loads: Loads, shims: Shims) -> Judged | None:
     worn, soft = loads.worn, loads.soft
     if past(i.least_seat, worn.load):
         return (
@@ -77,7 +77,7 @@ def _weak(i: In, loads: Loads, shims: Shims) -> tuple | None:
     return None
 
 
-def _strained(i: In, loads: Loads, life: Life) -> tuple | None:
+def _strained(i: In, loads: Loads, life: Life) -> Judged | None:
     stiff = loads.stiff
     if past(i.least_margin, loads.margin):
         return (
@@ -114,7 +114,7 @@ def _strained(i: In, loads: Loads, life: Life) -> tuple | None:
     return None
 
 
-def _unlike_or_surging(i: In, loads: Loads, surge: Surge) -> tuple | None:
+def _unlike_or_surging(i: In, loads: Loads, surge: Surge) -> Judged | None:
     if past(loads.spread, i.most_spread):
         return (
             "attention",
