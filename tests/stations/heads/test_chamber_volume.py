@@ -15,8 +15,10 @@ from calc.core.reading import quantity
 from calc.core.result import Refused
 from calc.declare.calculator import evaluate
 from calc.declare.standing import Standing
+from calc.formulas.round_cap import cap_depth
 from calc.reference import engine
-from calc.stations.heads.chamber_volume import GROWTH, cap_depth, chamber_volume
+from calc.stations.heads.chamber_volume import chamber_volume
+from calc.stations.heads.chamber_volume.chambers import GROWTH
 
 CM3, MM = 1e-6, 1e-3
 MOUTH = math.pi / 4 * 90**2 / 1000  # cm³ for each millimetre of cut

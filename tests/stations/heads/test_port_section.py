@@ -12,15 +12,10 @@ from scipy.integrate import quad
 from calc.core.result import Refused
 from calc.declare.calculator import evaluate
 from calc.declare.standing import Standing
+from calc.formulas.sections import d_area, d_perimeter, oval_area, oval_perimeter
 from calc.reference import engine
-from calc.stations.heads.port_section import (
-    Section,
-    d_area,
-    d_perimeter,
-    oval_area,
-    oval_perimeter,
-    port_section,
-)
+from calc.stations.heads.port_section import port_section
+from calc.stations.heads.port_section.edge import Section
 from tests.checks.stations.heads.port_section import CHECKS
 
 MM = 1e-3
