@@ -1,7 +1,7 @@
 """Builds the pages with the theme makers' successor to MkDocs, from the same mkdocs.yml, and tells what differs: `python3 scripts/successor.py`.
 
-The theme's makers have announced its end. As long as this finds nothing in the articles, moving is a matter of scripts/build.py, which
-works on the theme's own files after the pages are made: the policy, the search's index, the labels of the navigation.
+The theme's makers have announced its end. As long as this finds nothing in the articles, moving is a matter of
+scripts/build.py, which then calls the successor, and scripts/theme.py, which changes files of the theme as it is now.
 
 Results stand in .cache/successor.json. Ends with 1 where a page is missing or its article differs.
 """
@@ -87,6 +87,7 @@ def compare(ours: Path, theirs: Path) -> dict:
             differences[page] = found
     return {
         "pages": len(pages[0]),
+        "same": len(pages[0] & pages[1]) - len(differences),
         "missing": sorted(pages[0] - pages[1]),
         "more": sorted(pages[1] - pages[0]),
         "differences": differences,
@@ -139,8 +140,8 @@ def main() -> None:
         told = {"successor": version("zensical"), **compare(with_mkdocs.SITE, build(Path(folder)))}
     environment.put(RESULTS, json.dumps(told, indent=1))
     print(
-        f"Zensical {told['successor']}: {told['pages']} pages, {len(told['missing'])} missing,"
-        f" {len(told['differences'])} articles differ."
+        f"Zensical {told['successor']}: {told['pages']} pages, the articles of {told['same']} the same,"
+        f" {len(told['differences'])} differ, {len(told['missing'])} are missing."
     )
     for page in told["missing"]:
         print(f"  missing: {page}")

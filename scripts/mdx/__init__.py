@@ -9,7 +9,7 @@ from pathlib import Path
 
 from markdown import Extension
 
-from scripts.mdx import blocks, inline, place, tables
+from scripts.mdx import blocks, inline, place, tables, zensical
 from scripts.mdx.handbook import Handbook
 
 DOCS = Path(__file__).resolve().parents[2] / "docs"
@@ -25,6 +25,7 @@ class SizebookExtension(Extension):
     def extendMarkdown(self, md):
         lines = place.Lines()
         handbook = self.handbook or _own_handbook()
+        zensical.register(md, DOCS)
         inline.register(md, handbook, lines)
         blocks.register(md, handbook, lines)
         tables.register(md)

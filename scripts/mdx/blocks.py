@@ -30,6 +30,7 @@ from pymdownx.blocks.block import Block
 
 from calc.core.result import Refused
 from calc.reference import engine
+from scripts.mdx import zensical
 from scripts.mdx.handbook import Handbook
 from scripts.mdx.place import Lines, MarkdownError, outside_fences
 
@@ -223,7 +224,7 @@ class _Placed(Block):
             return place
         # The stash puts the HTML in the place of a bare paragraph; its id is for the check of links only.
         place = etree.SubElement(parent, "p", {"id": anchor, PLACE: ""})
-        place.text = AtomicString(self.md.htmlStash.store(content))
+        place.text = AtomicString(self.md.htmlStash.store(zensical.links(self.md, content)))
         return place
 
     def on_markdown(self):

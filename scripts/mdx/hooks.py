@@ -19,7 +19,4 @@ def on_config(config, **_):
 
 
 def on_page_markdown(markdown, page, **_):
-    source = Path(page.file.abs_src_path)
-    text = source.read_text(encoding="utf-8-sig")
-    start = text.find(markdown)  # MkDocs has cut off the front matter
-    place.enter_page(str(source.relative_to(ROOT)), text.count("\n", 0, max(start, 0)))
+    place.enter_source(Path(page.file.abs_src_path), ROOT, markdown)

@@ -39,6 +39,7 @@ def test_articles_alike_but_for_white_space_order_and_the_theme_are_alike(sites)
     )
     assert successor.compare(ours, theirs) == {
         "pages": 1,
+        "same": 1,
         "missing": [],
         "more": [],
         "differences": {},
