@@ -30,9 +30,10 @@ def test_nothing_cut_moves_nothing(mm, centred):
     assert found["lost"] == found["offset"] == found["spread"] == 0 and found[
         "shortest"
     ] / MM == pytest.approx(137)
-    assert found["clean"] / MM == pytest.approx(
-        mean + math.hypot(stretch, lean), abs=1e-6
-    )  # the oval's own longest diameter
+    # the oval's own longest diameter, met by trying a direction each half degree: a quarter off at most
+    swing = math.hypot(stretch, lean)
+    missed = swing * (1 - math.cos(2 * math.radians(0.25)))
+    assert mean + swing - missed - 1e-9 <= found["clean"] / MM <= mean + swing + 1e-9
 
 
 @given(readings, cut, cut)

@@ -9,7 +9,8 @@ from calc.core.result import Refused
 from calc.declare.calculator import evaluate
 from calc.declare.standing import Standing
 from calc.reference.engine import engine
-from calc.stations.rods.rod_weights import off_pads, rod_weights
+from calc.stations.rods.rod_weights import rod_weights
+from calc.stations.rods.rod_weights.pads import off_pads
 from tests.checks.stations.rods.rod_weights import SETS, pair
 
 G = 1e-3
