@@ -2,7 +2,7 @@
 
 from fractions import Fraction
 
-from calc.core.kinds import ANGLE, COUNT, KINDS, LENGTH
+from calc.core.kinds import ANGLE, COUNT, KINDS, LENGTH, Kind, Unit
 from calc.core.reading import with_article
 from calc.core.result import Table, note, say
 from calc.core.working import Form, constant, figures
@@ -67,7 +67,10 @@ class In(Inputs):
     sources=(sources.SP_811,),
 )
 def units(i: In) -> Answer:
-    """Exact factors (NIST SP 811), carried as fractions; written with ten digits. No range: what can be read can be converted."""
+    """Exact factors (NIST SP 811), carried as fractions; written with ten digits.
+
+    No range: what can be read can be converted.
+    """
     found = i.value.form.kind
     rows = [
         (unit.symbol or "as a number", figures(to_unit(float(i.value), unit), DIGITS)) for unit in found.units
@@ -102,7 +105,7 @@ def units(i: In) -> Answer:
     )
 
 
-def _form(kind, unit, value, digits) -> Form:
+def _form(kind: Kind, unit: Unit, value: float, digits: int) -> Form:
     """One unit in both systems, with so many digits and no needless zeros."""
     return Form(kind, decimals_of(value, unit, digits), unit, unit)
 

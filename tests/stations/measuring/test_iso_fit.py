@@ -10,7 +10,8 @@ from hypothesis import strategies as st
 from calc.core.result import Refused
 from calc.declare.calculator import evaluate
 from calc.reference.standards import iso_286
-from calc.stations.measuring.iso_fit import HOLES, SHAFTS, iso_fit
+from calc.stations.measuring.iso_fit import iso_fit
+from calc.stations.measuring.iso_fit.asked import HOLES, SHAFTS
 
 
 def run(system="metric", /, **entries):
