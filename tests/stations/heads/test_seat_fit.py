@@ -14,6 +14,7 @@ from calc.formulas import press_fit as fit
 from calc.reference.engine import engine
 from calc.reference.materials import MATERIALS
 from calc.stations.heads.seat_fit import seat_fit
+from calc.stations.heads.seat_ring import RINGS
 from tests.checks.stations.heads.seat_fit import CASES, COLUMNS, FOUND, SMOOTH, ring
 from tests.formulas.test_press_fit import stepped, two_rings
 
@@ -397,6 +398,19 @@ def test_more_interference_presses_and_loads_more(a, b):
     assert (less["ring_wanted"], less["ring_most"]) == pytest.approx(
         (more["ring_wanted"], more["ring_most"])
     )  # it is the pocket that they hang on
+
+
+@given(grips, grips, st.sampled_from(sorted(RINGS)))
+def test_wider_pocket_leaves_less_grip_while_nothing_yields(a, b, ring_material):
+    """Free growth alone: δ + D·(ε_r − ε_h), so that of each micrometre of pocket the grip loses nearly a micrometre."""
+    assume(abs(a - b) > 1e-6)
+    tight, wide = (
+        seat_fit(pocket_bore=f"{37.6 - g!r} mm", ring_outside="37.6 mm", ring_material=ring_material)
+        for g in sorted((a, b), reverse=True)
+    )
+    assume(tight["lost"] == wide["lost"] == 0)
+    for output in ("interference_hot", "interference_stopped"):
+        assert wide[output] - tight[output] == pytest.approx(-abs(a - b) * 1e-3, rel=0.01, abs=1e-12)
 
 
 @given(st.floats(60, 290), st.floats(60, 290))

@@ -52,9 +52,9 @@ TRENDS = {
     "interference": Trend(rises="ring_outside", falls="pocket_bore"),
     "interference_hot": Trend(
         rises="ring_outside",
-        falls="pocket_bore head_temperature ring_roughness pocket_roughness",
-    ),
-    "interference_stopped": Trend(rises="ring_outside", falls="pocket_bore ring_roughness pocket_roughness"),
+        falls="head_temperature ring_roughness pocket_roughness",
+    ),  # not with the pocket: once the ring has given way, its pressure is what it bears, and a larger ring springs further
+    "interference_stopped": Trend(rises="ring_outside", falls="ring_roughness pocket_roughness"),
     "lost": Trend(rises="ring_outside", falls="ring_roughness pocket_roughness"),
     "spare": Trend(rises="ring_roughness pocket_roughness", falls="ring_outside"),
     "pressure": Trend(rises="ring_outside head_wall", falls="ring_bore ring_roughness pocket_roughness"),
