@@ -10,7 +10,7 @@ import json
 import sys
 import time
 
-from calc.job import record, share
+from calc.job import checking, contents, files, record, share
 from calc.page.live import answer
 from calc.reference.engine import demo
 
@@ -29,7 +29,7 @@ def job(n: int, kind: str) -> dict:
         feature, place = (
             spots[i % len(spots)] if kind == "sheet" else (demo().feature("crank.main_journal"), f"p{i}")
         )
-        where = (feature.id, place, list(record.STAGES)[i // len(spots) % 3])
+        where = (feature.id, place, list(contents.STAGES)[i // len(spots) % 3])
         readings.append(
             dict(zip(("feature", "place", "stage"), where))
             | {
@@ -40,14 +40,14 @@ def job(n: int, kind: str) -> dict:
             }
         )
         seen.add(where)
-    return record.checked(
+    return checking.checked(
         record.new("bench", "Large", demo().name, "everything", NOW) | {"readings": readings}
     )
 
 
 def measured(n: int, kind: str) -> dict[str, float]:
     made = job(n - 1, kind)  # room for one more
-    text, one = record.dump(made), made["readings"][0]
+    text, one = files.dump(made), made["readings"][0]
 
     def ask(call, **fields):
         found = json.loads(

@@ -7,7 +7,6 @@ the key to the painted answer, on this machine as it is; and the same without th
 
 from __future__ import annotations
 
-import json
 import re
 import statistics
 import tempfile

@@ -7,8 +7,11 @@ from dataclasses import dataclass, field
 from calc.core.conformance import COVERAGE
 from calc.core.result import Text, as_text, say
 from calc.core.writing import to_unit
+from calc.job.checking import sheet_of
+from calc.job.contents import JobError
 from calc.job.parts import groups
-from calc.job.record import JobError, current, number, read_size, sheet_of
+from calc.job.record import current, number
+from calc.job.texts import read_size
 from calc.job.verdicts import judge
 from calc.reference.engine import Feature
 from calc.reference.standards.threads import THREADS

@@ -4,7 +4,7 @@ import re
 
 from calc.core.reading import quoted
 from calc.job import share
-from calc.job.record import JobError
+from calc.job.contents import JobError
 
 PAGE = "job/received/"  # the page of the handbook that reads a link
 FORM = "v1."

@@ -3,7 +3,8 @@
 import re
 from dataclasses import dataclass
 
-from calc.job.record import current, sheet_of
+from calc.job.checking import sheet_of
+from calc.job.record import current
 from calc.reference.engine import Engine
 
 

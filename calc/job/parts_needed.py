@@ -10,7 +10,9 @@ from dataclasses import dataclass
 from calc.core.conformance import COVERAGE, decide, margins, standard
 from calc.core.result import Text, say
 from calc.core.working import constant
-from calc.job.record import JobError, current, done, number, sheet_of
+from calc.job.checking import sheet_of
+from calc.job.contents import JobError
+from calc.job.record import current, done, number
 from calc.reference.engine import STANDARD, Feature
 from calc.reference.size import cleaned_up, made_to, usable, wears_upwards
 

@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timezone
 
 from calc.declare.inputs import WARM
-from calc.job import record
+from calc.job import contents, record
 
 _SIZE = ("text", *WARM, "of")
 
@@ -49,7 +49,7 @@ def compare(job: dict, sheet: dict, named: str) -> tuple[list[New], list[New]]:
             if _size(reading) == _size(last or {"text": ""}):
                 continue  # the same once more, or nothing to take back
             why = f"{named}: {reading['why']}".removesuffix(": ") if own else reading["why"]
-            found[number] = New({**reading, "why": why[: record.LONGEST_WHY]}, last)
+            found[number] = New({**reading, "why": why[: contents.LONGEST_WHY]}, last)
             last, own = reading, False
         ahead = (
             found
@@ -68,7 +68,7 @@ def done(job: dict, sheet: dict) -> tuple[list[record.Line], list[record.Line]]:
     if not belongs(job, sheet):
         return [], []
     ours, new, beyond = {line.line: line for line in record.done(job)}, [], []
-    room, left = record.MOST_DONE - len(ours), record.MOST_DONE + record.MOST_STRUCK - len(job["done"])
+    room, left = contents.MOST_DONE - len(ours), contents.MOST_DONE + contents.MOST_STRUCK - len(job["done"])
     for line in record.done(sheet):
         mine = ours.get(line.line)
         if (

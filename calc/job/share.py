@@ -21,7 +21,8 @@ from base64 import b32decode, b32encode
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from calc.job.record import (
+from calc.job.checking import checked
+from calc.job.contents import (
     FORMAT,
     MOST_DONE,
     MOST_READINGS,
@@ -29,7 +30,6 @@ from calc.job.record import (
     MOST_TEXT,
     STAGES,
     JobError,
-    checked,
     name_of_line,
 )
 

@@ -10,7 +10,9 @@ from dataclasses import dataclass
 from calc.core.conformance import COVERAGE
 from calc.core.result import Text, Verdict, as_text, say
 from calc.core.working import Number, constant
-from calc.job.record import STAGES, JobError, counting, current, number, sheet_of
+from calc.job.checking import sheet_of
+from calc.job.contents import STAGES, JobError
+from calc.job.record import counting, current, number
 from calc.reference.engine import STANDARD, Feature, Step
 from calc.reference.size import DUST, hold, limits_in_words
 

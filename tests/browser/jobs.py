@@ -2,7 +2,7 @@
 
 from playwright.sync_api import Locator, Page, expect
 
-from calc.job import record
+from calc.job import contents, files, record
 
 NAME = "Orchard frost fan"
 HANDBOOK = (
@@ -41,7 +41,7 @@ def start(
 def with_job(page: Page, job: dict | str, address: str = "job/") -> str:
     """A page of a device that holds a job already, which is worked on; returns its key."""
     page.goto("about/")  # where nothing starts
-    key = put(page, job if isinstance(job, str) else record.dump(job))
+    key = put(page, job if isinstance(job, str) else files.dump(job))
     page.goto(address)
     return key
 
@@ -97,8 +97,8 @@ def stored(page: Page) -> list[dict]:
     })""")
     for one in held:
         try:
-            one["job"] = record.load(one["text"])
-        except record.JobError:
+            one["job"] = files.load(one["text"])
+        except contents.JobError:
             one["job"] = None
     return held
 
@@ -126,7 +126,7 @@ def put(page: Page, text: str, kind: str = "job") -> str:
 
 
 def as_file(job: dict, name: str = "job.json") -> dict:
-    return {"name": name, "mimeType": "application/json", "buffer": record.dump(job).encode()}
+    return {"name": name, "mimeType": "application/json", "buffer": files.dump(job).encode()}
 
 
 def raw_file(text: str | bytes, name: str = "job.json") -> dict:

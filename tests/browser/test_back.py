@@ -7,7 +7,7 @@ is as thorough: here they are lost on the way.
 import pytest
 from playwright.sync_api import expect
 
-from calc.job.record import dump
+from calc.job.files import dump
 from tests.browser.conftest import fresh_page
 from tests.browser.jobs import calculator, fresh, put, with_job
 from tests.browser.live import entry, opened, part

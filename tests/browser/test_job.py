@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import expect
 
-from calc.job import record
+from calc.job import files, record
 from calc.reference.engine import engine
 from tests.browser.conftest import PHONE, fresh_page
 from tests.browser.jobs import (
@@ -352,7 +352,7 @@ def test_export_and_import_carry_the_whole_job(page, browser, server):
     with page.expect_download() as got:
         page.get_by_role("button", name="Export", exact=True).click()
     assert got.value.suggested_filename == "sizebook-orchard-frost-fan-north-field.json"
-    assert record.load(Path(got.value.path()).read_text(encoding="utf-8")) == ordinary()
+    assert files.load(Path(got.value.path()).read_text(encoding="utf-8")) == ordinary()
     expect(page.locator(".job-safety")).to_contain_text("nothing has changed since")
     with fresh_page(browser, base_url=server, service_workers="block") as other:
         other.goto("job/")
@@ -367,8 +367,8 @@ def test_export_and_import_carry_the_whole_job(page, browser, server):
 REFUSED = {
     "foreign": ('{"name": "something else"}', "no job of this handbook"),
     "not JSON": ("Sizes:\n54.99", "not JSON"),
-    "cut short": (record.dump(ordinary())[:2000], "cut short"),
-    "changed": (record.dump(ordinary()).replace("54.", "55.", 1), "check sum"),
+    "cut short": (files.dump(ordinary())[:2000], "cut short"),
+    "changed": (files.dump(ordinary()).replace("54.", "55.", 1), "check sum"),
     "newer": ('{"format": "sizebook-job", "version": 7}', "newer handbook"),
     "not text": (b"\x89PNG\xff\xfe", "not JSON"),
     "empty": ("", "is empty"),
@@ -395,7 +395,7 @@ def test_another_state_of_the_same_job_stands_beside_it(page):
 
 
 def test_an_engine_without_a_sheet_here_keeps_its_readings_unjudged(page):
-    text = record.dump(ordinary() | {"engine": "Own-77"})
+    text = files.dump(ordinary() | {"engine": "Own-77"})
     with_job(page, text)
     expect(page.locator(".job-note")).to_contain_text("no data sheet of Own-77")
     expect(page.locator(".job-reading").first).to_contain_text("not judged")

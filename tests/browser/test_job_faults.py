@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Error, expect
 
-from calc.job import record
+from calc.job import contents, files, record
 from tests.browser.conftest import CHROMIUM, DESKTOP, PATIENCE, fresh_page, serving
 from tests.browser.jobs import (
     HANDBOOK,
@@ -161,7 +161,7 @@ def test_a_full_disk_is_told_with_the_export_offered_and_nothing_that_was_there_
     assert entry(fit, "pocket_bore").input_value() == "37.51" and stored(page) == before
     with page.expect_download() as got:
         message.get_by_role("button", name="Export the job with this reading").click()
-    exported = record.load(Path(got.value.path()).read_text(encoding="utf-8"))
+    exported = files.load(Path(got.value.path()).read_text(encoding="utf-8"))
     assert (
         exported["readings"][:-1] == ordinary()["readings"] and exported["readings"][-1]["text"] == "37.51 mm"
     )
@@ -182,7 +182,7 @@ def test_a_job_that_finds_no_room_can_be_taken_as_a_file(page):
     expect(page.locator("#start-name")).to_have_value(NAME)
     with page.expect_download() as got:
         message.get_by_role("button", name=re.compile("^Export")).click()
-    assert record.load(Path(got.value.path()).read_text(encoding="utf-8"))["name"] == NAME
+    assert files.load(Path(got.value.path()).read_text(encoding="utf-8"))["name"] == NAME
 
 
 def test_a_browser_that_lets_nothing_be_kept_says_so(page):
@@ -217,23 +217,23 @@ def test_a_job_of_a_newer_form_is_left_as_it_is_and_said(page):
 def test_a_job_of_an_older_form_is_read_and_brought_to_todays_with_its_next_change(page):
     older = (FORMS / "form-0.json").read_text(encoding="utf-8")
     with_job(page, older)
-    expect(page.locator("#job-now")).to_have_text(record.load(older)["name"])
+    expect(page.locator("#job-now")).to_have_text(files.load(older)["name"])
     assert stored(page)[0]["text"] == older, "looking changes nothing"
     page.locator(".job-fold > summary", has_text="What was done").click()
     page.locator("#done-text").fill("Ground")
     page.get_by_role("button", name="Add").click()
     expect(page.locator(".job-done li")).to_have_count(1)
-    assert json.loads(stored(page)[0]["text"])["version"] == record.VERSION
+    assert json.loads(stored(page)[0]["text"])["version"] == contents.VERSION
     kept = stored(page)[0]["job"]
-    assert [line.text for line in record.done(kept)] == ["Ground"] and kept["readings"] == record.load(older)[
+    assert [line.text for line in record.done(kept)] == ["Ground"] and kept["readings"] == files.load(older)[
         "readings"
     ]
 
 
 def test_a_damaged_job_is_said_and_the_others_are_there(page):
     page.goto("about/")
-    put(page, record.dump(fresh("Whole")))
-    damaged = record.dump(ordinary())[:900]
+    put(page, files.dump(fresh("Whole")))
+    damaged = files.dump(ordinary())[:900]
     with_job(page, damaged)
     expect(page.locator(".job-list")).to_have_count(2)
     expect(page.locator("job-view")).to_contain_text("cut short")

@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import expect
 
-from calc.job import codes, record
+from calc.job import codes, files, record
 from tests.browser.conftest import fresh_page
 from tests.browser.jobs import beside, calculator, entry, fresh, put, readings, stored, with_job
 from tests.browser.live import part
@@ -40,8 +40,8 @@ HELD_BACK = """() => {  // what the worker is asked is answered late
 def two_jobs(page, address: str = "job/") -> tuple[str, str]:
     """A device with two jobs; the first one is worked on."""
     page.goto("about/")
-    second = put(page, record.dump({**fresh("Ice machine"), "id": "ice"}))
-    first = put(page, record.dump(fresh("Orchard")))
+    second = put(page, files.dump({**fresh("Ice machine"), "id": "ice"}))
+    first = put(page, files.dump(fresh("Orchard")))
     page.goto(address)
     return first, second
 
@@ -92,7 +92,7 @@ def test_a_correction_begun_for_one_job_does_not_stand_in_another(page):
     for name in ("Ice machine", "Orchard"):
         put(
             page,
-            record.dump(
+            files.dump(
                 record.add_reading(
                     {**fresh(name), "id": name[:3]},
                     "crank.main_journal",
@@ -339,7 +339,7 @@ def test_a_link_is_shown_by_a_browser_that_keeps_nothing(page, server):
     expect(part(check, "announce")).not_to_be_empty()
     with page.expect_download() as got:
         page.get_by_role("button", name="Export as a file").click()
-    assert record.load(Path(got.value.path()).read_text(encoding="utf-8")) == ordinary()
+    assert files.load(Path(got.value.path()).read_text(encoding="utf-8")) == ordinary()
 
 
 def test_a_link_that_is_opened_keeps_its_code_and_opens_again_after_the_browser_was_cleared(page, server):

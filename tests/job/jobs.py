@@ -5,8 +5,9 @@ from datetime import datetime, timedelta
 
 from hypothesis import strategies as st
 
-from calc.job import record
-from calc.job.record import STAGES, add_done, add_reading, new
+from calc.job import contents, record
+from calc.job.contents import STAGES
+from calc.job.record import add_done, add_reading, new
 from calc.reference.engine import demo
 
 AT = "2026-11-25T09:12+01:00"
@@ -184,7 +185,7 @@ def any_done(draw):
                 st.just(""),
                 st.from_regex("[A-Za-z0-9_-]{1,40}", fullmatch=True).filter(lambda name: name not in known),
             )
-        ) or record.name_of_line(text, at, by, known)
+        ) or contents.name_of_line(text, at, by, known)
         known.add(name)
         entries += [
             {"line": name, "text": said, "at": at, "by": by}

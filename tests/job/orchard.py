@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-from calc.job.record import load
+from calc.job.files import load
 
 
 def orchard() -> dict:

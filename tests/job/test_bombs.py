@@ -10,8 +10,9 @@ import tracemalloc
 
 import pytest
 
-from calc.job import record, share
-from calc.job.record import JobError, load
+from calc.job import contents, files, share
+from calc.job.contents import JobError
+from calc.job.files import load
 from calc.job.share import decode
 from calc.page.live import answer
 from tests.job.jobs import AT, job, reading
@@ -142,13 +143,13 @@ def test_the_largest_job_that_there_may_be_is_read_within_the_same_bounds():
             for _ in range(5000)
         ]
     )
-    file = record.dump(full)
+    file = files.dump(full)
     seconds, peak = taken(load, file)
     assert (
         peak < MOST_MEMORY
         and seconds < MOST_SECONDS
-        and len(file) < record.LONGEST_FILE
-        and len(file.encode()) < record.MOST_BYTES
+        and len(file) < contents.LONGEST_FILE
+        and len(file.encode()) < contents.MOST_BYTES
     )
     assert load(file.encode()) == full
 
@@ -165,7 +166,7 @@ def test_a_job_that_no_link_holds_says_so(monkeypatch):
 def large(n: int) -> str:
     """As many readings, no two of the same place, some of them corrected and taken back; of places that the sheet has not, as many as there may be."""
     made = [reading(place=f"p{i}", text=f"54.{i:04} mm ± 0.004 mm") for i in range(n // 2)]
-    return record.dump(
+    return files.dump(
         job(
             readings=made
             + [reading(place=f"p{i}", text="" if i % 3 else "54.9 mm", why="again") for i in range(n // 2)]

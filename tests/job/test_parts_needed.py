@@ -4,8 +4,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from calc.job.files import load
 from calc.job.parts_needed import FITS, parts_needed
-from calc.job.record import load
 from calc.job.verdicts import judge
 from calc.reference.engine import STANDARD, engine
 from calc.reference.size import CLEAN_UP
@@ -344,7 +344,7 @@ def test_no_job_is_too_odd(strange):
 
 
 def load_again(strange):
-    from calc.job.record import dump
+    from calc.job.files import dump
 
     return load(dump(strange))
 

@@ -11,26 +11,25 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 import calc
-from calc.core.kinds import LENGTH
+from calc.core.kinds import KINDS, LENGTH
 from calc.core.reading import read
-from calc.job import record
+from calc.job import contents, files, record, texts
+from calc.job.checking import checked
+from calc.job.contents import JobError
+from calc.job.files import dump, load
 from calc.job.record import (
-    JobError,
     add_done,
     add_reading,
     change,
-    checked,
     current,
     done,
-    dump,
     history,
-    load,
     new,
     number,
-    read_size,
     strike,
     unstrike,
 )
+from calc.job.texts import read_size
 from calc.reference import engine
 from tests.job.jobs import AT, any_job, job, ordinary, reading
 
@@ -267,7 +266,7 @@ def test_a_bracket_in_a_text_is_no_depth():
 
 def test_no_job_holds_more_text_than_a_file_may():
     full = job(readings=[reading(why="w" * 200, by="b" * 60) for _ in range(5000)])
-    assert len(dump(full)) < record.LONGEST_FILE and load(dump(full)) == full
+    assert len(dump(full)) < contents.LONGEST_FILE and load(dump(full)) == full
     assert "characters; no more than" in refused(
         checked,
         job(
@@ -281,7 +280,7 @@ def test_no_job_holds_more_text_than_a_file_may():
 
 def test_thousands_of_readings_are_kept_and_then_no_more():
     full = job(
-        readings=[reading(place=str(i % 3 + 1), text=f"54.{i:04} mm") for i in range(record.MOST_READINGS)]
+        readings=[reading(place=str(i % 3 + 1), text=f"54.{i:04} mm") for i in range(contents.MOST_READINGS)]
     )
     assert load(dump(full)) == full
     assert "no more are kept; start a second job" in refused(
@@ -329,9 +328,9 @@ def test_a_second_tap_adds_no_second_line():
 
 
 def test_lines_are_bounded_and_a_line_can_be_struck_while_there_are_as_many_as_there_may_be():
-    full = job(done=[f"line {n}" for n in range(record.MOST_DONE)])
+    full = job(done=[f"line {n}" for n in range(contents.MOST_DONE)])
     assert "no more are kept; start a second job" in refused(add_done, full, "one more", AT, "MK")
-    for n in range(record.MOST_STRUCK):
+    for n in range(contents.MOST_STRUCK):
         full = (unstrike if n % 2 else strike)(full, "line-7", AT, "MK")
     assert "no more is kept" in refused(strike, full, "line-7", AT, "MK") and load(dump(full)) == full
 
@@ -574,7 +573,7 @@ def test_what_is_no_job_is_refused_in_one_sentence(text, words):
 
 
 def test_a_file_that_is_too_large_or_no_text_is_refused():
-    assert "no job has more" in refused(load, " " * (record.LONGEST_FILE + 1))
+    assert "no job has more" in refused(load, " " * (contents.LONGEST_FILE + 1))
     assert "not text in UTF-8" in refused(load, b"\xff\xfe\x00")
 
 
@@ -657,7 +656,7 @@ def test_a_job_of_form_1_is_brought_to_the_present_one():
 def test_a_job_of_form_2_loads_as_it_was_written():
     """The file is not written anew by this edition: it is what a shop has on its disk."""
     found = load((FORMS / "form-2.json").read_text())
-    assert {**json.loads((FORMS / "form-2.json").read_text())} == {**found, "check": record._check(found)}
+    assert {**json.loads((FORMS / "form-2.json").read_text())} == {**found, "check": files._check(found)}
     assert [r["by"] for r in history(found, "crank.main_journal", "1", "finished")] == ["MK", "JT"]
 
 
@@ -730,7 +729,7 @@ def test_the_file_in_the_description_of_the_form_is_one():
 )
 def test_the_kind_of_a_text_is_that_which_asking_every_kind_gives(number):
     """Thousands of texts are told apart by their marks and units alone."""
-    units = {unit.symbol for kind in record.KINDS.values() for unit in (kind.metric, kind.inch)} | {
+    units = {unit.symbol for kind in KINDS.values() for unit in (kind.metric, kind.inch)} | {
         "cm3",
         "N/mm2",
         "C",
@@ -740,12 +739,12 @@ def test_the_kind_of_a_text_is_that_which_asking_every_kind_gives(number):
     for text in [f"{number} {unit}" for unit in units]:
         reading = [
             kind
-            for kind in record.KINDS.values()
-            if not (record._BARE.fullmatch(text) and kind.metric.symbol) and record._reads(text, kind)
+            for kind in KINDS.values()
+            if not (texts._BARE.fullmatch(text) and kind.metric.symbol) and texts.reads(text, kind)
         ]
-        assert record.kind_of(text) == min(
+        assert texts.kind_of(text) == min(
             reading,
-            key=lambda kind: not text.rstrip().endswith(record._entry(text, kind).unit.symbol),
+            key=lambda kind: not text.rstrip().endswith(texts.entry_of(text, kind).unit.symbol),
             default=None,
         ), text
 

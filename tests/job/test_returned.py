@@ -4,8 +4,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from calc.job import record, returned
-from calc.job.record import add_reading, current, dump, load
+from calc.job import contents, record, returned
+from calc.job.files import dump, load
+from calc.job.record import add_reading, current
 from tests.job.jobs import any_job, any_reading, done, job, ordinary, reading
 
 NAMED = "From the sheet “Orchard frost fan” that came back 27 Nov 2026 08:30"
@@ -138,7 +139,7 @@ def test_what_was_struck_on_either_side_stays_struck_and_the_jobs_word_is_the_la
 
 
 def test_lines_for_which_the_job_has_no_room_keep_nothing_else_out():
-    shop = job(done=[f"shop's {n}" for n in range(record.MOST_DONE - 1)])
+    shop = job(done=[f"shop's {n}" for n in range(contents.MOST_DONE - 1)])
     sheet = add(said(job(), "bolted up", "turned through"), "45.05 mm")
     assert tuple(map(texts, returned.done(shop, sheet))) == (["bolted up"], ["turned through"])
     made = load(dump(returned.take_over(shop, sheet, NAMED)))

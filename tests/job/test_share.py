@@ -11,7 +11,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from calc.job import share
-from calc.job.record import JobError, dump, load
+from calc.job.contents import JobError
+from calc.job.files import dump, load
 from calc.job.share import DAMAGED, decode, encode, join, split
 from calc.reference.engine import engine
 from tests.job.jobs import any_job, job, ordinary, reading

@@ -11,7 +11,8 @@ from scipy.stats import norm
 from calc.core.conformance import DUST
 from calc.core.reading import quantity
 from calc.core.working import constant
-from calc.job.record import STAGES, add_reading
+from calc.job.contents import STAGES
+from calc.job.record import add_reading
 from calc.job.verdicts import judge
 from calc.reference import engine
 from calc.reference.size import hold, wears_upwards

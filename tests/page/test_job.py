@@ -8,7 +8,7 @@ from hypothesis import given, settings
 
 from calc.core.reading import read
 from calc.declare.inputs import Grid
-from calc.job import record
+from calc.job import contents, files, record
 from calc.page.job import fields as job_fields
 from calc.page.live import answer
 from calc.reference.engine import engine
@@ -39,7 +39,7 @@ def ask(call: str, **fields) -> dict:
 
 
 def fresh(engine="TS-16") -> str:
-    return record.dump(record.new("abc", "Orchard frost fan", engine, "two heads", NOW))
+    return files.dump(record.new("abc", "Orchard frost fan", engine, "two heads", NOW))
 
 
 def fields(job: str, calculator: str, place: str = "", **more) -> dict:
@@ -90,7 +90,7 @@ def test_every_field_that_names_a_feature_keeps_what_is_typed_and_fills_it_in_ag
                 continue
             reply = keep(job, calculator.id, {spot.entry: text}, place, system=system)
             assert reply["ok"], reply["errors"]
-            made = record.load(reply["job"])
+            made = files.load(reply["job"])
             kept = record.current(made)[spot.feature.id, spot.place, "finished"]
             assert float(record.number(made, kept)[0]) == value, (text, kept)
             told = fields(reply["job"], calculator.id, place)
@@ -137,7 +137,7 @@ def test_a_bare_number_and_its_doubt_are_kept_in_the_unit_of_the_field():
         ("metric", "1.4768 in ± 0.0001 in", "1.4768 in ± 0.0001 in"),
     ):
         reply = keep(fresh(), "seat-fit", {"pocket_bore": typed}, "1 intake", system=system)
-        assert [r["text"] for r in record.load(reply["job"])["readings"]] == [kept]
+        assert [r["text"] for r in files.load(reply["job"])["readings"]] == [kept]
 
 
 def test_what_cannot_be_kept_is_refused_in_one_sentence_at_its_field():
@@ -160,7 +160,7 @@ def test_a_second_reading_needs_a_reason_and_the_first_stays():
     first = keep(fresh(), "seat-fit", {"pocket_bore": "37.51"}, "1 intake")["job"]
     refused = keep(first, "seat-fit", {"pocket_bore": "37.50"}, "1 intake")
     assert "say why" in refused["errors"][0]["message"]
-    second = record.load(
+    second = files.load(
         keep(first, "seat-fit", {"pocket_bore": "37.50"}, "1 intake", why="Misread before")["job"]
     )
     assert [(r["text"], r["why"]) for r in second["readings"]] == [
@@ -183,7 +183,7 @@ def test_a_warm_reading_is_brought_to_20_degrees_by_the_material_on_the_jobs_own
             stage="finished",
             why="",
         )
-        assert record.load(asked["job"])["readings"][0]["of"] == engine(name).materials["head.alloy"]
+        assert files.load(asked["job"])["readings"][0]["of"] == engine(name).materials["head.alloy"]
     assert engine("TS-16").materials["head.alloy"] != engine("RC-40").materials["head.alloy"], (
         "else this tells nothing"
     )
@@ -213,42 +213,40 @@ def test_a_correction_is_one_of_the_reading_that_its_form_shows():
 
 
 def test_a_form_changes_what_was_changed_in_it_only():
-    made = record.load(ask("change", job=fresh(), shop="Tern Street")["job"])
+    made = files.load(ask("change", job=fresh(), shop="Tern Street")["job"])
     assert (made["name"], made["received"], made["by"]) == ("Orchard frost fan", "two heads", "Tern Street")
 
 
 def test_what_was_read_last_is_so_by_the_record_though_a_clock_went_back():
-    job = record.load(fresh())
+    job = files.load(fresh())
     job = record.add_reading(
         job, "crank.main_journal", "1", "finished", "54.98 mm", "2026-10-25T02:50+02:00", "MK"
     )
     job = record.add_reading(
         job, "crank.main_journal", "2", "finished", "54.98 mm", "2026-10-24T23:10+01:00", "MK"
     )  # an hour back, and a clock that was wrong
-    html = ask("received", job=record.dump(job), key="s", kept=NOW, sheets=[], mine=[])["html"]["view"]
+    html = ask("received", job=files.dump(job), key="s", kept=NOW, sheets=[], mine=[])["html"]["view"]
     assert "the last on 24 Oct" in html
 
 
 def test_a_sheet_that_is_not_kept_is_shown_and_offers_nothing_that_needs_it_kept():
-    html = ask("received", job=record.dump(ordinary()), key=None, kept=NOW, sheets=[], mine=[])["html"][
-        "view"
-    ]
+    html = ask("received", job=files.dump(ordinary()), key=None, kept=NOW, sheets=[], mine=[])["html"]["view"]
     assert "job-check" in html and "job-link" in html and "None" not in html and "job/sheet/#" not in html
 
 
 def test_checks_are_known_by_themselves_and_not_by_their_place_in_the_list():
     names = re.findall(
         r'data-job-check="([^"]+)"',
-        ask("received", job=record.dump(ordinary()), key="s", kept=NOW, sheets=[], mine=[])["html"]["view"],
+        ask("received", job=files.dump(ordinary()), key="s", kept=NOW, sheets=[], mine=[])["html"]["view"],
     )
     assert len(names) == len(set(names)) > 8 and "main-bearing-clearance" in names
     assert (
         'data-entries-key="main-bearing-clearance reading-verdict"'
-        in ask("check", job=record.dump(ordinary()), check="main-bearing-clearance")["html"]["check"]
+        in ask("check", job=files.dump(ordinary()), check="main-bearing-clearance")["html"]["check"]
     )
     assert (
         "no longer asked for"
-        in ask("check", job=record.dump(ordinary()), check="valve-lash")["errors"][0]["message"]
+        in ask("check", job=files.dump(ordinary()), check="valve-lash")["errors"][0]["message"]
     )
 
 
@@ -270,7 +268,7 @@ def test_the_check_of_one_size_keeps_it_as_that_size():
     features = {"reading": "crankcase.main_clearance"}
     reply = ask(
         "keep",
-        job=record.dump(ordinary()),
+        job=files.dump(ordinary()),
         calculator="reading-verdict",
         typed=["reading"],
         entries={"reading": "0.06"},
@@ -279,7 +277,7 @@ def test_the_check_of_one_size_keeps_it_as_that_size():
         why="",
         features=features,
     )
-    kept = record.load(reply["job"])["readings"][-1]
+    kept = files.load(reply["job"])["readings"][-1]
     assert (kept["feature"], kept["place"], kept["stage"], kept["text"]) == (
         "crankcase.main_clearance",
         "2",
@@ -289,20 +287,20 @@ def test_the_check_of_one_size_keeps_it_as_that_size():
 
 
 def test_a_sheet_is_offered_to_its_own_job_only_and_one_that_cannot_be_opened_is_in_nobodys_way():
-    job, tip = record.load(fresh()), ("head.stem_height", "1 intake", "assembly")
-    sheet = record.dump(record.add_reading(job, *tip, "45.05 mm", NOW, "AB"))
-    other = record.dump({**job, "id": "other"})
-    mine = [{"key": "j", "text": record.dump(job)}, {"key": "o", "text": other}, {"key": "bad", "text": "{}"}]
+    job, tip = files.load(fresh()), ("head.stem_height", "1 intake", "assembly")
+    sheet = files.dump(record.add_reading(job, *tip, "45.05 mm", NOW, "AB"))
+    other = files.dump({**job, "id": "other"})
+    mine = [{"key": "j", "text": files.dump(job)}, {"key": "o", "text": other}, {"key": "bad", "text": "{}"}]
     html = ask("received", job=sheet, key="s", kept=NOW, sheets=[], mine=mine)["html"]["view"]
     assert html.count('data-job-do="take-over"') == 1 and 'data-key="j"' in html and 'data-of="s"' in html
-    taken = record.load(ask("take-over", job=record.dump(job), sheet=sheet, kept=NOW)["job"])
-    assert taken["readings"] == record.load(sheet)["readings"]
+    taken = files.load(ask("take-over", job=files.dump(job), sheet=sheet, kept=NOW)["job"])
+    assert taken["readings"] == files.load(sheet)["readings"]
     assert ask("take-over", job=other, sheet=sheet, kept=NOW)["job"] == other
 
 
 def test_a_sheet_with_nothing_but_a_line_of_what_was_done_is_offered_too():
-    job = record.load(fresh())
-    sheet = record.dump(record.add_done(job, "Case bolted up <b>dry</b>"))
+    job = files.load(fresh())
+    sheet = files.dump(record.add_done(job, "Case bolted up <b>dry</b>"))
     held = [
         {"key": key, "kind": kind, "text": text, "kept": NOW, "exported": "", "changed": True}
         for key, kind, text in (("j", "job", fresh()), ("s", "sheet", sheet))
@@ -314,17 +312,17 @@ def test_a_sheet_with_nothing_but_a_line_of_what_was_done_is_offered_too():
         and "Take it over into the job" in html
     )
     taken = ask("take-over", job=fresh(), sheet=sheet, kept=NOW)["job"]
-    assert record.load(taken) == record.load(sheet)
+    assert files.load(taken) == files.load(sheet)
     held[0]["text"] = taken
     assert (
         "take-over"
         not in ask("view", jobs=held, key="j", engines=["TS-16"], safety="persistent")["html"]["view"]
     )
-    full = record.dump(
+    full = files.dump(
         {
             **job,
             "done": [
-                {"line": f"l{n}", "text": f"line {n}", "at": "", "by": ""} for n in range(record.MOST_DONE)
+                {"line": f"l{n}", "text": f"line {n}", "at": "", "by": ""} for n in range(contents.MOST_DONE)
             ],
         }
     )
@@ -360,18 +358,18 @@ def test_a_line_of_what_was_done_is_struck_by_its_name_and_put_back_from_its_fol
         struck,
     )
     assert [
-        line.struck for line in record.done(record.load(ask("unstrike", job=once, line=first)["job"]))
+        line.struck for line in record.done(files.load(ask("unstrike", job=once, line=first)["job"]))
     ] == [None, None]
     assert not ask("strike", job=job, line="0")["ok"]
 
 
 def test_a_place_of_which_all_was_taken_back_is_still_seen_with_its_history():
     spot = ("crank.main_journal", "2", "finished")
-    job = record.add_reading(record.load(fresh()), *spot, "54.98 mm", NOW, "MK")
+    job = record.add_reading(files.load(fresh()), *spot, "54.98 mm", NOW, "MK")
     job = record.add_reading(job, *spot, "", NOW, "MK", "Another part")
     job = record.add_reading(job, "head.stem_height", "1 intake", "finished", "45.05 mm", NOW, "MK")
     held = [
-        {"key": "j", "kind": "job", "text": record.dump(job), "kept": NOW, "exported": "", "changed": True}
+        {"key": "j", "kind": "job", "text": files.dump(job), "kept": NOW, "exported": "", "changed": True}
     ]
     html = ask("view", jobs=held, key="j", engines=["TS-16"], safety="persistent")["html"]["view"]
     (gone,) = [part for part in html.split("<li ") if 'data-keep="crank.main_journal 2"' in part]
@@ -406,7 +404,7 @@ def test_a_result_that_is_a_size_of_the_part_is_kept_as_it_is_shown_with_its_dou
         stage="received",
         why="",
     )
-    (kept,) = record.load(reply["job"])["readings"]
+    (kept,) = files.load(reply["job"])["readings"]
     assert (kept["feature"], kept["place"], kept["stage"]) == ("rod.bend", "3", "received")
     assert (
         kept["text"] == "0.020 mm ± 0.0033 mm"
@@ -430,7 +428,7 @@ def test_a_result_that_is_a_size_of_the_part_is_kept_as_it_is_shown_with_its_dou
         system="inch",
     )
     assert (
-        record.load(inch["job"])["readings"][0]["text"] == "0.00131 in"
+        files.load(inch["job"])["readings"][0]["text"] == "0.00131 in"
     )  # 0.002 in over 6 in is 0.00131 in over 100 mm (3.937 in)
 
 
@@ -475,21 +473,14 @@ def test_the_jobs_view_tells_quietly_what_was_worn_as_received():
     view = lambda job: ask(
         "view",
         jobs=[
-            {
-                "key": "k",
-                "kind": "job",
-                "text": record.dump(job),
-                "kept": NOW,
-                "exported": "",
-                "changed": True,
-            }
+            {"key": "k", "kind": "job", "text": files.dump(job), "kept": NOW, "exported": "", "changed": True}
         ],
         key="k",
         engines=["TS-16"],
         safety="unknown",
     )["html"]["view"]
     worn = record.add_reading(
-        record.load(fresh()), "crank.main_journal", "1", "received", "54.955 mm", NOW, "MK"
+        files.load(fresh()), "crank.main_journal", "1", "received", "54.955 mm", NOW, "MK"
     )  # worn at 54.960
     assert "was worn" not in view(worn)
     html = view(record.add_reading(worn, "crank.main_journal", "1", "finished", "54.742 mm", NOW, "MK"))
@@ -499,7 +490,7 @@ def test_the_jobs_view_tells_quietly_what_was_worn_as_received():
 @settings(max_examples=40, deadline=None)
 @given(any_job())
 def test_any_job_is_shown_whole_and_everything_in_it_stays_text(job):
-    text = record.dump(job)
+    text = files.dump(job)
     held = {"key": "k", "kind": "job", "text": text, "kept": NOW, "exported": "", "changed": True}
     views = [
         ask("view", jobs=[held], key="k", engines=["TS-16"], safety="unknown"),
@@ -517,12 +508,12 @@ def test_any_job_is_shown_whole_and_everything_in_it_stays_text(job):
 def said(job: dict, feature: str, system: str = "metric") -> str:
     """What stands behind a size in a sentence, as a reader of one system sees it."""
     other = "inch" if system == "metric" else "metric"
-    html = ask("sizes", job=record.dump(job))["said"][feature]
+    html = ask("sizes", job=files.dump(job))["said"][feature]
     return re.sub("<[^>]+>", "", re.sub(rf'<span class="u-{other}">[^<]*</span>', "", html)).strip()
 
 
 def test_a_sentence_tells_the_jobs_size_where_and_when_it_was_read():
-    job = record.load(fresh())
+    job = files.load(fresh())
     one = record.add_reading(job, "rod.bush_bore", "2", "received", "22.0105 mm ± 0.002 mm", NOW, "MK")
     assert said(one, "rod.bush_bore") == "[Orchard frost fan: 22.0105 mm ± 0.002 mm, received, 2]"
     both = record.add_reading(
@@ -554,12 +545,12 @@ def test_a_sentence_tells_the_jobs_size_where_and_when_it_was_read():
 
 def test_a_sentence_tells_which_place_is_not_in_order_and_what_follows_from_sizes_and_nothing_of_what_cannot_be_read():
     job = record.add_reading(
-        record.load(fresh()), "crank.main_journal", "1", "finished", "54.70 mm", NOW, "MK"
+        files.load(fresh()), "crank.main_journal", "1", "finished", "54.70 mm", NOW, "MK"
     )
     job = record.add_reading(job, "crank.main_journal", "2", "finished", "54.99 mm", NOW, "MK")
     assert said(job, "crank.main_journal").endswith("finished, 1, 2 Not in order: 1]")
-    assert ask("sizes", job=record.dump(ordinary()))["said"]["rod.bearing_clearance"].count("worked out") == 1
-    spoilt = record.dump({**job, "readings": [{**job["readings"][0], "text": "37 N·m"}]})
+    assert ask("sizes", job=files.dump(ordinary()))["said"]["rod.bearing_clearance"].count("worked out") == 1
+    spoilt = files.dump({**job, "readings": [{**job["readings"][0], "text": "37 N·m"}]})
     assert ask("sizes", job=spoilt)["said"] == {}
     warm = record.add_reading(
         job,
@@ -590,5 +581,5 @@ def test_a_result_is_not_rounded_onto_a_limit_when_it_is_kept():
         stage="finished",
         why="",
     )
-    kept = record.load(reply["job"])["readings"][-1]["text"]
+    kept = files.load(reply["job"])["readings"][-1]["text"]
     assert kept.split(" mm")[0] == "0.0304", "the sheet allows 0.03"

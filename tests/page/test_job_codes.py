@@ -6,7 +6,7 @@ from itertools import permutations
 
 import pytest
 
-from calc.job.record import dump, load
+from calc.job.files import dump, load
 from calc.job.share import encode, split
 from calc.page.live import answer
 from tests import markup

@@ -11,7 +11,7 @@ from pathlib import Path
 
 import pytest
 
-from calc.job.record import dump
+from calc.job.files import dump
 from calc.job.share import encode, split
 from calc.page.live import answer
 from calc.stations.index import every

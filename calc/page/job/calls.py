@@ -10,8 +10,9 @@ from html import escape
 
 from calc.core.result import Refused
 from calc.declare.inputs import WARM
-from calc.job import record
-from calc.job.record import STAGES, JobError, NoReason, feature_of, sheet_of
+from calc.job import files, record
+from calc.job.checking import feature_of, sheet_of
+from calc.job.contents import STAGES, JobError, NoReason
 from calc.job.verdicts import judge, judge_one
 from calc.page.html import Html, both, children, el, value
 from calc.page.job import fields as job_fields
@@ -187,7 +188,7 @@ def _change(asked: dict) -> dict:
 
 def _read(asked: dict) -> dict:
     """A file's text as a job; refused with the reason where it is none."""
-    return made(record.load(asked["text"]))
+    return made(files.load(asked["text"]))
 
 
 # --- The page of jobs -----------------------------------------------------------------------------

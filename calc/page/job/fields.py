@@ -15,7 +15,8 @@ from calc.declare.calculator import Output, evaluate
 from calc.declare.inputs import MISSED, WARM, WHICH, Choice, Grid, Quantity, for_chosen
 from calc.declare.standing import Standing
 from calc.job import record
-from calc.job.record import STAGES, JobError, sheet_of
+from calc.job.checking import sheet_of
+from calc.job.contents import STAGES, JobError
 from calc.job.verdicts import judge
 from calc.page.html import Html, children, el
 from calc.page.job.pieces import REASONS, SHORT, at_field, chip, count, day, job_of, made, reading, with_unit

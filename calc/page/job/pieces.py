@@ -4,12 +4,14 @@ import re
 from functools import lru_cache
 from zlib import crc32
 
+from calc.core.conformance import COVERAGE
 from calc.core.reading import EntryError
 from calc.core.result import VERDICT_WORDS
 from calc.declare.inputs import WARM
-from calc.job import record
+from calc.job import contents, files, record, texts
+from calc.job.checking import feature_of, sheet_of
+from calc.job.contents import JobError
 from calc.job.parts import PARTS, parts_of
-from calc.job.record import JobError, feature_of, sheet_of
 from calc.job.verdicts import CHANGED
 from calc.page.html import Html, both, children, el, value
 from calc.reference.engine import engine as engine_named
@@ -28,20 +30,20 @@ _kept: dict = {}  # text → its job, the latest last
 
 def job_of(text: str) -> dict:
     """The job of a text; nobody changes it, so it may be kept."""
-    job = _kept.pop(text, None) or record.load(text)
+    job = _kept.pop(text, None) or files.load(text)
     return _keep(text, job)
 
 
 def _keep(text: str, job: dict) -> dict:
     _kept[text] = job
-    while len(_kept) > 1 and (len(_kept) > MOST_KEPT or sum(map(len, _kept)) > record.LONGEST_FILE):
+    while len(_kept) > 1 and (len(_kept) > MOST_KEPT or sum(map(len, _kept)) > contents.LONGEST_FILE):
         del _kept[next(iter(_kept))]
     return job
 
 
 def made(job: dict) -> dict:
     """The part of a reply that gives back a job: its text, and by what the same state of it is known again."""
-    text = record.written(job)
+    text = files.written(job)
     _keep(text, job)  # it is asked for next
     return {"job": text, "name": job["name"], "origin": f"{job['id']} {crc32(text.encode()):08x}"}
 
@@ -57,13 +59,13 @@ def with_unit(text: str, shape, system: str, label: str, at: str) -> str:
     """An entry with its unit named: a bare number is in the unit that the field shows."""
     unit = shape.unit(system)
     try:
-        meant = record.read_size(text, shape.kind, unit)
+        meant = texts.read_size(text, shape.kind, unit)
     except EntryError as error:
         raise at_field(at, error.code, f"{label}: {error.problem}; {error.accepted}.") from None
     for said in (text, f"{text.rstrip()}{'' if unit.symbol in '°′″' else ' '}{unit.symbol}"):
         try:
-            whole = record.self_contained(said, shape.kind, label)
-            again = record.read_size(whole, shape.kind, shape.kind.metric)
+            whole = texts.self_contained(said, shape.kind, label)
+            again = texts.read_size(whole, shape.kind, shape.kind.metric)
         except (JobError, EntryError):
             continue
         if (again.value, again.doubt) == (meant.value, meant.doubt):
@@ -156,12 +158,12 @@ def reading(job: dict, told: dict) -> Html:
 
 @lru_cache(maxsize=8192)
 def _written(text: str, shape, number: float, u: float) -> Html:
-    unit = record.read_size(text, shape.kind, shape.metric).unit
+    unit = texts.read_size(text, shape.kind, shape.metric).unit
     if unit not in (shape.metric, shape.inch) or shape.metric == shape.inch:
         return el("span", text, class_="num")
     other = "metric" if unit == shape.inch else "inch"
     turned = shape.write(number, other) + (
-        f" ± {shape.difference.write(record.COVERAGE * u, other)}" if u else ""
+        f" ± {shape.difference.write(COVERAGE * u, other)}" if u else ""
     )
     return el("span", both(*((turned, text) if other == "metric" else (text, turned))), class_="num")
 

@@ -1,7 +1,8 @@
 """What a sheet that came back has for the job that it tells of, and the one tap that takes it over."""
 
 from calc.job import returned
-from calc.job.record import MOST_DONE, STAGES, feature_of
+from calc.job.checking import feature_of
+from calc.job.contents import MOST_DONE, STAGES
 from calc.page.html import Html, children, el
 from calc.page.job.pieces import count, hour, job_of, made, reading
 

@@ -16,9 +16,11 @@ from calc.core.reading import EntryError
 from calc.core.result import VERDICT_WORDS
 from calc.core.writing import to_unit, write
 from calc.job.assembly_checks import assembly_checks
+from calc.job.checking import sheet_of
 from calc.job.parts import counts, groups, not_checked
 from calc.job.parts_needed import parts_needed
-from calc.job.record import current, done, read_size, sheet_changed, sheet_of
+from calc.job.record import current, done, sheet_changed
+from calc.job.texts import read_size
 from calc.job.verdicts import CHANGED, judge
 from calc.page.html import Html, both, children, el
 from calc.reference import cautions

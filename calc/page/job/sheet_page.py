@@ -4,9 +4,9 @@ import json
 import re
 
 from calc.declare.standing import Standing
-from calc.job import codes, record, share
+from calc.job import codes, contents, record, share
 from calc.job.assembly_checks import assembly_checks
-from calc.job.record import feature_of, sheet_of
+from calc.job.checking import feature_of, sheet_of
 from calc.job.verdicts import judge
 from calc.page import calculator_html
 from calc.page.html import Html, children, el
@@ -87,7 +87,7 @@ def _link(job: dict, root: str) -> Html:
     """The link with the whole job in it, however long: a message carries more than a code does."""
     try:
         link = f"{root.rstrip('/')}/{codes.PAGE}#{codes.FORM}{share.encode(job)}"
-    except record.JobError as error:
+    except contents.JobError as error:
         return el("p", str(error), class_="job-note")
     only_here = (
         None
@@ -112,7 +112,7 @@ def opened(asked: dict) -> dict:
     """The job of a link's code; where the sheet has several codes, that of this one with those that were read before (`others`).
     `code` in the reply carries the whole of it, for the address."""
     if not asked["code"].startswith(codes.FORM):
-        raise record.JobError(
+        raise contents.JobError(
             "This link was made by a newer edition of this handbook. Reload this page to get that edition; if"
             " it still does not open, ask the shop for the sheet's file."
         )
@@ -237,7 +237,7 @@ def _readable(held: list):
     for one in held:
         try:
             yield one, job_of(one["text"])
-        except record.JobError:
+        except contents.JobError:
             pass
 
 
@@ -338,7 +338,7 @@ def check(asked: dict) -> dict:
     job, id = job_of(asked["job"]), asked["check"]
     one = next((one for one in assembly_checks(job) if _known_by(one) == id), None)
     if one is None:
-        raise record.JobError("This check is no longer asked for with what has been read since.")
+        raise contents.JobError("This check is no longer asked for with what has been read since.")
     features = {"reading": one.features[0]} if one.calculator == GENERAL else {}
     asked_for = (
         job_fields.measured(find(one.calculator), sheet_of(job), features) if one.calculator else set()

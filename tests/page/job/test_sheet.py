@@ -7,8 +7,9 @@ from hypothesis import given, settings
 
 import calc
 from calc.job.codes import FORM, MOST, MOST_CODES, address_in, draw, links, reachable
+from calc.job.contents import JobError
 from calc.job.parts import not_checked
-from calc.job.record import JobError, add_reading, current
+from calc.job.record import add_reading, current
 from calc.job.share import decode, join
 from calc.job.verdicts import CHANGED, judge
 from calc.page.job import sheet
