@@ -81,8 +81,8 @@ def main(arguments: list[str] | None = None) -> int:
 def _sheet(asked) -> None:
     """Write a job's size sheet."""
     from calc.job import codes
-    from calc.job.files import load
     from calc.job.contents import MOST_BYTES, JobError
+    from calc.job.files import load
     from calc.page.job import sheet
 
     try:

@@ -7,8 +7,10 @@ from hypothesis import strategies as st
 from calc.core.kinds import TEMPERATURE
 from calc.core.reading import EntryError, read
 from calc.core.writing import to_unit
-from calc.declare.inputs import Choice, Grid, Quantity
+from calc.declare.choice import Choice
+from calc.declare.grid import Grid
 from calc.declare.open_input import Open
+from calc.declare.quantity import Quantity
 
 DEGREES = ["", "20", "35 °C", "−10 °C", "90 °F", "21 ± 0.5 °C"]  # of the part or the gauge of a warm reading
 

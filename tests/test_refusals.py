@@ -11,8 +11,10 @@ import pytest
 
 from calc.core.kinds import KINDS
 from calc.core.spelling import unit_spelled
-from calc.declare.inputs import Choice, Grid, Quantity
+from calc.declare.choice import Choice
+from calc.declare.grid import Grid
 from calc.declare.open_input import Open
+from calc.declare.quantity import Quantity
 from calc.page.live import answer
 from calc.stations import index as stations
 from tests.sentences import check_sentence

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from calc.core.result import Refused
 from calc.declare.calculator import evaluate
-from calc.declare.inputs import Choice
+from calc.declare.choice import Choice
 from calc.declare.open_input import Open
 from calc.stations import index as stations
 from tests.checks import Trend, trends_of

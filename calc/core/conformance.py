@@ -8,7 +8,7 @@ does not exist lies infinitely far. `standard(margin, u)` counts a margin so.
 import math
 
 from calc.core.kinds import RATIO
-from calc.core.working import Number, constant, form, pure_function
+from calc.core.working import Number, PureFunction, constant, form
 
 DUST = 1e-12  # m, and of larger numbers so much of them: what floats may leave of two equal ones
 COVERAGE = 2  # k: expanded uncertainty U = k·u, about 95 % (GUM); so is every doubt behind a ±
@@ -36,7 +36,7 @@ def standard(margin: float | None, u: float) -> float:
 
 
 # Standard normal distribution function, accurate in both tails; of a plain or traced number.
-phi = pure_function("Φ", lambda x: 0.5 * math.erfc(-x / math.sqrt(2)))
+phi = PureFunction("Φ", lambda x: 0.5 * math.erfc(-x / math.sqrt(2)))
 
 
 def quantile(probability: float) -> float:

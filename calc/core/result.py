@@ -6,6 +6,7 @@ from copy import copy
 from dataclasses import dataclass, field, fields, is_dataclass, replace
 from functools import cache
 from itertools import combinations
+from typing import Any
 
 from calc.core.conformance import DUST
 from calc.core.working import Form, Number, origins
@@ -314,6 +315,11 @@ class Refused(ValueError):
     def __init__(self, errors):
         self.errors = tuple(errors)
         super().__init__(" ".join(map(str, self.errors)))
+
+
+def refused(field: str, code: str, template: str, suggestion: str = "", /, **values: Any) -> Refused:
+    """`raise refused("bore", "empty", "{label}: is empty.", label="Bore")`: one entry that is not accepted."""
+    return Refused([InputError(field, code, say(template, **values), suggestion)])
 
 
 class Impossible(ValueError):

@@ -8,113 +8,33 @@ The functions of this module (`sqrt`, `tan`, `least`, ...) take plain floats as 
 functions on SI values, tested with floats and worked with Numbers.
 """
 
+from __future__ import annotations
+
 import itertools
 import math
-from dataclasses import dataclass, replace
+from collections.abc import Callable, Iterable, Iterator
 from fractions import Fraction
-from functools import cache, lru_cache
+from functools import cache
+from typing import Any, SupportsFloat, Union, overload
 
-from calc.core.kinds import KINDS, TEMPERATURE_DIFFERENCE, Kind, Unit
-from calc.core.spelling import unit_spelled
-from calc.core.writing import decimals_for, stated, to_unit, write
+# Whoever makes a number says how it is written: both are imported from here.
+from calc.core.form import Form as Form
+from calc.core.form import form as form
+from calc.core.form import without_zeros
+from calc.core.kinds import KINDS, Kind, Unit
+from calc.core.writing import figures, to_unit
 
-PURE = (0, 0, 0, 0)  # dimensions as powers of metre, kilogram, second, kelvin
+Dims = tuple[int | Fraction, ...]  # powers of metre, kilogram, second, kelvin
+PURE: Dims = (0, 0, 0, 0)
 _made = itertools.count()
+
+
+Value = Union["Number", float]
+"""A plain float or a traced number: physics is written once for both."""
 
 
 class DimensionError(TypeError):
     """A formula that adds, compares or names quantities of unlike dimensions: a fault of the formula, not of the reader."""
-
-
-# A page writes the same few hundred values again on each keystroke, and exact conversion is what takes its time.
-_stated = lru_cache(maxsize=4096)(stated)
-_decimals_for = lru_cache(maxsize=1024)(decimals_for)
-
-
-@dataclass(frozen=True)
-class Form:
-    """How a quantity is written: kind, decimals in the metric unit, and the two display units where not the kind's own. What lies
-    `beside` a limit that it failed (SI) gets as many further decimals as it takes to differ from that limit, and no more.
-    """
-
-    kind: Kind
-    decimals: int
-    metric: Unit
-    inch: Unit
-    beside: float | None = None
-
-    def unit(self, system: str) -> Unit:
-        return self.inch if system == "inch" else self.metric
-
-    def places(self, system: str) -> int:
-        """Decimals in that system: as many as show a size no coarser than the metric ones do."""
-        if system == "metric" or self.inch == self.metric:
-            return self.decimals
-        return _decimals_for(self.inch, self.decimals, self.metric)
-
-    def write(self, value: float, system: str) -> str:
-        """Value with its unit, as a person writes it: 37.90 mm, 45°, 12.5 %."""
-        return _stated(value, self.unit(system), self._enough(value, system))
-
-    def bare(self, value: float, system: str) -> str:
-        """Value in that system's unit, without the unit."""
-        return write(value, self.unit(system), self._enough(value, system))
-
-    def _enough(self, value: float, system: str) -> int:
-        """Decimals that show the value as another one than the limit beside it, as that is written usually and as it would be then."""
-        unit, usual = self.unit(system), self.places(system)
-        if (
-            self.beside is None or f"{value:.12g}" == f"{self.beside:.12g}"
-        ):  # what floats leave of two equal numbers tells nothing
-            return usual
-        limit = _without_zeros(write(self.beside, unit, usual))
-        return next(
-            (
-                places
-                for places in range(usual, usual + 12)
-                if _without_zeros(write(value, unit, places))
-                not in (limit, _without_zeros(write(self.beside, unit, places)))
-            ),
-            usual,
-        )
-
-    def apart_from(self, limit: float) -> "Form":
-        return replace(self, beside=float(limit))
-
-    @property
-    def difference(self) -> "Form":
-        """The form of a difference of two such quantities: a temperature's zero point falls out."""
-        if self.beside is not None:
-            return replace(self, beside=None).difference
-        if not self.metric.offset and not self.inch.offset:
-            return self
-        kind = TEMPERATURE_DIFFERENCE
-        return Form(kind, self.decimals, kind.metric, kind.inch)
-
-    def with_decimals(self, decimals: int) -> "Form":
-        return replace(self, decimals=decimals)
-
-
-def _without_zeros(text: str) -> str:
-    return text.rstrip("0").rstrip(".") if "." in text else text
-
-
-def form(kind: Kind, decimals: int, metric: str | None = None, inch: str | None = None) -> Form:
-    """Form of a kind, with other display units where named (units named by any spelling that the kind reads)."""
-
-    def unit(name, usual):
-        found = usual if name is None else unit_spelled(kind, name)
-        if found is None:
-            raise ValueError(f"{kind.name} has no unit {name!r}")
-        return found
-
-    chosen = unit(metric, kind.metric)
-    return Form(
-        kind,
-        decimals,
-        chosen,
-        chosen if metric and inch is None and kind.inch == kind.metric else unit(inch, kind.inch),
-    )
 
 
 class Number:
@@ -124,47 +44,59 @@ class Number:
     operation on `args`. Named numbers show their symbol in later formulas.
     """
 
-    __slots__ = ("value", "dims", "op", "args", "symbol", "label", "form", "source", "order", "key")
+    __slots__ = ("args", "dims", "form", "key", "label", "op", "order", "source", "symbol", "unit", "value")
+    __hash__ = None  # type: ignore[assignment]  # equal by value, and numbers of unlike kinds are not compared
 
     def __init__(
-        self, value, dims=PURE, op="const", args=(), symbol="", label="", form=None, source=None, key=""
-    ):
+        self,
+        value: SupportsFloat,
+        dims: Dims = PURE,
+        op: str = "const",
+        args: tuple[Number, ...] = (),
+        symbol: str = "",
+        label: str = "",
+        form: Form | None = None,
+        source: Any = None,
+        key: str = "",
+        unit: Unit | None = None,
+    ) -> None:
         self.value, self.dims, self.op, self.args = float(value), dims, op, args
         self.symbol, self.label, self.form, self.source, self.key = symbol, label, form, source, key
+        self.unit = unit  # that an empirical formula counts in, of 'in' and 'of'
         self.order = next(_made)
 
     # arithmetic
-    def __add__(self, other):
+    def __add__(self, other: Value) -> Number:
         return _sum("+", self, other)
 
-    def __radd__(self, other):
+    def __radd__(self, other: Value) -> Number:
         return self if type(other) is int and other == 0 else _sum("+", other, self)  # sum() starts from 0
 
-    def __sub__(self, other):
+    def __sub__(self, other: Value) -> Number:
         return _sum("-", self, other)
 
-    def __rsub__(self, other):
+    def __rsub__(self, other: Value) -> Number:
         return _sum("-", other, self)
 
-    def __mul__(self, other):
+    def __mul__(self, other: Value) -> Number:
         return _product(self, other)
 
-    def __rmul__(self, other):
+    def __rmul__(self, other: Value) -> Number:
         return _product(other, self)
 
-    def __truediv__(self, other):
+    def __truediv__(self, other: Value) -> Number:
         return _quotient(self, other)
 
-    def __rtruediv__(self, other):
+    def __rtruediv__(self, other: Value) -> Number:
         return _quotient(other, self)
 
-    def __neg__(self):
+    def __neg__(self) -> Number:
         return Number(-self.value, self.dims, "neg", (self,))
 
-    def __abs__(self):
+    def __abs__(self) -> Number:
         return Number(abs(self.value), self.dims, "abs", (self,))
 
-    def __pow__(self, power):
+    def __pow__(self, power: Value) -> Number:
         if isinstance(power, Number):
             _need_pure("**", power)
             if self.dims != PURE:
@@ -172,40 +104,38 @@ class Number:
             return Number(_power(self.value, power.value), PURE, "**", (self, power))
         return Number(_power(self.value, power), _times(self.dims, power), "**", (self, _number(power)))
 
-    def __rpow__(self, base):
+    def __rpow__(self, base: float) -> Number:
         _need_pure("**", self)
         return Number(_power(float(base), self.value), PURE, "**", (_number(base), self))
 
     # a Number compares by value, and only with its like
-    def _other(self, other):
+    def _other(self, other: Value) -> float:
         other = _number(other)
         _like("comparison", (self, other))
         return other.value
 
-    def __lt__(self, other):
+    def __lt__(self, other: Value) -> bool:
         return self.value < self._other(other)
 
-    def __le__(self, other):
+    def __le__(self, other: Value) -> bool:
         return self.value <= self._other(other)
 
-    def __gt__(self, other):
+    def __gt__(self, other: Value) -> bool:
         return self.value > self._other(other)
 
-    def __ge__(self, other):
+    def __ge__(self, other: Value) -> bool:
         return self.value >= self._other(other)
 
-    def __eq__(self, other):
+    def __eq__(self, other: object) -> bool:
         return isinstance(other, (Number, int, float)) and self.value == self._other(other)
 
-    __hash__ = None
-
-    def __float__(self):
+    def __float__(self) -> float:
         return self.value
 
-    def __bool__(self):
+    def __bool__(self) -> bool:
         return self.value != 0  # as a float is, so that plain and traced numbers take the same branch
 
-    def __repr__(self):
+    def __repr__(self) -> str:
         return f"Number({self.symbol or self.op}={self.value!r}, dims={self.dims})"
 
     def text(self, system: str = "metric") -> str:
@@ -215,37 +145,34 @@ class Number:
         _need_pure("writing", self)
         return figures(self.value, 6)
 
-    def reads_as(self, other: "Number") -> bool:
+    def reads_as(self, other: Number) -> bool:
         """Is it written as another number is, in either unit system? 0.050 mm reads as 0.05 mm."""
+        own, others = self._form(), other._form()
         return any(
-            self.form.unit(system) == other.form.unit(system)
-            and _without_zeros(self.form.bare(self.value, system))
-            == _without_zeros(other.form.bare(other.value, system))
+            own.unit(system) == others.unit(system)
+            and without_zeros(own.bare(self.value, system)) == without_zeros(others.bare(other.value, system))
             for system in ("metric", "inch")
         )
 
-    def shown(self, decimals: int) -> "Number":
+    def shown(self, decimals: int) -> Number:
         """The same number, written with other decimals."""
-        return Number(
-            self.value, self.dims, "given", (), self.symbol, self.label, self.form.with_decimals(decimals)
-        )
+        return self._written(self._form().with_decimals(decimals))
 
-    def held_to(self, low: float | None, high: float | None) -> "Number":
+    def held_to(self, low: float | None, high: float | None) -> Number:
         """The same number; outside of these limits it is written so that it does not read as the one that it has passed."""
-        limit = (
-            low
-            if low is not None and self.value < low
-            else high
-            if high is not None and self.value > high
-            else None
-        )
-        return (
-            self
-            if limit is None
-            else Number(
-                self.value, self.dims, "given", (), self.symbol, self.label, self.form.apart_from(limit)
-            )
-        )
+        if low is not None and self.value < low:
+            return self._written(self._form().apart_from(low))
+        if high is not None and self.value > high:
+            return self._written(self._form().apart_from(high))
+        return self
+
+    def _form(self) -> Form:
+        if self.form is None:
+            raise TypeError(f"{self!r} has no form to be written in")
+        return self.form
+
+    def _written(self, shape: Form) -> Number:
+        return Number(self.value, self.dims, "given", (), self.symbol, self.label, shape)
 
 
 class _Pi(float):
@@ -255,14 +182,7 @@ class _Pi(float):
 PI = _Pi(math.pi)
 
 
-def figures(value: float, digits: int) -> str:
-    """A pure number with as many significant digits as are needed, `digits` at most: 0.8, −2, 2.5×10⁻⁶."""
-    mantissa, e, power = f"{float(f'{value:.12g}'):.{digits}g}".partition("e")  # as `write` does it
-    raised = "×10" + str(int(power)).translate(str.maketrans("0123456789-", "⁰¹²³⁴⁵⁶⁷⁸⁹⁻")) if e else ""
-    return mantissa.replace("-", "−") + raised
-
-
-def _number(x) -> Number:
+def _number(x: Value) -> Number:
     if isinstance(x, Number):
         return x
     return Number(x, op="given", symbol="π") if isinstance(x, _Pi) else Number(x)
@@ -272,13 +192,13 @@ def _zero(n: Number) -> bool:
     return n.op == "const" and n.value == 0
 
 
-def _need_pure(what, *numbers):
+def _need_pure(what: str, *numbers: Number) -> None:
     for n in numbers:
         if n.dims != PURE:
             raise DimensionError(f"{what} was given {n!r}, which has a dimension")
 
 
-def _like(what, numbers):
+def _like(what: str, numbers: tuple[Number, ...]) -> Dims:
     """Common dimensions of numbers that are added or compared; a plain 0 goes with any."""
     dims = {n.dims for n in numbers if not _zero(n)} or {PURE}
     if len(dims) > 1:
@@ -286,12 +206,12 @@ def _like(what, numbers):
     return dims.pop()
 
 
-def _sum(op, a, b):
+def _sum(op: str, a: Value, b: Value) -> Number:
     a, b = _number(a), _number(b)
     return Number(a.value + b.value if op == "+" else a.value - b.value, _like(op, (a, b)), op, (a, b))
 
 
-def _power(base, power):
+def _power(base: float, power: float) -> float:
     """As floats do it, but a root of a negative number is an error instead of a complex number."""
     value = base**power
     if isinstance(value, complex):
@@ -299,86 +219,109 @@ def _power(base, power):
     return value
 
 
-def _times(dims, power):
+def _times(dims: Dims, power: float) -> Dims:
     """Dimensions of a power, exact: the cube of a cube root is the whole again."""
     power = Fraction(power).limit_denominator(1000)
     return tuple(d * power for d in dims)
 
 
-def _product(a, b):
+def _product(a: Value, b: Value) -> Number:
     a, b = _number(a), _number(b)
     return Number(a.value * b.value, tuple(x + y for x, y in zip(a.dims, b.dims)), "*", (a, b))
 
 
-def _quotient(a, b):
+def _quotient(a: Value, b: Value) -> Number:
     a, b = _number(a), _number(b)
     return Number(a.value / b.value, tuple(x - y for x, y in zip(a.dims, b.dims)), "/", (a, b))
 
 
-def pure_function(name, plain):
-    """A function of one pure number that takes plain and traced ones alike, written with that name in the working."""
+class PureFunction:
+    """A function of one pure number that takes plain and traced ones alike, written with that name in the working (angles in
+    radians)."""
 
-    def function(x):
+    def __init__(self, name: str, plain: Callable[[float], float]) -> None:
+        self.name, self.plain = name, plain
+
+    @overload
+    def __call__(self, x: float) -> float: ...
+    @overload
+    def __call__(self, x: Number) -> Number: ...
+    def __call__(self, x: Value) -> Value:
         if not isinstance(x, Number):
-            return plain(x)
-        _need_pure(name, x)
-        return Number(plain(x.value), PURE, name, (x,))
-
-    function.__name__ = name
-    function.__doc__ = f"{name} of a plain or traced number (angles in radians)."
-    return function
+            return self.plain(x)
+        _need_pure(self.name, x)
+        return Number(self.plain(x.value), PURE, self.name, (x,))
 
 
-sin = pure_function("sin", math.sin)
-cos = pure_function("cos", math.cos)
-tan = pure_function("tan", math.tan)
-asin = pure_function("asin", math.asin)
-acos = pure_function("acos", math.acos)
-atan = pure_function("atan", math.atan)
-exp = pure_function("exp", math.exp)
-log = pure_function("ln", math.log)
-log10 = pure_function("log10", math.log10)
-tanh = pure_function("tanh", math.tanh)
+sin = PureFunction("sin", math.sin)
+cos = PureFunction("cos", math.cos)
+tan = PureFunction("tan", math.tan)
+asin = PureFunction("asin", math.asin)
+acos = PureFunction("acos", math.acos)
+atan = PureFunction("atan", math.atan)
+exp = PureFunction("exp", math.exp)
+log = PureFunction("ln", math.log)
+log10 = PureFunction("log10", math.log10)
+tanh = PureFunction("tanh", math.tanh)
 
 
-def sqrt(x):
+@overload
+def sqrt(x: float) -> float: ...
+@overload
+def sqrt(x: Number) -> Number: ...
+def sqrt(x: Value) -> Value:
     """Square root; halves the dimensions."""
     if not isinstance(x, Number):
         return math.sqrt(x)
     return Number(math.sqrt(x.value), _times(x.dims, 0.5), "sqrt", (x,))
 
 
-def _extreme(name, plain):
-    def function(*xs):
+class Extreme:
+    """The least or greatest of several like quantities, plain or traced."""
+
+    def __init__(self, name: str, plain: Callable[[Iterable[float]], float]) -> None:
+        self.name, self.plain = name, plain
+
+    @overload
+    def __call__(self, *xs: float) -> float: ...
+    @overload
+    def __call__(self, *xs: Number) -> Number: ...
+    @overload
+    def __call__(self, *xs: Value) -> Value: ...
+    def __call__(self, *xs: Value) -> Value:
         if not any(isinstance(x, Number) for x in xs):
-            return plain(xs)
+            return self.plain(float(x) for x in xs)
         numbers = tuple(map(_number, xs))
-        return Number(plain(n.value for n in numbers), _like(name, numbers), name, numbers)
-
-    function.__name__ = name
-    function.__doc__ = f"The {name} of several like quantities."
-    return function
+        return Number(self.plain(n.value for n in numbers), _like(self.name, numbers), self.name, numbers)
 
 
-least = _extreme("least", min)
-greatest = _extreme("greatest", max)
+least = Extreme("least", min)
+greatest = Extreme("greatest", max)
 
 
-def in_unit(x, unit: Unit):
+@overload
+def in_unit(x: float, unit: Unit) -> float: ...
+@overload
+def in_unit(x: Number, unit: Unit) -> Number: ...
+def in_unit(x: Value, unit: Unit) -> Value:
     """Pure number that x counts in a unit, for empirical formulas that are stated in one."""
     if not isinstance(x, Number):
         return to_unit(x, unit)
     if x.dims not in _dims_of(unit):
         raise DimensionError(f"{x!r} cannot be counted in {unit.symbol or 'parts of one'}")
-    return Number(to_unit(x.value, unit), PURE, "in", (x,), form=unit)
+    return Number(to_unit(x.value, unit), PURE, "in", (x,), unit=unit)
 
 
 @cache
-def _dims_of(unit: Unit) -> set:
+def _dims_of(unit: Unit) -> set[Dims]:
     return {kind.dims for kind in KINDS.values() if unit in kind.units}
 
 
-def of_unit(x, kind: Kind, unit: Unit):
+@overload
+def of_unit(x: float, kind: Kind, unit: Unit) -> float: ...
+@overload
+def of_unit(x: Number, kind: Kind, unit: Unit) -> Number: ...
+def of_unit(x: Value, kind: Kind, unit: Unit) -> Value:
     """The reverse: the quantity that a pure number of that unit makes."""
     if unit not in kind.units:
         raise DimensionError(f"{kind.name} has no unit {unit.symbol}")
@@ -386,15 +329,19 @@ def of_unit(x, kind: Kind, unit: Unit):
     if not isinstance(x, Number):
         return value
     _need_pure("of_unit", x)
-    return Number(value, kind.dims, "of", (x,), form=unit)
+    return Number(value, kind.dims, "of", (x,), unit=unit)
 
 
-def constant(symbol: str, label: str, shape: Form, value: float, source=None, key="") -> Number:
+def constant(
+    symbol: str, label: str, shape: Form, value: SupportsFloat, source: Any = None, key: str = ""
+) -> Number:
     """A named number that was not computed: an input, a property of a material, a constant."""
     return Number(value, shape.kind.dims, "given", (), symbol, label, shape, source, key)
 
 
-def step(symbol: str, label: str, shape: Form, expression, source=None, key="") -> Number:
+def step(
+    symbol: str, label: str, shape: Form, expression: Value, source: Any = None, key: str = ""
+) -> Number:
     """Name a result, so that it becomes a line of the working and shows as its symbol from there on."""
     expression = _number(expression)
     if expression.dims != shape.kind.dims and not _zero(expression):
@@ -402,9 +349,10 @@ def step(symbol: str, label: str, shape: Form, expression, source=None, key="") 
     return Number(expression.value, shape.kind.dims, "step", (expression,), symbol, label, shape, source, key)
 
 
-def origins(numbers):
+def origins(numbers: Iterable[Number]) -> Iterator[Number]:
     """Every number that led to these, they among them, each once."""
-    seen, stack = set(), list(numbers)
+    seen: set[int] = set()
+    stack = list(numbers)
     while stack:
         n = stack.pop()
         if id(n) not in seen:
@@ -413,7 +361,7 @@ def origins(numbers):
             yield n
 
 
-def steps_behind(numbers) -> list[Number]:
+def steps_behind(numbers: Iterable[Number]) -> list[Number]:
     """Every named result that led to these numbers, in the order in which they were worked."""
     return sorted(
         (n for n in origins(numbers) if n.op == "step" and n.args[0].op not in ("const",)),

@@ -102,3 +102,10 @@ def decimals_for(unit: Unit, decimals: int, reference: Unit) -> int:
     while Fraction(10) ** (more - 1) >= ratio:
         more -= 1
     return max(0, decimals + more)
+
+
+def figures(value: float, digits: int) -> str:
+    """A pure number with as many significant digits as are needed, `digits` at most: 0.8, −2, 2.5×10⁻⁶."""
+    mantissa, e, power = f"{float(f'{value:.12g}'):.{digits}g}".partition("e")  # as `write` does it
+    raised = "×10" + str(int(power)).translate(str.maketrans("0123456789-", "⁰¹²³⁴⁵⁶⁷⁸⁹⁻")) if e else ""
+    return mantissa.replace("-", "−") + raised

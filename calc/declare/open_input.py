@@ -1,20 +1,21 @@
 """An input that takes any of several kinds of quantity: the unit that is typed tells which."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
 
 from calc.core.conformance import COVERAGE
 from calc.core.kinds import KINDS, RATIO, Kind
-from calc.core.reading import EntryError, read, readings, with_article
-from calc.core.result import InputError, Refused, say
+from calc.core.reading import Entry, EntryError, read, readings, with_article
+from calc.core.result import refused
 from calc.core.working import Form, Number, constant
 from calc.core.writing import decimals_for, decimals_of
-from calc.declare.inputs import Taken
+from calc.declare.taken import Input, Taken
 
 
 @dataclass(frozen=True)
-class Open:
+class Open(Input):
     """`kinds` may be meant, the likeliest first; `by` names a choice input that may say which: an option that is a kind's name.
 
     The value is a Number whose form has the kind that was found and the unit that was typed. A bare number is taken as of the
@@ -23,7 +24,7 @@ class Open:
 
     label: str
     symbol: str
-    kinds: tuple
+    kinds: tuple[Kind, ...]
     by: str = ""
     bare: Kind | None = None
     hint: str = ""
@@ -31,9 +32,7 @@ class Open:
     name: str = ""
     default: str = ""
     feature: str = ""
-    measured = False
-    parts = ()
-    when = ()
+    when: tuple[str, ...] = ()
 
     @cached_property
     def default_value(self) -> Number:
@@ -53,22 +52,11 @@ class Open:
             found = self._read(text, system, KINDS.get(chosen.get(self.by, "")))
         except EntryError as error:
             # a bare 0.25 would be taken as of another kind: a ratio is advised as it can be told from one
-            accepted = (
-                error.accepted.replace(RATIO.example, "25 % or 1:4")
-                if self.bare not in (None, RATIO)
-                else error.accepted
-            )
-            raise Refused(
-                [
-                    InputError(
-                        self.name,
-                        error.code,
-                        say(
-                            self.label + ": {problem}; {accepted}.", problem=error.problem, accepted=accepted
-                        ),
-                    )
-                ]
-            ) from None
+            accepted = error.accepted
+            if self.bare not in (None, RATIO):
+                accepted = accepted.replace(RATIO.example, "25 % or 1:4")
+            words = self.label + ": {problem}; {accepted}."
+            raise refused(self.name, error.code, words, problem=error.problem, accepted=accepted) from None
         (kind, entry), others = found[0], found[1:]
         # MPa is a pressure and a stress, with the same numbers; but 35 lb is one thing as a mass and another as a force
         unlike = [other.name for other, it in others if other.dims != kind.dims or it.value != entry.value]
@@ -87,7 +75,7 @@ class Open:
             (((), entry.doubt / COVERAGE),) if entry.doubt else (),
         )
 
-    def _read(self, text, system, kind) -> list[tuple]:
+    def _read(self, text: str, system: str, kind: Kind | None) -> list[tuple[Kind, Entry]]:
         """Kinds that the text can be meant as, and what it is in each. Raises EntryError."""
         if kind:
             return [(kind, read(text, kind, kind.unit(system)))]
@@ -106,19 +94,26 @@ class Open:
                 f"give {with_article(', '.join(names))} or {last}, such as {self.bare.example}",
             ) from None
 
-    def _number(self, kind, entry) -> Number:
+    def _number(self, kind: Kind, entry: Entry) -> Number:
         places = decimals_of(entry.value, entry.unit, 10)  # as it was typed, ten digits at most
         return constant(
             self.symbol, self.label, Form(kind, places, entry.unit, entry.unit), entry.value, key=self.name
         )
 
-    def check(self, value: float):
+    def check(self, value: float) -> None:
         """No number lies outside its range: what a quantity of any kind may be, its calculator says."""
 
-    def usual_remarks(self, taken: Taken):
-        return ()
 
-
-def any_of(label: str, symbol: str, kinds, *, by="", bare=None, example="", hint="", fold=False) -> Any:
+def any_of(
+    label: str,
+    symbol: str,
+    kinds: Iterable[Kind],
+    *,
+    by: str = "",
+    bare: Kind | None = None,
+    example: str = "",
+    hint: str = "",
+    fold: bool = False,
+) -> Any:
     """An input that takes a quantity of any of `kinds`; see `Open`."""
     return Open(label, symbol, tuple(kinds), by, bare, hint, fold, default=example)

@@ -2,7 +2,7 @@
 
 from calc.core.kinds import TEMPERATURE
 from calc.core.reading import EntryError, quoted
-from calc.declare.inputs import WARM
+from calc.declare.warm import WARM
 from calc.job.contents import (
     BESIDE,
     DONE_KEYS,

@@ -6,7 +6,7 @@ from datetime import datetime
 from zlib import crc32
 
 from calc.core.reading import quoted
-from calc.declare.inputs import WARM
+from calc.declare.warm import WARM
 from calc.reference import engine as engines
 
 FORMAT, VERSION = "sizebook-job", 2

@@ -24,7 +24,7 @@ from calc.core.kinds import TEMPERATURE
 from calc.core.reading import EntryError, quoted
 from calc.core.result import Refused
 from calc.core.working import Number, constant, form
-from calc.declare.inputs import WARM
+from calc.declare.warm import WARM
 from calc.job.checking import checked, checked_entries, checked_reading, feature_of, not_too_long, sheet_of
 from calc.job.contents import (
     BESIDE,

@@ -10,7 +10,7 @@ those of a line that the job has not, and those that strike a line or put it bac
 from dataclasses import dataclass, replace
 from datetime import datetime, timezone
 
-from calc.declare.inputs import WARM
+from calc.declare.warm import WARM
 from calc.job import contents, record
 
 _SIZE = ("text", *WARM, "of")

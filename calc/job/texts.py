@@ -7,7 +7,7 @@ from calc.core.kinds import KINDS, LENGTH, Kind
 from calc.core.reading import Entry, EntryError, quoted, read, with_article
 from calc.core.working import Number
 from calc.core.writing import decimals_for
-from calc.declare.inputs import Quantity
+from calc.declare.quantity import Quantity
 from calc.job.contents import JobError
 
 _BARE = re.compile(r"[-−+±0-9.,/()eE\s]*")  # names no unit

@@ -6,7 +6,9 @@ from calc.core.reading import EntryError
 from calc.core.reading import quantity as read_quantity
 from calc.core.result import Caution, Result
 from calc.declare.calculator import Calculator, evaluate
-from calc.declare.inputs import Choice, Grid, Quantity, with_unit
+from calc.declare.choice import Choice
+from calc.declare.grid import Grid
+from calc.declare.quantity import Quantity, with_unit
 from calc.declare.standing import Standing
 from calc.page import result as result_page
 from calc.page.form import form

@@ -4,8 +4,12 @@ from calc.core.kinds import LENGTH, TEMPERATURE
 from calc.core.working import form as form_of
 from calc.core.writing import to_unit
 from calc.declare.calculator import Calculator
-from calc.declare.inputs import WARM, Choice, Grid, Quantity, Taken, with_unit
+from calc.declare.choice import Choice
+from calc.declare.grid import Grid
 from calc.declare.open_input import Open
+from calc.declare.quantity import Quantity, with_unit
+from calc.declare.taken import Taken
+from calc.declare.warm import WARM
 from calc.page.html import Html, both, children, el, symbol
 
 

@@ -8,7 +8,8 @@ import math
 from dataclasses import dataclass
 from fractions import Fraction
 
-from calc.core.working import Number, figures
+from calc.core.working import Number
+from calc.core.writing import figures
 from calc.page.html import Html, both, el
 
 SUM, PRODUCT, POWER, ATOM = 1, 2, 3, 4  # how firmly a piece of a formula holds together
@@ -67,7 +68,7 @@ def _write(n: Number, style, numbers: bool) -> _Piece:
         holds = PRODUCT if any("×" in text for text in texts) else POWER if unit else ATOM  # (37.5 mm)²
         return _Piece(style.quantity(texts), holds, any(text.startswith("−") for text in texts))
     if op in ("in", "of"):
-        unit = n.form.symbol
+        unit = n.unit.symbol
         if not unit:
             return _write(n.args[0], style, numbers)
         if op == "of":

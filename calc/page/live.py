@@ -4,8 +4,8 @@ import json
 
 from calc.core.result import Refused
 from calc.declare.calculator import evaluate
-from calc.declare.inputs import Origin
 from calc.declare.standing import Standing
+from calc.declare.taken import Origin
 from calc.page import live_first, live_rest, size_html
 from calc.page.result import origins
 from calc.reference.engine import engine

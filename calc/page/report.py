@@ -5,7 +5,8 @@ from calc.core.result import VERDICT_WORDS, Result
 from calc.core.working import Number
 from calc.core.writing import to_unit
 from calc.declare.calculator import Calculator
-from calc.declare.inputs import Choice, Grid
+from calc.declare.choice import Choice
+from calc.declare.grid import Grid
 from calc.declare.open_input import Open
 from calc.page.formula import line_text
 

@@ -5,7 +5,7 @@ on the way, and by `remember.mjs`, which keeps the memory that it leaves and fin
 import json
 from itertools import cycle
 
-from calc.declare.inputs import Grid
+from calc.declare.grid import Grid
 from calc.page.live import answer
 from calc.reference.engine import DEMO
 from calc.stations import index as stations

@@ -35,7 +35,6 @@ from calc.core.working import (
     constant,
     cos,
     exp,
-    figures,
     form,
     greatest,
     in_unit,
@@ -50,7 +49,7 @@ from calc.core.working import (
     tan,
     tanh,
 )
-from calc.core.writing import from_unit
+from calc.core.writing import figures, from_unit
 from calc.page.formula import line_html, line_text
 from tests.formula_reader import Reader, Unreadable, mathml_text
 

@@ -534,7 +534,8 @@ class TwoReadingsIn(Inputs):
     b: Number = measured("B", "b", SHARE, tool="a rule", hard="1 to 100", example="10")
 
 
-@calculator("two-readings", "T", TwoReadingsIn, Area, purpose="...")
+# It passes whatever its limits say: what the doubt makes of that is looked at.
+@calculator("two-readings", "T", TwoReadingsIn, Area, purpose="...", about_doubt=True)
 def two_readings(i: TwoReadingsIn) -> Answer:
     return answer(
         Area.area(i.a * i.b),

@@ -29,7 +29,8 @@ from calc.stations.heads.seat_fit import seat_fit
 from calc.stations.index import find
 
 MM = form(LENGTH, 4)
-NO_SOURCE = dict(purpose="A calculator for these tests.", sources=())
+# They say what the test wants, whatever their limits: what the doubt makes of it is looked at.
+PROBE = dict(purpose="A calculator for these tests.", sources=(), about_doubt=True)
 um = 1e-6
 
 
@@ -124,7 +125,7 @@ def judged(low=None, high=None, state=None):
     class ProbeIn(Inputs):
         x: Number = measured("Reading", "x", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
 
-    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    @calculator("probe", "Probe", ProbeIn, Size, **PROBE)
     def probe(i: ProbeIn) -> Answer:
         size = Size.size(i.x + 0)
         right = (low is None or float(size) >= low) and (high is None or float(size) <= high)
@@ -227,7 +228,7 @@ def looked_at(low, wanted, high=None, state=None):
     class ProbeIn(Inputs):
         x: Number = measured("Reading", "x", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
 
-    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    @calculator("probe", "Probe", ProbeIn, Size, **PROBE)
     def probe(i: ProbeIn) -> Answer:
         size = Size.size(i.x + 0)
         found = (
@@ -301,7 +302,7 @@ def test_of_two_limits_the_worse_speaks_and_both_must_decide():
     class ProbeIn(Inputs):
         x: Number = measured("Reading", "x", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
 
-    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    @calculator("probe", "Probe", ProbeIn, Size, **PROBE)
     def probe(i: ProbeIn) -> Answer:
         size = Size.size(i.x + 0)
         return answer(
@@ -324,7 +325,7 @@ def test_one_way_is_enough_at_the_edge_of_what_goes_together():
     class ProbeIn(Inputs):
         x: Number = measured("Reading", "x", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
 
-    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    @calculator("probe", "Probe", ProbeIn, Size, **PROBE)
     def probe(i: ProbeIn) -> Answer:
         if float(i.x) > 0.010:
             raise impossible("x", "is {x}; give less", x=i.x)
@@ -343,7 +344,7 @@ def test_between_two_edges_the_step_is_made_smaller():
     class ProbeIn(Inputs):
         x: Number = measured("Reading", "x", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
 
-    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    @calculator("probe", "Probe", ProbeIn, Size, **PROBE)
     def probe(i: ProbeIn) -> Answer:
         if abs(float(i.x) - 0.010) > 1e-7:
             raise impossible("x", "is {x}; give 10 mm", x=i.x)
@@ -372,7 +373,7 @@ def test_neither_a_turning_point_nor_a_kink_hides_a_doubt():
         x: Number = measured("Reading", "x", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
         z: Number = measured("Other", "z", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
 
-    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    @calculator("probe", "Probe", ProbeIn, Size, **PROBE)
     def probe(i: ProbeIn) -> Answer:
         return answer(Size.size(sqrt((i.x - i.z) ** 2)), verdict=("pass", "Right", "Go on."))
 
@@ -387,7 +388,7 @@ def test_a_reading_is_moved_by_one_standard_uncertainty():
         x: Number = measured("Reading", "x", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
         z: Number = measured("Other", "z", MM, tool="a gauge", hard="1 mm to 1 m", example="10 mm")
 
-    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    @calculator("probe", "Probe", ProbeIn, Size, **PROBE)
     def probe(i: ProbeIn) -> Answer:
         return answer(Size.size((i.x - i.z) ** 2 / i.z), verdict=("pass", "Right", "Go on."))
 
@@ -401,7 +402,7 @@ def test_a_limit_counts_the_way_that_hurts_an_output_both():
         x: Number = measured("Reading", "x", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
         z: Number = measured("Other", "z", MM, tool="a gauge", hard="1 mm to 1 m", example="10 mm")
 
-    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    @calculator("probe", "Probe", ProbeIn, Size, **PROBE)
     def probe(i: ProbeIn) -> Answer:
         size = Size.size(i.x**2 / i.z)
         return answer(
@@ -423,7 +424,7 @@ def test_no_step_is_worked_outside_the_range_and_without_any_nothing_is_counted(
         x: Number = measured("Reading", "x", MM, tool="a gauge", hard="0 m to 10 mm", example="10 mm")
         y: Number = measured("Other", "y", MM, tool="a gauge", hard="0 to 1 m", example="10 mm")
 
-    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    @calculator("probe", "Probe", ProbeIn, Size, **PROBE)
     def probe(i: ProbeIn) -> Answer:
         seen.append(float(i.x))
         if float(i.y) != 0.010:
@@ -445,7 +446,7 @@ def test_cells_of_a_grid_carry_doubts():
             example="10 | 20 | 30",
         )
 
-    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    @calculator("probe", "Probe", ProbeIn, Size, **PROBE)
     def probe(i: ProbeIn) -> Answer:
         x = [row[0] for row in i.sizes if row]
         return answer(Size.size(greatest(*x) - least(*x)), verdict=("pass", "Right", "Go on."))
@@ -462,7 +463,7 @@ def test_a_limit_that_is_measured_too_counts_its_own_doubt():
         pin: Number = measured("Pin", "d", MM, tool="a gauge", hard="0 to 1 m", example="21.990 mm")
         hole: Number = measured("Hole", "D", MM, tool="a gauge", hard="0 to 1 m", example="22.000 mm")
 
-    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    @calculator("probe", "Probe", ProbeIn, Size, **PROBE)
     def probe(i: ProbeIn) -> Answer:
         return answer(
             Size.size(i.hole - i.pin),
@@ -511,7 +512,7 @@ def test_a_doubt_asked_for_by_name_is_used_and_carried_no_further():
         x: Number = measured("Reading", "x", MM, tool="a gauge", hard="-1 to 1 m", example="10 mm")
         doubt: Number = given("Doubt", "U", MM, hard="0.001 to 1 mm", doubt_of="x", example="0.1 mm")
 
-    @calculator("probe", "Probe", ProbeIn, Size, **NO_SOURCE)
+    @calculator("probe", "Probe", ProbeIn, Size, **PROBE)
     def probe(i: ProbeIn) -> Answer:
         return answer(Size.size(i.doubt + 0 * i.x), verdict=("pass", say("{u}", u=i.doubt), "Go on."))
 

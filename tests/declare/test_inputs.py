@@ -25,7 +25,7 @@ from calc.declare.calculator import (
     grid,
     measured,
 )
-from calc.declare.inputs import with_unit
+from calc.declare.quantity import with_unit
 from calc.page.live import answer as page_answer
 from calc.page.report import declaration_data, declaration_text, result_data
 from calc.reference.materials import MATERIALS

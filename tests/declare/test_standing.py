@@ -7,10 +7,13 @@ import random
 import pytest
 
 from calc.core.result import Refused
-from calc.declare.calculator import _work, evaluate
-from calc.declare.inputs import Choice, Grid, Origin, Quantity
+from calc.declare.calculator import evaluate
+from calc.declare.choice import Choice
+from calc.declare.grid import Grid
 from calc.declare.open_input import Open
+from calc.declare.quantity import Quantity
 from calc.declare.standing import Standing, allowed
+from calc.declare.taken import Origin
 from calc.page.result import verdict
 from calc.reference.engine import engine
 from calc.stations import index as stations
@@ -110,7 +113,7 @@ def test_what_stands_in_turns_no_verdict_anywhere_in_its_range(id, sheet):
     if found is None or not found.stand_ins or found.verdict.state in ("awaited", "unjudged"):
         return
     values, spans = {t.input.name: t.value for t in found.taken}, found.stand_ins
-    state = _work(calculator, values).verdict.state
+    state = calculator.work(values).verdict.state
     chance = random.Random(f"{id} {sheet}")
     corners = list(itertools.product(*((t.span[0], sum(t.span) / 2, t.span[1]) for t in spans)))
     places = chance.sample(corners, min(len(corners), 400)) + [
@@ -118,7 +121,7 @@ def test_what_stands_in_turns_no_verdict_anywhere_in_its_range(id, sheet):
     ]
     for place in places:
         moved = {t.input.name: t.input.number(x) for t, x in zip(spans, place)}
-        there = _work(calculator, values | moved)
+        there = calculator.work(values | moved)
         assert there.verdict.state == state, f"{state} becomes {there.verdict.state} with {moved}"
 
 
@@ -303,9 +306,8 @@ def test_an_output_moves_by_as_much_as_what_stands_in_can_move_it():
     values = {t.input.name: t.value for t in found.taken}
     forces = []
     for ends in itertools.product(*(t.span for t in found.stand_ins)):
-        answer = _work(
-            found.calculator,
-            values | {t.input.name: t.input.number(x) for t, x in zip(found.stand_ins, ends)},
+        answer = found.calculator.work(
+            values | {t.input.name: t.input.number(x) for t, x in zip(found.stand_ins, ends)}
         )
         forces += [float(n) for n in answer.numbers if n.key == "pressure"]
     assert found.doubts["pressure"] >= 0.8 * (max(forces) - min(forces)) / 2

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given, settings
 
 from calc.core.reading import read
-from calc.declare.inputs import Grid
+from calc.declare.grid import Grid
 from calc.job import contents, files, record
 from calc.page.job import fields as job_fields
 from calc.page.live import answer

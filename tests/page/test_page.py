@@ -15,8 +15,10 @@ from calc.core.result import Refused, Text, say
 from calc.core.working import constant, form
 from calc.core.writing import from_unit
 from calc.declare.calculator import evaluate
-from calc.declare.inputs import Choice, Grid, Quantity
+from calc.declare.choice import Choice
+from calc.declare.grid import Grid
 from calc.declare.open_input import Open
+from calc.declare.quantity import Quantity
 from calc.declare.standing import Standing
 from calc.page import calculator_html, live_first, live_rest
 from calc.page.html import children, el

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from calc.declare.inputs import WHICH, Choice, for_chosen
+from calc.declare.choice import WHICH, Choice, for_chosen
 from calc.reference import engine
 from calc.reference.engine import SheetError, load
 from calc.stations import index as stations

@@ -9,7 +9,7 @@ from functools import cache
 from html import escape
 
 from calc.core.result import Refused
-from calc.declare.inputs import WARM
+from calc.declare.warm import WARM
 from calc.job import files, record
 from calc.job.checking import feature_of, sheet_of
 from calc.job.contents import STAGES, JobError, NoReason

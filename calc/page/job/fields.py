@@ -12,8 +12,12 @@ from calc.core.kinds import TEMPERATURE
 from calc.core.working import Number, form, origins
 from calc.core.writing import to_unit, write
 from calc.declare.calculator import Output, evaluate
-from calc.declare.inputs import MISSED, WARM, WHICH, Choice, Grid, Quantity, for_chosen
+from calc.declare.choice import WHICH, Choice, for_chosen
+from calc.declare.grid import Grid
+from calc.declare.quantity import Quantity
 from calc.declare.standing import Standing
+from calc.declare.taken import MISSED
+from calc.declare.warm import WARM
 from calc.job import record
 from calc.job.checking import sheet_of
 from calc.job.contents import STAGES, JobError

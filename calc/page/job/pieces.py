@@ -7,7 +7,7 @@ from zlib import crc32
 from calc.core.conformance import COVERAGE
 from calc.core.reading import EntryError
 from calc.core.result import VERDICT_WORDS
-from calc.declare.inputs import WARM
+from calc.declare.warm import WARM
 from calc.job import contents, files, record, texts
 from calc.job.checking import feature_of, sheet_of
 from calc.job.contents import JobError
@@ -162,9 +162,7 @@ def _written(text: str, shape, number: float, u: float) -> Html:
     if unit not in (shape.metric, shape.inch) or shape.metric == shape.inch:
         return el("span", text, class_="num")
     other = "metric" if unit == shape.inch else "inch"
-    turned = shape.write(number, other) + (
-        f" ± {shape.difference.write(COVERAGE * u, other)}" if u else ""
-    )
+    turned = shape.write(number, other) + (f" ± {shape.difference.write(COVERAGE * u, other)}" if u else "")
     return el("span", both(*((turned, text) if other == "metric" else (text, turned))), class_="num")
 
 

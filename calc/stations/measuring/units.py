@@ -5,8 +5,8 @@ from fractions import Fraction
 from calc.core.kinds import ANGLE, COUNT, KINDS, LENGTH, Kind, Unit
 from calc.core.reading import with_article
 from calc.core.result import Table, note, say
-from calc.core.working import Form, constant, figures
-from calc.core.writing import decimals_of, to_unit
+from calc.core.working import Form, constant
+from calc.core.writing import decimals_of, figures, to_unit
 from calc.declare.calculator import (
     Answer,
     Inputs,

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from calc.declare.inputs import choice, given
+from calc.declare.fields import choice, given
 from calc.reference.materials import MATERIALS
 from calc.stations.shared.forms import RZ, SIZE, TIMES
 

@@ -11,7 +11,7 @@ from typing import Any
 
 from calc.core.kinds import EXPANSION, MODULUS, RATIO, STRESS
 from calc.core.working import form
-from calc.declare.inputs import column, grid
+from calc.declare.fields import column, grid
 from calc.reference.materials import Material
 
 

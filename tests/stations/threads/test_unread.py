@@ -3,8 +3,10 @@
 import pytest
 
 from calc.declare.calculator import evaluate
-from calc.declare.inputs import MISSED, Choice, Quantity
+from calc.declare.choice import Choice
+from calc.declare.quantity import Quantity
 from calc.declare.standing import Standing
+from calc.declare.taken import MISSED
 from calc.reference.engine import engine
 from calc.reference.standards.threads import THREADS
 from calc.stations import index as stations

@@ -20,6 +20,7 @@ PROBABILITY = 0.95
     "How good is this reading?",
     In,
     Out,
+    about_doubt=True,
     purpose="Which doubt goes with a size that was read several times, and what makes most of it?",
     finds=(
         "measurement uncertainty",

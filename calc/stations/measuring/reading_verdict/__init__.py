@@ -19,6 +19,7 @@ WIDE = 1 / 4  # common practice: the expanded doubt should be no more than a qua
     "Is this reading within its limits?",
     In,
     Out,
+    about_doubt=True,
     purpose="Does a size conform to its limits, does it not, or can the reading not tell?",
     finds=(
         "in tolerance",
