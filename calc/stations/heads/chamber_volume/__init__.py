@@ -40,8 +40,8 @@ KELVIN = constant("ΔT_1", "One kelvin", form(TEMPERATURE_DIFFERENCE, 0), 1.0)
     cautions=(cautions.SOLVENT, cautions.MAKER_FIRST, cautions.AIRCRAFT),
 )
 def chamber_volume(i: In) -> Answer:
-    """Volumes as the burette gave them, brought to the warmth of the head; straight walls at the sealing step,
-    so a cut takes area × depth.
+    """Volumes as the burette gave them, brought to the warmth of the head; straight walls at the sealing
+    step, so a cut takes area × depth.
 
     The burette counts what left it at its own temperature: liquid that warms in the chamber fills it with
     less. Where the wall leans, the area changes with the cut: good to a few per cent of what is taken.
