@@ -12,9 +12,10 @@ from scipy.optimize import brentq
 from calc.core.result import Refused
 from calc.declare.calculator import evaluate
 from calc.declare.standing import Standing
+from calc.formulas.rocking import rocking_factor
 from calc.reference import engine
 from calc.reference.materials import MATERIALS
-from calc.stations.heads.guide_fit import guide_fit, rocking_factor
+from calc.stations.heads.guide_fit import guide_fit
 from tests.checks.stations.heads.guide_fit import CASES, CHECKS, COLUMNS, FOUND, REAMED_RUNNING, SMOOTH
 from tests.formulas.test_press_fit import stepped, two_rings
 from tests.stations.heads.test_seat_fit import growth
