@@ -4,7 +4,7 @@ lines of the working."""
 from calc.core.result import Source, impossible
 from calc.core.working import Form, Number, constant
 from calc.reference import sources
-from calc.reference.standards.threads import THREADS, Limits, NotOffered, Thread, external, internal
+from calc.reference.standards.threads import THREADS, Limits, NotOffered, Thread, Zone, external, internal
 from calc.stations.shared.forms import SIZE
 
 NOTHING = 1e-10  # m: what is left of a sum of floats is neither over nor under a limit
@@ -72,6 +72,13 @@ def basic(thread: Thread) -> tuple[Number, Number, Number]:
 def known(symbol: str, label: str, value: float, source: Source | None, shape: Form = SIZE) -> Number:
     """A size out of a standard."""
     return constant(symbol, label, shape, value, source)
+
+
+def least_and_most(zone: Zone) -> tuple[float, float]:
+    """Both limits of a diameter, m, where the standard sets both: not of a bolt's root nor of a hole's."""
+    low, high = zone.low, zone.high
+    assert low is not None and high is not None
+    return low, high
 
 
 def length(value: float) -> Number:

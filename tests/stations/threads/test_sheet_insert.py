@@ -7,7 +7,8 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from calc.core.result import Refused
-from calc.stations.threads.sheet_insert import MACHINE, NUTS, SCREWS, sheet_insert
+from calc.stations.threads.sheet_insert import sheet_insert
+from calc.stations.threads.sheet_insert.sold import MACHINE, NUTS, SCREWS
 
 CLINCH, COLLAR = dict(way="clinch-nut"), dict(way="collar")
 SCREW = dict(way="screw", thread="ST4.8", torque="0.8 N·m", pull="300 N")
