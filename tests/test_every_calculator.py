@@ -27,7 +27,7 @@ from calc.declare.quantity import Quantity
 from calc.page.formula import line_text
 from calc.page.report import result_data
 from calc.page.result import SOURCE_KINDS
-from calc.page.svg import figure
+from calc.page.figure import figure
 from calc.reference import engine
 from calc.reference.materials import MATERIALS
 from calc.stations import index as stations

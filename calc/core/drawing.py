@@ -1,4 +1,4 @@
-"""What a drawing or a plot shows, as data in metres; calc.page.svg writes it.
+"""What a drawing or a plot shows, as data in metres; `calc.page.figure` writes it.
 
 Coordinates: x to the right, y up. A drawing is to scale in itself unless `exaggerated` says by how much.
 """

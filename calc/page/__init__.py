@@ -37,60 +37,57 @@ def calculator_html(
         **{name: _named(calculator, name, text) for name, text in (presets or {}).items()},
     }
     found = evaluate(calculator, presets, standing=filled)
+    fields = form(
+        calculator, evaluate(calculator).taken if filled else found.taken, anchor, presets if filled else {}
+    )
+    verdict = el("div", result_page.verdict(found, anchor), data_part="verdict", class_="part-verdict")
     return el(
         "live-calculator",
-        # Search finds a calculator by what stands in its header, not by the numbers of its example. The theme's indexer leaves
-        # an element out up to the first end tag of the same name, hence names that occur once.
-        el(
-            "header",
-            el("h3", calculator.title, id=f"{anchor}-title"),
-            el("p", calculator.purpose, class_="purpose"),
-            (
-                el("p", "Also looked for as: ", ", ".join(calculator.finds), ".", class_="finds")
-                if calculator.finds
-                else None
-            ),
-            class_="calc-head",
-        ),
-        el(
-            "calc-top",
-            el("div", result_page.verdict(found, anchor), data_part="verdict", class_="part-verdict"),
-            form(
-                calculator,
-                evaluate(calculator).taken if filled else found.taken,
-                anchor,
-                presets if filled else {},
-            ),
-            class_="calc-top",
-            data_search_exclude=True,
-        ),
-        el(
-            "calc-below",
-            el("p", STALE, data_part="stale", class_="stale", hidden=True),
-            el("p", data_part="status", class_="status", role="status"),
-            el("div", result_page.body(found, anchor), data_part="result"),
-            el(
-                "details",
-                el("summary", "Working"),
-                el(
-                    "div",
-                    result_page.working(found),
-                    data_part="working",
-                    tabindex="0",
-                    role="group",
-                    aria_label="Working",
-                ),
-                data_keep="working",
-            ),
-            class_="part-result",
-            data_search_exclude=True,
-        ),
+        _header(calculator, anchor),
+        el("calc-top", verdict, fields, class_="calc-top", data_search_exclude=True),
+        _below(found, anchor),
         el("p", data_part="announce", class_="visually-hidden", aria_live="polite"),
         class_="calculator",
         id=anchor,
         data_calculator=id,
         role="group",
         aria_labelledby=f"{anchor}-title",
+    )
+
+
+def _header(calculator: Calculator, anchor: str) -> Html:
+    """Title and purpose. Search finds a calculator by what stands here, not by the numbers of its example: the theme's indexer leaves an
+    element out up to the first end tag of the same name, hence names that occur once in a calculator."""
+    finds = None
+    if calculator.finds:
+        finds = el("p", "Also looked for as: ", ", ".join(calculator.finds), ".", class_="finds")
+    return el(
+        "header",
+        el("h3", calculator.title, id=f"{anchor}-title"),
+        el("p", calculator.purpose, class_="purpose"),
+        finds,
+        class_="calc-head",
+    )
+
+
+def _below(found: Result, anchor: str) -> Html:
+    """What stands below the entries: drawings, tables and remarks, and the working in its fold."""
+    working = el(
+        "div",
+        result_page.working(found),
+        data_part="working",
+        tabindex="0",
+        role="group",
+        aria_label="Working",
+    )
+    return el(
+        "calc-below",
+        el("p", STALE, data_part="stale", class_="stale", hidden=True),
+        el("p", data_part="status", class_="status", role="status"),
+        el("div", result_page.body(found, anchor), data_part="result"),
+        el("details", el("summary", "Working"), working, data_keep="working"),
+        class_="part-result",
+        data_search_exclude=True,
     )
 
 

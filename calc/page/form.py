@@ -68,50 +68,11 @@ def _field(taken: Taken, anchor: str, presets: dict) -> Html:
     label = el("label", _label(declared), for_=id)
     hint = _hint(declared)
     described = f"{id}-message {id}-origin" + (f" {id}-hint" if hint else "")
-    preset = presets.get(declared.name)
+    preset, keys = presets.get(declared.name), None
     if isinstance(declared, Choice):
-        question = is_question(declared)
-        empty = (
-            None
-            if question
-            else el(
-                "option", "Example: ", declared.options[taken.value], value="", data_hint=True, selected=True
-            )
-        )
-        entry = el(
-            "select",
-            empty,
-            *(
-                el("option", words, value=key, selected=question and key == taken.value)
-                for key, words in declared.options.items()
-            ),
-            id=id,
-            name=declared.name,
-            data_entry=True,
-            aria_describedby=described,
-            data_preset=preset,
-            data_question=taken.value if question else None,
-            data_which=declared.which,
-        )
-        keys = None
+        entry = _select(taken, id, preset, described)
     elif isinstance(declared, Open):
-        metric, inch = (declared.default_text(system) for system in ("metric", "inch"))
-        entry = el(
-            "input",
-            type="text",
-            enterkeyhint="next",
-            spellcheck="false",
-            autocapitalize="off",
-            placeholder=metric or " ",
-            id=id,
-            name=declared.name,
-            data_entry=True,
-            aria_describedby=described,
-            data_preset=preset,
-            data_metric=metric,
-            data_inch=inch,
-        )
-        keys = None  # letters are typed here, so the whole keyboard is up
+        entry = _any_quantity(declared, id, preset, described)
     else:
         entry = _entry(declared.name, id, declared.form, taken.value, preset, described)
         keys = _keys(declared.label, [declared.form], _signed(declared), declared.measured)
@@ -128,6 +89,50 @@ def _field(taken: Taken, anchor: str, presets: dict) -> Html:
     )
 
 
+def _select(taken: Taken, id: str, preset: str | None, described: str) -> Html:
+    """A choice: its first answer stands where it is a question, else the example's as a hint."""
+    declared, question, empty = taken.input, is_question(taken.input), None
+    if not question:
+        words = declared.options[taken.value]
+        empty = el("option", "Example: ", words, value="", data_hint=True, selected=True)
+    options = (
+        el("option", words, value=key, selected=question and key == taken.value)
+        for key, words in declared.options.items()
+    )
+    return el(
+        "select",
+        empty,
+        *options,
+        id=id,
+        name=declared.name,
+        data_entry=True,
+        aria_describedby=described,
+        data_preset=preset,
+        data_question=taken.value if question else None,
+        data_which=declared.which,
+    )
+
+
+def _any_quantity(declared: Open, id: str, preset: str | None, described: str) -> Html:
+    """A field for a quantity of any kind: letters are typed here, so the whole keyboard is up."""
+    metric, inch = (declared.default_text(system) for system in ("metric", "inch"))
+    return el(
+        "input",
+        type="text",
+        enterkeyhint="next",
+        spellcheck="false",
+        autocapitalize="off",
+        placeholder=metric or " ",
+        id=id,
+        name=declared.name,
+        data_entry=True,
+        aria_describedby=described,
+        data_preset=preset,
+        data_metric=metric,
+        data_inch=inch,
+    )
+
+
 def is_question(declared) -> bool:
     """Is a choice a question put to the calculator, whose first answer stands until another is chosen? Others are facts of the part."""
     return isinstance(declared, Choice) and not (
@@ -141,10 +146,7 @@ def _origin(id: str, name: str) -> Html:
 
 
 def _label(declared) -> Html:
-    return children(
-        declared.label,
-        children(" ", el("span", symbol(declared.symbol), class_="sym")) if declared.symbol else None,
-    )
+    return children(declared.label, children(" ", _symbol(declared.symbol)) if declared.symbol else None)
 
 
 def _message(id: str, name: str) -> Html:
@@ -184,41 +186,9 @@ def _grid(taken: Taken, anchor: str, presets: dict) -> Html:
     """A field of several rows. A column pasted into a cell fills the cells below it."""
     declared, id = taken.input, f"{anchor}-{taken.input.name}"
     hint = " ".join(filter(None, (_hint(declared), "A pasted column fills downwards.")))
-    given, rows = declared.preset(presets), []
-    for r, row in enumerate(declared.rows):
-        cells = []
-        for c, column in enumerate(declared.columns):
-            cell, values = declared.cells[r, c], taken.value[r]
-            # Its column's name and unit are shown beside it where the screen is too narrow for a table.
-            cells.append(
-                el(
-                    "td",
-                    el(
-                        "div",
-                        _entry(
-                            cell.name,
-                            f"{id}-{r + 1}-{c + 1}",
-                            column.form,
-                            values and values[c],
-                            given.get((r, c)),
-                            f"{id}-message {id}-hint",
-                            cell.label,
-                        ),
-                        class_="entry",
-                    ),
-                    data_head=column.label,
-                )
-            )
-        rows.append(el("tr", el("th", row, scope="row"), *cells))
+    rows = _rows(taken, id, declared.preset(presets))
     heads = [
-        el(
-            "th",
-            column.label,
-            " ",
-            el("span", symbol(column.symbol), class_="sym") if column.symbol else None,
-            _unit(column.form),
-            scope="col",
-        )
+        el("th", column.label, " ", _symbol(column.symbol), _unit(column.form), scope="col")
         for column in declared.columns
     ]
     table = el(
@@ -242,6 +212,31 @@ def _grid(taken: Taken, anchor: str, presets: dict) -> Html:
         class_="field grid",
         data_field=True,
     )
+
+
+def _rows(taken: Taken, id: str, presets: dict) -> list[Html]:
+    """The rows of a grid. A cell names its column and unit, shown beside it where the screen is too narrow for a table."""
+    declared, rows = taken.input, []
+    for r, row in enumerate(declared.rows):
+        cells = []
+        for c, column in enumerate(declared.columns):
+            cell, values = declared.cells[r, c], taken.value[r]
+            entry = _entry(
+                cell.name,
+                f"{id}-{r + 1}-{c + 1}",
+                column.form,
+                values and values[c],
+                presets.get((r, c)),
+                f"{id}-message {id}-hint",
+                cell.label,
+            )
+            cells.append(el("td", el("div", entry, class_="entry"), data_head=column.label))
+        rows.append(el("tr", el("th", row, scope="row"), *cells))
+    return rows
+
+
+def _symbol(written: str) -> Html | None:
+    return el("span", symbol(written), class_="sym") if written else None
 
 
 def _unit(shape) -> Html | None:

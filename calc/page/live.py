@@ -30,7 +30,6 @@ def answer(request: str) -> str:
     With "first": true the verdict comes alone, in a third of the time, in a reply that says "more": true where {"call": "rest"}
     gives another with all other parts.
     """
-    global _rest
     asked = json.loads(request)
     if asked["call"].startswith("job-"):
         from calc.page.job import calls as job
@@ -39,13 +38,14 @@ def answer(request: str) -> str:
     if asked["call"] == "rest":
         return json.dumps(_rest())
     if asked["call"] == "sizes":
-        return json.dumps(
-            {
-                "ok": True,
-                "html": {size: _size(size, asked["engine"]) for size in asked["sizes"]},
-                "errors": [],
-            }
-        )
+        html = {size: _size(size, asked["engine"]) for size in asked["sizes"]}
+        return json.dumps({"ok": True, "html": html, "errors": []})
+    return json.dumps(_evaluated(asked))
+
+
+def _evaluated(asked: dict) -> dict:
+    """The reply to "evaluate", its parts after the first kept back where they are asked for later."""
+    global _rest
     system = asked["system"]
     try:
         found = evaluate(
@@ -56,14 +56,12 @@ def answer(request: str) -> str:
             {"field": e.field, "code": e.code, "message": e.sentence(system), "suggestion": e.suggestion}
             for e in refused.errors
         ]
-        return json.dumps({"ok": False, "html": {}, "notes": {}, "errors": errors})
-
+        return {"ok": False, "html": {}, "notes": {}, "errors": errors}
     anchor = asked.get("anchor") or asked["calculator"]
+    notes = {t.input.name: " ".join(t.notes) for t in found.taken if t.notes and t.origin.kind != "missed"}
     told = {
         "ok": True,
-        "notes": {
-            t.input.name: " ".join(t.notes) for t in found.taken if t.notes and t.origin.kind != "missed"
-        },
+        "notes": notes,
         "origins": origins(found, system) if found.standing else {},
         "errors": [],
     }
@@ -74,8 +72,8 @@ def answer(request: str) -> str:
 
     if asked.get("first"):
         _rest = rest
-        return json.dumps(told | {"html": first, "more": True})
-    return json.dumps(told | {"html": first | rest()["html"]})
+        return told | {"html": first, "more": True}
+    return told | {"html": first | rest()["html"]}
 
 
 def standing_of(asked: dict | None) -> Standing | None:

@@ -1,6 +1,5 @@
 """A result or a declaration as plain data (for JSON) and as text (for the terminal). The schema is in calc/COMMAND.md; keep it stable."""
 
-VERSION = 2  # of the schema: 1 took what was not entered from the example, unsaid
 from calc.core.result import VERDICT_WORDS, Result
 from calc.core.working import Number
 from calc.core.writing import to_unit
@@ -8,7 +7,10 @@ from calc.declare.calculator import Calculator
 from calc.declare.choice import Choice
 from calc.declare.grid import Grid
 from calc.declare.open_input import Open
+from calc.declare.taken import Taken
 from calc.page.formula import line_text
+
+VERSION = 2  # of the schema: 1 took what was not entered from the example, unsaid
 
 
 def _written(n: Number, system: str) -> dict:
@@ -26,28 +28,8 @@ def result_data(result: Result, system: str = "metric") -> dict:
         "example": result.example,
         "engine": result.sheet.name if result.sheet else None,
         "next": list(result.next),
-        "inputs": {
-            t.input.name: {
-                "label": t.input.label,
-                "symbol": t.input.symbol,
-                "entered": t.entered,
-                "entry": t.text,
-                **_beside(t),
-                "origin": {"from": t.origin.kind, "words": t.origin.words},
-                **_span(t, system),
-                **_taken(t.value, system),
-            }
-            for t in result.taken
-        },
-        "outputs": {
-            key: {
-                "label": n.label,
-                "symbol": n.symbol,
-                **_written(n, system),
-                **_doubt(n, result.doubts.get(key), system),
-            }
-            for key, n in result.outputs.items()
-        },
+        "inputs": {t.input.name: _input(t, system) for t in result.taken},
+        "outputs": {key: _output(n, result.doubts.get(key), system) for key, n in result.outputs.items()},
         "verdict": {
             "state": result.verdict.state,
             "headline": result.verdict.headline.plain(system),
@@ -79,6 +61,23 @@ def result_data(result: Result, system: str = "metric") -> dict:
             {"id": s.id, "text": s.text, "kind": s.kind, "from_memory": s.from_memory} for s in result.sources
         ],
     }
+
+
+def _input(t: Taken, system: str) -> dict:
+    return {
+        "label": t.input.label,
+        "symbol": t.input.symbol,
+        "entered": t.entered,
+        "entry": t.text,
+        **_beside(t),
+        "origin": {"from": t.origin.kind, "words": t.origin.words},
+        **_span(t, system),
+        **_taken(t.value, system),
+    }
+
+
+def _output(n: Number, doubt: float | None, system: str) -> dict:
+    return {"label": n.label, "symbol": n.symbol, **_written(n, system), **_doubt(n, doubt, system)}
 
 
 def _taken(value, system) -> dict:

@@ -4,9 +4,9 @@ from calc.core.result import VERDICT_WORDS, Caution, Result, Table
 from calc.core.working import Number
 from calc.core.working import origins as origins_of
 from calc.declare.own_limits import SEVERITY
+from calc.page.figure import figure
 from calc.page.formula import line_html
 from calc.page.html import Html, children, el, quantity, symbol, value
-from calc.page.svg import figure
 from calc.reference import engine
 
 SOURCE_KINDS = {

@@ -188,7 +188,7 @@ TABLES: dict[str, Callable[[], Table]] = {
 
 def _limits(title: str, names: tuple[str, ...]) -> Table:
     """Upper over lower limit of each class; bands in which all of them are alike stand as one row."""
-    rows, low, last = [], SMALLEST, None
+    rows, low, until, last = [], SMALLEST, SMALLEST, None
     for high in (*(edge for edge in iso_286.SPLIT_BANDS if SMALLEST < edge <= LARGEST), None):
         zones = None if high is None else [iso_286.zone(name, high / 1000) for name in names]
         if last and zones != last:

@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from calc.job import share
+from calc.job import likely, share
 from calc.job.contents import JobError
 from calc.job.files import dump, load
 from calc.job.share import DAMAGED, decode, encode, join, split
@@ -208,13 +208,13 @@ def test_a_code_of_form_2_is_read_for_ever():
 
 
 def test_the_dictionaries_never_change():
-    assert {form: zlib.crc32(words) for form, words in share._DICTIONARIES.items()} == DICTIONARIES and all(
-        len(words) < 32768 for words in share._DICTIONARIES.values()
+    assert {form: zlib.crc32(words) for form, words in likely.DICTIONARIES.items()} == DICTIONARIES and all(
+        len(words) < 32768 for words in likely.DICTIONARIES.values()
     )
 
 
 def test_the_dictionary_holds_what_the_sheets_of_this_edition_name():
     """Not needed to be read, only to be short: a sheet may name more."""
-    known = set(share._DICTIONARIES["2"].decode().split("\x1f"))
+    known = set(likely.DICTIONARIES["2"].decode().split("\x1f"))
     read = [id for id, feature in engine("TS-16").features.items() if feature.tool]
     assert len([id for id in read if id not in known]) < len(read) / 6
