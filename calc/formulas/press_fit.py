@@ -305,7 +305,7 @@ def taken_up(
     Up to `plastic_pressure`. `compliance` comes from `joint_compliance`, `inner_yield` in compression. Needs a bore.
     """
     return (
-        pressure * float(joint) * float(compliance)
+        float(pressure) * float(joint) * float(compliance)
         + inner_set(pressure, inner_bore, joint, inner_yield, inner_modulus)
         + outer_set(pressure, joint, outer_outside, outer_yield, outer_modulus)
     )

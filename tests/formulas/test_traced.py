@@ -13,9 +13,12 @@ from calc.formulas import (
     bolt_torque,
     leak,
     press_fit,
+    rocking,
     rod_load,
+    round_cap,
     screw_threads,
     seat_geometry,
+    sections,
     small_hole,
     spring,
     warm_reading,
@@ -160,6 +163,13 @@ CASES = [
     (warm_reading.at_reference, (OUTER, ALPHA, ALPHA, HOT, COLD, COLD), LENGTH),
     (warm_reading.temperature_doubt, (OUTER, ALPHA, ALPHA, (1.0, KELVIN), (2.0, KELVIN)), LENGTH),
     (warm_reading.expansion_doubt, (OUTER, ALPHA, STRAIN, HOT, COLD), LENGTH),
+    (rocking.rocking_factor, (OUTER, INNER), PURE),
+    (round_cap.cap_depth, ((56e-6, VOLUME), (6.4e-3, AREA)), LENGTH),
+    (sections.oval_area, (OUTER, INNER), AREA),
+    (sections.oval_perimeter, (OUTER, INNER), LENGTH),
+    (sections.d_area, (OUTER, INNER, SMALL), AREA),
+    (sections.d_perimeter, (OUTER, INNER, SMALL), LENGTH),
+    (bolt_torque.running, ((400e6, STRESS), (0.3, PURE), (380e6, STRESS)), STRESS),
 ]
 
 
@@ -185,6 +195,8 @@ BY_TRIAL = [  # found by trial, as plain floats
         (DELTA, BORE, JOINT, OUTSIDE, (7.4e-11, COMPLIANCE), YIELD, WEAK, E, SOFT),
         STRESS,
     ),
+    (press_fit.plastic_pressure, (BORE, JOINT, OUTSIDE, YIELD, WEAK), STRESS),
+    (press_fit.taken_up, (P, BORE, JOINT, OUTSIDE, (7.4e-11, COMPLIANCE), YIELD, WEAK, E, SOFT), LENGTH),
 ]
 
 
@@ -216,9 +228,12 @@ def test_no_formula_is_left_out():
             bolt_torque,
             leak,
             press_fit,
+            rocking,
             rod_load,
+            round_cap,
             screw_threads,
             seat_geometry,
+            sections,
             small_hole,
             spring,
             warm_reading,

@@ -7,8 +7,6 @@ from itertools import product
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
-from scipy.integrate import quad
-from scipy.optimize import brentq
 
 from calc.core.kinds import LENGTH
 from calc.core.reading import quantity
@@ -228,19 +226,6 @@ def test_a_doubt_that_can_make_them_unlike_leaves_it_open():
     found = chamber_volume(readings="55.80 ± 0.1 | 56.25 ± 0.1").verdict
     assert found.state == "unsure" and "the likeness" in found.headline.plain()
     assert chamber_volume(readings="55.60 ± 0.05 | 56.40 ± 0.05").verdict.state == "attention"
-
-
-@pytest.mark.parametrize("volume, area", [(56.0, 6361.7), (30.0, 4000.0), (120.0, 5000.0), (300.0, 5000.0)])
-def test_cap_has_the_volume_that_was_given(volume, area):
-    """Slices of the ball, added up by scipy's quad, over the mouth that was given; the depth found by scipy's brentq."""
-    a2 = area * 1e-6 / math.pi
-
-    def held(h):
-        radius = (a2 + h * h) / (2 * h)
-        return quad(lambda y: math.pi * (2 * radius * y - y * y), 0, h)[0]
-
-    depth = brentq(lambda h: held(h) - volume * CM3, 1e-4, 1.0)
-    assert cap_depth(volume * CM3, area * 1e-6) == pytest.approx(depth, rel=1e-9)
 
 
 def test_drawing_shows_the_cap_to_scale():

@@ -2,7 +2,6 @@
 
 import re
 from itertools import product
-from math import cos, tan
 
 import pytest
 from hypothesis import assume, given
@@ -12,12 +11,12 @@ from scipy.optimize import brentq
 from calc.core.result import Refused
 from calc.declare.calculator import evaluate
 from calc.declare.standing import Standing
-from calc.formulas.rocking import rocking_factor
 from calc.reference import engine
 from calc.reference.materials import MATERIALS
 from calc.stations.heads.guide_fit import guide_fit
 from tests.checks.stations.heads.guide_fit import CASES, CHECKS, COLUMNS, FOUND, REAMED_RUNNING, SMOOTH
 from tests.formulas.test_press_fit import stepped, two_rings
+from tests.formulas.test_rocking import leaned
 from tests.stations.heads.test_seat_fit import growth
 
 MM, MPA = 1e-3, 1e6
@@ -81,25 +80,6 @@ def test_a_reamed_guide_opens_as_the_thinner_ring_that_it_is():
         1 + growth(MATERIALS["austenitic-valve-steel"], 420)
     )
     assert running == pytest.approx(REAMED_RUNNING, abs=5e-7)
-
-
-def leaned(clearance, stem, length, height):
-    """Full reading of a dial on a straight-sided stem that is turned in its bore until both ends touch, to one side and the other."""
-    bore = stem + clearance
-    angle = brentq(
-        lambda t: stem / cos(t) + length * tan(t) - bore, 0, 0.2
-    )  # width across, and what the far end has moved aside
-    # on the middle line of the guide the axis stands in the middle; the dial touches the side of the stem at its height
-    side = (length / 2 + height) * tan(angle) + stem / 2 / cos(angle)
-    other = -(length / 2 + height) * tan(angle) + stem / 2 / cos(angle)
-    return side - other
-
-
-@pytest.mark.parametrize("clearance, height", [(0.02, 0), (0.05, 10), (0.1, 35), (0.3, 60), (0.6, 100)])
-def test_rocking_is_that_of_a_stem_that_leans_in_its_bore(clearance, height):
-    assert clearance * rocking_factor(height, 46.0) == pytest.approx(
-        leaned(clearance, 8.0, 46.0, height), rel=3e-3
-    )
 
 
 def test_rocking_of_the_check_is_the_leaned_stems():

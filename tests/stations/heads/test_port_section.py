@@ -17,16 +17,9 @@ from calc.reference import engine
 from calc.stations.heads.port_section import port_section
 from calc.stations.heads.port_section.edge import Section
 from tests.checks.stations.heads.port_section import CHECKS
+from tests.formulas.test_sections import width_at
 
 MM = 1e-3
-
-
-def width_at(y, w, h, r):
-    """Width of a D at a height over its middle, mm."""
-    half, centre = w / 2, h / 2 - w / 2
-    if y >= centre:
-        return 2 * math.sqrt(max(half**2 - (y - centre) ** 2, 0))
-    return 2 * (half - r + math.sqrt(max(r**2 - (y + h / 2 - r) ** 2, 0))) if y < r - h / 2 else w
 
 
 def test_checks_are_what_integration_finds():
@@ -47,14 +40,6 @@ def test_checks_are_what_integration_finds():
     assert float(way) == pytest.approx(stated["way round that D, mm"], abs=0.00005)
 
 
-@pytest.mark.parametrize("w, h, r", [(36, 32, 0), (36, 32, 5), (30, 50, 15), (40, 20, 0), (25, 25, 12.5)])
-def test_d_has_the_area_of_its_slices(w, h, r):
-    points = sorted({r - h / 2, h / 2 - w / 2} - {-h / 2, h / 2})
-    assert d_area(w, h, r) == pytest.approx(
-        quad(width_at, -h / 2, h / 2, (w, h, r), points=points)[0], rel=1e-7
-    )
-
-
 def polygon(points):
     """Area and way round a closed polygon."""
     pairs = list(zip(points, (*points[1:], points[0])))
@@ -73,14 +58,6 @@ def test_outline_encloses_the_area_that_is_told(shape, w, h, share):
     area, way = polygon(Section(shape, w, h, r).outline())
     assert area == pytest.approx(d_area(w, h, r) if shape == "d" else oval_area(w, h), rel=2e-4)
     assert way == pytest.approx(d_perimeter(w, h, r) if shape == "d" else oval_perimeter(w, h), rel=2e-4)
-
-
-@given(sizes, sizes)
-def test_d_with_the_largest_corners_is_the_slot(w, h):
-    """Limit: a D whose lower corners are as round as its roof."""
-    w, h = sorted((w, h))
-    assert d_area(w, h, w / 2) == pytest.approx(oval_area(w, h), rel=1e-12)
-    assert d_perimeter(w, h, w / 2) == pytest.approx(oval_perimeter(w, h), rel=1e-12)
 
 
 @pytest.mark.parametrize("shape, r", [("oval", 0.0), ("d", 0.004), ("d", 0.0)])
