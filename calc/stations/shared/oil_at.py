@@ -18,7 +18,7 @@ THINNEST, THICKEST = 2e-6, 0.1  # m²/s: between these the straight line is trus
 APART = 10.0  # K: points nearer than this do not carry a line
 
 
-class Points(NamedTuple):
+class DataSheet(NamedTuple):
     """Two points of a data sheet: each a temperature and the kinematic viscosity there."""
 
     cool: Number
@@ -36,17 +36,19 @@ class Oil(NamedTuple):
 def oil_at(
     grade: str,
     temperature: Number,
-    points: Points,
+    points: DataSheet,
     density: Number,
     dynamic: Callable[..., Number],
     mark: str = "",
     field: str = "oil_temperature",
 ) -> Oil:
-    """Oil of a grade, or through the points, at a temperature; `density` is that at 15 °C, `dynamic` names the dynamic viscosity.
-    Where a calculator has two oils, `mark` tells the symbols of the second apart.
+    """Oil of a grade, or through the points of a data sheet, at a temperature; `density` is that at 15 °C.
 
-    The points do not count for a grade. The calculator's inputs are those of `calc.stations.shared.oil_asked`, and `field` the
-    temperature. Raises Impossible where the points carry no line, or the oil is too thin or too thick for one.
+    `dynamic` names the dynamic viscosity. Where a calculator has two oils, `mark` tells the symbols of the
+    second apart. The points do not count for a grade.
+
+    The calculator's inputs are those of `calc.stations.shared.oil_asked`, and `field` the temperature. Raises
+    Impossible where the points carry no line, or the oil is too thin or too thick for one.
     """
     if grade == POINTS:
         _refuse_no_line(points)
@@ -69,7 +71,7 @@ def oil_at(
     return Oil(kinematic, dynamic(kinematic * warmed, WALTHER), warmed)
 
 
-def _points_of(grade: str, mark: str) -> Points:
+def _points_of(grade: str, mark: str) -> DataSheet:
     """What a grade is held to have at 40 and 100 °C."""
     _, at_40, at_100 = oil.GRADES[grade]
     cool, warm = (
@@ -80,10 +82,10 @@ def _points_of(grade: str, mark: str) -> Points:
         constant(f"ν_{n}{mark}", f"Viscosity of the grade at {words}", NU, value * 1e-6, OIL_GRADES)
         for n, words, value in ((1, "40 °C", at_40), (2, "100 °C", at_100))
     )
-    return Points(cool, thick, warm, thin)
+    return DataSheet(cool, thick, warm, thin)
 
 
-def _refuse_no_line(points: Points) -> None:
+def _refuse_no_line(points: DataSheet) -> None:
     """Raises where two points lie too near to each other, or an oil gets thicker as it gets warmer."""
     if float(points.warm) - float(points.cool) < APART:
         raise impossible(
@@ -103,7 +105,7 @@ def _refuse_no_line(points: Points) -> None:
 
 
 def _refuse_off_the_line(place: float, temperature: Number, field: str) -> None:
-    """Raises where the oil, at that `place` of Walther's line, is thinner or thicker than the line is trusted for."""
+    """Raises where the oil, at that `place` of Walther's line, is too thin or too thick for it."""
 
     def refused(words: str, limit: float) -> Impossible:
         viscosity = constant("", "", form(KINEMATIC_VISCOSITY, 0), limit)

@@ -9,7 +9,8 @@ from hypothesis import strategies as st
 from scipy.optimize import brentq
 
 from calc.core.result import Refused
-from calc.stations.lifters.oil_hole import HOLES, oil_hole
+from calc.stations.lifters.oil_hole import oil_hole
+from calc.stations.lifters.oil_hole.drills import HOLES
 from tests.checks.stations.lifters.oil_hole import CASES, COLUMNS, FOUND
 from tests.corners import corners
 from tests.stations.lifters.test_plunger_leak import viscosity

@@ -12,7 +12,8 @@ from calc.declare.calculator import evaluate
 from calc.declare.standing import Standing
 from calc.reference import engine
 from calc.reference.materials import MATERIALS
-from calc.stations.lifters.plunger_travel import plunger_travel, shim_for
+from calc.stations.lifters.plunger_travel import plunger_travel
+from calc.stations.lifters.plunger_travel.travel import shim_for
 from tests.checks.stations.lifters.plunger_travel import CASES, FOUND, entries
 from tests.corners import corners
 

@@ -6,11 +6,7 @@ from calc.declare.calculator import Output, Outputs
 from calc.stations.shared.forms import SECONDS
 
 FLOWS = form(FLOW, 2, "cm³/s", "in³/s")
-
-
 TENTH_SHARE = form(RATIO, 1, "%", "%")
-
-
 MILLIS = form(TIME, 2, "ms", "ms")
 
 

@@ -13,12 +13,9 @@ from calc.stations.shared.oil_asked import (
 from calc.stations.shared.oil_at import CHOICES, GRADES, POINTS
 
 SINK = "usual; only for how far it sinks in the running engine"
-
-
-TEST_FLUIDS = (
-    "iso-vg-10",
-    POINTS,
-)  # workshop procedures use thin test fluid only, under 50 lbf, and time 20 to 90 or 20 to 110 s; found in public material
+# workshop procedures use thin test fluid only, under 50 lbf, and time 20 to 90 or 20 to 110 s; found in
+# public material
+TEST_FLUIDS = ("iso-vg-10", POINTS)
 
 
 class In(Inputs):

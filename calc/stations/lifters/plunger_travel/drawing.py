@@ -2,15 +2,22 @@
 
 from calc.core.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, box
 from calc.core.result import say
+from calc.reference.materials import REFERENCE
+from calc.stations.lifters.plunger_travel.asked import In
+from calc.stations.lifters.plunger_travel.chain import Movement
 from calc.stations.shared.forms import COARSE, DEGREES_C
 
 
-def columns(travel, cold, warming, running) -> Drawing:
+def columns(i: In, moves: Movement) -> Drawing:
     """The plunger in its travel, three times: cold, warming up, running."""
-    S = float(travel)
+    S = float(i.travel)
     wide, gap, thick = 0.55 * S, 1.5 * S, 0.35 * S
-    shapes = [Line(((-0.5 * gap, 0), (2.5 * gap, 0))), Line(((-0.5 * gap, -S), (2.5 * gap, -S)))]
-    for n, (depth, words) in enumerate(((cold, "cold"), (warming, "warming up"), (running, "running"))):
+    shapes: list[Area | Line | Label | Dimension] = [
+        Line(((-0.5 * gap, 0), (2.5 * gap, 0))),
+        Line(((-0.5 * gap, -S), (2.5 * gap, -S))),
+    ]
+    stands = (i.preload, "cold"), (moves.warming, "warming up"), (moves.running, "running")
+    for n, (depth, words) in enumerate(stands):
         x, y = n * gap, -min(max(float(depth), 0.0), S)
         shapes += [
             Area(box(x - wide / 2, y - thick, x + wide / 2, y), "b"),
@@ -18,24 +25,32 @@ def columns(travel, cold, warming, running) -> Drawing:
             Label((x, 0.75 * S), words),
             Label((x, 0.42 * S), say("{d}", d=depth)),
         ]
-    shapes.append(Dimension((2.5 * gap, -S), (2.5 * gap, 0), travel, -0.3 * S, "S"))
+    shapes.append(Dimension((2.5 * gap, -S), (2.5 * gap, 0), i.travel, -0.3 * S, "S"))
     return Drawing(
         "Top of the plunger between its stops, upper and lower line",
         say(
-            "Pressed in by {a} cold, {b} while warming up and {c} when running.", a=cold, b=warming, c=running
+            "Pressed in by {a} cold, {b} while warming up and {c} when running.",
+            a=i.preload,
+            b=moves.warming,
+            c=moves.running,
         ),
         tuple(shapes),
     )
 
 
-def warm_up(preload, travel, cold, hot, change, early, running) -> Plot | None:
-    """Depth of the plunger as the head warms up: all together, and with the case still cold. Growth is drawn as a straight line."""
+def warm_up(i: In, moves: Movement) -> Plot | None:
+    """Depth of the plunger as the head warms up: all together, and with the case still cold.
+
+    Growth is drawn as a straight line. A head that stays cold has nothing to show.
+    """
+    ends = cold, hot = float(REFERENCE), float(i.head_temperature)
     if abs(hot - cold) < 1:
-        return None  # a head that stays cold has nothing to show
-    ends = (cold, hot)
+        return None
+    preload, travel = float(i.preload), float(i.travel)
+    change, early = float(moves.change), float(moves.early)
     return Plot(
         "Plunger as the engine warms up",
-        say("Pressed in by {r} when running; 0 is the upper stop.", r=running),
+        say("Pressed in by {r} when running; 0 is the upper stop.", r=moves.running),
         Axis("Head", DEGREES_C),
         Axis("Pressed in", COARSE),
         (
