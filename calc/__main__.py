@@ -1,6 +1,7 @@
 """The command: python -m calc list | show ID | run ID name=value ... | sheet JOB
 
-Exit status: 0 done, 2 something asked for that cannot be used (one sentence on standard error for each thing).
+Exit status: 0 done, 2 something asked for that cannot be used (one sentence on standard error for each
+thing).
 """
 
 import argparse
@@ -135,7 +136,8 @@ def _is_same(one: str, other: str) -> bool:
 
 
 def _own_address(codes) -> str:
-    """The shop's own address of the handbook, from the settings of the site beside this package; "" where there are none."""
+    """The shop's own address of the handbook, from the settings of the site beside this package; "" where
+    there are none."""
     try:
         with open(
             os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "mkdocs.yml"),

@@ -1,12 +1,13 @@
 """What the project rests on, looked through: `python3 scripts/audit.py`.
 
-- Every Python package is pinned to one version with the hashes of its files, every npm package to one with its digest.
+- Every Python package is pinned to one version with the hashes of its files, every npm package to one with
+  its digest.
 - What is installed is what is pinned, no more, and its files are as they came.
 - The licence of each.
 - Known faults of each, by pip-audit and npm audit, which ask databases elsewhere.
 
-Ends with 0 where all was looked through and is in order, 1 where something is not, and 2 where nothing was found but not all
-could be looked through: what was not is always said by name.
+Ends with 0 where all was looked through and is in order, 1 where something is not, and 2 where nothing was
+found but not all could be looked through: what was not is always said by name.
 """
 
 from __future__ import annotations
@@ -49,7 +50,8 @@ class Pin:
 
 @dataclass
 class Known:
-    """What a database of faults was asked: `checked` are the packages that it knew, `faults` what it told of them."""
+    """What a database of faults was asked: `checked` are the packages that it knew, `faults` what it told of
+    them."""
 
     checked: list[str]
     faults: list[str]
@@ -189,7 +191,8 @@ def licence(about: metadata.PackageMetadata) -> str:
 
 
 def read_pip_audit(report: dict) -> Known:
-    """pip-audit says “No known vulnerabilities found” of packages, too, that it could not ask about: those are told apart here."""
+    """pip-audit says “No known vulnerabilities found” of packages, too, that it could not ask about: those
+    are told apart here."""
     known = Known([], [], {})
     for package in report["dependencies"]:
         if "skip_reason" in package:
@@ -220,7 +223,8 @@ def read_npm_audit(report: dict, names: list[str]) -> Known:
 
 
 def ask_pip_audit(names: list[str]) -> Known:
-    """Asks about the shortest list first: where nothing is known even of that, there is no use in asking about the others."""
+    """Asks about the shortest list first: where nothing is known even of that, there is no use in asking
+    about the others."""
     known = Known([], [], {})
     try:
         python = _tool()
@@ -268,7 +272,8 @@ def ask_npm_audit(locked: Path, names: list[str]) -> Known:
 
 
 def _tool() -> Path:
-    """A Python with pip-audit, in an environment of its own, so that it does not count itself among what it looks through."""
+    """A Python with pip-audit, in an environment of its own, so that it does not count itself among what it
+    looks through."""
     digest = hashlib.sha256((environment.REQUIREMENTS / "audit.txt").read_bytes()).hexdigest()[:12]
     folder = environment.CACHE / "audit" / digest
     python = folder / ("Scripts/python.exe" if sys.platform == "win32" else "bin/python")

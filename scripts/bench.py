@@ -39,7 +39,8 @@ KEPT = (  # all is there for later visits
 )
 RESULT = environment.CACHE / "bench.json"
 
-# The stock way: the runtime as it comes, the package as a source wheel. To be fair, it asks for everything at once too.
+# The stock way: the runtime as it comes, the package as a source wheel. To be fair, it asks for everything at
+# once too.
 STOCK_WORKER = """
 const { runtime, calc } = JSON.parse(self.name);
 const { fetch } = self;
@@ -135,7 +136,8 @@ def serving(site: Path):
 
 
 class Visitor:
-    """A browser with a profile of its own, kept until it is done with; every page of it runs `script` first."""
+    """A browser with a profile of its own, kept until it is done with; every page of it runs `script`
+    first."""
 
     def __init__(self, playwright, profile: Path, script: str = TYPE_AND_WATCH):
         self.context = playwright.chromium.launch_persistent_context(

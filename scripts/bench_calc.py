@@ -1,7 +1,8 @@
-"""Measure `calc` and the build in CPython: `python -m scripts.bench_calc [--pages]`. Never a test: timings are noisy.
+"""Measure `calc` and the build in CPython: `python -m scripts.bench_calc [--pages]`. Never a test: timings
+are noisy.
 
-How long an import takes, each calculator's example, and with --pages how the time for pages grows with their number. Results go to
-.cache/bench-calc.json too.
+How long an import takes, each calculator's example, and with --pages how the time for pages grows with their
+number. Results go to .cache/bench-calc.json too.
 """
 
 from __future__ import annotations

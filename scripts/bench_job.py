@@ -1,7 +1,8 @@
-"""How long a large job takes: `python -m scripts.bench_job [READINGS …]`, milliseconds of the processor, in CPython.
+"""How long a large job takes: `python -m scripts.bench_job [READINGS …]`, milliseconds of the processor, in
+CPython.
 
-Each reading has a text of its own. "sheet" takes the sheet's places in turn, so that they have a history; "places" are unlike places,
-which only a crafted job has.
+Each reading has a text of its own. "sheet" takes the sheet's places in turn, so that they have a history;
+"places" are unlike places, which only a crafted job has.
 """
 
 from __future__ import annotations

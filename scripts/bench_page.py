@@ -1,8 +1,10 @@
-"""Measure pages as a phone gets them, and every calculator's keys: `python -m scripts.bench_page [--site-dir DIR]`. Never a test.
+"""Measure pages as a phone gets them, and every calculator's keys: `python -m scripts.bench_page [--site-dir
+DIR]`. Never a test.
 
-First paint and shifting layout: a phone's screen, a processor slowed down four times, a line of 1.6 Mbit/s and 150 ms. Keys: from
-the key to the painted answer, on this machine as it is; and the same without the wait for the screen's next frame, which comes
-60 times a second: a key that asks for nothing at all waits for it 8 ms, and one in twenty 16. Results go to .cache/bench-page.json too.
+First paint and shifting layout: a phone's screen, a processor slowed down four times, a line of 1.6 Mbit/s
+and 150 ms. Keys: from the key to the painted answer, on this machine as it is; and the same without the wait
+for the screen's next frame, which comes 60 times a second: a key that asks for nothing at all waits for it 8
+ms, and one in twenty 16. Results go to .cache/bench-page.json too.
 """
 
 from __future__ import annotations
@@ -42,8 +44,8 @@ new PerformanceObserver((list) => {
   for (const entry of list.getEntries()) if (!entry.hadRecentInput) shifted += entry.value;
 }).observe({ type: "layout-shift", buffered: true });
 """
-# Notes for each key when what it changed first was painted, a verdict or the sentence that refuses the entry, and when a whole
-# result was: as seen, and what of it was work.
+# Notes for each key when what it changed first was painted, a verdict or the sentence that refuses the entry,
+# and when a whole result was: as seen, and what of it was work.
 WATCH_KEYS = """(id) => {
   const live = document.querySelector(`live-calculator[data-calculator="${id}"]`);
   const entry = live.querySelector('input[data-entry]');
@@ -108,9 +110,8 @@ def keys(playwright, site: Path) -> dict[str, dict]:
                 page = visitor.context.new_page()
                 page.goto(f"http://localhost:{port}/{path}")
                 poll(page, READY, f"the calculators of {path}")
-                poll(
-                    page, KEPT, f"{path}, ready for offline use"
-                )  # else it is unpacked beside the first calculators' keys
+                # else it is unpacked beside the first calculators' keys
+                poll(page, KEPT, f"{path}, ready for offline use")
                 if not page.evaluate(WATCH_KEYS, id):
                     page.close()
                     continue  # nothing to type into: it has choices only

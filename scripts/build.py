@@ -156,7 +156,8 @@ def leave_out_comments(folder: Path) -> None:
 
 
 def _runtime(fresh: Path) -> None:
-    """What the pages need to calculate in the browser and to work offline; the worker for that comes last, as it holds every file's digest."""
+    """What the pages need to calculate in the browser and to work offline; the worker for that comes last, as
+    it holds every file's digest."""
     from calc.job import codes
     from scripts.runtime import bundle, offline, split, stamp
 

@@ -139,8 +139,8 @@ def browser() -> str:
 
 
 def typeface() -> None:
-    """The size sheet is set in Arial or one of its width (sheet.css). Where there is none its lines break elsewhere, so as root on a
-    Debian machine one is installed; other systems bring theirs."""
+    """The size sheet is set in Arial or one of its width (sheet.css). Where there is none its lines break
+    elsewhere, so as root on a Debian machine one is installed; other systems bring theirs."""
     if sys.platform != "linux" or any(
         path
         for folder in FONTS
@@ -225,7 +225,8 @@ def _apt_install(package: str) -> bool:
 
 
 def put(path: Path, text: str) -> None:
-    """Write a file beside its place, and move it there once it is whole: what stood there before is never half gone."""
+    """Write a file beside its place, and move it there once it is whole: what stood there before is never
+    half gone."""
     unfinished = path.with_name(f"{path.name}.{os.getpid()}.part")
     try:
         unfinished.write_text(text, encoding="utf-8")

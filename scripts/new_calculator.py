@@ -1,7 +1,9 @@
-"""Lay the files of a new calculator: `python3 scripts/new_calculator.py STATION ID TITLE [--page docs/STATION/PAGE.md]`.
+"""Lay the files of a new calculator: `python3 scripts/new_calculator.py STATION ID TITLE [--page
+docs/STATION/PAGE.md]`.
 
-What is laid works as it stands, as the clearance of a shaft in its bore, and its example is marked REPLACE line by line; while a mark is
-left, the calculator's own test fails. The marks ask what a good calculator answers before a line of it is written.
+What is laid works as it stands, as the clearance of a shaft in its bore, and its example is marked REPLACE
+line by line; while a mark is left, the calculator's own test fails. The marks ask what a good calculator
+answers before a line of it is written.
 """
 
 from __future__ import annotations
@@ -151,7 +153,8 @@ def files(root: Path, station: str, id: str) -> dict[str, Path]:
 
 
 def left_to_replace(station: str, id: str, root: Path = ROOT) -> list[str]:
-    """Where the example still stands, as file:line: in the module, its outside numbers and its station's pages."""
+    """Where the example still stands, as file:line: in the module, its outside numbers and its station's
+    pages."""
     laid = files(root, station, id)
     places = [laid["module"], laid["checks"], *sorted((root / "docs" / station).rglob("*.md"))]
     return [
@@ -163,7 +166,8 @@ def left_to_replace(station: str, id: str, root: Path = ROOT) -> list[str]:
 
 
 def lay(station: str, id: str, title: str, page: Path | None = None, root: Path = ROOT) -> list[Path]:
-    """Write the files, enter the calculator in its station and put its block on a page. ValueError says what cannot be used."""
+    """Write the files, enter the calculator in its station and put its block on a page. ValueError says what
+    cannot be used."""
     package = root / "calc/stations" / station / "__init__.py"
     if not package.exists():
         known = sorted(
@@ -208,7 +212,8 @@ def lay(station: str, id: str, title: str, page: Path | None = None, root: Path 
 
 
 def _enter(package: Path, id: str) -> None:
-    """The id at the end of the station's list; where it stands in the order of the work, who adds it knows."""
+    """The id at the end of the station's list; where it stands in the order of the work, who adds it
+    knows."""
     text = package.read_text(encoding="utf-8")
     entered, found = re.subn(
         r"^(CALCULATORS = \([^)]*?),?(\s*)\)", rf'\1, "{id}"\2)', text, count=1, flags=re.MULTILINE

@@ -44,11 +44,8 @@ COMPRESSED = {
     ".xml",
     ".zip",
 }
-SAFE = {
-    "X-Content-Type-Options": "nosniff",
-    "Referrer-Policy": "no-referrer",
-    "X-Frame-Options": "DENY",
-}  # where a site brings no headers of its own
+# where a site brings no headers of its own
+SAFE = {"X-Content-Type-Options": "nosniff", "Referrer-Policy": "no-referrer", "X-Frame-Options": "DENY"}
 QUALITY = 5  # of brotli: small enough, and the large files take half a second once
 
 
@@ -89,7 +86,8 @@ class Handler(SimpleHTTPRequestHandler):
         return self._answer(200, path.read_bytes() if body is None else body, headers)
 
     def _is_ours(self, path: Path) -> bool:
-        """Does it lie in the site itself, and not under a name that is hidden? A link that leads out is not followed."""
+        """Does it lie in the site itself, and not under a name that is hidden? A link that leads out is not
+        followed."""
         site = Path(self.directory).resolve()
         try:
             within = path.resolve().relative_to(site).parts
@@ -166,7 +164,8 @@ def digest_of(path: Path) -> str:
 
 
 def _caching(address: str) -> str:
-    """Folders under runtime/ are named by what they hold, so they never change; all else is asked for anew."""
+    """Folders under runtime/ are named by what they hold, so they never change; all else is asked for
+    anew."""
     return "public, max-age=31536000, immutable" if "/runtime/" in address else "no-cache"
 
 

@@ -1,7 +1,9 @@
-"""Builds the pages with the theme makers' successor to MkDocs, from the same mkdocs.yml, and tells what differs: `python3 scripts/successor.py`.
+"""Builds the pages with the theme makers' successor to MkDocs, from the same mkdocs.yml, and tells what
+differs: `python3 scripts/successor.py`.
 
-The theme's makers have announced its end. As long as this finds nothing in the articles, moving is a matter of
-scripts/build.py, which then calls the successor, and scripts/theme.py, which changes files of the theme as it is now.
+The theme's makers have announced its end. As long as this finds nothing in the articles, moving is a matter
+of scripts/build.py, which then calls the successor, and scripts/theme.py, which changes files of the theme as
+it is now.
 
 Results stand in .cache/successor.json. Ends with 1 where a page is missing or its article differs.
 """
@@ -30,7 +32,8 @@ FOR_THE_SEARCH = ("data-search-exclude",)  # the successor takes it off once it 
 
 
 class _Article(HTMLParser):
-    """What stands in a page's article: tags with their attributes in order of name, and text without its white space."""
+    """What stands in a page's article: tags with their attributes in order of name, and text without its
+    white space."""
 
     def __init__(self):
         super().__init__()
@@ -59,7 +62,8 @@ def article(html: str) -> list[str]:
 
 
 def first_difference(ours: list[str], theirs: list[str]) -> tuple[str, str] | None:
-    """The first tag or text in which two articles differ, "" where one has ended; None where they are alike."""
+    """The first tag or text in which two articles differ, "" where one has ended; None where they are
+    alike."""
     for pair in zip(ours, theirs):
         if pair[0] != pair[1]:
             return pair
@@ -70,7 +74,8 @@ def first_difference(ours: list[str], theirs: list[str]) -> tuple[str, str] | No
 
 
 def compare(ours: Path, theirs: Path) -> dict:
-    """Pages that only one of two built sites has, first differences by page, and files that only one has (of the theme, in the main)."""
+    """Pages that only one of two built sites has, first differences by page, and files that only one has (of
+    the theme, in the main)."""
     pages, files = (
         [
             {path.relative_to(site).as_posix() for path in site.rglob(f"*{ending}") if path.is_file()}
@@ -97,7 +102,8 @@ def compare(ours: Path, theirs: Path) -> dict:
 
 
 def _folders(files: set[str]) -> dict[str, int]:
-    """How many files a folder, the file itself at the top; the theme's names hold digests, which say nothing."""
+    """How many files a folder, the file itself at the top; the theme's names hold digests, which say
+    nothing."""
     counts = {}
     for file in sorted(files):
         folder = re.sub(r"/[^/]+$", "/", file)

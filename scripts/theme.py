@@ -56,9 +56,8 @@ RUN = re.compile(r'<script src="([^"]*assets/javascripts/bundle\.[^"]*)">')
 TITLE = re.compile(
     r'<label class="md-nav__title" for="(__nav_[\d_]+)">\s*<span[^>]*></span>\s*(.*?)\s*</label>', re.DOTALL
 )
-HEADING = re.compile(
-    r"#((.+?)(?:-\d+)?)-title$"
-)  # of a calculator; a second one on a page has a number behind its id
+# of a calculator; a second one on a page has a number behind its id
+HEADING = re.compile(r"#((.+?)(?:-\d+)?)-title$")
 NAMED_BY_TITLE = 'aria-labelledby="__nav_'
 
 

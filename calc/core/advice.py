@@ -1,4 +1,5 @@
-"""Sizes that advice names, rounded in each unit system to the side on which they serve: what is read here and typed again is in order.
+"""Sizes that advice names, rounded in each unit system to the side on which they serve: what is read here and
+typed again is in order.
 
 To the nearest digit, half of them would not be.
 """

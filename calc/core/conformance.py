@@ -1,8 +1,10 @@
-"""Is a size within its limits, when the reading is in doubt? ISO 14253-1's decision rules with the probabilities of JCGM 106.
+"""Is a size within its limits, when the reading is in doubt? ISO 14253-1's decision rules with the
+probabilities of JCGM 106.
 
-The doubt is taken as normal, and nothing else is held to be known of the size. Everything here counts in standard uncertainties:
-`below` is how far the reading lies above its lower limit, `above` how far below its upper one, negative outside; a limit that
-does not exist lies infinitely far. `standard(margin, u)` counts a margin so.
+The doubt is taken as normal, and nothing else is held to be known of the size. Everything here counts in
+standard uncertainties: `below` is how far the reading lies above its lower limit, `above` how far below its
+upper one, negative outside; a limit that does not exist lies infinitely far. `standard(margin, u)` counts a
+margin so.
 """
 
 import math
@@ -12,24 +14,26 @@ from calc.core.working import Number, PureFunction, constant, form
 
 DUST = 1e-12  # m, and of larger numbers so much of them: what floats may leave of two equal ones
 COVERAGE = 2  # k: expanded uncertainty U = k·u, about 95 % (GUM); so is every doubt behind a ±
-PROOF = 0.95  # ISO 14253-1:2017: conformity is proven at a probability of 95 % unless agreed otherwise (from memory)
+# ISO 14253-1:2017: conformity is proven at a probability of 95 % unless agreed otherwise (from memory)
+PROOF = 0.95
 
 
 def past(size, limit) -> bool:
-    """Is a number worked out from others more than its limit? Of a lower limit: is the limit past the number?"""
+    """Is a number worked out from others more than its limit? Of a lower limit: is the limit past the
+    number?"""
     return float(size) - float(limit) > DUST * max(1.0, abs(float(limit)))
 
 
 def margins(value: float, low: float | None, high: float | None, dust: float = DUST) -> tuple:
-    """How far a size lies above its lower and below its upper limit, negative outside, None where there is none. What floats may
-    leave of two equal sizes is no distance: a size on its limit lies on it."""
+    """How far a size lies above its lower and below its upper limit, negative outside, None where there is
+    none. What floats may leave of two equal sizes is no distance: a size on its limit lies on it."""
     found = (None if low is None else value - low, None if high is None else high - value)
     return tuple(0.0 if x is not None and abs(x) <= dust else x for x in found)
 
 
 def standard(margin: float | None, u: float) -> float:
-    """A margin in standard uncertainties: ∞ where there is no limit (None); without doubt ±∞, a limit itself belonging to what it
-    allows."""
+    """A margin in standard uncertainties: ∞ where there is no limit (None); without doubt ±∞, a limit itself
+    belonging to what it allows."""
     if margin is None:
         return math.inf
     return margin / u if u else -math.inf if margin < -DUST else math.inf
@@ -40,7 +44,8 @@ phi = PureFunction("Φ", lambda x: 0.5 * math.erfc(-x / math.sqrt(2)))
 
 
 def quantile(probability: float) -> float:
-    """Number of standard uncertainties below which a normal value lies with that probability, 0.5 to 1 − 10⁻¹⁵."""
+    """Number of standard uncertainties below which a normal value lies with that probability, 0.5 to 1 −
+    10⁻¹⁵."""
     x, beyond = 0.0, 1 - probability
     while True:  # Newton from the left on a curve that bends down: each step falls short of the root
         step = (phi(-x) - beyond) * math.sqrt(2 * math.pi) * math.exp(x * x / 2)
@@ -50,14 +55,15 @@ def quantile(probability: float) -> float:
 
 
 def probability(below, above):
-    """Probability that the true size lies within its limits: Φ(above) − Φ(−below) (JCGM 106, 7.3); plain or traced."""
-    return (
-        phi(below) - phi(-above) if below < above else phi(above) - phi(-below)
-    )  # of two numbers near 1 or near 0, take those near 0
+    """Probability that the true size lies within its limits: Φ(above) − Φ(−below) (JCGM 106, 7.3); plain or
+    traced."""
+    # of two numbers near 1 or near 0, take those near 0
+    return phi(below) - phi(-above) if below < above else phi(above) - phi(-below)
 
 
 def probability_within(reading: float, u: float, low: float | None, high: float | None) -> float:
-    """The same from a reading, its standard uncertainty and its limits (None where there is none), in one unit."""
+    """The same from a reading, its standard uncertainty and its limits (None where there is none), in one
+    unit."""
     return probability(
         standard(None if low is None else reading - low, u),
         standard(None if high is None else high - reading, u),
@@ -65,9 +71,11 @@ def probability_within(reading: float, u: float, low: float | None, high: float 
 
 
 def decide(below: float, above: float, proof: float = PROOF) -> str:
-    """'in' where conformity is proven, 'out' where it is proven that one of the limits is passed, else 'cannot tell'.
+    """'in' where conformity is proven, 'out' where it is proven that one of the limits is passed, else
+    'cannot tell'.
 
-    That a doubt far wider than the limits leaves little probability between them does not prove that the size lies outside.
+    That a doubt far wider than the limits leaves little probability between them does not prove that the size
+    lies outside.
     """
     if probability(below, above) >= proof:
         return "in"
@@ -75,16 +83,16 @@ def decide(below: float, above: float, proof: float = PROOF) -> str:
 
 
 def accepted(u: float, low: float | None, high: float | None, proof: float = PROOF) -> tuple | None:
-    """Least and greatest reading that is 'in' (None where there is no such limit), or None where no reading is."""
+    """Least and greatest reading that is 'in' (None where there is no such limit), or None where no reading
+    is."""
     guard = quantile(proof) * u
     if low is None or high is None:
         return None if low is None else low + guard, None if high is None else high - guard
     half, inner, outer = (high - low) / 2, 0.0, (high - low) / 2 - guard
     if probability_within(0, u, -half, half) < proof:
         return None
-    for _ in range(
-        60
-    ):  # the farther limit takes a little off what the nearer one allows; halved to the last bit
+    # the farther limit takes a little off what the nearer one allows; halved to the last bit
+    for _ in range(60):
         middle = (inner + outer) / 2
         inner, outer = (
             (middle, outer) if probability_within(middle, u, -half, half) >= proof else (inner, middle)
@@ -93,16 +101,14 @@ def accepted(u: float, low: float | None, high: float | None, proof: float = PRO
 
 
 def deciding_share(below: float, above: float, proof: float = PROOF) -> float:
-    """The greatest multiple of the doubt with which that same reading would decide; 0 on a limit, above 1 where it decides
-    as it is, ∞ without limits or without doubt."""
+    """The greatest multiple of the doubt with which that same reading would decide; 0 on a limit, above 1
+    where it decides as it is, ∞ without limits or without doubt."""
     nearer, farther = sorted((below, above))
     one_sided = quantile(proof)
     if nearer <= 0 or math.isinf(farther):
         return abs(nearer) / one_sided
-    few, many = (
-        nearer / quantile((1 + proof) / 2),
-        nearer / one_sided,
-    )  # the farther limit counts as much as the nearer, or nothing
+    # the farther limit counts as much as the nearer, or nothing
+    few, many = (nearer / quantile((1 + proof) / 2), nearer / one_sided)
     for _ in range(60):
         middle = (few + many) / 2
         few, many = (

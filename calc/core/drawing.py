@@ -12,7 +12,8 @@ from calc.core.working import Form, Number
 
 @dataclass(frozen=True)
 class Area:
-    """A cut face, hatched: pattern 'a' and 'b' lean against each other, 'c' is close, 'solid' is filled, '' is plain."""
+    """A cut face, hatched: pattern 'a' and 'b' lean against each other, 'c' is close, 'solid' is filled, ''
+    is plain."""
 
     points: tuple
     hatch: str = "a"
@@ -29,7 +30,8 @@ class Line:
 
 @dataclass(frozen=True)
 class Dimension:
-    """A dimension line from `start` to `end`, moved off by `away` along its normal (metres; sign picks the side)."""
+    """A dimension line from `start` to `end`, moved off by `away` along its normal (metres; sign picks the
+    side)."""
 
     start: tuple
     end: tuple
@@ -50,7 +52,8 @@ class Label:
 
 @dataclass(frozen=True)
 class Drawing:
-    """`alt` says in words what is seen. `exaggerated` is a sentence, or empty where the drawing is to scale."""
+    """`alt` says in words what is seen. `exaggerated` is a sentence, or empty where the drawing is to
+    scale."""
 
     title: str
     alt: Text
@@ -97,8 +100,9 @@ def box(left, bottom, right, top) -> tuple:
 
 
 def coils(x, bottom, height, wire, mean_diameter, active, total) -> tuple:
-    """A helical spring in section on the axis `x`: the half turns behind the cut, then the cut wires, so that what stands in the
-    middle can be drawn over the former. The end turns lie closed and are ground flat. Metres; turns may be fractions.
+    """A helical spring in section on the axis `x`: the half turns behind the cut, then the cut wires, so that
+    what stands in the middle can be drawn over the former. The end turns lie closed and are ground flat.
+    Metres; turns may be fractions.
     """
     closed, pitch = (total - active) / 2, (height - (total - active) * wire) / active
 
@@ -127,7 +131,8 @@ def coils(x, bottom, height, wire, mean_diameter, active, total) -> tuple:
 
 
 def clip(points, left, bottom, right, top) -> tuple:
-    """The part of a closed outline that lies in a rectangle (Sutherland and Hodgman); empty where none does."""
+    """The part of a closed outline that lies in a rectangle (Sutherland and Hodgman); empty where none
+    does."""
     if all([left <= x <= right and bottom <= y <= top for x, y in points]):
         return tuple(points)
     for axis, edge, way in ((0, left, 1), (0, right, -1), (1, bottom, 1), (1, top, -1)):

@@ -7,15 +7,17 @@ from calc.core.kinds import TEMPERATURE_DIFFERENCE, Kind, Unit
 from calc.core.spelling import unit_spelled
 from calc.core.writing import decimals_for, stated, write
 
-# A page writes the same few hundred values again on each keystroke, and exact conversion is what takes its time.
+# A page writes the same few hundred values again on each keystroke, and exact conversion is what takes its
+# time.
 _stated = lru_cache(maxsize=4096)(stated)
 _decimals_for = lru_cache(maxsize=1024)(decimals_for)
 
 
 @dataclass(frozen=True)
 class Form:
-    """How a quantity is written: kind, decimals in the metric unit, and the two display units where not the kind's own. What lies
-    `beside` a limit that it failed (SI) gets as many further decimals as it takes to differ from that limit, and no more.
+    """How a quantity is written: kind, decimals in the metric unit, and the two display units where not the
+    kind's own. What lies `beside` a limit that it failed (SI) gets as many further decimals as it takes to
+    differ from that limit, and no more.
     """
 
     kind: Kind
@@ -42,7 +44,8 @@ class Form:
         return write(value, self.unit(system), self._enough(value, system))
 
     def _enough(self, value: float, system: str) -> int:
-        """Decimals that show the value as another one than the limit beside it, as that is written usually and as it would be then."""
+        """Decimals that show the value as another one than the limit beside it, as that is written usually
+        and as it would be then."""
         unit, usual = self.unit(system), self.places(system)
         if self.beside is None or f"{value:.12g}" == f"{self.beside:.12g}":
             return usual  # what floats leave of two equal numbers tells nothing
@@ -80,7 +83,8 @@ def without_zeros(text: str) -> str:
 
 
 def form(kind: Kind, decimals: int, metric: str | None = None, inch: str | None = None) -> Form:
-    """Form of a kind, with other display units where named (units named by any spelling that the kind reads)."""
+    """Form of a kind, with other display units where named (units named by any spelling that the kind
+    reads)."""
 
     def unit(name: str | None, usual: Unit) -> Unit:
         found = usual if name is None else unit_spelled(kind, name)

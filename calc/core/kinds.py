@@ -4,10 +4,10 @@ Everything inside the calculators is in SI base units as a float: metres, kilogr
 seconds, kelvin, radians, and turns per second for rotation.  Here stands what another
 unit is turned into those with and back: see `calc.core.reading` and `calc.core.writing`.
 
-Factors are exact fractions built from the definitions in NIST SP 811, appendix B:
-inch 0.0254 m, pound 0.45359237 kg, standard gravity 9.80665 m/s², conventional mercury
-13 595.1 kg/m³, US gallon 231 in³ (a quart is its fourth, a pint its eighth part), imperial gallon 4.54609 L, the horsepower of
-550 ft·lbf/s and the International Table BTU of 1055.05585262 J.
+Factors are exact fractions built from the definitions in NIST SP 811, appendix B: inch 0.0254 m, pound
+0.45359237 kg, standard gravity 9.80665 m/s², conventional mercury 13 595.1 kg/m³, US gallon 231 in³ (a quart
+is its fourth, a pint its eighth part), imperial gallon 4.54609 L, the horsepower of 550 ft·lbf/s and the
+International Table BTU of 1055.05585262 J.
 """
 
 from dataclasses import dataclass

@@ -1,6 +1,7 @@
 """Reading what people type: numbers, fractions, angles, doubts, with or without a unit.
 
-Text is read as a fraction and becomes a float once, at the very end, so "1 31/64 in" is the float nearest to 0.037703125 m.
+Text is read as a fraction and becomes a float once, at the very end, so "1 31/64 in" is the float nearest to
+0.037703125 m.
 
     read("1 31/64 in", LENGTH).value       0.037703125
     read("54.987 mm ± 4 µm", LENGTH).doubt 4e-06
@@ -41,8 +42,12 @@ class EntryError(ValueError):
     """An entry that cannot be read.
 
     code: empty, not-a-number, several-numbers, two-ways, unknown-unit, wrong-kind, not-finite,
-    out-of-range (below absolute zero), too-long, bad-fraction, bad-angle or bad-doubt.  `problem` says what is wrong and
-    `accepted` what to give instead, each a clause of plain text without a full stop.
+    out-of-range (below absolute zero), too-long, bad-fraction, bad-angle or bad-doubt.  `problem` says what
+                                                                                         is wrong and
+                                                                                         `accepted` what to
+                                                                                         give instead, each a
+                                                                                         clause of plain text
+                                                                                         without a full stop.
     """
 
     def __init__(self, code: str, problem: str, accepted: str):
@@ -89,9 +94,8 @@ def quantity(text: str, kind: Kind) -> float:
     entry = _read(text, kind, kind.metric)
     if entry.note:
         raise EntryError("not-a-number", f"{quoted(text)} can be read in two ways", _accepted(kind))
-    if (
-        not entry.named and kind.metric.symbol and (entry.value or kind is TEMPERATURE)
-    ):  # 0 is 0 in every unit but a temperature's
+    # 0 is 0 in every unit but a temperature's
+    if not entry.named and kind.metric.symbol and (entry.value or kind is TEMPERATURE):
         raise EntryError("unknown-unit", f"{quoted(text)} names no unit", _accepted(kind))
     return entry.value
 
@@ -99,8 +103,9 @@ def quantity(text: str, kind: Kind) -> float:
 def readings(text: str, kinds) -> list[tuple[Kind, Entry]]:
     """Every kind among `kinds` that the text can be meant as, by the unit that it names; the likeliest first.
 
-    A unit written as its own symbol goes before one that is only another spelling (35 lb is a mass before it is a force), then
-    the order of `kinds` decides. Where nothing fits, the EntryError says what is wrong with the text itself, if anything is.
+    A unit written as its own symbol goes before one that is only another spelling (35 lb is a mass before it
+    is a force), then the order of `kinds` decides. Where nothing fits, the EntryError says what is wrong with
+    the text itself, if anything is.
     """
     unknown = EntryError(
         "unknown-unit",
@@ -112,9 +117,8 @@ def readings(text: str, kinds) -> list[tuple[Kind, Entry]]:
         try:
             entry = _read(text, kind, kind.metric)
         except EntryError as error:
-            if (
-                error.code == "out-of-range"
-            ):  # −460 °F is not taken for a difference because it cannot be a temperature
+            # −460 °F is not taken for a difference because it cannot be a temperature
+            if error.code == "out-of-range":
                 raise
             undecided = error.accepted != _accepted(kind)
             errors.append((0 if undecided else _TELLING.get(error.code, 4), error))
@@ -302,7 +306,8 @@ def _fraction(match, plain, kind):
 
 
 def _decimal(digits, plain, kind, may_be=None):
-    """The number and what was taken, from digits with marks; `may_be` tells of a number whether it can be meant (None: any can)."""
+    """The number and what was taken, from digits with marks; `may_be` tells of a number whether it can be
+    meant (None: any can)."""
     body = digits.replace(" ", "")
     marks = [mark for mark in body if mark in ".,"]
     notes = []
@@ -326,9 +331,8 @@ def _decimal(digits, plain, kind, may_be=None):
                 "two-ways", f"{quoted(digits)} can be read in two ways", f"write {whole} or {body}"
             )
         notes.append(f"Took {digits} as {body}, with a decimal comma.")
-    elif (
-        not marks and re.fullmatch("0+[1-9][0-9]*", digits) and kind is not COUNT
-    ):  # nobody writes a nought before a size but for its point: 0005 for .0005
+    elif not marks and re.fullmatch("0+[1-9][0-9]*", digits) and kind is not COUNT:
+        # nobody writes a nought before a size but for its point: 0005 for .0005
         raise EntryError(
             "two-ways",
             f"{quoted(digits)} may have lost its decimal point",

@@ -23,8 +23,8 @@ VERDICT_WORDS = {
 
 @dataclass(frozen=True)
 class Text:
-    """A sentence with quantities, or other sentences, in it: `Text("Bore {d} is large", {"d": number})`; the unit system is chosen
-    when it is written."""
+    """A sentence with quantities, or other sentences, in it: `Text("Bore {d} is large", {"d": number})`; the
+    unit system is chosen when it is written."""
 
     template: str
     values: dict
@@ -46,7 +46,8 @@ class Text:
 def say(template: str, **values) -> Text:
     """A sentence with quantities: `say("{left} is left of the grip", left=number)`."""
     text = Text(template, values)
-    # a placeholder without a value, or one that is not a plain name, is the author's slip: fail where it was written
+    # a placeholder without a value, or one that is not a plain name, is the author's slip: fail where it was
+    # written
     if any("{" in words or "}" in words for words in text.parts()[::2]):
         raise KeyError(f"a placeholder is only a name in braces: {template}")
     return text
@@ -58,7 +59,8 @@ def as_text(words: "str | Text") -> Text:
 
 @dataclass(frozen=True)
 class Source:
-    """Where a formula or value comes from. `kind`: standard, handbook, analytic, common practice, maker, invented.
+    """Where a formula or value comes from. `kind`: standard, handbook, analytic, common practice, maker,
+    invented.
 
     `name` is the word or two that stand beside a line of working.
     """
@@ -84,8 +86,8 @@ class Caution:
 
 @dataclass(frozen=True)
 class Verdict:
-    """`state`: pass, fail, attention or unsure, awaited where something must be read first, unjudged where a limit is not known; what the
-    number means in words, and what to do next."""
+    """`state`: pass, fail, attention or unsure, awaited where something must be read first, unjudged where a
+    limit is not known; what the number means in words, and what to do next."""
 
     state: str
     headline: Text
@@ -98,7 +100,8 @@ class Verdict:
 
 @dataclass(frozen=True)
 class Remark:
-    """`level`: note or warning. `field` names the input it speaks of, if one; `suggestion` is what may have been meant there, to be typed."""
+    """`level`: note or warning. `field` names the input it speaks of, if one; `suggestion` is what may have
+    been meant there, to be typed."""
 
     level: str
     text: Text
@@ -116,8 +119,9 @@ def warning(template: str, **values) -> Remark:
 
 @dataclass(frozen=True)
 class Table:
-    """Rows that a calculator judges one by one, or that a page lists. Cells are strings, Texts or Numbers; `states` gives each
-    row's verdict state; a `sortable` table may be put in the order of any column by its reader."""
+    """Rows that a calculator judges one by one, or that a page lists. Cells are strings, Texts or Numbers;
+    `states` gives each row's verdict state; a `sortable` table may be put in the order of any column by its
+    reader."""
 
     title: str
     columns: tuple
@@ -128,8 +132,8 @@ class Table:
 
 @dataclass(frozen=True)
 class Limit:
-    """What decides a verdict: a number that must not lie below `low` nor above `high`. `words` say what lies within:
-    "the grip left hot". `level` is what comes of it outside: "fail", or "attention"."""
+    """What decides a verdict: a number that must not lie below `low` nor above `high`. `words` say what lies
+    within: "the grip left hot". `level` is what comes of it outside: "fail", or "attention"."""
 
     words: str
     number: Number
@@ -142,7 +146,8 @@ class Limit:
             raise ValueError(f"a limit decides between pass and fail or attention, not {self.level!r}")
 
     def margins(self) -> tuple:
-        """How far above its lower and below its upper bound the number lies, negative outside, None where there is no bound. SI floats."""
+        """How far above its lower and below its upper bound the number lies, negative outside, None where
+        there is no bound. SI floats."""
         return (
             None if self.low is None else float(self.number) - float(self.low),
             None if self.high is None else float(self.high) - float(self.number),
@@ -171,8 +176,8 @@ def answer(
 ) -> Answer:
     """Bundle outputs with `verdict=(state, headline, do)`, words as str or `say(...)`.
 
-    `limits` are the `Limit`s that decide between passing and failing, or passing and looking again: where readings carry a doubt,
-    they tell whether the verdict can be given at all.
+    `limits` are the `Limit`s that decide between passing and failing, or passing and looking again: where
+    readings carry a doubt, they tell whether the verdict can be given at all.
     """
     state, headline, do = verdict
     if not all(isinstance(n, Number) for n in numbers):
@@ -189,18 +194,18 @@ def answer(
 
 
 def tell_apart(answer: Answer) -> Answer:
-    """The same answer, in which what misses a limit does not read as right, nor one number as another that it stands beside: wherever
-    these numbers stand, they get the decimals that it takes to differ, their distance those that it takes to differ from nothing. The
-    answer given keeps its own numbers, as a constant of a calculator's may be one of them."""
+    """The same answer, in which what misses a limit does not read as right, nor one number as another that it
+    stands beside: wherever these numbers stand, they get the decimals that it takes to differ, their distance
+    those that it takes to differ from nothing. The answer given keeps its own numbers, as a constant of a
+    calculator's may be one of them."""
     apart = [*_missed(answer.limits), *_alike(answer)]
     if not apart:
         return answer
     numbers = {id(number): number for number in _numbers(answer)}
     forms = {key: shape for key, number in numbers.items() if (shape := _finer(number, apart)) != number.form}
     made = {}
-    for number in sorted(
-        origins(numbers.values()), key=lambda n: n.order
-    ):  # what led to a number is older than the number
+    # what led to a number is older than the number
+    for number in sorted(origins(numbers.values()), key=lambda n: n.order):
         if id(number) in forms or not made.keys().isdisjoint(map(id, number.args)):
             made[id(number)] = new = copy(number)
             new.args, new.form = (
@@ -221,8 +226,8 @@ def _missed(limits) -> list:
 
 
 def _alike(answer) -> list:
-    """Each two numbers that differ and read the same where one is too much or too little beside the other: within a verdict that is not
-    simply in order, and within a warning."""
+    """Each two numbers that differ and read the same where one is too much or too little beside the other:
+    within a verdict that is not simply in order, and within a warning."""
     told = [answer.verdict] * (answer.verdict.state != "pass") + [
         remark for remark in answer.remarks if remark.level == "warning"
     ]
@@ -235,7 +240,8 @@ def _alike(answer) -> list:
 
 
 def _finer(number, apart):
-    """The form that tells a number from the one that it must not be read as, the nearest where there are several; its own where there is none."""
+    """The form that tells a number from the one that it must not be read as, the nearest where there are
+    several; its own where there is none."""
     if not isinstance(number.form, Form):
         return number.form
     value, others = float(number), []
@@ -294,8 +300,8 @@ def _names(kind) -> tuple:
 
 @dataclass(frozen=True)
 class InputError(ValueError):
-    """One refused entry. `str()` is the sentence in metric units; `sentence(system)` in either. `suggestion` is what may have been meant,
-    a text that would be accepted."""
+    """One refused entry. `str()` is the sentence in metric units; `sentence(system)` in either. `suggestion`
+    is what may have been meant, a text that would be accepted."""
 
     field: str
     code: str
@@ -318,7 +324,8 @@ class Refused(ValueError):
 
 
 def refused(field: str, code: str, template: str, suggestion: str = "", /, **values: Any) -> Refused:
-    """`raise refused("bore", "empty", "{label}: is empty.", label="Bore")`: one entry that is not accepted."""
+    """`raise refused("bore", "empty", "{label}: is empty.", label="Bore")`: one entry that is not
+    accepted."""
     return Refused([InputError(field, code, say(template, **values), suggestion)])
 
 
@@ -331,7 +338,8 @@ class Impossible(ValueError):
 
 
 def impossible(field: str, template: str, **values) -> Impossible:
-    """`raise impossible("ring_bore", "is {bore}, not smaller than ...; give less than {outside}", ...)`; the label is put in front."""
+    """`raise impossible("ring_bore", "is {bore}, not smaller than ...; give less than {outside}", ...)`; the
+    label is put in front."""
     return Impossible(field, say(template, **values))
 
 
@@ -349,10 +357,10 @@ class Result:
     sources: tuple[Source, ...]
     figures: tuple = field(default=())
     tables: tuple[Table, ...] = field(default=())
-    doubts: dict[str, float] = field(
-        default_factory=dict
-    )  # expanded uncertainty (k = 2) of outputs, SI, where readings have one
-    standing: object = None  # calc.declare.standing.Standing of a reader's entries; None: what was not entered is the example's
+    # expanded uncertainty (k = 2) of outputs, SI, where readings have one
+    doubts: dict[str, float] = field(default_factory=dict)
+    # calc.declare.standing.Standing of a reader's entries; None: what was not entered is the example's
+    standing: object = None
     own: tuple = ()  # of calc.declare.standing.OwnLimits
     next: tuple = ()  # names of the inputs that are to be read next
 

@@ -97,9 +97,8 @@ def evened(text):
     )
     text = _RAISED.sub(lambda m: "^" + m[0].translate(_SUPERSCRIPT), text)
     text = text.translate(_SUBSCRIPT).translate(_PLAIN).replace("''", '"').replace("**", "^")
-    return re.sub(" +", " ", text).strip(
-        " \ufeff\u200b\u200e\u200f"
-    )  # what a copied text brings along unseen
+    # what a copied text brings along unseen
+    return re.sub(" +", " ", text).strip(" \ufeff\u200b\u200e\u200f")
 
 
 _JOIN = re.compile(r"\.? ?[-·*×._] ?| ")

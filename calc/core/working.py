@@ -1,11 +1,12 @@
 """Numbers that remember how they were made.
 
-A calculator computes with `Number`: a float in SI units that carries its dimensions and the operations that led to it.
-What the reader sees as working (formula, numbers put in, value) is read back from the very objects that gave the result, so
-there is no second copy of a formula to drift. Adding a length to a pressure raises `DimensionError` at once.
+A calculator computes with `Number`: a float in SI units that carries its dimensions and the operations that
+led to it. What the reader sees as working (formula, numbers put in, value) is read back from the very objects
+that gave the result, so there is no second copy of a formula to drift. Adding a length to a pressure raises
+`DimensionError` at once.
 
-The functions of this module (`sqrt`, `tan`, `least`, ...) take plain floats as well, so that physics is written once as plain
-functions on SI values, tested with floats and worked with Numbers.
+The functions of this module (`sqrt`, `tan`, `least`, ...) take plain floats as well, so that physics is
+written once as plain functions on SI values, tested with floats and worked with Numbers.
 """
 
 from __future__ import annotations
@@ -34,14 +35,15 @@ Value = Union["Number", float]
 
 
 class DimensionError(TypeError):
-    """A formula that adds, compares or names quantities of unlike dimensions: a fault of the formula, not of the reader."""
+    """A formula that adds, compares or names quantities of unlike dimensions: a fault of the formula, not of
+    the reader."""
 
 
 class Number:
     """A value in SI units with its dimensions and its origin.
 
-    `op` is 'const', 'given' (an input or a constant with a name), 'step' (a named result; `args[0]` is its expression), or an
-    operation on `args`. Named numbers show their symbol in later formulas.
+    `op` is 'const', 'given' (an input or a constant with a name), 'step' (a named result; `args[0]` is its
+    expression), or an operation on `args`. Named numbers show their symbol in later formulas.
     """
 
     __slots__ = ("args", "dims", "form", "key", "label", "op", "order", "source", "symbol", "unit", "value")
@@ -159,7 +161,8 @@ class Number:
         return self._written(self._form().with_decimals(decimals))
 
     def held_to(self, low: float | None, high: float | None) -> Number:
-        """The same number; outside of these limits it is written so that it does not read as the one that it has passed."""
+        """The same number; outside of these limits it is written so that it does not read as the one that it
+        has passed."""
         if low is not None and self.value < low:
             return self._written(self._form().apart_from(low))
         if high is not None and self.value > high:
@@ -236,8 +239,8 @@ def _quotient(a: Value, b: Value) -> Number:
 
 
 class PureFunction:
-    """A function of one pure number that takes plain and traced ones alike, written with that name in the working (angles in
-    radians)."""
+    """A function of one pure number that takes plain and traced ones alike, written with that name in the
+    working (angles in radians)."""
 
     def __init__(self, name: str, plain: Callable[[float], float]) -> None:
         self.name, self.plain = name, plain

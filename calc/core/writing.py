@@ -43,8 +43,10 @@ def write(value: float, unit: Unit, decimals: int) -> str:
 
     Rounded half to even (ISO 80000-1, rule A) from the decimal that `to_unit` gives, of
     which twelve digits count: a half that arithmetic missed by the last bits is still one,
-    and computers whose sines differ there write the same.  The minus sign is "−", digits are not grouped, and zero has no sign.  A value that would
-    be written with zeros alone gets one decimal more; if that is zeros again, it is
+    and computers whose sines differ there write the same.  The minus sign is "−", digits are not grouped, and
+                                                            zero has no sign.  A value that would be written
+                                                            with zeros alone gets one decimal more; if that is
+                                                            zeros again, it is
     below a twentieth of the last decimal asked for and is written as zero.  From 10⁹ on
     a number is written with six digits and a power of ten, "1.23457×10⁹", and so is a small
     one of which more than fifteen decimals are asked for, "2.54×10⁻²²".

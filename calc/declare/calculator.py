@@ -1,7 +1,8 @@
-"""One declaration per calculator, and the one way to evaluate it. All that a calculator is declared with is imported from here.
+"""One declaration per calculator, and the one way to evaluate it. All that a calculator is declared with is
+imported from here.
 
-A calculator is a function of what a class of `Inputs` declares; a class of `Outputs` names its results. Form, checks on input, page,
-command, schema and the tests' sweep all read this declaration.
+A calculator is a function of what a class of `Inputs` declares; a class of `Outputs` names its results. Form,
+checks on input, page, command, schema and the tests' sweep all read this declaration.
 
     class In(Inputs):
         pocket_bore: Number = measured("Pocket bore", "D_p", SIZE, tool="a bore gauge", hard="5 to 120 mm", example="37.9 mm")
@@ -70,8 +71,9 @@ def calculator(
     cautions: Iterable[Caution] = (),
     about_doubt: bool = False,
 ) -> Callable[[Callable[[Any], Answer]], Calculator]:
-    """Declare a calculator; the decorated name becomes the `Calculator`. Its station is the package that it stands in. `about_doubt`
-    where its verdict is about the doubt of a reading itself, and is not decided by its limits alone."""
+    """Declare a calculator; the decorated name becomes the `Calculator`. Its station is the package that it
+    stands in. `about_doubt` where its verdict is about the doubt of a reading itself, and is not decided by
+    its limits alone."""
 
     def declare(function: Callable[[Any], Answer]) -> Calculator:
         check(id, inputs)

@@ -9,20 +9,19 @@ from calc.core.result import Refused, refused
 from calc.declare.taken import Input, Taken
 from calc.reference import engine
 
-WHICH = {
-    "valve": ("intake", "exhaust"),
-    "casting": ("crankcase", "head"),
-}  # what an engine has two kinds of, by the input's name: {valve} in a feature's id
+# what an engine has two kinds of, by the input's name: {valve} in a feature's id
+WHICH = {"valve": ("intake", "exhaust"), "casting": ("crankcase", "head")}
 
 
 @dataclass(frozen=True)
 class Choice(Input):
-    """An input that is one of several named options. `options` maps id to words; `exact` where capitals tell options apart (a
-    hole H7, a shaft h7).
+    """An input that is one of several named options. `options` maps id to words; `exact` where capitals tell
+    options apart (a hole H7, a shaft h7).
 
-    What nobody chose: what `must` be chosen is missed; a material of the engine (`feature`) comes from the engine's sheet; what is
-    `assumed` keeps its default, and is told with the verdict. Any other is a question put to the calculator, whose first answer
-    stands where all see it. `which` tells which of several parts is meant (intake or exhaust): it is chosen once for a page.
+    What nobody chose: what `must` be chosen is missed; a material of the engine (`feature`) comes from the
+    engine's sheet; what is `assumed` keeps its default, and is told with the verdict. Any other is a question
+    put to the calculator, whose first answer stands where all see it. `which` tells which of several parts is
+    meant (intake or exhaust): it is chosen once for a page.
     """
 
     label: str
@@ -50,7 +49,8 @@ class Choice(Input):
         return self.default
 
     def example(self, chosen: dict[str, str]) -> str:
-        """What the worked example has for what was chosen: the material of an exhaust valve where it is worked for one."""
+        """What the worked example has for what was chosen: the material of an exhaust valve where it is
+        worked for one."""
         found = engine.demo().materials.get(self.feature_for(chosen)) if "{" in self.feature else None
         return found if found in self.options else self.default
 
@@ -86,9 +86,10 @@ class Choice(Input):
         if len(self.options) <= 12:
             return ", ".join(self.options)
         folded = {_plain(id): id for id in self.options}
+        # "M8" is the beginning of M8x1.25
         begun = [
             id for key, id in folded.items() if text and re.match(re.escape(_plain(text)) + r"(?![\d.])", key)
-        ]  # "M8" is the beginning of M8x1.25
+        ]
         close = [folded[key] for key in get_close_matches(_plain(text), folded, 3, 0.3)]
         near = list(dict.fromkeys([*begun, *close]))[:3] or list(self.options)[:3]
         return f"{len(self.options)}, such as {', '.join(near)}"
@@ -104,5 +105,6 @@ def for_chosen(feature: str, chosen: dict[str, str]) -> str:
 
 
 def _plain(text: str) -> str:
-    """An option as it is compared: capitals and × or x alike, as a thread is written one way on paper and another on a keyboard."""
+    """An option as it is compared: capitals and × or x alike, as a thread is written one way on paper and
+    another on a keyboard."""
     return re.sub(r"(?<=\d)\s*[x×]\s*(?=\d)", "x", text.casefold())

@@ -16,13 +16,14 @@ Values = dict[str, Any]
 
 
 class AtOdds(Exception):
-    """A calculator whose verdict is at odds with its own limits: a fault of ours, never of an entry. It is told, and no verdict is
-    shown: none is better than a wrong one."""
+    """A calculator whose verdict is at odds with its own limits: a fault of ours, never of an entry. It is
+    told, and no verdict is shown: none is better than a wrong one."""
 
 
 @dataclass(frozen=True)
 class Declaration:
-    """`about_doubt`: the verdict is about the doubt of a reading itself, so its limits do not decide it alone."""
+    """`about_doubt`: the verdict is about the doubt of a reading itself, so its limits do not decide it
+    alone."""
 
     id: str
     title: str
@@ -70,9 +71,9 @@ class Declaration:
         return found
 
     def _check_verdict(self, found: Answer, values: Values) -> None:
-        """Raises `AtOdds` where what passes lies outside one of its limits, or what was measured fails within all of those that
-        decide between passing and failing: a doubt turns a verdict by its limits only (`calc.declare.doubt`), so a fail that none
-        of them knows would stay a firm one, however near."""
+        """Raises `AtOdds` where what passes lies outside one of its limits, or what was measured fails within
+        all of those that decide between passing and failing: a doubt turns a verdict by its limits only
+        (`calc.declare.doubt`), so a fail that none of them knows would stay a firm one, however near."""
         state = found.verdict.state
         margins = [(m, limit) for limit in found.limits for m in limit.margins() if m is not None]
         if state == "pass":
@@ -89,7 +90,8 @@ class Declaration:
         )
 
     def no_answer(self, why: str) -> Refused:
-        """Keeps an arithmetical fault from the reader's eye; the sweep over all calculators holds that it never happens."""
+        """Keeps an arithmetical fault from the reader's eye; the sweep over all calculators holds that it
+        never happens."""
         first = self.inputs[0]
         words = "{label}: these entries together give no answer ({why}); give sizes nearer to the usual ones."
         return refused(first.name, "no-answer", words, label=first.label, why=why)

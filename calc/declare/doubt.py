@@ -1,8 +1,8 @@
 """What the doubt of the readings is worth in a result.
 
-Each reading is moved by its standard uncertainty, both ways, and the same function is worked again (the law of propagation of
-uncertainty, GUM 5.1, with numerical sensitivities); no calculator knows about it. Readings are taken as independent, and each
-limit is judged by itself.
+Each reading is moved by its standard uncertainty, both ways, and the same function is worked again (the law
+of propagation of uncertainty, GUM 5.1, with numerical sensitivities); no calculator knows about it. Readings
+are taken as independent, and each limit is judged by itself.
 """
 
 import math
@@ -11,7 +11,9 @@ from calc.core.conformance import COVERAGE, decide, deciding_share, percent, pro
 from calc.core.result import Refused, Verdict, say
 from calc.core.working import constant
 
-LOST = 1e-13  # relative: a change so small is the arithmetic's, where a reading falls out of a result or does not come into it
+# relative: a change so small is the arithmetic's, where a reading falls out of a result or does not come into
+# it
+LOST = 1e-13
 
 
 def weigh(work, values, taken, found):
@@ -41,10 +43,10 @@ def _told(answer) -> dict:
 def _changes(work, values, declared, path, u, found) -> dict:
     """What one standard uncertainty of one reading changes.
 
-    For an output the root mean square of both ways, which is the GUM's half difference along a straight line, and does not vanish
-    where a result turns or has a kink (the largest of several readings). For a limit the larger of both: it is the way that hurts.
-    Where a reading so far off lies outside the accepted range, or does not go together with the others, one way is enough; where neither
-    does, the step is made smaller.
+    For an output the root mean square of both ways, which is the GUM's half difference along a straight line,
+    and does not vanish where a result turns or has a kink (the largest of several readings). For a limit the
+    larger of both: it is the way that hurts. Where a reading so far off lies outside the accepted range, or
+    does not go together with the others, one way is enough; where neither does, the step is made smaller.
     """
     share = 1.0
     while True:
@@ -93,12 +95,11 @@ def _shift(value, path, by):
 
 
 def _verdict(found, doubts) -> Verdict:
-    """The calculator's own verdict where the doubt cannot turn it, 'cannot tell' where it can (ISO 14253-1)."""
+    """The calculator's own verdict where the doubt cannot turn it, 'cannot tell' where it can (ISO
+    14253-1)."""
     margins = {place: margin for place, margin in _told(found).items() if isinstance(place, tuple)}
-    levels = {
-        "fail": [],
-        "attention": [],
-    }  # of each limit's level: what the doubt decides, whether the number lies outside, and how near in doubts
+    # of each limit's level: what the doubt decides, whether the number lies outside, and how near in doubts
+    levels = {"fail": [], "attention": []}
     for i, limit in enumerate(found.limits):
         below, above = (standard(margins.get((i, side)), doubts.get((i, side), 0.0)) for side in (0, 1))
         levels[limit.level].append(
@@ -116,9 +117,8 @@ def _verdict(found, doubts) -> Verdict:
     if out["fail"]:
         return found.verdict
     if found.verdict.state == "fail":
-        counted = (
-            levels["fail"] if outside["fail"] else []
-        )  # else it fails by something that no doubt of these readings touches
+        # else it fails by something that no doubt of these readings touches
+        counted = levels["fail"] if outside["fail"] else []
     elif out["attention"] or found.verdict.state == "attention" and not outside["attention"]:
         counted = levels["fail"]  # another look is called for in any case
     else:

@@ -29,12 +29,13 @@ def evaluate(
 ) -> Result:
     """Evaluate with the reader's entries (texts, by input name).
 
-    What is not entered takes the value of the worked example; with a `standing` it is worth what its declaration says of an unread
-    input instead, and the verdict may be that something is still to be read, or not judged (see `calc.declare.standing`).
+    What is not entered takes the value of the worked example; with a `standing` it is worth what its
+    declaration says of an unread input instead, and the verdict may be that something is still to be read, or
+    not judged (see `calc.declare.standing`).
 
-    A text without a unit is read in `system`'s unit. Beside an input's own entry there may be others, named with a point behind
-    its name: the cells of a grid, the temperatures of a warm reading. Raises `Refused` with one sentence for each entry that
-    cannot be used.
+    A text without a unit is read in `system`'s unit. Beside an input's own entry there may be others, named
+    with a point behind its name: the cells of a grid, the temperatures of a warm reading. Raises `Refused`
+    with one sentence for each entry that cannot be used.
     """
     taken = take_all(calculator, entries or {}, system, standing)
     values = {t.input.name: t.value for t in taken}
@@ -93,7 +94,8 @@ def _turned(turning: list[Taken], standing: Standing) -> Verdict:
 
 
 def _judged(calculator: Declaration, values: Values, taken: Inputs) -> tuple[Answer, Verdict, Doubts]:
-    """The calculator's answer, the verdict that the readings' doubts leave standing, and what they are worth in each output."""
+    """The calculator's answer, the verdict that the readings' doubts leave standing, and what they are worth
+    in each output."""
     found = calculator.work(values)
     return found, *_weighed(calculator, values, taken, found)
 
@@ -145,8 +147,9 @@ def _told(
 
 
 def _idle(taken: Inputs, numbers: Iterable[Number]) -> set[int]:
-    """What does not count keeps its place in the sums only: that, and all that comes of it, is not told. By the order in which
-    numbers were made, which a copy keeps; what led to a number is older than the number."""
+    """What does not count keeps its place in the sums only: that, and all that comes of it, is not told. By
+    the order in which numbers were made, which a copy keeps; what led to a number is older than the
+    number."""
     idle = {n.order for t in taken if t.origin is NONE for n in _numbers(t.value)}
     if idle:
         for n in sorted(origins(numbers), key=lambda n: n.order):
@@ -156,8 +159,8 @@ def _idle(taken: Inputs, numbers: Iterable[Number]) -> set[int]:
 
 
 def _numbers(value: Any) -> Iterator[Number]:
-    """The numbers of an input's value: its own, or those of a grid's cells. An output may have an input's name, as a torque that
-    is given or found."""
+    """The numbers of an input's value: its own, or those of a grid's cells. An output may have an input's
+    name, as a torque that is given or found."""
     if isinstance(value, tuple):
         for each in value:
             yield from _numbers(each)
@@ -173,8 +176,8 @@ def _partly(
     standing: Standing,
     own: tuple[OwnLimits, ...],
 ) -> Result:
-    """What can be told while something is missed: the outputs that do not need it, each size by its own limits, and what is to be
-    read."""
+    """What can be told while something is missed: the outputs that do not need it, each size by its own
+    limits, and what is to be read."""
     work = calculator.work
 
     def judge(moved: Values, answer: Answer) -> Verdict:

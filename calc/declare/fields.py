@@ -1,7 +1,8 @@
 """What the fields of a calculator's `Inputs` are declared with.
 
-Each gives the field of a class, whose annotation is what the calculator's function gets: `Number`, or `Number | None` for one that
-may stay empty; `str` for a choice; `Rows` for a grid. So they say `Any`, as the standard library's own `dataclasses.field` does.
+Each gives the field of a class, whose annotation is what the calculator's function gets: `Number`, or `Number
+| None` for one that may stay empty; `str` for a choice; `Rows` for a grid. So they say `Any`, as the standard
+library's own `dataclasses.field` does.
 """
 
 import re
@@ -14,7 +15,8 @@ from calc.declare.grid import Column, Grid
 from calc.declare.quantity import Quantity
 
 Hard = str | tuple[str, str]
-"""A range that an entry must lie in, "5 to 120 mm"; where it is told with its reason, ("5 to 120 mm", "why")."""
+"""A range that an entry must lie in, "5 to 120 mm"; where it is told with its reason, ("5 to 120 mm",
+"why")."""
 
 
 def measured(
@@ -36,8 +38,8 @@ def measured(
     stage: str = "received",
     when: tuple[str, ...] = (),
 ) -> Any:
-    """An input that is read off a part with a tool. `hard` and `usual` are ranges, "5 to 120 mm"; `example` is the worked example's
-    entry."""
+    """An input that is read off a part with a tool. `hard` and `usual` are ranges, "5 to 120 mm"; `example`
+    is the worked example's entry."""
     default, why = _first(example, assumed)
     return Quantity(
         label,
@@ -75,9 +77,9 @@ def given(
     assumed: str | tuple[str, str] = "",
     when: tuple[str, ...] = (),
 ) -> Any:
-    """An input that is chosen, known or read from a drawing; with a `feature`, a value that the engine's sheet knows. What is
-    `assumed` is told with its reason: ("0.12", "oiled; common practice, no source"); the reason alone where the example has the
-    sheet's value."""
+    """An input that is chosen, known or read from a drawing; with a `feature`, a value that the engine's
+    sheet knows. What is `assumed` is told with its reason: ("0.12", "oiled; common practice, no source"); the
+    reason alone where the example has the sheet's value."""
     default, why = _first(example, assumed)
     return Quantity(
         label,
@@ -114,8 +116,9 @@ def limit(
     fold: bool = True,
     when: tuple[str, ...] = (),
 ) -> Any:
-    """An input that a number is held to: `which` (low, high, wear or nominal) of a feature. It comes from the engine's sheet or
-    from the reader, never from a default: where neither says it, nothing is judged by it."""
+    """An input that a number is held to: `which` (low, high, wear or nominal) of a feature. It comes from the
+    engine's sheet or from the reader, never from a default: where neither says it, nothing is judged by
+    it."""
     return Quantity(
         label,
         symbol,
@@ -144,14 +147,16 @@ def choice(
     feature: str = "",
     when: tuple[str, ...] = (),
 ) -> Any:
-    """An input chosen from named options, {id: words}. A question put to the calculator has a `default`; a fact about the part that
-    `must` be chosen, or that the engine's sheet knows, an `example`; what is `assumed` is told with its reason, (id, why)."""
+    """An input chosen from named options, {id: words}. A question put to the calculator has a `default`; a
+    fact about the part that `must` be chosen, or that the engine's sheet knows, an `example`; what is
+    `assumed` is told with its reason, (id, why)."""
     first, why = assumed or (default or example, "")
     return Choice(label, dict(options), hint, fold, exact, must, why, feature, when=when, default=first)
 
 
 def which_valve(hint: str = "", when: tuple[str, ...] = ()) -> Any:
-    """Intake or exhaust: declared as the input `valve`, it fills {valve} in the features of the other inputs."""
+    """Intake or exhaust: declared as the input `valve`, it fills {valve} in the features of the other
+    inputs."""
     options = {"intake": "intake", "exhaust": "exhaust"}
     return Choice("Valve", options, hint, must=True, which=True, when=when, default="intake")
 
@@ -183,7 +188,8 @@ def grid(
     fold: bool = False,
     when: tuple[str, ...] = (),
 ) -> Any:
-    """Rows of readings: `rows` are their names, `columns` what is read in each; all rows must be filled unless `least` says fewer."""
+    """Rows of readings: `rows` are their names, `columns` what is read in each; all rows must be filled
+    unless `least` says fewer."""
     rows, columns = tuple(rows), tuple(columns)
     needed = len(rows) if least is None else least
     return Grid(label, rows, columns, needed, tool, feature, hint, fold, when, default=example)

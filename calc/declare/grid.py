@@ -21,7 +21,8 @@ Rows = tuple[tuple[Number, ...], ...]
 
 @dataclass(frozen=True)
 class Column:
-    """One column of a grid: what is read there, as for `Quantity`. A cell of an `optional` one may be empty in a filled row."""
+    """One column of a grid: what is read there, as for `Quantity`. A cell of an `optional` one may be empty
+    in a filled row."""
 
     label: str
     symbol: str
@@ -36,9 +37,10 @@ class Column:
 class Grid(Input):
     """An input of several rows: eight valves, four chambers, a chain of sizes.
 
-    As text, rows stand on lines of their own or are parted by |, cells by ; or a tab; a column pasted from elsewhere fits as it
-    is. A cell may be entered by itself as name.row.column, counted from 1. Rows left empty are skipped as long as `least` rows
-    are filled; the value is one tuple of Numbers a row, None for a skipped row and for an empty cell of an optional column.
+    As text, rows stand on lines of their own or are parted by |, cells by ; or a tab; a column pasted from
+    elsewhere fits as it is. A cell may be entered by itself as name.row.column, counted from 1. Rows left
+    empty are skipped as long as `least` rows are filled; the value is one tuple of Numbers a row, None for a
+    skipped row and for an empty cell of an optional column.
     """
 
     label: str
@@ -132,8 +134,8 @@ class Grid(Input):
         return Taken(self, texts, self._rows(values), bool(texts), **told)
 
     def partly(self, texts: dict[str, str], system: str, chosen: dict[str, str]) -> Taken:
-        """As it was taken while cells of it are still to be read: what was read among what the example has there, and in the note
-        what comes next."""
+        """As it was taken while cells of it are still to be read: what was read among what the example has
+        there, and in the note what comes next."""
         values, told = self._cells_read({"": "", **texts}, system, chosen)
         short = [cell.label for r in range(len(self.rows)) for cell in self._missing(values, r)]
         words = short[0] if short else f"{self.label}, {self.least - self._filled_rows(values)} more"
@@ -167,8 +169,8 @@ class Grid(Input):
     def _cells_read(
         self, texts: dict[str, str], system: str, chosen: dict[str, str]
     ) -> tuple[dict[Place, Number], dict[str, Any]]:
-        """Values of the cells that are filled by their place, and what is told beside them: notes, doubts and what may have been
-        meant."""
+        """Values of the cells that are filled by their place, and what is told beside them: notes, doubts and
+        what may have been meant."""
         by_default = "" not in texts
         entered = dict(self.default_texts) if by_default else self._split(texts[""])
         typed = {self._place(part): text for part, text in texts.items() if part}
@@ -200,7 +202,8 @@ class Grid(Input):
         return int(row) - 1, int(column) - 1
 
     def preset(self, presets: dict[str, str]) -> dict[Place, str]:
-        """What a page enters by itself, {name or name.row.column: text}, as the text of each cell that it speaks of."""
+        """What a page enters by itself, {name or name.row.column: text}, as the text of each cell that it
+        speaks of."""
         texts: dict[Place, str] = {}
         if self.name in presets:
             texts = dict.fromkeys(self.cells, "") | self._split(presets[self.name])
@@ -221,7 +224,8 @@ class Grid(Input):
         )
 
     def _split(self, text: str) -> dict[Place, str]:
-        """Cells of a text. More rows or cells than there are is an error; one row of many fits a grid of one column."""
+        """Cells of a text. More rows or cells than there are is an error; one row of many fits a grid of one
+        column."""
         lines = text.replace("|", "\n").split("\n")
         while lines and not lines[-1].strip():
             lines.pop()

@@ -15,7 +15,8 @@ class DeclarationError(TypeError):
 
 
 class Inputs:
-    """Base of what a calculator asks for: fields in the order of its form, each annotated with what the function gets of it.
+    """Base of what a calculator asks for: fields in the order of its form, each annotated with what the
+    function gets of it.
 
         class In(Inputs):
             pocket_bore: Number = measured("Pocket bore", "D_p", SIZE, tool="a bore gauge", hard="5 to 120 mm", …)
@@ -46,7 +47,8 @@ class Inputs:
 
 
 def _named(cls: type, name: str, kind: Any) -> Any:
-    """The input that a field of a class declares, with its name, and told by its type whether it may stay empty."""
+    """The input that a field of a class declares, with its name, and told by its type whether it may stay
+    empty."""
     declared = vars(cls).get(name)
     if isinstance(declared, Quantity):
         optional = type(None) in get_args(kind)
@@ -57,8 +59,8 @@ def _named(cls: type, name: str, kind: Any) -> Any:
 
 
 def check(id: str, asks: type[Inputs]) -> None:
-    """Raises where a calculator asks for nothing, or for what could not be worked without its reader: the example has nothing for
-    it, or it counts for what is never asked."""
+    """Raises where a calculator asks for nothing, or for what could not be worked without its reader: the
+    example has nothing for it, or it counts for what is never asked."""
     if not asks.all():
         raise DeclarationError(f"{id}: no inputs")
     by_name = {i.name: i for i in asks.all()}
@@ -84,7 +86,8 @@ def _check_example(id: str, declared: Input) -> None:
 
 
 def _check_when(id: str, declared: Input, inputs: Mapping[str, Input]) -> None:
-    """Raises where an input counts only for what its choice does not offer, or with a reading that is always taken."""
+    """Raises where an input counts only for what its choice does not offer, or with a reading that is always
+    taken."""
     name, *options = declared.when or ("",)
     chooser = inputs.get(name)
     if not name or not options and getattr(chooser, "optional", False):

@@ -15,7 +15,8 @@ from calc.declare.taken import Taken
 
 
 def awaited(missed: list[Taken], standing: Standing) -> Verdict:
-    """What is still to be read before a verdict can be given; of limits that nobody knows: that nothing is judged by them."""
+    """What is still to be read before a verdict can be given; of limits that nobody knows: that nothing is
+    judged by them."""
     names = listed([t.called for t in missed])
     if not _limits_alone(missed):
         return Verdict(
@@ -47,8 +48,8 @@ def listed(names: list[str]) -> Text:
 def told_without(
     missed: list[Taken], read: set[str], work: Callable[[Values], Answer], values: Values
 ) -> tuple[Number, ...]:
-    """The outputs that come of something that was `read` (names) and need nothing of what is missed: neither by how they were worked,
-    nor by which way the calculator took."""
+    """The outputs that come of something that was `read` (names) and need nothing of what is missed: neither
+    by how they were worked, nor by which way the calculator took."""
     names = {t.input.name for t in missed} | {
         cell.name for t in missed if isinstance(t.input, Grid) for cell in t.input.cells.values()
     }
@@ -98,7 +99,8 @@ def fails_anyway(
     judge: Callable[[Values, Answer], Verdict],
     values: Values,
 ) -> Verdict | None:
-    """A fail that no limit which nobody knows could mend: the same with each of them at both ends of all that they may be."""
+    """A fail that no limit which nobody knows could mend: the same with each of them at both ends of all that
+    they may be."""
     if not _limits_alone(missed):
         return None
     said, verdict = set(), None

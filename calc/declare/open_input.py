@@ -16,10 +16,12 @@ from calc.declare.taken import Input, Taken
 
 @dataclass(frozen=True)
 class Open(Input):
-    """`kinds` may be meant, the likeliest first; `by` names a choice input that may say which: an option that is a kind's name.
+    """`kinds` may be meant, the likeliest first; `by` names a choice input that may say which: an option that
+    is a kind's name.
 
-    The value is a Number whose form has the kind that was found and the unit that was typed. A bare number is taken as of the
-    kind `bare`, and refused where there is none; where the unit could be meant as another quantity too, that is said.
+    The value is a Number whose form has the kind that was found and the unit that was typed. A bare number is
+    taken as of the kind `bare`, and refused where there is none; where the unit could be meant as another
+    quantity too, that is said.
     """
 
     label: str
@@ -58,7 +60,8 @@ class Open(Input):
             words = self.label + ": {problem}; {accepted}."
             raise refused(self.name, error.code, words, problem=error.problem, accepted=accepted) from None
         (kind, entry), others = found[0], found[1:]
-        # MPa is a pressure and a stress, with the same numbers; but 35 lb is one thing as a mass and another as a force
+        # MPa is a pressure and a stress, with the same numbers; but 35 lb is one thing as a mass and another
+        # as a force
         unlike = [other.name for other, it in others if other.dims != kind.dims or it.value != entry.value]
         notes = [entry.note] if entry.note else []
         if unlike:

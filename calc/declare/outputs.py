@@ -8,12 +8,14 @@ from calc.core.working import Form, Number, Value, step
 
 @dataclass
 class Output:
-    """A result: label, symbol, form (kind, sensible decimals, units). Called with an expression it names that expression.
+    """A result: label, symbol, form (kind, sensible decimals, units). Called with an expression it names that
+    expression.
 
-    A result that is of whatever kind the entry was has no form in its declaration, and is given one with each expression.
+    A result that is of whatever kind the entry was has no form in its declaration, and is given one with each
+    expression.
 
-    `feature` names the size of the part, on an engine's data sheet, that the result is and no gauge reads directly: a job can
-    keep it.
+    `feature` names the size of the part, on an engine's data sheet, that the result is and no gauge reads
+    directly: a job can keep it.
     """
 
     label: str

@@ -1,4 +1,5 @@
-"""Each size that was read, held against its own limits on the engine's sheet: no verdict is better than these."""
+"""Each size that was read, held against its own limits on the engine's sheet: no verdict is better than
+these."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -29,7 +30,8 @@ class OwnLimits:
 
 @dataclass(frozen=True)
 class _Size:
-    """A size that was read: of what input, by which feature's id, how large, with which standard doubt (SI), at which stage."""
+    """A size that was read: of what input, by which feature's id, how large, with which standard doubt (SI),
+    at which stage."""
 
     input: Quantity
     feature: str
@@ -39,8 +41,8 @@ class _Size:
 
 
 def own_limits(taken: tuple[Taken, ...], standing: Standing, chosen: dict[str, str]) -> tuple[OwnLimits, ...]:
-    """Every size that was read, against the limits of the feature that it is a size of; one of an intake or exhaust valve not before
-    it is said which."""
+    """Every size that was read, against the limits of the feature that it is a size of; one of an intake or
+    exhaust valve not before it is said which."""
     undecided = [f"{{{t.input.name}}}" for t in taken if isinstance(t.input, Choice) and t.origin is MISSED]
     found = []
     for t in taken:

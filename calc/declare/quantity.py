@@ -25,21 +25,22 @@ from calc.reference.materials import MATERIALS, OutsideTable
 class Quantity(Input):
     """An input that is a number with a unit.
 
-    `hard` is (least, most) or (least, most, why): refused outside. `usual` is (least, most): remarked on outside. `tool` says
-    what measures it (empty for a value that is chosen or known); `feature` names the engine feature that it measures; `of` names
-    the material of the part, or the choice input that does, so that a warm reading can be brought to 20 °C. An `optional` one may
-    be left empty: its value is then None. `doubt_of` names the reading whose expanded doubt this is: one written behind its ± is
-    taken here, and carried no further.
+    `hard` is (least, most) or (least, most, why): refused outside. `usual` is (least, most): remarked on
+    outside. `tool` says what measures it (empty for a value that is chosen or known); `feature` names the
+    engine feature that it measures; `of` names the material of the part, or the choice input that does, so
+    that a warm reading can be brought to 20 °C. An `optional` one may be left empty: its value is then None.
+    `doubt_of` names the reading whose expanded doubt this is: one written behind its ± is taken here, and
+    carried no further.
 
-    What an input is worth that nobody entered (see `calc.declare.standing`): one that `must` be read is missed; a `limit` (low,
-    high, wear or nominal of its feature) and a value of the engine come from the engine's sheet; a size that `stands_in` is
-    counted with all that the sheet allows it, as folded ones with a feature are; what is `assumed`, for the reason that it says,
-    keeps its default; any other is missed.
-    One that counts only `when` a choice is of some kind, ("stage", "new"), is none otherwise; one that is missed only when
-    another was read, ("rocking",), is none where neither was and the sheet does not know it.
-    A reading of a feature is held against that feature's own limits: at the `stage` "received" against wear, "finished" against
-    those as made; with none, "", it is not: what the calculator itself judges, or a size that may be worked on within the limits
-    of another.
+    What an input is worth that nobody entered (see `calc.declare.standing`): one that `must` be read is
+    missed; a `limit` (low, high, wear or nominal of its feature) and a value of the engine come from the
+    engine's sheet; a size that `stands_in` is counted with all that the sheet allows it, as folded ones with
+    a feature are; what is `assumed`, for the reason that it says, keeps its default; any other is missed. One
+    that counts only `when` a choice is of some kind, ("stage", "new"), is none otherwise; one that is missed
+    only when another was read, ("rocking",), is none where neither was and the sheet does not know it. A
+    reading of a feature is held against that feature's own limits: at the `stage` "received" against wear,
+    "finished" against those as made; with none, "", it is not: what the calculator itself judges, or a size
+    that may be worked on within the limits of another.
     """
 
     label: str
@@ -68,7 +69,8 @@ class Quantity(Input):
         return bool(self.tool)
 
     def feature_for(self, chosen: dict[str, str]) -> str:
-        """The feature's id for what was chosen: valve.stem_{valve} is that of an intake or of an exhaust valve."""
+        """The feature's id for what was chosen: valve.stem_{valve} is that of an intake or of an exhaust
+        valve."""
         return for_chosen(self.feature, chosen)
 
     @cached_property
@@ -83,8 +85,8 @@ class Quantity(Input):
 
     @cached_property
     def default_value(self) -> float | None:  # type: ignore[override]  # kept, as it is asked for again and again
-        """SI value of the worked example: the default, or what the demo engine's sheet says of the feature; None where the example
-        leaves it empty."""
+        """SI value of the worked example: the default, or what the demo engine's sheet says of the feature;
+        None where the example leaves it empty."""
         return self.example({})
 
     def example(self, chosen: dict[str, str]) -> float | None:
@@ -154,8 +156,8 @@ class Quantity(Input):
             raise self.refused("out-of-range", say("{why}", why=str(error)), "part") from None
 
     def _meant(self, entry: Entry, system: str) -> str:
-        """A bare number that is not usual here, with the unit of the other system where it would be: 1.4756 in a field in
-        millimetres was read off an inch tool."""
+        """A bare number that is not usual here, with the unit of the other system where it would be: 1.4756
+        in a field in millimetres was read off an inch tool."""
         own, other = (self.form.unit(s) for s in (system, "inch" if system == "metric" else "metric"))
         low, high = self.usual_range or self.hard_range
         if entry.named or own == other or low <= entry.value <= high:
@@ -168,8 +170,8 @@ class Quantity(Input):
         return text if low <= meant <= high else ""
 
     def check(self, value: float, typed: str = "", meant: str = "") -> None:
-        """Raises `Refused` where the value lies outside the hard range; the sentence tells what was `typed` where that was in
-        another unit, and what may have been `meant`."""
+        """Raises `Refused` where the value lies outside the hard range; the sentence tells what was `typed`
+        where that was in another unit, and what may have been `meant`."""
         low, high = self.hard_range
         if low <= value <= high:
             return
@@ -186,7 +188,8 @@ class Quantity(Input):
         raise self.refused("out-of-range", sentence, suggestion=meant)
 
     def _beside(self, value: float, low: float, high: float) -> dict[str, Told]:
-        """A value and the range that it misses, as they are told: what is read here and typed again is accepted."""
+        """A value and the range that it misses, as they are told: what is read here and typed again is
+        accepted."""
         texts: dict[str, dict[str, str]] = {"low": {}, "high": {}, "got": {}}
         for system in ("metric", "inch"):
             unit, places = self.form.unit(system), self.form.places(system)
@@ -194,15 +197,17 @@ class Quantity(Input):
             for name, limit, inwards in (("low", low, math.ceil), ("high", high, math.floor)):
                 ends.append(rounded(limit, self.form, system, inwards))
                 texts[name][system] = stated(from_unit(float(ends[-1]), unit), unit, places)
+            # to tell it from the limit
             enough = next(
                 (more for more in range(places, places + 18) if not ends[0] <= round(exact, more) <= ends[1]),
                 places,
-            )  # to tell it from the limit
+            )
             texts["got"][system] = stated(value, unit, enough)
         return {name: Told(value, texts[name]) for name in texts}
 
     def refused(self, code: str, sentence: Text, part: str = "", suggestion: str = "") -> Refused:
-        """The error of this input's entry, or of a `part` of it; its label is put in front of the sentence."""
+        """The error of this input's entry, or of a `part` of it; its label is put in front of the
+        sentence."""
         return refused(
             f"{self.name}.{part}" if part else self.name,
             code,

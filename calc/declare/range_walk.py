@@ -1,4 +1,5 @@
-"""What stands in for a size that nobody read must not decide: a calculator worked over all that the sheet allows such sizes."""
+"""What stands in for a size that nobody read must not decide: a calculator worked over all that the sheet
+allows such sizes."""
 
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -14,8 +15,8 @@ Ends = dict[str, tuple[Quantity, float]]
 
 @dataclass(frozen=True)
 class Walked:
-    """What the ranges of the sizes that stand in make of an answer: how far each output moves with them (SI), and the inputs that
-    can turn the verdict (empty: nothing in their ranges turns it)."""
+    """What the ranges of the sizes that stand in make of an answer: how far each output moves with them (SI),
+    and the inputs that can turn the verdict (empty: nothing in their ranges turns it)."""
 
     spread: dict[str, float]
     turning: tuple[str, ...]
@@ -23,8 +24,8 @@ class Walked:
 
 @dataclass(frozen=True)
 class _Walk:
-    """A calculator on its way: `work(values)` is its answer and raises Refused, `judge(values, answer)` its verdict with the
-    readings' doubts; `found` and `verdict` are what it says where it stands."""
+    """A calculator on its way: `work(values)` is its answer and raises Refused, `judge(values, answer)` its
+    verdict with the readings' doubts; `found` and `verdict` are what it says where it stands."""
 
     work: Callable[[Values], Answer]
     judge: Callable[[Values, Answer], Verdict]
@@ -50,8 +51,9 @@ def walk(
     found: Answer,
     verdict: Verdict,
 ) -> Walked:
-    """Work a calculator at the ends of every range: one size moved at a time, and all of them together the way that brings each limit
-    nearest. `work(values)` is its answer and raises Refused, `judge(values, answer)` its verdict with the readings' doubts."""
+    """Work a calculator at the ends of every range: one size moved at a time, and all of them together the
+    way that brings each limit nearest. `work(values)` is its answer and raises Refused, `judge(values,
+    answer)` its verdict with the readings' doubts."""
     way = _Walk(work, judge, values, found, verdict)
     alone: dict[tuple[str, float], Answer | None] = {}
     turning: list[str] = []
@@ -79,8 +81,9 @@ def _together(
     spans: list[Taken],
     answers: list[Answer | None],
 ) -> list[str]:
-    """The inputs that turn the verdict by moving at once, the way that brings one of the limits nearest; none where all of them
-    together leave twice the room that they take of it one by one. Adds to `answers` those that it works."""
+    """The inputs that turn the verdict by moving at once, the way that brings one of the limits nearest; none
+    where all of them together leave twice the room that they take of it one by one. Adds to `answers` those
+    that it works."""
     declared = {t.input.name: t.input for t in spans}
     seen = set()
     for limit in range(len(way.found.limits)):
@@ -102,8 +105,8 @@ def _together(
 def _corner(
     alone: dict[tuple[str, float], Answer | None], spans: list[Taken], limit: int, side: int, here: float
 ) -> tuple[tuple[tuple[str, float], ...], float]:
-    """The end of each range that brings one side of a limit nearest, and how much nearer all of them bring it, one by one (SI). A
-    limit that is met may be missed, one that is missed may be met."""
+    """The end of each range that brings one side of a limit nearest, and how much nearer all of them bring
+    it, one by one (SI). A limit that is met may be missed, one that is missed may be met."""
     towards, gained, corner = (1 if here >= 0 else -1), 0.0, []
     for t in spans:
         margins = {end: _margin(alone[t.input.name, end], limit, side) for end in t.span}

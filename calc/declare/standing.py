@@ -1,9 +1,11 @@
-"""What a reader's entries stand on: the engine's sheet, which of its parts is meant, and what a job filled in.
+"""What a reader's entries stand on: the engine's sheet, which of its parts is meant, and what a job filled
+in.
 
-An input that nobody entered is worth what its declaration says (`calc.declare.quantity.Quantity`): it is missed, comes from the sheet,
-stands in with all that the sheet allows it, is assumed for a reason that is told, or does not count. What stands in must not decide:
-the calculator is worked over its whole range (`calc.declare.range_walk`), and where something in there turns the verdict, that input
-is the one to be read next.
+An input that nobody entered is worth what its declaration says (`calc.declare.quantity.Quantity`): it is
+missed, comes from the sheet, stands in with all that the sheet allows it, is assumed for a reason that is
+told, or does not count. What stands in must not decide: the calculator is worked over its whole range
+(`calc.declare.range_walk`), and where something in there turns the verdict, that input is the one to be read
+next.
 """
 
 from dataclasses import dataclass, field
@@ -22,8 +24,8 @@ Told = tuple[float | None, Origin | None, tuple[float, ...]]
 
 @dataclass(frozen=True)
 class Standing:
-    """`sheet`: the engine's, None where there is none. `which`: the part in hand, "exhaust" or "2 exhaust". `job`: the origin of
-    each entry that a job filled in, by the entry's name."""
+    """`sheet`: the engine's, None where there is none. `which`: the part in hand, "exhaust" or "2 exhaust".
+    `job`: the origin of each entry that a job filled in, by the entry's name."""
 
     sheet: Engine | None = None
     which: str = ""
@@ -50,8 +52,8 @@ class Standing:
         return self.job.get(entry, READ)
 
     def unread(self, declared: Any, chosen: dict[str, str]) -> Taken:
-        """An input that nobody entered; of one that is missed the value only keeps a place in the sums, and nothing that comes of it
-        is told."""
+        """An input that nobody entered; of one that is missed the value only keeps a place in the sums, and
+        nothing that comes of it is told."""
         if len(declared.when) > 1 and chosen.get(declared.when[0], declared.when[1]) not in declared.when[1:]:
             kept = declared.default if isinstance(declared, Choice) else self._kept(declared, chosen)
             return Taken(declared, {}, kept, False, origin=NONE)
@@ -129,7 +131,8 @@ class Standing:
 
 
 def allowed(feature: Feature, stage: str) -> tuple[float, ...]:
-    """Least and greatest that the sheet allows a part: as made, and down to its wear limit if it may have run."""
+    """Least and greatest that the sheet allows a part: as made, and down to its wear limit if it may have
+    run."""
     made = (feature.low, feature.high)
     known = [x for x in (made if stage == "finished" else (*usable(feature), *made)) if x is not None]
     return (min(feature.nominal, *known), max(feature.nominal, *known)) if known else ()

@@ -13,7 +13,8 @@ Path = tuple[int, ...]
 
 
 class Input:
-    """What every input of a calculator has; see `calc.declare.quantity`, `choice`, `grid` and `open_input`."""
+    """What every input of a calculator has; see `calc.declare.quantity`, `choice`, `grid` and
+    `open_input`."""
 
     name: str  # in entries; the field's in its class of `Inputs`
     label: str
@@ -59,9 +60,9 @@ class Input:
 
 @dataclass(frozen=True)
 class Origin:
-    """Where a value comes from. `kind`: read (typed now), job (when, by whom), sheet (the engine's), assumed (common practice,
-    for a reason), example (nothing but the demonstration), missed (still to be read), none (does not count). `words` say which,
-    by whom or why; `stage` is that of a job's reading."""
+    """Where a value comes from. `kind`: read (typed now), job (when, by whom), sheet (the engine's), assumed
+    (common practice, for a reason), example (nothing but the demonstration), missed (still to be read), none
+    (does not count). `words` say which, by whom or why; `stage` is that of a job's reading."""
 
     kind: str
     words: str = ""
@@ -75,8 +76,9 @@ READ, EXAMPLE, MISSED, ASSUMED, NONE = (
 
 @dataclass(frozen=True)
 class Taken:
-    """An input as it was taken: its entry texts by part name, the value, whether the reader entered it, its standard doubt, where
-    it comes from, and of one that stands in all that the engine's sheet allows it (least and greatest, SI)."""
+    """An input as it was taken: its entry texts by part name, the value, whether the reader entered it, its
+    standard doubt, where it comes from, and of one that stands in all that the engine's sheet allows it
+    (least and greatest, SI)."""
 
     input: Any  # an `Input`
     texts: dict[str, str]
@@ -99,7 +101,8 @@ class Taken:
 
     @property
     def read(self) -> tuple[str, ...]:
-        """Names of the entries that were filled: its own, or cells of a grid, all of them where it was filled as a whole."""
+        """Names of the entries that were filled: its own, or cells of a grid, all of them where it was filled
+        as a whole."""
         names: tuple[str, ...] = self.input.filled(self.texts)
         return names
 

@@ -95,8 +95,8 @@ def _taken(
 
 
 def hand_over_doubts(taken: dict[str, Taken]) -> None:
-    """Give each input that asks for the doubt of a reading the one behind that reading's ±, in place. Raises `Refused` where
-    both carry one."""
+    """Give each input that asks for the doubt of a reading the one behind that reading's ±, in place. Raises
+    `Refused` where both carry one."""
     for name, own in taken.items():
         reading = taken.get(getattr(own.input, "doubt_of", ""))
         if reading is None or not (reading.doubts or reading.doubt_told):

@@ -19,10 +19,8 @@ from calc.formulas.warm_reading import (
 from calc.reference.materials import REFERENCE, Material
 from calc.reference.sources import THERMAL
 
-WARM = {
-    "part": "part temperature",
-    "gauge": "gauge temperature",
-}  # what may be told beside a measured length: entry name.part
+# what may be told beside a measured length: entry name.part
+WARM = {"part": "part temperature", "gauge": "gauge temperature"}
 _RANGE = (quantity("-60 °C", TEMPERATURE), quantity("150 °C", TEMPERATURE))
 _DEGREES = form(TEMPERATURE, 0)
 
@@ -39,7 +37,8 @@ class Temperature:
 
 
 def temperatures(told: dict[str, str], system: str, refused: Refusal) -> dict[str, Temperature]:
-    """Of part and gauge; 20 °C where nothing is told. Raises what `refused` makes of an entry that cannot be used."""
+    """Of part and gauge; 20 °C where nothing is told. Raises what `refused` makes of an entry that cannot be
+    used."""
     return {
         part: _temperature(told[part], part, system, refused) if part in told else Temperature(REFERENCE, 0.0)
         for part in WARM
@@ -65,9 +64,10 @@ def _temperature(text: str, part: str, system: str, refused: Refusal) -> Tempera
 def at_20(
     reading: Number, shape: Form, u: float, at: dict[str, Temperature], material: Material
 ) -> tuple[Number, float]:
-    """A reading (a length with symbol and label, the form it is written in, and its standard doubt u, m) brought to 20 °C, and the standard doubt
-    of that, with those of the temperatures and of the part's expansion. Where no doubt is told at all, the reading is taken as it
-    is: 0. Raises `OutsideTable` where the material's expansion is not known."""
+    """A reading (a length with symbol and label, the form it is written in, and its standard doubt u, m)
+    brought to 20 °C, and the standard doubt of that, with those of the temperatures and of the part's
+    expansion. Where no doubt is told at all, the reading is taken as it is: 0. Raises `OutsideTable` where
+    the material's expansion is not known."""
     symbol, label = reading.symbol, reading.label
     alpha = material.mean_alpha(at["part"].value)
     expansions = [
@@ -98,5 +98,6 @@ def at_20(
 
 
 def standard_doubt(entry: Entry) -> float:
-    """Standard uncertainty of an entry, SI: a doubt written behind ± is the expanded one (GUM, common form)."""
+    """Standard uncertainty of an entry, SI: a doubt written behind ± is the expanded one (GUM, common
+    form)."""
     return (entry.doubt or 0.0) / COVERAGE

@@ -1,12 +1,13 @@
 """Oil that a pressure drives along the narrow gap round a plunger in its bore.
 
-Local flow of a narrow gap, c³·Δp/(12·µ·L) per width, summed up round the bore (Reynolds; Merritt, Hydraulic Control Systems, from
-memory). Laminar, parallel axes, one viscosity all along. With `diameter` at the middle of the gap it is out by less than 0.1 % at
-c/d = 0.01; with the plunger's or the bore's, by about 1 %. What the moving plunger drags along is left out: 2c/d of what it displaces.
+Local flow of a narrow gap, c³·Δp/(12·µ·L) per width, summed up round the bore (Reynolds; Merritt, Hydraulic
+Control Systems, from memory). Laminar, parallel axes, one viscosity all along. With `diameter` at the middle
+of the gap it is out by less than 0.1 % at c/d = 0.01; with the plunger's or the bore's, by about 1 %. What
+the moving plunger drags along is left out: 2c/d of what it displaces.
 
-`clearance` is RADIAL, half of what bore less plunger gives: taken for the diametral one, the leak comes out eight times too high.
-Lengths in m, pressure in Pa, viscosity in Pa·s, flow in m³/s; `eccentricity` is the plunger's offset over the radial clearance,
-0 in the middle to 1 where it touches.
+`clearance` is RADIAL, half of what bore less plunger gives: taken for the diametral one, the leak comes out
+eight times too high. Lengths in m, pressure in Pa, viscosity in Pa·s, flow in m³/s; `eccentricity` is the
+plunger's offset over the radial clearance, 0 in the middle to 1 where it touches.
 """
 
 from calc.core.working import PI
@@ -38,5 +39,6 @@ def sink_speed(flow, diameter):
 
 
 def clearance_for(clearance, time, wanted_time):
-    """Clearance that changes the leak-down time to the one wanted: time goes as one over the cube of the clearance."""
+    """Clearance that changes the leak-down time to the one wanted: time goes as one over the cube of the
+    clearance."""
     return clearance * (time / wanted_time) ** (1 / 3)

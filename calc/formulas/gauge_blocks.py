@@ -17,7 +17,8 @@ UNIT, HALF = 10000, 500  # steps in 10 mm or 1 in, and in 0.5 mm or 0.05 in
 
 @dataclass(frozen=True)
 class Blocks:
-    """A set of gauge blocks: its name, its step in m, the unit it is marked in, decimals of it, and the largest block in steps."""
+    """A set of gauge blocks: its name, its step in m, the unit it is marked in, decimals of it, and the
+    largest block in steps."""
 
     name: str
     step: float
@@ -32,7 +33,8 @@ class Blocks:
     def pick(self, height: float) -> tuple[int, ...] | None:
         """Blocks, in steps, whose sum is the nearest to a height (m) that whole steps can make.
 
-        No block is used twice. None where the set cannot do it: below about two small blocks, or above all its large ones.
+        No block is used twice. None where the set cannot do it: below about two small blocks, or above all
+        its large ones.
         """
         steps = self.nearest(height)
         last = (UNIT // 10 + steps % 10,) if steps % 10 else ()

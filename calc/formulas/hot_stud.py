@@ -1,7 +1,9 @@
-"""What heat makes of a stud's preload: the stud a spring that is pulled, what it clamps one that is pressed, each part as warm as it is.
+"""What heat makes of a stud's preload: the stud a spring that is pulled, what it clamps one that is pressed,
+each part as warm as it is.
 
-SI units, floats. A part is (length, section, modulus, expansion, warming). Only parts within the clamp count; with the stud's own
-ends the load shifts by a little less (VDI 2230's thermal term, without its change of the modulus).
+SI units, floats. A part is (length, section, modulus, expansion, warming). Only parts within the clamp count;
+with the stud's own ends the load shifts by a little less (VDI 2230's thermal term, without its change of the
+modulus).
 """
 
 

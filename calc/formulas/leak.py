@@ -1,11 +1,13 @@
 """Leak test by change of pressure: how much gas goes, and how large a hole that would be.
 
-A closed volume is put under pressure or vacuum, shut off, and its pressure read again after a while (the pressure-change method
-of EN 13184, from memory). `V·dp/dt` is a throughput in Pa·m³/s: 1 Pa·m³/s is 10 mbar·l/s. Gas warms and cools, and a change of
-temperature looks just like a leak; so does a change of the barometer, where the gauge reads against the air outside.
+A closed volume is put under pressure or vacuum, shut off, and its pressure read again after a while (the
+pressure-change method of EN 13184, from memory). `V·dp/dt` is a throughput in Pa·m³/s: 1 Pa·m³/s is 10
+mbar·l/s. Gas warms and cools, and a change of temperature looks just like a leak; so does a change of the
+barometer, where the gauge reads against the air outside.
 
-Every pressure here is absolute (gauge reading + barometer), every temperature absolute. Volumes in m³ *with the hoses*, times
-in s. A loss counts positive under pressure; under vacuum the same formulas give the gain as a negative number.
+Every pressure here is absolute (gauge reading + barometer), every temperature absolute. Volumes in m³ *with
+the hoses*, times in s. A loss counts positive under pressure; under vacuum the same formulas give the gain as
+a negative number.
 """
 
 from calc.core.working import PI, exp, greatest, log, sqrt
@@ -51,9 +53,11 @@ def standard_flow(rate, temperature, standard_temperature, standard_pressure=ATM
 
 
 def conductance(volume, start_difference, end_difference, time):
-    """Volume flow per driving pressure, m³/s, of a leak that falls off with the pressure that drives it: V/t·ln(Δp₁/Δp₂).
+    """Volume flow per driving pressure, m³/s, of a leak that falls off with the pressure that drives it:
+    V/t·ln(Δp₁/Δp₂).
 
-    The differences are those across the leak (test pressure − outside), both above 0 or both below, corrected for temperature.
+    The differences are those across the leak (test pressure − outside), both above 0 or both below, corrected
+    for temperature.
     """
     return volume / time * log(start_difference / end_difference)
 
@@ -64,7 +68,8 @@ def difference_after(start_difference, conductance, volume, time):
 
 
 def rate_at(conductance, difference):
-    """Throughput at a given pressure difference, Pa·m³/s: what two tests at unlike pressures can be compared by."""
+    """Throughput at a given pressure difference, Pa·m³/s: what two tests at unlike pressures can be compared
+    by."""
     return conductance * difference
 
 
@@ -74,14 +79,15 @@ def rate_at(conductance, difference):
 def least_loss(pressure, temperature_doubt, temperature, gauge_doubt=0.0):
     """Smallest change of pressure that is told from drift and gauge, Pa.
 
-    `temperature_doubt`: how much the gas may have warmed or cooled unseen, K; `gauge_doubt`: doubt of one reading, Pa, counted
-    twice, for start and end. Added as squares (they are independent).
+    `temperature_doubt`: how much the gas may have warmed or cooled unseen, K; `gauge_doubt`: doubt of one
+    reading, Pa, counted twice, for start and end. Added as squares (they are independent).
     """
     return sqrt(drift_pressure(pressure, temperature_doubt, temperature) ** 2 + 2 * gauge_doubt**2)
 
 
 def time_to_tell(volume, rate, least):
-    """Time after which a leak of that rate has changed the pressure by `least`, s. With a steady drift waiting does not help."""
+    """Time after which a leak of that rate has changed the pressure by `least`, s. With a steady drift
+    waiting does not help."""
     return volume * least / rate
 
 
@@ -94,10 +100,12 @@ def critical_ratio(kappa=AIR_KAPPA):
 
 
 def flow_function(ratio, kappa=AIR_KAPPA):
-    """Saint-Venant–Wantzel: mass flow·√(R·T)/(area·upstream pressure), pure, for a pressure ratio down/up of 0…1.
+    """Saint-Venant–Wantzel: mass flow·√(R·T)/(area·upstream pressure), pure, for a pressure ratio down/up of
+    0…1.
 
-    The pressure in the throat never falls below the critical ratio, so the choked value holds from there down to vacuum: one
-    formula, with no step at the critical ratio. (Heywood, Internal Combustion Engine Fundamentals, appendix C, from memory.)
+    The pressure in the throat never falls below the critical ratio, so the choked value holds from there down
+    to vacuum: one formula, with no step at the critical ratio. (Heywood, Internal Combustion Engine
+    Fundamentals, appendix C, from memory.)
     """
     r = greatest(ratio, critical_ratio(kappa))
     return sqrt(2 * kappa / (kappa - 1) * (r ** (2 / kappa) - r ** ((kappa + 1) / kappa)))
@@ -106,7 +114,8 @@ def flow_function(ratio, kappa=AIR_KAPPA):
 def mass_flow(
     area, up_pressure, down_pressure, temperature, discharge=1.0, kappa=AIR_KAPPA, gas_constant=AIR_CONSTANT
 ):
-    """Gas through a hole, kg/s. `temperature` upstream; `discharge` coefficient, 1 for the ideal hole. down ≤ up pressure."""
+    """Gas through a hole, kg/s. `temperature` upstream; `discharge` coefficient, 1 for the ideal hole. down ≤
+    up pressure."""
     return (
         discharge
         * area
@@ -121,8 +130,9 @@ def hole_area(
 ):
     """Area of the hole that would leak `rate` (Pa·m³/s at that temperature), m².
 
-    Test under pressure: up is the mean test pressure, down the air outside. Under vacuum: up is the air outside, down the mean
-    pressure inside. A real leak is a crack or a scratch: longer and rougher, so larger than this. Needs down < up.
+    Test under pressure: up is the mean test pressure, down the air outside. Under vacuum: up is the air
+    outside, down the mean pressure inside. A real leak is a crack or a scratch: longer and rougher, so larger
+    than this. Needs down < up.
     """
     return rate / (
         discharge

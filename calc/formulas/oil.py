@@ -1,8 +1,9 @@
 """Viscosity of an oil at any temperature, from two points: ASTM D341, Walther's equation.
 
-log₁₀ log₁₀(ν + 0.7) = A − B·log₁₀ T, ν in mm²/s, T in kelvin. Holds from 2 mm²/s up; below, the standard adds terms that are left
-out here. Between and near the two points it holds within the doubt of the points, far outside within some per cent, and not at all
-in the cold where wax begins to form. Viscosities in m²/s, temperatures in K, densities in kg/m³; plain numbers and traced ones.
+log₁₀ log₁₀(ν + 0.7) = A − B·log₁₀ T, ν in mm²/s, T in kelvin. Holds from 2 mm²/s up; below, the standard adds
+terms that are left out here. Between and near the two points it holds within the doubt of the points, far
+outside within some per cent, and not at all in the cold where wax begins to form. Viscosities in m²/s,
+temperatures in K, densities in kg/m³; plain numbers and traced ones.
 """
 
 from calc.core.kinds import KINEMATIC_VISCOSITY, TEMPERATURE
@@ -28,7 +29,8 @@ GRADES = {
 
 
 def walther(viscosity):
-    """log₁₀ log₁₀(ν + 0.7), a pure number that falls in a straight line over log₁₀ T. ValueError for ν ≤ 0.3 mm²/s, where there is none."""
+    """log₁₀ log₁₀(ν + 0.7), a pure number that falls in a straight line over log₁₀ T. ValueError for ν ≤ 0.3
+    mm²/s, where there is none."""
     if in_unit(viscosity, MM2_S) <= 1 - SHIFT:
         raise ValueError(
             "a viscosity of 0.3 mm²/s or less has no place on Walther's line; give more than 0.3 mm²/s"
@@ -44,7 +46,8 @@ def log_temperature(temperature):
 
 
 def slope(viscosity_1, temperature_1, viscosity_2, temperature_2):
-    """B of Walther's line. ValueError where the temperatures are alike, or viscosity does not fall as temperature rises."""
+    """B of Walther's line. ValueError where the temperatures are alike, or viscosity does not fall as
+    temperature rises."""
     if (
         float(temperature_1) == float(temperature_2)
         or (float(viscosity_1) > float(viscosity_2)) != (float(temperature_1) < float(temperature_2))

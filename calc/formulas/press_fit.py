@@ -1,14 +1,16 @@
-"""Press and shrink fits: one ring in another, as for seat rings, guides, bushes, lifter bodies and ring gears.
+"""Press and shrink fits: one ring in another, as for seat rings, guides, bushes, lifter bodies and ring
+gears.
 
-Two thick-walled cylinders after Lamé, in plane stress, each of its own material (Timoshenko, Strength of Materials II; DIN
-7190-1). `inner` is the part that goes in, `outer` the part that takes it. Every size is a diameter, the interference too.
+Two thick-walled cylinders after Lamé, in plane stress, each of its own material (Timoshenko, Strength of
+Materials II; DIN 7190-1). `inner` is the part that goes in, `outer` the part that takes it. Every size is a
+diameter, the interference too.
 
 Holds for round parts, elastic, as long as the shorter of the two. What it leaves out:
-- A head is not a ring. Taking for `outer_outside` the joint plus twice the *thinnest* wall gives the weakest section, so the
-  pressure comes out low and the stress in that wall about right.
+- A head is not a ring. Taking for `outer_outside` the joint plus twice the *thinnest* wall gives the weakest
+  section, so the pressure comes out low and the stress in that wall about right.
 - A joint that reaches past one part's end is stiffer there, and the pressure peaks at the edge.
-- Past first yield the true pressure is below the elastic one, which is then an upper bound, and part of the interference is
-  gone for good: how much, the functions under "past first yield" tell.
+- Past first yield the true pressure is below the elastic one, which is then an upper bound, and part of the
+  interference is gone for good: how much, the functions under "past first yield" tell.
 
 Lengths in m, stresses and moduli in Pa, temperatures in K, strains and friction pure.
 """
@@ -54,7 +56,8 @@ def joint_compliance(
 
 
 def contact_pressure(interference, joint, compliance):
-    """Pressure between the two parts, Pa: δ/(D·K). None where the parts have come loose (δ ≤ 0): a joint does not pull.
+    """Pressure between the two parts, Pa: δ/(D·K). None where the parts have come loose (δ ≤ 0): a joint does
+    not pull.
 
     `interference` is diametral (not radial), `compliance` comes from `joint_compliance`.
     """
@@ -70,7 +73,8 @@ def interference_for(pressure, joint, compliance):
 
 
 def roughness_loss(inner_rz, outer_rz):
-    """Diametral interference lost to peaks pressed flat, m: 0.8(Rz₁ + Rz₂), rule of the older DIN 7190, from memory."""
+    """Diametral interference lost to peaks pressed flat, m: 0.8(Rz₁ + Rz₂), rule of the older DIN 7190, from
+    memory."""
     return 0.8 * (inner_rz + outer_rz)
 
 
@@ -82,13 +86,15 @@ def free_strain(alpha, temperature, reference):
 def interference_at(interference, joint, inner_strain, outer_strain):
     """Diametral interference when each part has its own thermal strain, m: δ + D(ε_i − ε_o).
 
-    First order: leaves out δ·ε, which is less than half a per cent of the interference in any engine. Negative means loose.
+    First order: leaves out δ·ε, which is less than half a per cent of the interference in any engine.
+    Negative means loose.
     """
     return interference + joint * (inner_strain - outer_strain)
 
 
 def outer_strain_for_clearance(interference, clearance, joint, inner_strain):
-    """Thermal strain that the heated outer part needs so that the inner one drops in with `clearance` (diametral, m)."""
+    """Thermal strain that the heated outer part needs so that the inner one drops in with `clearance`
+    (diametral, m)."""
     return (interference + clearance) / joint + inner_strain
 
 
@@ -98,7 +104,8 @@ def temperature_for(strain, alpha, reference):
 
 
 def loosening_rise(interference, joint, inner_alpha, outer_alpha):
-    """Rise above the reference, common to both parts, at which the grip is gone, K. Needs outer_alpha > inner_alpha."""
+    """Rise above the reference, common to both parts, at which the grip is gone, K. Needs outer_alpha >
+    inner_alpha."""
     return interference / (joint * (outer_alpha - inner_alpha))
 
 
@@ -106,7 +113,8 @@ def loosening_rise(interference, joint, inner_alpha, outer_alpha):
 
 
 def inner_bore_hoop(pressure, inner_bore, joint):
-    """Hoop stress at the bore of the inner part, Pa, negative: pressed together. The most stressed place of a ring.
+    """Hoop stress at the bore of the inner part, Pa, negative: pressed together. The most stressed place of a
+    ring.
 
     Needs a bore: a solid plug has −p everywhere, not the −2p to which this tends for a pinhole.
     """
@@ -129,7 +137,8 @@ def outer_outside_hoop(pressure, joint, outer_outside):
 
 
 def inner_stress(at, pressure, inner_bore, joint):
-    """Hoop and radial stress in the inner part at diameter `at`, Pa (Lamé). inner_bore ≤ at ≤ joint, at > 0."""
+    """Hoop and radial stress in the inner part at diameter `at`, Pa (Lamé). inner_bore ≤ at ≤ joint, at >
+    0."""
     level = -pressure * joint**2 / (joint**2 - inner_bore**2)
     change = (inner_bore / at) ** 2
     return level * (1 + change), level * (1 - change)
@@ -156,7 +165,8 @@ def inner_yield_pressure(inner_yield, inner_bore, joint):
 
 
 def outer_yield_pressure(outer_yield, joint, outer_outside):
-    """Pressure at which the outer part begins to yield, Pa: at its bore, by von Mises (hoop and radial act with unlike sign).
+    """Pressure at which the outer part begins to yield, Pa: at its bore, by von Mises (hoop and radial act
+    with unlike sign).
 
     p = σ(1 − k²)/√(3 + k⁴), k = joint/outside. Judged by hoop alone it would come out too high.
     """
@@ -166,10 +176,11 @@ def outer_yield_pressure(outer_yield, joint, outer_outside):
 
 # past first yield
 
-# Each part elastic up to its yield stress and no stronger past it, von Mises, plane stress. In what yields, the stresses of a disc are
-# known in closed form (Nadai): hoop and radial stress are 2σ/√3·cos(φ ∓ 30°), and from place to place r² goes with e^(−√3φ)/sin φ.
-# φ is 60° at a free edge; pressure from inside drives it up, to 150° at most, pressure from outside down. Strains go with the stresses
-# there are (Hencky), which differs from stepping the load by less than a hundredth here.
+# Each part elastic up to its yield stress and no stronger past it, von Mises, plane stress. In what yields,
+# the stresses of a disc are known in closed form (Nadai): hoop and radial stress are 2σ/√3·cos(φ ∓ 30°), and
+# from place to place r² goes with e^(−√3φ)/sin φ. φ is 60° at a free edge; pressure from inside drives it up,
+# to 150° at most, pressure from outside down. Strains go with the stresses there are (Hencky), which differs
+# from stepping the load by less than a hundredth here.
 
 _FREE, _MOST = math.pi / 3, math.pi * 5 / 6
 
@@ -214,7 +225,8 @@ def _inner_through(ratio):
 def outer_plastic_pressure(outer_yield, joint, outer_outside) -> float:
     """Pressure at which the outer part yields right through and gives way, Pa, as a plain float.
 
-    Plane stress: up to 7 % under 2/√3·σ·ln(outside/joint), which is that of a long tube in plane strain; at most 2/√3·σ.
+    Plane stress: up to 7 % under 2/√3·σ·ln(outside/joint), which is that of a long tube in plane strain; at
+    most 2/√3·σ.
     """
     return (
         -2
@@ -225,7 +237,8 @@ def outer_plastic_pressure(outer_yield, joint, outer_outside) -> float:
 
 
 def inner_plastic_pressure(inner_yield, inner_bore, joint) -> float:
-    """Pressure at which the inner ring yields right through, Pa, as a plain float. Needs a bore; the yield stress in compression."""
+    """Pressure at which the inner ring yields right through, Pa, as a plain float. Needs a bore; the yield
+    stress in compression."""
     return (
         2
         / math.sqrt(3)
@@ -235,9 +248,11 @@ def inner_plastic_pressure(inner_yield, inner_bore, joint) -> float:
 
 
 def outer_set(pressure, joint, outer_outside, outer_yield, outer_modulus) -> float:
-    """What the outer part's bore has grown for good under a pressure, m on the diameter, as a plain float; 0 below first yield.
+    """What the outer part's bore has grown for good under a pressure, m on the diameter, as a plain float; 0
+    below first yield.
 
-    It stays when the pressure goes, since what unloads is elastic. Up to `outer_plastic_pressure`; past it as at it.
+    It stays when the pressure goes, since what unloads is elastic. Up to `outer_plastic_pressure`; past it as
+    at it.
     """
     pressure, joint, outside, stress = map(float, (pressure, joint, outer_outside, outer_yield))
     if pressure <= outer_yield_pressure(stress, joint, outside):
@@ -255,7 +270,8 @@ def outer_set(pressure, joint, outer_outside, outer_yield, outer_modulus) -> flo
 
 
 def inner_set(pressure, inner_bore, joint, inner_yield, inner_modulus) -> float:
-    """What the inner ring's outside has shrunk for good under a pressure, m on the diameter, positive, as a plain float.
+    """What the inner ring's outside has shrunk for good under a pressure, m on the diameter, positive, as a
+    plain float.
 
     As `outer_set`; the ring yields from its bore outwards. Needs a bore; the yield stress in compression.
     """
@@ -264,7 +280,8 @@ def inner_set(pressure, inner_bore, joint, inner_yield, inner_modulus) -> float:
         return 0.0
 
     def ring_outside_edge(phi):
-        """Both constants of Lamé's stresses, level and change at the joint, in the elastic ring outside the edge where φ is phi."""
+        """Both constants of Lamé's stresses, level and change at the joint, in the elastic ring outside the
+        edge where φ is phi."""
         edge2 = bore**2 * math.exp(_place(_FREE) - _place(phi))
         return stress * math.cos(phi), stress / math.sqrt(3) * math.sin(phi) * edge2 / joint**2
 
@@ -302,7 +319,8 @@ def taken_up(
 ) -> float:
     """Interference that a pressure takes up, m, as a plain float: elastically, and by what has yielded.
 
-    Up to `plastic_pressure`. `compliance` comes from `joint_compliance`, `inner_yield` in compression. Needs a bore.
+    Up to `plastic_pressure`. `compliance` comes from `joint_compliance`, `inner_yield` in compression. Needs
+    a bore.
     """
     return (
         float(pressure) * float(joint) * float(compliance)
@@ -322,10 +340,12 @@ def pressure_past_yield(
     inner_modulus,
     outer_modulus,
 ) -> float:
-    """Pressure between two parts of which either may yield, Pa, as a plain float: `contact_pressure` where neither does.
+    """Pressure between two parts of which either may yield, Pa, as a plain float: `contact_pressure` where
+    neither does.
 
-    At most that at which the weaker one yields right through. What the interference is more than pressure × joint × compliance is
-    gone for good (`grip_lost`). `compliance` comes from `joint_compliance`; `inner_yield` in compression. Needs a bore.
+    At most that at which the weaker one yields right through. What the interference is more than pressure ×
+    joint × compliance is gone for good (`grip_lost`). `compliance` comes from `joint_compliance`;
+    `inner_yield` in compression. Needs a bore.
     """
     elastic = float(contact_pressure(*map(float, (interference, joint, compliance))))
     if elastic <= min(
@@ -345,7 +365,8 @@ def pressure_past_yield(
 
 
 def grip_lost(interference, pressure, joint, compliance):
-    """Interference that is gone for good, m: what of it the pressure (`pressure_past_yield`) does not take up elastically; never below 0."""
+    """Interference that is gone for good, m: what of it the pressure (`pressure_past_yield`) does not take up
+    elastically; never below 0."""
     return greatest(interference - pressure * joint * compliance, 0.0)
 
 
@@ -353,7 +374,8 @@ def grip_lost(interference, pressure, joint, compliance):
 
 
 def inner_bore_change(pressure, inner_bore, joint, inner_modulus):
-    """Change of the inner part's bore when pressed in, m, negative: it closes. What a guide or bush is honed for afterwards."""
+    """Change of the inner part's bore when pressed in, m, negative: it closes. What a guide or bush is honed
+    for afterwards."""
     return inner_bore * inner_bore_hoop(pressure, inner_bore, joint) / inner_modulus
 
 

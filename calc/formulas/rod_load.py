@@ -1,7 +1,7 @@
 """What pulls at a rod's cap, and how its bolts give.
 
-SI units. The crank turns evenly, the rod's mass is split onto its two bores as a balance shows it (which keeps mass and
-centre of mass, and is exact at the dead centres).
+SI units. The crank turns evenly, the rod's mass is split onto its two bores as a balance shows it (which
+keeps mass and centre of mass, and is exact at the dead centres).
 """
 
 from calc.core.working import PI
@@ -20,8 +20,8 @@ def top_acceleration(pin_acceleration, throw, rod_length):
 def joint_pull(reciprocating, turning, piston_acceleration, pin_acceleration):
     """Force across the joint of the big end at top dead centre without gas, N.
 
-    It holds back all that hangs on the rod's side of the joint: piston and small end, and the big end without its cap. The cap is
-    driven by the journal that it lies on, and does not load its own bolts.
+    It holds back all that hangs on the rod's side of the joint: piston and small end, and the big end without
+    its cap. The cap is driven by the journal that it lies on, and does not load its own bolts.
     """
     return reciprocating * piston_acceleration + turning * pin_acceleration
 
@@ -31,15 +31,15 @@ def bolt_give(shank_length, shank_area, thread_length, thread_area, modulus):
     return (shank_length / shank_area + thread_length / thread_area) / modulus
 
 
-HEAD, IN_NUT = (
-    0.5,
-    0.5,
-)  # × d: lengths that stand for a hexagon's head and for the thread inside the nut (VDI 2230-1, from memory)
+# × d: lengths that stand for a hexagon's head and for the thread inside the nut (VDI 2230-1, from memory)
+HEAD, IN_NUT = (0.5, 0.5)
 
 
 def ends_give(diameter, nominal_area, core_area, modulus):
-    """What a micrometer over the bolt's ends reads besides, m/N: the head, as a stub of the bolt's diameter, and the core within the nut.
+    """What a micrometer over the bolt's ends reads besides, m/N: the head, as a stub of the bolt's diameter,
+    and the core within the nut.
 
-    Half a diameter stands for each. The nut's own give is not in it: it moves along the bolt and lengthens nothing between the ends.
+    Half a diameter stands for each. The nut's own give is not in it: it moves along the bolt and lengthens
+    nothing between the ends.
     """
     return (HEAD * diameter / nominal_area + IN_NUT * diameter / core_area) / modulus

@@ -5,27 +5,30 @@ Lengths in m, forces in N, stresses in Pa, shares as ratios; written for floats 
 
 from calc.core.working import PI, sqrt
 
-FULL_CUT = 0.75 * sqrt(
-    3
-)  # 1.299: what a thread of 100 % takes off the diameter, over the pitch, in the American handbooks' count
+# 1.299: what a thread of 100 % takes off the diameter, over the pitch, in the American handbooks' count
+FULL_CUT = 0.75 * sqrt(3)
 FULL_HEIGHT = 0.625 * sqrt(3)  # 1.0825: the same down to the basic minor diameter
-FULL_FORMED = 0.68  # Machinery's Handbook for forming taps: 0.0068 per cent of thread; they raise about as much as they push in
+# Machinery's Handbook for forming taps: 0.0068 per cent of thread; they raise about as much as they push in
+FULL_FORMED = 0.68
 
 
 # what a thread holds
 
-SHEAR_SHARE = 0.5  # shear strength over tensile as FED-STD-H28/2B takes it, from memory; tests of most metals lie nearer to 0.6
+# shear strength over tensile as FED-STD-H28/2B takes it, from memory; tests of most metals lie nearer to 0.6
+SHEAR_SHARE = 0.5
 
 
 def hole_shear_area(pitch, length, bolt_major_least, hole_pitch_most):
-    """Area that shears when the hole's thread strips, m², both parts at least material (FED-STD-H28/2B, 2a)."""
+    """Area that shears when the hole's thread strips, m², both parts at least material (FED-STD-H28/2B,
+    2a)."""
     return (
         PI / pitch * length * bolt_major_least * (pitch / 2 + (bolt_major_least - hole_pitch_most) / sqrt(3))
     )
 
 
 def bolt_shear_area(pitch, length, bolt_pitch_least, hole_minor_most):
-    """Area that shears when the bolt's thread strips, m², both parts at least material (FED-STD-H28/2B, 4a)."""
+    """Area that shears when the bolt's thread strips, m², both parts at least material (FED-STD-H28/2B,
+    4a)."""
     return (
         PI / pitch * length * hole_minor_most * (pitch / 2 + (bolt_pitch_least - hole_minor_most) / sqrt(3))
     )
@@ -58,7 +61,8 @@ def lead_tangent(pitch, pitch_diameter):
 
 
 def wire_factor(lead):
-    """Wire diameters that the reading is larger by than the sharp grooves' bottoms: 1 + √(4 + 3·tan²λ), 3 without lead (ASME B1.2)."""
+    """Wire diameters that the reading is larger by than the sharp grooves' bottoms: 1 + √(4 + 3·tan²λ), 3
+    without lead (ASME B1.2)."""
     return 1 + sqrt(4 + 3 * lead**2)
 
 

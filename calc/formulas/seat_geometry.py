@@ -1,11 +1,13 @@
 """The valve seat as three cones: the seat itself, a flatter cut above it, a steeper cut towards the throat.
 
-Every angle is measured from the plane square to the stem (so a 45° seat is 45° either way, but a 30° seat is flat and a 60°
-throat cut steep), in radians. Depth runs along the stem, from the face of the ring or head into the port. Every width across
-is a diameter. A cone is known by its angle and its *face diameter*: where it breaks out, or would, in the face at depth 0.
+Every angle is measured from the plane square to the stem (so a 45° seat is 45° either way, but a 30° seat is
+flat and a 60° throat cut steep), in radians. Depth runs along the stem, from the face of the ring or head
+into the port. Every width across is a diameter. A cone is known by its angle and its *face diameter*: where
+it breaks out, or would, in the face at depth 0.
 
-Plane geometry; the only source is the right triangle. Needs upper < seat < throat, each from 0 to 90°: equal angles have no
-edge between them and divide by zero. An upper angle of 0 is a flat face, a throat angle of 90° a straight bore.
+Plane geometry; the only source is the right triangle. Needs upper < seat < throat, each from 0 to 90°: equal
+angles have no edge between them and divide by zero. An upper angle of 0 is a flat face, a throat angle of 90°
+a straight bore.
 
 Lengths in m.
 """
@@ -18,7 +20,8 @@ from calc.core.working import cos, greatest, least, sin, tan
 
 
 def slant_width(outer, inner, angle):
-    """Width of the band along its face, m: (D_o − D_i)/(2 cos θ). What a bar gauge or a dyed contact band shows."""
+    """Width of the band along its face, m: (D_o − D_i)/(2 cos θ). What a bar gauge or a dyed contact band
+    shows."""
     return (outer - inner) / (2 * cos(angle))
 
 
@@ -72,20 +75,23 @@ def inner_shift(feed, seat_angle, throat_angle):
 
 
 def feed_for_outer(shift, seat_angle, upper_angle):
-    """Feed that moves the outer edge by `shift` of diameter, m: of the upper cutter to bring it in, of the seat's to widen."""
+    """Feed that moves the outer edge by `shift` of diameter, m: of the upper cutter to bring it in, of the
+    seat's to widen."""
     return shift * (tan(seat_angle) - tan(upper_angle)) / 2
 
 
 def feed_for_inner(shift, seat_angle, throat_angle):
-    """Feed that moves the inner edge by `shift` of diameter, m: of the throat cutter to bring it out, of the seat's to widen."""
+    """Feed that moves the inner edge by `shift` of diameter, m: of the throat cutter to bring it out, of the
+    seat's to widen."""
     return shift * (tan(throat_angle) - tan(seat_angle)) / 2
 
 
 def seat_feed_needed(outer, inner, wanted_outer, wanted_inner, seat_angle, upper_angle, throat_angle):
-    """Least feed of the seat cutter after which the other two alone reach the wanted edges, m. 0 where none is needed.
+    """Least feed of the seat cutter after which the other two alone reach the wanted edges, m. 0 where none
+    is needed.
 
-    The upper cut can only bring the outer edge in and the throat cut the inner edge out; what has to move the other way, the
-    seat cutter must do, and every bit of it sinks the valve.
+    The upper cut can only bring the outer edge in and the throat cut the inner edge out; what has to move the
+    other way, the seat cutter must do, and every bit of it sinks the valve.
     """
     return greatest(
         0.0,
@@ -98,7 +104,8 @@ def seat_feed_needed(outer, inner, wanted_outer, wanted_inner, seat_angle, upper
 
 
 def stem_rise(seat_feed, face_removed, valve_angle):
-    """How far the stem tip rises, m: feed of the seat cutter along the stem + layer ground square off the valve's face.
+    """How far the stem tip rises, m: feed of the seat cutter along the stem + layer ground square off the
+    valve's face.
 
     The upper and throat cuts do not move the valve.
     """
@@ -121,7 +128,8 @@ def contact_inner(seat_inner, valve_inner):
 
 
 def overhang(valve_outside, outer, valve_angle):
-    """Valve face left outside the contact band, along the face, m; negative where the seat reaches past the valve's edge."""
+    """Valve face left outside the contact band, along the face, m; negative where the seat reaches past the
+    valve's edge."""
     return slant_width(valve_outside, outer, valve_angle)
 
 
@@ -131,7 +139,8 @@ def margin_left(margin, face_removed, valve_angle):
 
 
 def band_depth(valve_outside, valve_depth, outer, seat_angle):
-    """Depth of the band's outer edge below the face, m, where the closed valve's face edge lies at `valve_depth`.
+    """Depth of the band's outer edge below the face, m, where the closed valve's face edge lies at
+    `valve_depth`.
 
     For valve and seat of one angle: they are then one cone.
     """
@@ -139,15 +148,18 @@ def band_depth(valve_outside, valve_depth, outer, seat_angle):
 
 
 def contact_diameter(valve_angle, seat_angle, outer, inner):
-    """Where a valve and a seat of unlike angles touch first, m of diameter; `outer` where they are alike and the band carries.
+    """Where a valve and a seat of unlike angles touch first, m of diameter; `outer` where they are alike and
+    the band carries.
 
-    With the seat the steeper of the two the gap closes outwards, so the outer edge touches; with the valve steeper, the inner.
+    With the seat the steeper of the two the gap closes outwards, so the outer edge touches; with the valve
+    steeper, the inner.
     """
     return outer if seat_angle >= valve_angle else inner
 
 
 def gap_across(width, valve_angle, seat_angle):
-    """Gap at the band's other edge, square to the valve's face, m; `width` along the seat's face. 0 for like angles."""
+    """Gap at the band's other edge, square to the valve's face, m; `width` along the seat's face. 0 for like
+    angles."""
     return width * sin(abs(seat_angle - valve_angle))
 
 
@@ -156,7 +168,8 @@ def gap_across(width, valve_angle, seat_angle):
 
 @dataclass(frozen=True)
 class Cut:
-    """One cone as cut: from (top diameter, top depth) down to (bottom diameter, bottom depth). m, depth below the face."""
+    """One cone as cut: from (top diameter, top depth) down to (bottom diameter, bottom depth). m, depth below
+    the face."""
 
     angle: float
     top: float
@@ -177,8 +190,9 @@ class Section:
 def section(outer, inner, outer_depth, throat_bore, seat_angle, upper_angle, throat_angle) -> Section:
     """Cuts that leave a band from `outer` to `inner` whose outer edge lies `outer_depth` below the face.
 
-    The upper cut starts in the face at `upper.top` (it must not pass the ring's outside), the throat cut ends at
-    `throat.bottom_depth` in the bore of the throat (it must not pass the ring's depth). throat_bore ≤ inner, upper_angle > 0.
+    The upper cut starts in the face at `upper.top` (it must not pass the ring's outside), the throat cut ends
+    at `throat.bottom_depth` in the bore of the throat (it must not pass the ring's depth). throat_bore ≤
+    inner, upper_angle > 0.
     """
     inner_depth = outer_depth + height(outer, inner, seat_angle)
     return Section(

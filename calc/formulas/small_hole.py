@@ -1,8 +1,9 @@
 """Oil through a short round hole: the friction of its wall and the loss at its edge, one after the other.
 
-The wall alone lets Q_w through (Hagen and Poiseuille, laminar), the edge alone Q_e (orifice). In series both take their share of the
-pressure, Q/Q_w of it the wall and (Q/Q_e)² the edge, so that there is no step between thick and thin oil. Leaves out what the
-swirl behind the inlet adds in a hole shorter than a few diameters; the discharge coefficient carries that.
+The wall alone lets Q_w through (Hagen and Poiseuille, laminar), the edge alone Q_e (orifice). In series both
+take their share of the pressure, Q/Q_w of it the wall and (Q/Q_e)² the edge, so that there is no step between
+thick and thin oil. Leaves out what the swirl behind the inlet adds in a hole shorter than a few diameters;
+the discharge coefficient carries that.
 
 Lengths in m, pressure in Pa, viscosity in Pa·s, density in kg/m³, flow in m³/s.
 """

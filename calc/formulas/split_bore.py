@@ -1,12 +1,15 @@
-"""A bore that is parted by a joint, as of a rod's big end: what cutting the joint's faces makes of it, and what then cleans it up.
+"""A bore that is parted by a joint, as of a rod's big end: what cutting the joint's faces makes of it, and
+what then cleans it up.
 
-Angles in radians from the direction along the rod (the small end's side), positive to the right. After the cut, places are told
-from the middle of the new joint: x to the right, y towards the small end. The old bore is taken as an oval with a centre, which is
-what three two-point readings 60° apart can show: diameter = mean + stretch·cos 2φ + lean·sin 2φ. Odd lobes stay unseen.
+Angles in radians from the direction along the rod (the small end's side), positive to the right. After the
+cut, places are told from the middle of the new joint: x to the right, y towards the small end. The old bore
+is taken as an oval with a centre, which is what three two-point readings 60° apart can show: diameter = mean
++ stretch·cos 2φ + lean·sin 2φ. Odd lobes stay unseen.
 
-Cutting a off the rod's face brings the rod's half down by a, cutting b off the cap's face brings the cap's half up by b. Of a round
-bore of radius R two arcs are left, with their centres a below and b above the joint: 2R − a − b high, and √(R² − a²) and √(R² − b²) wide
-to each side at the joint. So a cut narrows the bore along the rod and leaves its width at the joint, but for a²/2R, as it was.
+Cutting a off the rod's face brings the rod's half down by a, cutting b off the cap's face brings the cap's
+half up by b. Of a round bore of radius R two arcs are left, with their centres a below and b above the joint:
+2R − a − b high, and √(R² − a²) and √(R² − b²) wide to each side at the joint. So a cut narrows the bore along
+the rod and leaves its width at the joint, but for a²/2R, as it was.
 
 Lengths in any one unit. 0 ≤ a, b < R; the oval small against R.
 """
@@ -21,7 +24,8 @@ PARTING = math.pi / 2
 
 
 def oval(along, right, left):
-    """Mean diameter, stretch along the rod, and lean to the right, of readings at 0°, +60° and −60°. Exact for such an oval."""
+    """Mean diameter, stretch along the rod, and lean to the right, of readings at 0°, +60° and −60°. Exact
+    for such an oval."""
     return (along + right + left) / 3, (2 * along - right - left) / 3, (right - left) / 3**0.5
 
 
@@ -41,8 +45,8 @@ def _radius(bore, cos2, sin2):
 
 
 def surface(bore, rod_cut, cap_cut, steps=STEPS) -> tuple:
-    """The bore as it stands after the cut, bolted up: the rod's half from right to left and the cap's from left to right, each as
-    (x, y) points, its edges at the joint included."""
+    """The bore as it stands after the cut, bolted up: the rod's half from right to left and the cap's from
+    left to right, each as (x, y) points, its edges at the joint included."""
     halves = []
     for side, cut in ((1, rod_cut), (-1, cap_cut)):
         right, left = (_edge(bore, cut, end) for end in (PARTING, -PARTING))
@@ -51,9 +55,8 @@ def surface(bore, rod_cut, cap_cut, steps=STEPS) -> tuple:
             *(d for d in _directions(steps) if left < d[0] < right),
             _direction(left),
         )
-        radii = (
-            _radius(bore, cos2, sin2) for _, _, _, cos2, sin2 in directions
-        )  # the same on the opposite side: an oval has a centre
+        # the same on the opposite side: an oval has a centre
+        radii = (_radius(bore, cos2, sin2) for _, _, _, cos2, sin2 in directions)
         halves.append(
             tuple(
                 [
@@ -76,7 +79,8 @@ def _directions(steps) -> tuple:
 
 
 def _edge(bore, cut, end):
-    """Direction, from the half's own middle, in which the old bore meets the new face: radius·cos = cut, by halving."""
+    """Direction, from the half's own middle, in which the old bore meets the new face: radius·cos = cut, by
+    halving."""
     if not cut:
         return end
     middle, out = 0.0, end
@@ -90,8 +94,8 @@ def _edge(bore, cut, end):
 
 
 def farthest(bore, rod_cut, cap_cut, centre=0.0):
-    """Distance of the bore's farthest place from a centre that lies `centre` above the joint, and its direction there: a circle of
-    that radius is the smallest that cleans the bore up all round."""
+    """Distance of the bore's farthest place from a centre that lies `centre` above the joint, and its
+    direction there: a circle of that radius is the smallest that cleans the bore up all round."""
     distance, x, y = max(
         [
             (math.hypot(x, y - centre), x, y - centre)
@@ -103,8 +107,9 @@ def farthest(bore, rod_cut, cap_cut, centre=0.0):
 
 
 def more_cut(bore, rod_cut, cap_cut, radius, most, centre=0.0, rod=1, cap=1):
-    """What must further come off each face so that a circle of that radius cleans up; None where `most` is not enough, as where the
-    bore is too wide at the joint. Equal cuts leave the centre where it was; rod or cap 0: off the other face only, the centre kept.
+    """What must further come off each face so that a circle of that radius cleans up; None where `most` is
+    not enough, as where the bore is too wide at the joint. Equal cuts leave the centre where it was; rod or
+    cap 0: off the other face only, the centre kept.
     """
 
     def clean(more):

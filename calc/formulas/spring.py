@@ -1,10 +1,11 @@
 """Cylindrical helical compression springs of round wire: rate, stress, coil bind, surge, endurance.
 
-After EN 13906-1 and Shigley's chapter on springs, from memory. `mean_diameter` is that of the coil's middle line: outside less one
-wire. Turns are counted as *active* (those that move) and *total* (those that stand in the way); closed and ground ends take two.
+After EN 13906-1 and Shigley's chapter on springs, from memory. `mean_diameter` is that of the coil's middle
+line: outside less one wire. Turns are counted as *active* (those that move) and *total* (those that stand in
+the way); closed and ground ends take two.
 
-Holds for a constant pitch and a load along the axis. A spring whose coils touch one after the other gets stiffer as it closes.
-Lengths in m, forces in N, stresses and moduli in Pa, frequencies in Hz.
+Holds for a constant pitch and a load along the axis. A spring whose coils touch one after the other gets
+stiffer as it closes. Lengths in m, forces in N, stresses and moduli in Pa, frequencies in Hz.
 """
 
 from calc.core.working import PI, sqrt
@@ -47,7 +48,8 @@ def free_length(load, height, rate):
 
 
 def solid_length(wire, total, ground=True):
-    """Length with all coils together, m: n_t·d with both ends ground flat, (n_t + 1.5)·d with closed ends as they were wound."""
+    """Length with all coils together, m: n_t·d with both ends ground flat, (n_t + 1.5)·d with closed ends as
+    they were wound."""
     return (total if ground else total + UNGROUND) * wire
 
 
@@ -65,9 +67,11 @@ def shear_stress(load, wire, mean_diameter, factor):
 
 
 def endurance_share(amplitude, mean, amplitude_borne, mean_borne, shear_strength):
-    """Share of an endless life's stress that is used: Goodman's line through the point that is borne and the shear strength.
+    """Share of an endless life's stress that is used: Goodman's line through the point that is borne and the
+    shear strength.
 
-    amplitude/S_e + mean/S_u with S_e = amplitude_borne/(1 − mean_borne/S_u). Needs mean_borne < shear_strength.
+    amplitude/S_e + mean/S_u with S_e = amplitude_borne/(1 − mean_borne/S_u). Needs mean_borne <
+    shear_strength.
     """
     borne = amplitude_borne / (1 - mean_borne / shear_strength)
     return amplitude / borne + mean / shear_strength
@@ -82,5 +86,6 @@ def active_mass(wire, mean_diameter, active, density):
 
 
 def surge_frequency(rate, active_mass):
-    """Lowest natural frequency of a spring held at both ends, Hz: ½·√(k/m). With one end free it is half of that."""
+    """Lowest natural frequency of a spring held at both ends, Hz: ½·√(k/m). With one end free it is half of
+    that."""
     return sqrt(rate / active_mass) / 2

@@ -1,7 +1,9 @@
-"""Sums of sizes, each anywhere within its tolerance: worst case, root sum of squares, the exact share within limits, and a simulation.
+"""Sums of sizes, each anywhere within its tolerance: worst case, root sum of squares, the exact share within
+limits, and a simulation.
 
-A part's tolerance is its half width ± h about its middle (m); what a sum differs from the sum of the middles by is its deviation.
-Shapes: "uniform", every size within the tolerance equally likely; "normal", the tolerance is three standard deviations either way.
+A part's tolerance is its half width ± h about its middle (m); what a sum differs from the sum of the middles
+by is its deviation. Shapes: "uniform", every size within the tolerance equally likely; "normal", the
+tolerance is three standard deviations either way.
 """
 
 import math
@@ -28,15 +30,17 @@ def root_sum_square(halves):
 
 
 def standard_deviation(root, shape):
-    """Of the sum, from its root sum of squares: ± h is three standard deviations of a normal part, √3 of a uniform one."""
+    """Of the sum, from its root sum of squares: ± h is three standard deviations of a normal part, √3 of a
+    uniform one."""
     return root / 3 if shape == "normal" else sqrt(root**2 / 3)
 
 
 def share_below(deviation: float, halves, shape: str) -> float:
     """Probability that the sum's deviation is `deviation` or less; plain floats.
 
-    Uniform parts: P = Σ (−1)^|S| (x − w(S))₊ⁿ / (n!·Πwᵢ) over all sets S of parts, x counted from the least sum, w = 2h: Irwin and
-    Hall's distribution for unequal widths, in whole numbers. Normal parts: Φ. Up to 12 parts (2ⁿ sets).
+    Uniform parts: P = Σ (−1)^|S| (x − w(S))₊ⁿ / (n!·Πwᵢ) over all sets S of parts, x counted from the least
+    sum, w = 2h: Irwin and Hall's distribution for unequal widths, in whole numbers. Normal parts: Φ. Up to 12
+    parts (2ⁿ sets).
     """
     if shape == "normal":
         sd = standard_deviation(root_sum_square(halves), shape)
@@ -60,7 +64,8 @@ def share_below(deviation: float, halves, shape: str) -> float:
 
 
 def share_within(low: float, high: float, halves, shape: str) -> float:
-    """Probability that the sum's deviation lies from `low` to `high`, either infinite where there is no limit."""
+    """Probability that the sum's deviation lies from `low` to `high`, either infinite where there is no
+    limit."""
     if not any(halves):  # nothing spreads: the sum lies at its middle
         return float(low < 1 / _PICO and high > -1 / _PICO)
     below = 0.0 if math.isinf(low) else share_below(low, halves, shape)
@@ -88,9 +93,8 @@ def simulate(halves, shape: str, n: int, seed: int = SEED) -> list[float]:
     return sums
 
 
-@lru_cache(
-    maxsize=2
-)  # drawing takes longer than all the rest, and the next keystroke asks for the same again
+# drawing takes longer than all the rest, and the next keystroke asks for the same again
+@lru_cache(maxsize=2)
 def _drawn(parts: int, shape: str, n: int, seed: int) -> list[array]:
     """For each part n deviations in half widths."""
     draw = Random(

@@ -1,6 +1,8 @@
-"""Angles, circles and tapers at the bench: sine bar, holes on a pitch circle, cones and how they are gauged over rollers.
+"""Angles, circles and tapers at the bench: sine bar, holes on a pitch circle, cones and how they are gauged
+over rollers.
 
-Plane geometry; the only source is the right triangle. Lengths in m, angles in rad, written for floats and traced numbers alike.
+Plane geometry; the only source is the right triangle. Lengths in m, angles in rad, written for floats and
+traced numbers alike.
 """
 
 import math
@@ -21,7 +23,8 @@ def sine_angle(length, height):
 
 
 def sine_sensitivity(length, angle):
-    """Height for a radian of angle, m: L·cos α. Goes to nothing at 90°, which is why steep angles are not set so."""
+    """Height for a radian of angle, m: L·cos α. Goes to nothing at 90°, which is why steep angles are not set
+    so."""
     return length * cos(angle)
 
 
@@ -64,7 +67,8 @@ def small_end(large, ratio, length):
 def over_rollers(small, side, roller):
     """Reading over two rollers that lie on the plate against a cone standing on its small end, m.
 
-    Each roller touches plate and flank, which leans over it: d + w·(1 + 1/cos α + tan α), w the roller's diameter.
+    Each roller touches plate and flank, which leans over it: d + w·(1 + 1/cos α + tan α), w the roller's
+    diameter.
     """
     return small + roller * (1 + 1 / cos(side) + tan(side))
 

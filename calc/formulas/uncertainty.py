@@ -1,7 +1,8 @@
-"""Standard uncertainties of the sources that a shop meets, their sum, and the coverage factor (GUM, JCGM 100:2008).
+"""Standard uncertainties of the sources that a shop meets, their sum, and the coverage factor (GUM, JCGM
+100:2008).
 
-Lengths in metres throughout, expansions 1/K, temperature differences K. `u` is a standard uncertainty, a "half width" the ± of a
-rectangular distribution: anywhere between, equally likely.
+Lengths in metres throughout, expansions 1/K, temperature differences K. `u` is a standard uncertainty, a
+"half width" the ± of a rectangular distribution: anywhere between, equally likely.
 """
 
 import math
@@ -17,7 +18,8 @@ def mean(readings):
 
 
 def spread(readings, middle):
-    """Standard deviation of single readings about their mean, n − 1 in the divisor (GUM 4.2.2). Two readings or more."""
+    """Standard deviation of single readings about their mean, n − 1 in the divisor (GUM 4.2.2). Two readings
+    or more."""
     return sqrt(sum((x - middle) ** 2 for x in readings) / (len(readings) - 1))
 
 
@@ -42,8 +44,9 @@ def unequal_warmth(length, part_alpha, difference):
 
 
 def room_warmth(length, part_alpha, gauge_alpha, alpha_half_width, off):
-    """Standard uncertainty from both lying up to ± off from 20 °C, m: they grow unlike, and neither coefficient is known better than
-    ± alpha_half_width. The product of two doubts is kept, for it is all that is left where both are of one material (GUM H.1.7).
+    """Standard uncertainty from both lying up to ± off from 20 °C, m: they grow unlike, and neither
+    coefficient is known better than ± alpha_half_width. The product of two doubts is kept, for it is all that
+    is left where both are of one material (GUM H.1.7).
     """
     return (
         length
@@ -58,14 +61,15 @@ def combined(parts):
 
 
 def effective_freedom(total, parts):
-    """Welch and Satterthwaite's effective degrees of freedom (GUM G.4.1) from (u, degrees of freedom) of the parts that have any;
-    parts that are sure of themselves are left out. `ENOUGH` at most."""
+    """Welch and Satterthwaite's effective degrees of freedom (GUM G.4.1) from (u, degrees of freedom) of the
+    parts that have any; parts that are sure of themselves are left out. `ENOUGH` at most."""
     parts = [(u, freedom) for u, freedom in parts if u > 0]
     return least(1 / sum((u / total) ** 4 / freedom for u, freedom in parts), ENOUGH) if parts else ENOUGH
 
 
 def coverage_factor(probability: float, freedom: float) -> float:
-    """k: the number of standard uncertainties either way within which a value of Student's t lies with that probability (GUM G.3).
+    """k: the number of standard uncertainties either way within which a value of Student's t lies with that
+    probability (GUM G.3).
 
     `freedom` from 1 up, fractions allowed; probability 0.5 to 0.9999. To 10⁻⁷ of its value.
     """
@@ -84,8 +88,8 @@ def _within(t, freedom):
 
 
 def _incomplete_beta(a, b, x, rest):
-    """Regularised incomplete beta function I_x(a, b), 0 < x < 1, by its continued fraction; `rest` is 1 − x, given apart to keep its
-    digits."""
+    """Regularised incomplete beta function I_x(a, b), 0 < x < 1, by its continued fraction; `rest` is 1 − x,
+    given apart to keep its digits."""
     if x > (a + 1) / (a + b + 2):
         return 1 - _incomplete_beta(b, a, rest, x)
     front = (

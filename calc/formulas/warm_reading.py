@@ -1,16 +1,20 @@
-"""A size read warm, brought to the 20 °C at which sizes are stated (ISO 1). Lengths m, expansions 1/K, temperatures K."""
+"""A size read warm, brought to the 20 °C at which sizes are stated (ISO 1). Lengths m, expansions 1/K,
+temperatures K."""
 
 from calc.core.working import sqrt
 
 GAUGE_ALPHA = 11.5e-6  # 1/K, steel gauges and gauge blocks: ISO 3650 has (11.5 ± 1.0)·10⁻⁶, from memory
 
-ALPHA_DOUBT = 0.05  # of the part's coefficient, expanded: a few per cent between castings of one alloy; common practice, no source
+# of the part's coefficient, expanded: a few per cent between castings of one alloy; common practice, no
+# source
+ALPHA_DOUBT = 0.05
 
 
 def at_reference(reading, part_alpha, gauge_alpha, part_temperature, gauge_temperature, reference):
     """Size of the part at the reference temperature, m: reading·(1 + α_g(t_g − t_0))/(1 + α_p(t_p − t_0)).
 
-    A warm part reads large, a warm gauge reads small. Holds for mean coefficients between the reference and each temperature.
+    A warm part reads large, a warm gauge reads small. Holds for mean coefficients between the reference and
+    each temperature.
     """
     return (
         reading
@@ -20,10 +24,12 @@ def at_reference(reading, part_alpha, gauge_alpha, part_temperature, gauge_tempe
 
 
 def temperature_doubt(size, part_alpha, gauge_alpha, part_doubt, gauge_doubt):
-    """What the doubts of both temperatures (K, of one kind: both standard or both expanded) are worth in the size, m."""
+    """What the doubts of both temperatures (K, of one kind: both standard or both expanded) are worth in the
+    size, m."""
     return size * sqrt((part_alpha * part_doubt) ** 2 + (gauge_alpha * gauge_doubt) ** 2)
 
 
 def expansion_doubt(size, part_alpha, part_doubt, part_temperature, reference):
-    """What it is worth that the part's coefficient is known to a share of itself only, m; nothing at the reference temperature."""
+    """What it is worth that the part's coefficient is known to a share of itself only, m; nothing at the
+    reference temperature."""
     return size * part_alpha * part_doubt * abs(part_temperature - reference)

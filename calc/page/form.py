@@ -14,8 +14,9 @@ from calc.page.html import Html, both, children, el, symbol
 
 
 def form(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, presets: dict) -> Html:
-    """Fields in declared order; those that rarely change stand folded below, and the temperatures of warm readings last. They are
-    empty, with the example's values as hints; `presets` are filled in as if they had been read."""
+    """Fields in declared order; those that rarely change stand folded below, and the temperatures of warm
+    readings last. They are empty, with the example's values as hints; `presets` are filled in as if they had
+    been read."""
     first = [_field(t, anchor, presets) for t in taken if not t.input.fold]
     folded = [_field(t, anchor, presets) for t in taken if t.input.fold]
     warm = [
@@ -134,7 +135,8 @@ def _any_quantity(declared: Open, id: str, preset: str | None, described: str) -
 
 
 def is_question(declared) -> bool:
-    """Is a choice a question put to the calculator, whose first answer stands until another is chosen? Others are facts of the part."""
+    """Is a choice a question put to the calculator, whose first answer stands until another is chosen? Others
+    are facts of the part."""
     return isinstance(declared, Choice) and not (
         declared.must or declared.feature or declared.assumed or declared.which
     )
@@ -154,8 +156,8 @@ def _message(id: str, name: str) -> Html:
 
 
 def _entry(name, id, shape, value, preset, described, label=None) -> Html:
-    """A field for a number, with the example's text in both systems; `value` None leaves it empty. In a grid, where `label` names
-    the cell, the unit stands above the column."""
+    """A field for a number, with the example's text in both systems; `value` None leaves it empty. In a grid,
+    where `label` names the cell, the unit stands above the column."""
     metric, inch = ("" if value is None else shape.bare(float(value), s) for s in ("metric", "inch"))
     units = shape.metric.symbol, shape.inch.symbol
     preset = None if preset is None else with_unit(preset, shape)

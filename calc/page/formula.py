@@ -1,7 +1,8 @@
-"""Working lines, read back from the numbers that were really used: MathML for the page, one line of text for the terminal.
+"""Working lines, read back from the numbers that were really used: MathML for the page, one line of text for
+the terminal.
 
-Both are written by one walk through the expression, so that brackets stand in the one where they stand in the other, but for
-fractions, which MathML stacks.
+Both are written by one walk through the expression, so that brackets stand in the one where they stand in the
+other, but for fractions, which MathML stacks.
 """
 
 import math
@@ -37,7 +38,8 @@ def line_text(n: Number, system: str) -> str:
 
 @dataclass
 class _Piece:
-    """A written part of a formula: how firmly it holds together, and whether a minus sign stands in front of it."""
+    """A written part of a formula: how firmly it holds together, and whether a minus sign stands in front of
+    it."""
 
     out: str
     holds: int = ATOM
@@ -48,7 +50,8 @@ def _write(n: Number, style, numbers: bool) -> _Piece:
     """The expression behind `n`: in symbols, or with the numbers put in."""
 
     def part(i, least, leading=False) -> _Piece:
-        """An operand, bracketed where it holds less firmly than needed, or has a minus that would follow another sign."""
+        """An operand, bracketed where it holds less firmly than needed, or has a minus that would follow
+        another sign."""
         piece = _write(n.args[i], style, numbers)
         return (
             _Piece(style.bracketed(piece.out))
@@ -106,7 +109,8 @@ def _write(n: Number, style, numbers: bool) -> _Piece:
 
 
 def _in_thirds(n: Number, style) -> _Piece | None:
-    """A constant exponent such as 2/3, which decimals would only come near; None where decimals say it exactly."""
+    """A constant exponent such as 2/3, which decimals would only come near; None where decimals say it
+    exactly."""
     share = Fraction(n.value).limit_denominator(12)
     if n.op != "const" or abs(float(share) - n.value) > 1e-15 or share.denominator % 3:
         return None

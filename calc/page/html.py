@@ -8,17 +8,12 @@ from calc.core.result import Text
 from calc.core.working import Form, Number
 
 VOID = {"input", "br", "hr", "link", "meta"}
-SHAPES = {
-    "line",
-    "path",
-    "polygon",
-    "polyline",
-    "rect",
-    "circle",
-}  # of SVG, where an element left open takes in what follows
+# of SVG, where an element left open takes in what follows
+SHAPES = {"line", "path", "polygon", "polyline", "rect", "circle"}
 
 
-# Marks that turn the direction of what follows them: a name that bears one would show another name, or the size behind it backwards.
+# Marks that turn the direction of what follows them: a name that bears one would show another name, or the
+# size behind it backwards.
 _TURNS = re.compile("[\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]")
 
 
@@ -36,7 +31,8 @@ class Html(str):
 
 
 def children(*nodes) -> Html:
-    """Nodes in a row: markup as it is, strings escaped, Texts and Numbers in both unit systems, None and False dropped."""
+    """Nodes in a row: markup as it is, strings escaped, Texts and Numbers in both unit systems, None and
+    False dropped."""
     return Html("".join([node if type(node) is Html else _node(node) for node in nodes]))
 
 
@@ -55,7 +51,8 @@ def _node(node) -> str:
 
 
 def el(name: str, /, *nodes, **attributes) -> Html:
-    """An element. Attributes: `class_` for class, `_` becomes `-`; True writes the bare name, None and False leave it out."""
+    """An element. Attributes: `class_` for class, `_` becomes `-`; True writes the bare name, None and False
+    leave it out."""
     written = (
         "".join(
             [

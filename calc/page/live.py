@@ -18,17 +18,17 @@ def answer(request: str) -> str:
     """Calls "job-…" go to `calc.page.job`, which is imported with the first of them.
 
     {"call": "evaluate", "calculator": id, "anchor": id, "entries": {name: text}, "system": "metric"|"inch",
-    "working": is it open, "standing": null (what is not entered is the example's) or {"engine": name or "", "which": part in hand,
-    "job": {entry: {"words", "stage"}} that a job filled in}} ->
-    {"ok": true, "html": {part: markup}, "notes": {name: sentence}, "origins": {name: {"from", "words", "shown"}}, "errors": []} or
-    {"ok": false, "html": {}, "notes": {}, "errors": [{"field", "code", "message", "suggestion"}]}; a suggestion is what may have been
-    meant, a text that is accepted in that field, or "".
+    "working": is it open, "standing": null (what is not entered is the example's) or {"engine": name or "",
+    "which": part in hand, "job": {entry: {"words", "stage"}} that a job filled in}} -> {"ok": true, "html":
+    {part: markup}, "notes": {name: sentence}, "origins": {name: {"from", "words", "shown"}}, "errors": []} or
+    {"ok": false, "html": {}, "notes": {}, "errors": [{"field", "code", "message", "suggestion"}]}; a
+    suggestion is what may have been meant, a text that is accepted in that field, or "".
 
-    {"call": "sizes", "engine": name or "", "sizes": ["feature part"]} -> {"ok": true, "html": {"feature part": markup}}: sizes of a
-    sentence, for another engine than the examples'.
+    {"call": "sizes", "engine": name or "", "sizes": ["feature part"]} -> {"ok": true, "html": {"feature
+    part": markup}}: sizes of a sentence, for another engine than the examples'.
 
-    With "first": true the verdict comes alone, in a third of the time, in a reply that says "more": true where {"call": "rest"}
-    gives another with all other parts.
+    With "first": true the verdict comes alone, in a third of the time, in a reply that says "more": true
+    where {"call": "rest"} gives another with all other parts.
     """
     asked = json.loads(request)
     if asked["call"].startswith("job-"):
@@ -77,7 +77,8 @@ def _evaluated(asked: dict) -> dict:
 
 
 def standing_of(asked: dict | None) -> Standing | None:
-    """What a page's entries stand on: the engine chosen on it or its job's, the part in hand, what a job filled in."""
+    """What a page's entries stand on: the engine chosen on it or its job's, the part in hand, what a job
+    filled in."""
     if asked is None:
         return None
     try:

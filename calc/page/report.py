@@ -1,4 +1,5 @@
-"""A result or a declaration as plain data (for JSON) and as text (for the terminal). The schema is in calc/COMMAND.md; keep it stable."""
+"""A result or a declaration as plain data (for JSON) and as text (for the terminal). The schema is in
+calc/COMMAND.md; keep it stable."""
 
 from calc.core.result import VERDICT_WORDS, Result
 from calc.core.working import Number

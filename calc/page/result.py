@@ -20,8 +20,8 @@ SOURCE_KINDS = {
 
 
 def verdict(result: Result, anchor: str) -> Html:
-    """The verdict with the leading numbers, which stays in sight while entries change; below it what to do, and what it takes for granted.
-    An example is marked as one, in words and shape."""
+    """The verdict with the leading numbers, which stays in sight while entries change; below it what to do,
+    and what it takes for granted. An example is marked as one, in words and shape."""
     v, state = result.verdict, "example" if result.example else result.verdict.state
     headline = (
         _listed((_linked(t, anchor) for t in _next(result)), "; ")
@@ -68,8 +68,8 @@ def _readers(output, result: Result) -> bool:
 
 
 def granted(result: Result, anchor: str) -> Html | None:
-    """What the verdict takes for granted: sizes that stand in, what is assumed, and whose limits these are; each leads to its field.
-    Where there is no verdict yet, nothing."""
+    """What the verdict takes for granted: sizes that stand in, what is assumed, and whose limits these are;
+    each leads to its field. Where there is no verdict yet, nothing."""
     if result.standing is None or result.verdict.state in ("awaited", "unjudged"):
         return None
     told, sheet = [], result.sheet
@@ -117,7 +117,8 @@ def _shown(t) -> "Number | str":
 
 
 def origins(result: Result, system: str) -> dict:
-    """Where each field's value comes from, by name: {"from": kind, "words": in five words at most, "shown": what stands in for an entry}.
+    """Where each field's value comes from, by name: {"from": kind, "words": in five words at most, "shown":
+    what stands in for an entry}.
 
     What is missed keeps the example as a hint, but not one of another engine's sizes.
     """
@@ -253,7 +254,8 @@ def working(result: Result) -> Html:
 
 
 def _value(t):
-    """An input's value as it is told, None of what was left out, is still to be read, or stands in a grid of its own."""
+    """An input's value as it is told, None of what was left out, is still to be read, or stands in a grid of
+    its own."""
     if t.value is None or t.origin.kind in ("none", "missed") or isinstance(t.value, tuple):
         return None
     return (
@@ -288,15 +290,16 @@ WIDE = 4  # columns, from which on a table does not fit a phone
 
 
 def table(t: Table, by_row: bool = True) -> Html:
-    """A table; a wide one is laid out row by row on a narrow screen (`by_row`), or else stays a table and is moved sideways."""
+    """A table; a wide one is laid out row by row on a narrow screen (`by_row`), or else stays a table and is
+    moved sideways."""
     by_row = by_row and len(t.columns) >= WIDE
     states = t.states or ("",) * len(t.rows)
     rows = [
         row_of([children(row[0], _row_state(s)), *row[1:]], t.columns if by_row else None, state=s)
         for row, s in zip(t.rows, states)
     ]
-    # A class keeps the theme's script from wrapping it, which it would not do again for a live result.
-    # The search takes a table's cells for one endless word, on which it then fails: it is kept out of the index.
+    # A class keeps the theme's script from wrapping it, which it would not do again for a live result. The
+    # search takes a table's cells for one endless word, on which it then fails: it is kept out of the index.
     made = el(
         "table",
         el("caption", t.title),
@@ -313,13 +316,15 @@ def table(t: Table, by_row: bool = True) -> Html:
 
 
 def head_of(columns, by_row: bool) -> Html:
-    """A table's head. Row by row its layout is no table's any more, so what it is must be said: some browsers go by the layout."""
+    """A table's head. Row by row its layout is no table's any more, so what it is must be said: some browsers
+    go by the layout."""
     cells = (el("th", c, scope="col", role="columnheader" if by_row else None) for c in columns)
     return el("thead", el("tr", *cells, role="row" if by_row else None), role="rowgroup" if by_row else None)
 
 
 def row_of(cells, columns=None, state: str = "") -> Html:
-    """A row, headed by its first cell; given the columns' names, each other cell carries its own for the layout row by row."""
+    """A row, headed by its first cell; given the columns' names, each other cell carries its own for the
+    layout row by row."""
     if columns is None:
         first, *rest = el("th", cells[0], scope="row"), *(el("td", c) for c in cells[1:])
     else:

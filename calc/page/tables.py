@@ -52,16 +52,8 @@ ENGINE_THREADS = (
     "1/2-20",
 )
 TAP_SHARE = 0.75  # of full thread, common practice, no source
-UNDERSIZES = (
-    "0.25 mm",
-    "0.50 mm",
-    "0.75 mm",
-    "1.00 mm",
-    "0.010 in",
-    "0.020 in",
-    "0.030 in",
-    "0.040 in",
-)  # common practice, no source
+# common practice, no source
+UNDERSIZES = ("0.25 mm", "0.50 mm", "0.75 mm", "1.00 mm", "0.010 in", "0.020 in", "0.030 in", "0.040 in")
 
 
 def iso_286_holes() -> Table:
@@ -137,7 +129,8 @@ def undersizes() -> Table:
 
 
 def threads() -> Table:
-    """Limits of bolt and hole in the usual classes, and the drill that leaves three quarters of thread, of either list."""
+    """Limits of bolt and hole in the usual classes, and the drill that leaves three quarters of thread, of
+    either list."""
     rows = []
     for name in ENGINE_THREADS:
         thread = THREADS[name]

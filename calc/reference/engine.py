@@ -12,15 +12,17 @@
     main_bore = { label = "Main bearing bore, shells fitted", nominal = "55.065 mm", low = "55.050 mm", high = "55.080 mm" }
     main_clearance = { label = "Main bearing clearance", wear = "0.150 mm", follows = "crankcase.main_bore - crank.main_journal" }
 
-A feature may also say its `kind` (length if not said), `decimals` shown in the metric unit, and `from` where its values come from.
-One that an engine has several of says its `places`: a list such as ["1", "2", "3"], or the name of a list that stands under [places]:
+A feature may also say its `kind` (length if not said), `decimals` shown in the metric unit, and `from` where
+its values come from. One that an engine has several of says its `places`: a list such as ["1", "2", "3"], or
+the name of a list that stands under [places]:
 
     [places]
     mains = ["1", "2", "3"]
 
 What follows from features with places has those that all of them share.
 
-Sizes beside the standard one, to which a part is re-machined or in which it is sold, stand in a list; all limits move with them:
+Sizes beside the standard one, to which a part is re-machined or in which it is sold, stand in a list; all
+limits move with them:
 
     main_journal = { ..., undersizes = ["0.25 mm", "0.50 mm"] }     smaller by so much: journals
     main_housing = { ..., oversizes = ["0.50 mm"] }                 larger by so much: bores, rings, shell walls
@@ -47,11 +49,8 @@ from calc.reference.materials import MATERIALS
 
 DEMO = "TS-16"
 WHAT = ("nominal", "low", "high", "wear")
-STEPS = {
-    "undersizes": " undersize",
-    "oversizes": " oversize",
-    "sizes": "",
-}  # what each list's sizes are called
+# what each list's sizes are called
+STEPS = {"undersizes": " undersize", "oversizes": " oversize", "sizes": ""}
 _WORDS = {"label", "kind", "decimals", "follows", "tool", "from", "places", *WHAT, *STEPS}
 FEATURE = re.compile(r"[a-z_][a-z0-9_]*\.[a-z0-9_]+")  # what may name one: group.name
 LONGEST_NAME, LONGEST_PLACE, MOST_PLACES = 80, 40, 64
@@ -63,7 +62,8 @@ class SheetError(ValueError):
 
 @dataclass(frozen=True)
 class Step:
-    """A size beside the standard one: what it is called ("0.25 mm undersize", "0.32 mm"), and how far from it, in SI."""
+    """A size beside the standard one: what it is called ("0.25 mm undersize", "0.32 mm"), and how far from
+    it, in SI."""
 
     name: str
     offset: float
@@ -74,7 +74,8 @@ STANDARD = Step("standard", 0.0)
 
 @dataclass(frozen=True)
 class Feature:
-    """A size of an engine: SI values, `None` where the sheet gives none. `steps` are its other sizes, the nearest first."""
+    """A size of an engine: SI values, `None` where the sheet gives none. `steps` are its other sizes, the
+    nearest first."""
 
     id: str
     label: str
@@ -130,8 +131,8 @@ class Feature:
 
 @dataclass(frozen=True)
 class Engine:
-    """An engine family's sheet: its sizes, and of what its parts are made (`materials`: an id of calc/reference/materials.py, by the part's own).
-    `source` says whose numbers these are."""
+    """An engine family's sheet: its sizes, and of what its parts are made (`materials`: an id of
+    calc/reference/materials.py, by the part's own). `source` says whose numbers these are."""
 
     name: str
     about: str
@@ -144,8 +145,8 @@ class Engine:
         return self.source == "invented"
 
     def mark(self, ids: set) -> str:
-        """Eight hexadecimal digits (CRC-32) that change with any size, limit or place of these features and of what follows from them
-        alone; not with words, nor with what else stands on the sheet."""
+        """Eight hexadecimal digits (CRC-32) that change with any size, limit or place of these features and
+        of what follows from them alone; not with words, nor with what else stands on the sheet."""
         known, more = set(ids), True
         while more:  # what follows may itself be followed from
             more = {
@@ -184,17 +185,16 @@ class Engine:
 
 @cache
 def engine(name: str) -> Engine:
-    """The engine family of that name: "TS-16" stands in engines/ts16.toml. KeyError where there is no such sheet."""
+    """The engine family of that name: "TS-16" stands in engines/ts16.toml. KeyError where there is no such
+    sheet."""
     file = re.sub(r"[^a-z0-9]", "", name.lower()) + ".toml"
     try:
-        data = __spec__.loader.get_data(
-            os.path.join(os.path.dirname(__file__), "engines", file)
-        )  # from a folder and from a zip alike
+        # from a folder and from a zip alike
+        data = __spec__.loader.get_data(os.path.join(os.path.dirname(__file__), "engines", file))
     except OSError:
         archive = getattr(__spec__.loader, "archive", "")
-        if archive and not os.path.exists(
-            archive
-        ):  # a Python that woke without its files: whoever asked brings them, and asks again
+        # a Python that woke without its files: whoever asked brings them, and asks again
+        if archive and not os.path.exists(archive):
             raise ImportError(f"{archive} is not there yet") from None
         raise KeyError(
             f"there is no data sheet for {name!r}: calc/reference/engines/{file} does not exist"
@@ -309,7 +309,8 @@ def _material(row, wrong) -> str:
 
 
 def _feature(id, row, source, lists, other, wrong) -> Feature:
-    """One feature, checked; `lists` are the named lists of places, `other(id)` gives a feature that it follows from, `wrong(reason)` the error to raise."""
+    """One feature, checked; `lists` are the named lists of places, `other(id)` gives a feature that it
+    follows from, `wrong(reason)` the error to raise."""
     for key in row:
         if key not in _WORDS:
             near = get_close_matches(key, _WORDS, 1)
@@ -520,7 +521,8 @@ def _terms(follows: str, shape: Form, other, wrong) -> tuple:
 
 
 def _worked(terms: tuple, other) -> dict:
-    """nominal, low and high of such a sum; the limits at the worst of theirs. In decimals, as they are written: 8.015 less 7.950 mm is 0.065 mm."""
+    """nominal, low and high of such a sum; the limits at the worst of theirs. In decimals, as they are
+    written: 8.015 less 7.950 mm is 0.065 mm."""
     worked = {"nominal": Fraction(0), "low": Fraction(0), "high": Fraction(0)}
     for weight, id in terms:
         feature = other(id)

@@ -1,10 +1,12 @@
-"""Materials of the engine's parts: how stiff, how far they grow with heat, how much stress they bear, and how hot they may get.
+"""Materials of the engine's parts: how stiff, how far they grow with heat, how much stress they bear, and how
+hot they may get.
 
-The numbers are typical values of generic grades, written down from memory of the usual handbooks and rounded. A casting in the
-hand may differ: expansion by a few per cent, stiffness by five, yield strength by a fifth or more. Where the maker or the
-supplier of a part gives a value, that value goes before these.
+The numbers are typical values of generic grades, written down from memory of the usual handbooks and rounded.
+A casting in the hand may differ: expansion by a few per cent, stiffness by five, yield strength by a fifth or
+more. Where the maker or the supplier of a part gives a value, that value goes before these.
 
-Every temperature is absolute (K), every stress in Pa. Expansion is counted from the 20 °C at which sizes are stated (ISO 1).
+Every temperature is absolute (K), every stress in Pa. Expansion is counted from the 20 °C at which sizes are
+stated (ISO 1).
 """
 
 from bisect import bisect_right
@@ -14,9 +16,10 @@ REFERENCE = 293.15  # K: 20 °C, the temperature of stated sizes (ISO 1)
 COLDEST = 73.15  # K: −200 °C, just below boiling nitrogen; no expansion is offered below
 _CELSIUS = 273.15
 
-# Below 20 °C metals shrink less and less per kelvin. The mean coefficient from 20 °C down to ΔT, over the coefficient at
-# 20 °C, is 1 + a·ΔT + b·ΔT². One pair serves all: it goes through the middle of the NIST cryogenic fits for aluminium alloy,
-# nickel steel, copper–beryllium and austenitic steel (0.92…0.97 at −78 °C, 0.77…0.85 at −196 °C).
+# Below 20 °C metals shrink less and less per kelvin. The mean coefficient from 20 °C down to ΔT, over the
+# coefficient at 20 °C, is 1 + a·ΔT + b·ΔT². One pair serves all: it goes through the middle of the NIST
+# cryogenic fits for aluminium alloy, nickel steel, copper–beryllium and austenitic steel (0.92…0.97 at −78
+# °C, 0.77…0.85 at −196 °C).
 _COLD_A = 5.0e-4  # 1/K
 _COLD_B = -2.19e-6  # 1/K²
 
@@ -35,11 +38,13 @@ class Material:
     alpha_growth relative growth of the mean coefficient per kelvin of warming above 20 °C
     density      kg/m³
     ultimate     tensile strength at 20 °C, Pa
-    yields       0.2 % proof stress in tension (0.1 % for grey iron) against temperature: ((K, Pa), ...), rising in temperature,
+    yields       0.2 % proof stress in tension (0.1 % for grey iron) against temperature: ((K, Pa), ...),
+                 rising in temperature,
                  after long stay at that temperature where the alloy softens with time
     compression  proof stress in compression over that in tension
     conductivity thermal, W/(m·K), between 20 and 200 °C
-    limit_temperature  above it the heat treatment is lost, or the part creeps or relaxes, K; None where neither matters here
+    limit_temperature  above it the heat treatment is lost, or the part creeps or relaxes, K; None where
+                       neither matters here
     brittle      breaks in tension with little or no yielding: judge tension by `ultimate` and a large factor
     """
 
@@ -83,7 +88,8 @@ class Material:
     def mean_alpha(self, temperature) -> float:
         """Mean coefficient of linear expansion between 20 °C and `temperature` (K), 1/K.
 
-        Grows with heat and falls in the cold. −200 °C to `hottest`; OutsideTable beyond. Traced numbers give a plain float.
+        Grows with heat and falls in the cold. −200 °C to `hottest`; OutsideTable beyond. Traced numbers give
+        a plain float.
         """
         rise = self._inside(temperature) - REFERENCE
         if rise < 0:
@@ -91,11 +97,13 @@ class Material:
         return self.alpha_20 * (1 + self.alpha_growth * rise)
 
     def strain_at(self, temperature) -> float:
-        """Free thermal strain ΔL/L on going from 20 °C to `temperature` (K). Range and errors as `mean_alpha`."""
+        """Free thermal strain ΔL/L on going from 20 °C to `temperature` (K). Range and errors as
+        `mean_alpha`."""
         return self.mean_alpha(temperature) * (float(temperature) - REFERENCE)
 
     def temperature_for(self, strain) -> float:
-        """Temperature (K) at which the free thermal strain from 20 °C is `strain`: the reverse of `strain_at`.
+        """Temperature (K) at which the free thermal strain from 20 °C is `strain`: the reverse of
+        `strain_at`.
 
         OutsideTable where that temperature would lie outside −200 °C … `hottest`.
         """
@@ -114,14 +122,15 @@ class Material:
         return (low + high) / 2
 
     def modulus_at(self, temperature) -> float:
-        """Modulus of elasticity at `temperature` (K), Pa: straight line from 20 °C. Range and errors as `mean_alpha`."""
+        """Modulus of elasticity at `temperature` (K), Pa: straight line from 20 °C. Range and errors as
+        `mean_alpha`."""
         return self.E * (1 - self.modulus_fall * (self._inside(temperature) - REFERENCE))
 
     def yield_at(self, temperature) -> float:
         """Proof stress in tension at `temperature` (K), Pa: straight lines between the values of the table.
 
-        Below 20 °C the value of 20 °C is kept, which is on the safe side (metals gain strength in the cold) but says nothing
-        about brittleness. OutsideTable above `hottest`.
+        Below 20 °C the value of 20 °C is kept, which is on the safe side (metals gain strength in the cold)
+        but says nothing about brittleness. OutsideTable above `hottest`.
         """
         temperature = max(self._inside(temperature), self.yields[0][0])
         after = bisect_right(self.yields, temperature, key=lambda row: row[0])

@@ -1,5 +1,6 @@
-"""One size of a part against the limits of its feature: as received, against wear; as finished and at assembly, against the limits as
-made, at the undersize or oversize that lies nearest; with its doubt (ISO 14253-1)."""
+"""One size of a part against the limits of its feature: as received, against wear; as finished and at
+assembly, against the limits as made, at the undersize or oversize that lies nearest; with its doubt (ISO
+14253-1)."""
 
 from dataclasses import dataclass
 
@@ -18,8 +19,9 @@ DUST = 1e-13  # of the sizes that went in: what floats may leave of two equal si
 
 @dataclass(frozen=True)
 class Held:
-    """A size and what it is worth. `value` is written so that it does not read as the limit that it has passed; `step` is the size that
-    the part was made to. `state`: pass, fail, attention, unsure, or "" where the sheet has no limits. `worn`: past its wear limit.
+    """A size and what it is worth. `value` is written so that it does not read as the limit that it has
+    passed; `step` is the size that the part was made to. `state`: pass, fail, attention, unsure, or "" where
+    the sheet has no limits. `worn`: past its wear limit.
     """
 
     value: Number
@@ -40,8 +42,9 @@ def hold(
 ) -> Held:
     """Hold a size against the limits of its feature that count at its stage (received, finished, assembly).
 
-    `U` is its expanded doubt (k = 2, SI), None where none is told. Of a size that was worked out from others, `parts` are the stages
-    that those were read at, and `scale` says how large they are (SI); None of one that was read itself.
+    `U` is its expanded doubt (k = 2, SI), None where none is told. Of a size that was worked out from others,
+    `parts` are the stages that those were read at, and `scale` says how large they are (SI); None of one that
+    was read itself.
     """
     scale = abs(float(value)) if scale is None else scale
     step = made_to(feature, float(value), stage, U)
@@ -174,8 +177,9 @@ def _remedy(
 
 
 def _decide(value, U, limits, scale) -> tuple:
-    """in, out or cannot tell; how far inside of the limit that decides (negative outside), which side that is (1 the upper one), and
-    for what cannot be told the probability of lying within and the share of the doubt that would tell."""
+    """in, out or cannot tell; how far inside of the limit that decides (negative outside), which side that is
+    (1 the upper one), and for what cannot be told the probability of lying within and the share of the doubt
+    that would tell."""
     low, high = limits
     dust = DUST * max(scale, *(abs(x) for x in limits if x is not None))
     margins = margins_of(value, low, high, dust)
@@ -198,7 +202,8 @@ def usable(feature: Feature) -> tuple:
 
 
 def cleaned_up(feature: Feature, value: float, U: float | None, upwards: bool) -> Step | None:
-    """The nearest size to which a worn part can be machined and still finds something to take off everywhere; None where there is none."""
+    """The nearest size to which a worn part can be machined and still finds something to take off everywhere;
+    None where there is none."""
     worst = value + ((U or 0.0) + CLEAN_UP) * (1 if upwards else -1)
     for step in feature.steps:
         limit = feature.at(step).low if upwards else feature.at(step).high
@@ -212,9 +217,10 @@ def cleaned_up(feature: Feature, value: float, U: float | None, upwards: bool) -
 
 
 def made_to(feature: Feature, value: float, stage: str, U: float | None = None) -> Step:
-    """Which of its sizes a part was made to: the nearest; of one that may be worn, the nearest that wear can have brought there. One
-    that the reading's doubt leaves open goes before one that the reading has left behind, and so does one that the reading misses by less
-    than a part as made may differ: a stem a hair too thick is no worn oversize."""
+    """Which of its sizes a part was made to: the nearest; of one that may be worn, the nearest that wear can
+    have brought there. One that the reading's doubt leaves open goes before one that the reading has left
+    behind, and so does one that the reading misses by less than a part as made may differ: a stem a hair too
+    thick is no worn oversize."""
     upwards = wears_upwards(feature)
     limit = feature.low if upwards else feature.high
     if stage != "received" or feature.wear is None or limit is None:
@@ -253,7 +259,8 @@ def wears_upwards(feature: Feature) -> bool:
 
 
 def _far_off(feature: Feature, value: float) -> bool:
-    """Is it a twentieth or more away from every size of a part whose own limits lie within a twentieth? Then it was hardly read there."""
+    """Is it a twentieth or more away from every size of a part whose own limits lie within a twentieth? Then
+    it was hardly read there."""
     limits = [x for x in (feature.low, feature.high, feature.wear) if x is not None]
     near = abs(feature.nominal) / 20
     return all(abs(x - feature.nominal) < near for x in limits) and all(

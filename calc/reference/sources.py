@@ -1,4 +1,5 @@
-"""Where formulas and limits come from, in one place. No copy of a standard was open when these were written: all are from memory."""
+"""Where formulas and limits come from, in one place. No copy of a standard was open when these were written:
+all are from memory."""
 
 from calc.core.result import Source
 

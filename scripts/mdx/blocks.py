@@ -76,7 +76,8 @@ def _no_options(use: Use, block: str) -> None:
 
 
 def calculator(use: Use) -> str:
-    """The calculator of that id, with its worked example; options pre-set inputs, `engine` takes another sheet's sizes."""
+    """The calculator of that id, with its worked example; options pre-set inputs, `engine` takes another
+    sheet's sizes."""
     presets = dict(use.options)
     try:
         return use.handbook.page.calculator_html(use.argument, presets, use.anchor, presets.pop("engine", ""))
@@ -110,7 +111,8 @@ def _listed(handbook: Handbook, station: str) -> str:
 
 
 def limits(use: Use) -> Markdown:
-    """The limits of an engine's features, by groups of its data sheet; each linked to the calculator that judges it."""
+    """The limits of an engine's features, by groups of its data sheet; each linked to the calculator that
+    judges it."""
     for name in use.options:
         if name != "engine":
             raise OptionError(name, f"{name} is not an option of /// limits; it takes engine")
@@ -124,7 +126,8 @@ def limits(use: Use) -> Markdown:
 
 
 def _also(feature: engine.Feature) -> str:
-    """The other sizes that a feature is made or sold in, outwards from the standard one: also 0.25, 0.50 mm undersize."""
+    """The other sizes that a feature is made or sold in, outwards from the standard one: also 0.25, 0.50 mm
+    undersize."""
     names = [
         step.name
         for step in sorted(
@@ -142,7 +145,8 @@ def _also(feature: engine.Feature) -> str:
 
 
 def checks(use: Use) -> Markdown:
-    """The sources of a station's calculators, and the outside numbers that they meet; of all at a glance, where none is named."""
+    """The sources of a station's calculators, and the outside numbers that they meet; of all at a glance,
+    where none is named."""
     from scripts.mdx import checks as tables  # reads the tests' tables, which only these pages need
 
     _no_options(use, "checks")

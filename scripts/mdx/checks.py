@@ -1,4 +1,5 @@
-"""The pages of sources and checks, from the very tables that the tests walk: it cannot claim more than they prove."""
+"""The pages of sources and checks, from the very tables that the tests walk: it cannot claim more than they
+prove."""
 
 from __future__ import annotations
 
@@ -22,7 +23,8 @@ COLUMNS = ("What", "For", "Expected", "Got", "Off by", "Source")
 
 
 def at_a_glance(handbook) -> str:
-    """Markdown: every calculator with what it was held against, the stations, and what belongs to no calculator alone.
+    """Markdown: every calculator with what it was held against, the stations, and what belongs to no
+    calculator alone.
 
     Each row has the anchor that its calculator had when all stations stood on this page.
     """
@@ -78,7 +80,8 @@ def _rows(calculator) -> list[checks.Check]:
 
 
 def _used_by(module: str) -> set[str]:
-    """Names of a calculator's modules, all of them where it is a package, and of the project's modules that they name."""
+    """Names of a calculator's modules, all of them where it is a package, and of the project's modules that
+    they name."""
     own = {name for name in sys.modules if name == module or name.startswith(f"{module}.")}
     return own | {
         value.__name__

@@ -15,7 +15,8 @@ PLACED = re.compile(r"^ *///+ *calculator *\| *([\w-]+) *$")
 
 
 class Handbook:
-    """`page` renders (`calc.page`), `stations` lists (`calc.stations.index`), `docs` is the folder of the pages."""
+    """`page` renders (`calc.page`), `stations` lists (`calc.stations.index`), `docs` is the folder of the
+    pages."""
 
     def __init__(self, page, stations, docs: Path):
         self.page, self.stations, self.docs = page, stations, docs
@@ -30,7 +31,8 @@ class Handbook:
         return [(c.id, c.title, c.purpose) for c in found]
 
     def limits(self, groups: list[str], sheet: str) -> list[tuple]:
-        """Of each feature in those groups of an engine's sheet: itself, a link to what judges it or "", its limits as made and worn as HTML."""
+        """Of each feature in those groups of an engine's sheet: itself, a link to what judges it or "", its
+        limits as made and worn as HTML."""
         found = engine.engine(sheet)
         for group in groups:
             if not any(id.startswith(f"{group}.") for id in found.features):

@@ -1,4 +1,5 @@
-"""What only MkDocs hooks can do: check the data sheets that mkdocs.yml names, and tell the Markdown extension which page is being converted."""
+"""What only MkDocs hooks can do: check the data sheets that mkdocs.yml names, and tell the Markdown extension
+which page is being converted."""
 
 from pathlib import Path
 

@@ -28,8 +28,8 @@ AFTER_CODE = 175
 
 
 def size(handbook, feature: str, part: str = "nominal") -> str:
-    """A part of a feature's size on the engine's data sheet, where another engine's stands while that is the reader's (sizes.mjs), and
-    behind it a place for that of the job which is worked on."""
+    """A part of a feature's size on the engine's data sheet, where another engine's stands while that is the
+    reader's (sizes.mjs), and behind it a place for that of the job which is worked on."""
     if part not in SIZE_PARTS:
         raise ValueError(f"{part} is not a part of a size; give one of {', '.join(SIZE_PARTS)}")
     return (

@@ -25,12 +25,14 @@ class MarkdownError(ValueError):
 
 
 def enter_page(file: str, lines_above: int = 0) -> None:
-    """Name the page that is converted next, and how many of its lines (front matter) the converter does not see."""
+    """Name the page that is converted next, and how many of its lines (front matter) the converter does not
+    see."""
     _page.set((file, lines_above))
 
 
 def enter_source(source: Path, root: Path, markdown: str) -> None:
-    """Name the page that is converted next by its source under `root`, of which the converter sees `markdown`."""
+    """Name the page that is converted next by its source under `root`, of which the converter sees
+    `markdown`."""
     text = source.read_text(encoding="utf-8-sig")
     start = text.find(markdown)  # the front matter was cut off
     enter_page(source.relative_to(root).as_posix(), text.count("\n", 0, max(start, 0)))

@@ -1,7 +1,7 @@
 """Tables of the Markdown that are laid out row by row on a narrow screen: those of limits and of troubles.
 
-They get what `calc.page.result.table` writes itself: each cell carries its column's name for the eye, and the parts say what they
-are, since some browsers go by the layout.
+They get what `calc.page.result.table` writes itself: each cell carries its column's name for the eye, and the
+parts say what they are, since some browsers go by the layout.
 """
 
 import xml.etree.ElementTree as etree

@@ -1,7 +1,7 @@
 """What the theme makers' successor to MkDocs does otherwise with a page, put right where our forms meet it.
 
-It runs no hooks, but names the page in work to the extensions of the Markdown. And it moves every link of a page's HTML as one of the
-source, where MkDocs moves those of the Markdown only.
+It runs no hooks, but names the page in work to the extensions of the Markdown. And it moves every link of a
+page's HTML as one of the source, where MkDocs moves those of the Markdown only.
 """
 
 from __future__ import annotations
@@ -36,7 +36,8 @@ class _Enter(Preprocessor):
 
 
 def links(md, html: str) -> str:
-    """HTML whose links stand from the page's address, with the links that the maker of the page expects there."""
+    """HTML whose links stand from the page's address, with the links that the maker of the page expects
+    there."""
     if CONTEXT not in md.preprocessors or md.preprocessors[CONTEXT].page.path.endswith("index.md"):
         return html
     return UP.sub(lambda up: up[1] + ('index.md"' if up[2] else ""), html)

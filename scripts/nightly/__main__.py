@@ -1,10 +1,12 @@
-"""What takes too long for every change: `python3 -m scripts.nightly [sweep] [same] [mutants]`, all three without a name.
+"""What takes too long for every change: `python3 -m scripts.nightly [sweep] [same] [mutants]`, all three
+without a name.
 
     sweep    every calculator and its trends with a thousand new examples each, instead of the same fifty
     same     a thousand accepted entries of every calculator in the reader's Python and in CPython      [--count N] [--seed N] [--only ID …]
     mutants  formulas spoilt in one place after the other: the tests must see it                        [--groups NAME …] [--children N]
 
-Results stand in .cache/nightly/<name>.json. Ends with 1 where something does not hold. Run it at low priority: `nice -n 15`.
+Results stand in .cache/nightly/<name>.json. Ends with 1 where something does not hold. Run it at low
+priority: `nice -n 15`.
 """
 
 import argparse

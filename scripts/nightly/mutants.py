@@ -1,13 +1,14 @@
-"""What the tests would miss: each formula is spoilt in one place after the other (+ for −, 3 for 2, < for ≤), and its tests must fail.
+"""What the tests would miss: each formula is spoilt in one place after the other (+ for −, 3 for 2, < for ≤),
+and its tests must fail.
 
     python -m scripts.nightly mutants [group …]
 
-The spoiling, and the running of only those tests that come through the spoilt function, is mutmut's. Here is what to spoil, with which
-tests, and what came of it. Words, sources and drawings are left alone: a mutated label is no wrong formula, and the walk over every
-calculator reads them.
+The spoiling, and the running of only those tests that come through the spoilt function, is mutmut's. Here is
+what to spoil, with which tests, and what came of it. Words, sources and drawings are left alone: a mutated
+label is no wrong formula, and the walk over every calculator reads them.
 
-mutmut leaves decorated functions alone, and a calculator is one: in the copy that is spoilt, and only there, it is declared by a call
-below the function instead of a decorator above it.
+mutmut leaves decorated functions alone, and a calculator is one: in the copy that is spoilt, and only there,
+it is declared by a call below the function instead of a decorator above it.
 """
 
 import json
@@ -24,9 +25,8 @@ from scripts import environment
 FOLDER = environment.CACHE / "mutants"
 WANTED = 0.9  # share of a formula module's mutants that must be killed
 FORMULAS = ("formulas", "standards", "conformance", "doubt")  # groups that are held to it
-ROWS = (  # the tables of outside numbers are tests of what they ask; here those that stand beside the tests named
-    "tests/test_checks.py"
-)
+# the tables of outside numbers are tests of what they ask; here those that stand beside the tests named
+ROWS = "tests/test_checks.py"
 GROUPS = {  # what is spoilt: the tests that must see it
     "formulas": (["calc/formulas/*"], ["tests/formulas", ROWS]),
     "standards": (["calc/reference/standards/*"], ["tests/reference/standards", ROWS]),
@@ -38,8 +38,9 @@ GROUPS = {  # what is spoilt: the tests that must see it
         for station in ("measuring", "heads", "rods", "lifters", "threads")
     },
 }
-# mutmut, without the mutants of words and sources, and without calls that lack some. Where pytest does not find the tests it is told to run, the exception would end the process
-# with 1, as a failing test does: a mutant would pass for killed that nobody has tried.
+# mutmut, without the mutants of words and sources, and without calls that lack some. Where pytest does not
+# find the tests it is told to run, the exception would end the process with 1, as a failing test does: a
+# mutant would pass for killed that nobody has tried.
 RUN = """
 import os
 import libcst as cst
@@ -62,14 +63,15 @@ mutators.mutation_operators[:] = [*others, (cst.Call, lacks_no_words)]
 from mutmut.__main__ import cli
 cli()
 """
-# What a run of a mutant's tests ended with, by mutmut's numbers. Time runs out where a property test looks on and on for a simpler failure.
+# What a run of a mutant's tests ended with, by mutmut's numbers. Time runs out where a property test looks on
+# and on for a simpler failure.
 FAILED = (1, 3)
 KILLED, SURVIVED, UNTESTED, SKIPPED = (*FAILED, 36, 24, -24, 152, 255, -11, -9), (0,), (5, 33), (34, 37)
 
 
 def prepare(group: str) -> Path:
-    """A folder with what is spoilt and its tests. What mutmut knows from before is kept: it runs again what has changed, and what no
-    test had failed on, for it does not see that a test has changed."""
+    """A folder with what is spoilt and its tests. What mutmut knows from before is kept: it runs again what
+    has changed, and what no test had failed on, for it does not see that a test has changed."""
     files, tests = GROUPS[group]
     box = FOLDER / group
     box.mkdir(parents=True, exist_ok=True)
@@ -91,7 +93,8 @@ def prepare(group: str) -> Path:
         "source_paths": ["calc"],
         "only_mutate": files,
         "pytest_add_cli_args_test_selection": tests,
-        # left_out counts functions, and finds the spoilt ones; unraisableexception clears memory out twice a run, which takes longer than most tests
+        # left_out counts functions, and finds the spoilt ones; unraisableexception clears memory out twice a
+        # run, which takes longer than most tests
         "pytest_add_cli_args": [
             "-p",
             "no:cacheprovider",
@@ -115,7 +118,8 @@ def prepare(group: str) -> Path:
         ),
         encoding="utf-8",
     )
-    # Collected a second time in one process, pytest escapes the names of tests once more and no longer finds them.
+    # Collected a second time in one process, pytest escapes the names of tests once more and no longer finds
+    # them.
     unescaped = (
         "[tool.pytest.ini_options]\ndisable_test_id_escaping_and_forfeit_all_rights_to_community_support ="
         " true"

@@ -1,13 +1,16 @@
-"""The reader's Python against CPython: random accepted entries of every calculator, answered by both, compared as whole replies.
+"""The reader's Python against CPython: random accepted entries of every calculator, answered by both,
+compared as whole replies.
 
     python -m scripts.nightly same [--count 1000] [--seed 1] [--only calculator …]
 
-The reader's is what a build ships (the program in its two parts, woken from its memory), run under Node: WebAssembly's arithmetic is
-fixed to the last bit, so it says there what it says in any browser, and without a page the answers take a fraction of the time.
-`tests/browser/test_same.py` asks some of the same through a page's worker.
+The reader's is what a build ships (the program in its two parts, woken from its memory), run under Node:
+WebAssembly's arithmetic is fixed to the last bit, so it says there what it says in any browser, and without a
+page the answers take a fraction of the time. `tests/browser/test_same.py` asks some of the same through a
+page's worker.
 
-What a reader sees must be equal to the last digit. Behind it the mathematical libraries of the two may differ in a float's last bits
-(sin, exp, powers: IEEE 754 does not fix them); the largest such difference is measured and reported.
+What a reader sees must be equal to the last digit. Behind it the mathematical libraries of the two may differ
+in a float's last bits (sin, exp, powers: IEEE 754 does not fix them); the largest such difference is measured
+and reported.
 """
 
 import json
@@ -29,7 +32,9 @@ from tests.entries import entries
 
 HERE = Path(__file__).parent
 SCRIPTS = environment.ROOT / "docs/assets/js"
-LARGEST = 1e-6  # relative difference of floats above which something is wrong; near a zero crossing the last bits count for more
+# relative difference of floats above which something is wrong; near a zero crossing the last bits count for
+# more
+LARGEST = 1e-6
 
 
 def accepted(calculator, count, start=1) -> list:
@@ -89,7 +94,8 @@ def differences(cases: list, python: Path, calculators: Path) -> list:
 
 
 def deviation(ours, theirs) -> float:
-    """Largest relative difference of two floats at the same place of two replies' data; infinite where anything else differs."""
+    """Largest relative difference of two floats at the same place of two replies' data; infinite where
+    anything else differs."""
     if isinstance(ours, float) and isinstance(theirs, float):
         return abs(ours - theirs) / max(abs(ours), abs(theirs)) if ours != theirs else 0.0
     if isinstance(ours, dict) and isinstance(theirs, dict) and list(ours) == list(theirs):
@@ -100,7 +106,8 @@ def deviation(ours, theirs) -> float:
 
 
 def run(ids=(), count=1000, start=1) -> dict:
-    """{calculator: {"asked", "shown_differently", "floats_differ", "largest": relative deviation, "first": a request that differs}}."""
+    """{calculator: {"asked", "shown_differently", "floats_differ", "largest": relative deviation, "first": a
+    request that differs}}."""
     told = {}
     with tempfile.TemporaryDirectory() as folder:
         runtime = Path(folder) / "runtime"

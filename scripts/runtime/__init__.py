@@ -1,1 +1,2 @@
-"""The Python that runs in the reader's browser: made (`bundle`), named in every page (`stamp`), kept offline (`offline`)."""
+"""The Python that runs in the reader's browser: made (`bundle`), named in every page (`stamp`), kept offline
+(`offline`)."""

@@ -45,8 +45,8 @@ class BundleError(Exception):
 
 
 def build(site_dir: Path, cache_dir: Path, calc: Path = CALC) -> str:
-    """Write `site_dir`/runtime and the scripts that are others' work, and return the build id; takes from `cache_dir` what has been
-    made before."""
+    """Write `site_dir`/runtime and the scripts that are others' work, and return the build id; takes from
+    `cache_dir` what has been made before."""
     made = memory(cache_dir, calc)
     package = packages(cache_dir) / "pyodide"
     python = _place(
@@ -75,7 +75,8 @@ def packages(cache_dir: Path, locked: Path = HERE) -> Path:
 
 
 def program(cache_dir: Path) -> Path:
-    """The folder with what is made of the runtime's program and of its library, before anything is known of `calc`."""
+    """The folder with what is made of the runtime's program and of its library, before anything is known of
+    `calc`."""
     package = packages(cache_dir) / "pyodide"
     standins = sorted(STANDINS.rglob("*.py"))
 
@@ -137,7 +138,8 @@ def bytecode(cache_dir: Path, calc: Path = CALC) -> Path:
 
 
 def memory(cache_dir: Path, calc: Path = CALC) -> Path:
-    """The folder with the bytecode, Python's memory with it imported, and the part of the program that runs then; made once."""
+    """The folder with the bytecode, Python's memory with it imported, and the part of the program that runs
+    then; made once."""
     made, parts = bytecode(cache_dir, calc), program(cache_dir)
     recipe = [HERE / name for name in ("package-lock.json", "remember.mjs", "rehearsal.py", "split.py")] + [
         environment.ROOT / name for name in START
@@ -186,7 +188,8 @@ def _segno() -> Path:
 def _install(lock: list[Path], folder: Path) -> None:
     for file in lock:
         shutil.copy(file, folder)
-    # No package needs its install script; the environment's certificates are kept for registries behind a proxy.
+    # No package needs its install script; the environment's certificates are kept for registries behind a
+    # proxy.
     _run(
         [*environment.npm(environment.node()), "ci", "--ignore-scripts", "--no-audit", "--no-fund"],
         cwd=folder,

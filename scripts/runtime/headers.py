@@ -1,9 +1,11 @@
-"""What a host says beside every file: the policy that also holds in workers, and who may put the site into a frame.
+"""What a host says beside every file: the policy that also holds in workers, and who may put the site into a
+frame.
 
-A page holds its policy itself (stamp.py), which reaches neither a worker nor the service worker, and cannot say who may frame it
-(W3C CSP Level 3: `frame-ancestors` counts in a header only). So the same headers are written for the common hosts: `_headers` is read
-by several static hosts as it lies there, `.htaccess` by Apache; `headers.nginx.conf` is to be included in a `server` block of nginx.
-scripts/server.py reads `_headers` too.
+A page holds its policy itself (stamp.py), which reaches neither a worker nor the service worker, and cannot
+say who may frame it (W3C CSP Level 3: `frame-ancestors` counts in a header only). So the same headers are
+written for the common hosts: `_headers` is read by several static hosts as it lies there, `.htaccess` by
+Apache; `headers.nginx.conf` is to be included in a `server` block of nginx. scripts/server.py reads
+`_headers` too.
 """
 
 from __future__ import annotations

@@ -34,7 +34,8 @@ EPOCH = (1980, 1, 1, 0, 0, 0)
 
 
 def make(calc: str, out: str) -> None:
-    """Write python_stdlib.zip, calc.zip and codes.zip into `out` from the package folder `calc` and its neighbour segno."""
+    """Write python_stdlib.zip, calc.zip and codes.zip into `out` from the package folder `calc` and its
+    neighbour segno."""
     sys.dont_write_bytecode = True
     sys.path.insert(0, str(Path(calc).parent))
     import_all(Path(calc))
@@ -74,7 +75,8 @@ def imports_anywhere(path: Path):
 
 
 def library_files() -> dict[str, bytes]:
-    """What was imported from the zipped standard library (not built in, not frozen, not `calc`), as bytecode."""
+    """What was imported from the zipped standard library (not built in, not frozen, not `calc`), as
+    bytecode."""
     archive = next(entry for entry in sys.path if entry.endswith(".zip"))
     origins = [
         getattr(getattr(module, "__spec__", None), "origin", None) or "" for module in sys.modules.values()

@@ -1,5 +1,6 @@
-"""What calculators can be asked, run inside the runtime when the site is built: by `inside.py`, which packs what is imported
-on the way, and by `remember.mjs`, which keeps the memory that it leaves and finds what of the program it runs.
+"""What calculators can be asked, run inside the runtime when the site is built: by `inside.py`, which packs
+what is imported on the way, and by `remember.mjs`, which keeps the memory that it leaves and finds what of
+the program it runs.
 """
 
 import json
@@ -28,7 +29,8 @@ TYPED = (
 )
 
 
-# As a reader asks who has read nothing else: by the demo engine's sheet, which then is at hand and asks for nothing more.
+# As a reader asks who has read nothing else: by the demo engine's sheet, which then is at hand and asks for
+# nothing more.
 STANDING = {"engine": DEMO, "which": "", "job": {}}
 
 
@@ -64,7 +66,8 @@ def read(calculator) -> dict:
 
 
 def work_one() -> None:
-    """Import every calculator, and work one example: the rest would add much to the memory that it leaves, and save little time."""
+    """Import every calculator, and work one example: the rest would add much to the memory that it leaves,
+    and save little time."""
     for standing in (None, STANDING):
         ask(stations.every()[0], {}, "metric", standing)
 

@@ -67,7 +67,8 @@ def trimmed(wasm: bytes, script: str) -> bytes:
 
 
 def marked(wasm: bytes) -> bytes:
-    """The program with a bit for each function, set when it is entered, in globals exported as seen0, seen1, …"""
+    """The program with a bit for each function, set when it is entered, in globals exported as seen0, seen1,
+    …"""
     module = Module(wasm)
     first = module.imported(A_GLOBAL) + len(module.globals())
     bodies = []
@@ -88,8 +89,8 @@ def marked(wasm: bytes) -> bytes:
 
 
 def hot(wasm: bytes, seen: Collection[int] | None = None) -> bytes:
-    """The program with the bodies of the functions `seen`, or of all. It begins with the memory of a Python that has started, so it
-    has no data of its own, and what would construct it is empty."""
+    """The program with the bodies of the functions `seen`, or of all. It begins with the memory of a Python
+    that has started, so it has no data of its own, and what would construct it is empty."""
     module = Module(wasm)
     (constructor,) = (
         number - module.imported(A_FUNCTION)
@@ -128,7 +129,8 @@ def hot(wasm: bytes, seen: Collection[int] | None = None) -> bytes:
 
 
 def cold(wasm: bytes) -> bytes:
-    """All functions, working on the hot program's parts; puts them into its table, each at its number and one."""
+    """All functions, working on the hot program's parts; puts them into its table, each at its number and
+    one."""
     module = Module(wasm)
     own = module.imported(A_FUNCTION)
     shared = [

@@ -1,9 +1,10 @@
 """Writes into every page of the built site which build it is, and what it may run.
 
-The policy (Content-Security-Policy, W3C CSP Level 3) stands in the pages themselves, so that it holds on
-any static host; what only a header can say, and a worker's own policy, is for the host (headers.py). Scripts come from the site only; the theme's few inline scripts are allowed by the
-digest of their text. Styles may be inline: the theme sets style attributes on elements, which cannot be
-allowed one by one. `wasm-unsafe-eval` allows WebAssembly, and nothing else that its name suggests.
+The policy (Content-Security-Policy, W3C CSP Level 3) stands in the pages themselves, so that it holds on any
+static host; what only a header can say, and a worker's own policy, is for the host (headers.py). Scripts come
+from the site only; the theme's few inline scripts are allowed by the digest of their text. Styles may be
+inline: the theme sets style attributes on elements, which cannot be allowed one by one. `wasm-unsafe-eval`
+allows WebAssembly, and nothing else that its name suggests.
 """
 
 from __future__ import annotations
@@ -25,9 +26,11 @@ class StampError(Exception):
 
 
 def stamp(site_dir: Path, build_id: str, address: str = "") -> None:
-    """Write build id, site root, policy and the shop's own address into every page under `site_dir`, and the policy for hosts beside them."""
+    """Write build id, site root, policy and the shop's own address into every page under `site_dir`, and the
+    policy for hosts beside them."""
     pages = {path: path.read_text(encoding="utf-8") for path in sorted(site_dir.rglob("*.html"))}
-    # One policy for all: a theme that swaps pages keeps the policy of the first and runs the scripts of the next.
+    # One policy for all: a theme that swaps pages keeps the policy of the first and runs the scripts of the
+    # next.
     policy = policy_for(pages.values())
     for path, html in pages.items():
         above = len(path.relative_to(site_dir).parts) - 1
@@ -40,8 +43,8 @@ def stamp(site_dir: Path, build_id: str, address: str = "") -> None:
 def stamped(html: str, build_id: str, root: str, policy: str, page: Path, address: str = "") -> str:
     """One page with its metas: as the first things in the head, since a policy holds for what follows it.
 
-    A page with calculators says so there, for a script that runs before they are read. `address` is where others open the
-    handbook, where the shop has set it.
+    A page with calculators says so there, for a script that runs before they are read. `address` is where
+    others open the handbook, where the shop has set it.
     """
     metas = "".join(
         (

@@ -51,7 +51,8 @@ def source_wheel(out: Path) -> Path:
 
 
 def compiled_wheel(wheel: Path, runtime: tuple[int, int]) -> Path:
-    """Compile a wheel with pyodide-build; returns the path of the one with bytecode, which then stands beside it."""
+    """Compile a wheel with pyodide-build; returns the path of the one with bytecode, which then stands beside
+    it."""
     host = sys.version_info[:2]
     if host != runtime:
         raise WheelError(

@@ -1,4 +1,5 @@
-"""Drills as they are sold: metric ones in steps of 0.1 mm, and numbers, letters and 64ths of an inch (ANSI/ASME B94.11M), from memory.
+"""Drills as they are sold: metric ones in steps of 0.1 mm, and numbers, letters and 64ths of an inch
+(ANSI/ASME B94.11M), from memory.
 
 near(0.0068, "metric")    the drills next to 6.8 mm, nearest first
 """
@@ -127,6 +128,7 @@ def near(size: float, which: str, count: int = 5) -> list[Drill]:
 
 
 def choose(size: float, which: str, fits) -> Drill:
-    """Of the drills near a size in m, the nearest that `fits`, a function of its size, accepts; the nearest of all where none does."""
+    """Of the drills near a size in m, the nearest that `fits`, a function of its size, accepts; the nearest
+    of all where none does."""
     around = near(size, which, 7)
     return next((drill for drill in around if fits(drill.size)), around[0])

@@ -3,13 +3,16 @@
     zone("H7", 0.025)    Zone: upper +21 µm, lower 0
     zone("p6", 0.025)    Zone: upper +35 µm, lower +22 µm
 
-A class is a letter and a grade: capital letters are holes, small letters shafts. The letter gives the fundamental deviation,
-that of the limit nearer to the nominal size; the grade gives the standard tolerance, the width of the zone.
+A class is a letter and a grade: capital letters are holes, small letters shafts. The letter gives the
+fundamental deviation, that of the limit nearer to the nominal size; the grade gives the standard tolerance,
+the width of the zone.
 
-The tables are the standard, not the formulas that they came from: its rounding cannot be worked out anew. A band of sizes is
-*over* its lower edge *up to and including* its upper one. Offered are IT4 to IT11 for the letters D to H, J, JS, K to U.
+The tables are the standard, not the formulas that they came from: its rounding cannot be worked out anew. A
+band of sizes is *over* its lower edge *up to and including* its upper one. Offered are IT4 to IT11 for the
+letters D to H, J, JS, K to U.
 
-Sizes and deviations in m; raises `NotOffered` (a ValueError of one sentence) for sizes and classes outside of that.
+Sizes and deviations in m; raises `NotOffered` (a ValueError of one sentence) for sizes and classes outside of
+that.
 """
 
 import re
@@ -19,6 +22,7 @@ from dataclasses import dataclass
 _MICRON = 1e-6
 
 BANDS = (3, 6, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 500)  # mm, upper edges
+# for r to u
 SPLIT_BANDS = (
     3,
     6,
@@ -44,7 +48,7 @@ SPLIT_BANDS = (
     400,
     450,
     500,
-)  # for r to u
+)
 
 GRADES = {  # standard tolerances, µm, a number for each of BANDS
     4: (3, 4, 4, 5, 6, 7, 8, 10, 12, 14, 16, 18, 20),
@@ -161,7 +165,8 @@ _J_HOLE = {
     8: (6, 10, 12, 15, 20, 24, 28, 34, 41, 47, 55, 60, 66),
 }
 
-# The standard's letters in their order, from loose to tight; those not offered serve to name the nearest that is.
+# The standard's letters in their order, from loose to tight; those not offered serve to name the nearest that
+# is.
 _ORDER = (
     "a",
     "b",
@@ -197,15 +202,17 @@ LARGEST = 0.5  # m
 
 
 class NotOffered(ValueError):
-    """A size or class that is outside the standard, or outside what is held of it here; says what is offered instead."""
+    """A size or class that is outside the standard, or outside what is held of it here; says what is offered
+    instead."""
 
 
 @dataclass(frozen=True)
 class Zone:
     """A class at a size: where its limits lie, counted from the nominal size, m.
 
-    `fundamental` is the deviation of the standard's table, `delta` what its rule adds to it for a hole (mostly 0), and `gives`
-    the limit that they make, "upper" or "lower"; the other lies `tolerance` away. JS "splits" the tolerance: no deviation.
+    `fundamental` is the deviation of the standard's table, `delta` what its rule adds to it for a hole
+    (mostly 0), and `gives` the limit that they make, "upper" or "lower"; the other lies `tolerance` away. JS
+    "splits" the tolerance: no deviation.
     """
 
     name: str
@@ -223,7 +230,8 @@ def zone(name: str, size: float) -> Zone:
     hole, letter = letter.isupper(), letter.lower()
     tolerance = _microns(size, GRADES[grade])
     if letter == "js":
-        # exactly half on each side, as in the tables of 2010; older issues round the half micrometre of IT7 to IT11 down
+        # exactly half on each side, as in the tables of 2010; older issues round the half micrometre of IT7
+        # to IT11 down
         gives, fundamental, delta = "splits", 0, 0
     elif letter == "j":
         gives, fundamental, delta = (
@@ -332,11 +340,8 @@ def _hole(letter, grade, size, name):
         return "lower", mirrored, 0
     _, edge = band(size)
     if edge <= 3 or grade > (8 if letter in "kmn" else 7):
-        return (
-            "upper",
-            0 if letter == "n" and edge > 3 else mirrored,
-            0,
-        )  # N from IT9 on begins at the nominal size
+        # N from IT9 on begins at the nominal size
+        return ("upper", 0 if letter == "n" and edge > 3 else mirrored, 0)
     delta = _microns(size, GRADES[grade]) - _microns(size, GRADES.get(grade - 1, _IT3))
     if letter == "m" and grade == 6 and edge == 315:
         delta += 2  # the one exception that the standard makes: ES of M6 is −9 µm, not −11

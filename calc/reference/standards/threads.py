@@ -3,11 +3,13 @@
     external(THREADS["M8x1.25"], "6g").pitch.low     0.007042 m
     internal(THREADS["1/4-20"], "2B").minor.high     0.207 in, in m
 
-Metric tolerances and deviations are the standard's tables: its rounding to preferred numbers cannot be worked out anew. Unified
-ones are worked by the standard's formulas and rounded as it says. Engagement is normal length: group N of ISO 965-1; one diameter
-in B1.1. Held are the sizes that an engine shop meets, M3 to M24 and #4 to 1 in.
+Metric tolerances and deviations are the standard's tables: its rounding to preferred numbers cannot be worked
+out anew. Unified ones are worked by the standard's formulas and rounded as it says. Engagement is normal
+length: group N of ISO 965-1; one diameter in B1.1. Held are the sizes that an engine shop meets, M3 to M24
+and #4 to 1 in.
 
-Sizes in m at 20 °C, before plating. Raises `NotOffered` (a ValueError of one sentence) for classes that are not held.
+Sizes in m at 20 °C, before plating. Raises `NotOffered` (a ValueError of one sentence) for classes that are
+not held.
 """
 
 import math
@@ -128,7 +130,8 @@ _GRADES = {"4": 0, "6": 1, "8": 2}, {"5": 0, "6": 1, "7": 2}
 
 
 class NotOffered(ValueError):
-    """A class that the standard does not have for that thread, or that is not held here; says what is offered instead."""
+    """A class that the standard does not have for that thread, or that is not held here; says what is offered
+    instead."""
 
 
 @dataclass(frozen=True)
@@ -153,7 +156,8 @@ class Thread:
 
     @property
     def root(self) -> float:
-        """Minor diameter of the external thread at the bottom of its rounded root, d − 17H/12, m (d3 of ISO 898-1)."""
+        """Minor diameter of the external thread at the bottom of its rounded root, d − 17H/12, m (d3 of ISO
+        898-1)."""
         return self.d - 17 / 12 * HEIGHT * self.P
 
     def _printed(self, size):
@@ -162,10 +166,11 @@ class Thread:
 
 @dataclass(frozen=True)
 class Zone:
-    """One diameter: the standard's basic size, its deviation and its tolerance, m, and the limits that they make.
+    """One diameter: the standard's basic size, its deviation and its tolerance, m, and the limits that they
+    make.
 
-    Counted into the metal: an external thread is smaller by `deviation` and `tolerance`, an internal one larger. `tolerance` is
-    None where the standard sets one limit only.
+    Counted into the metal: an external thread is smaller by `deviation` and `tolerance`, an internal one
+    larger. `tolerance` is None where the standard sets one limit only.
     """
 
     basic: float
@@ -194,7 +199,8 @@ class Zone:
 
 @dataclass(frozen=True)
 class Limits:
-    """Zones of a thread of one class. External minor and internal major have one limit, that of most material."""
+    """Zones of a thread of one class. External minor and internal major have one limit, that of most
+    material."""
 
     name: str
     major: Zone
@@ -273,7 +279,8 @@ def internal(thread: Thread, name: str) -> Limits:
     D, P = thread.d / INCH, thread.P / INCH
     pitch = _pitch_tolerance(D, P) * {"1B": 1.95, "2B": 1.3, "3B": 0.975}[name]
     coarse = name != "3B" and D >= 0.138  # B1.1 prints the minor diameters of these to 0.001 in
-    # ASME B1.30: worked out whole, rounded once. Tables up to B1.1-2003 add what they have rounded already, and are a last place off here and there.
+    # ASME B1.30: worked out whole, rounded once. Tables up to B1.1-2003 add what they have rounded already,
+    # and are a last place off here and there.
     low, step = D - 1.25 * HEIGHT * P, 1e-3 if coarse else 1e-4
     near = _rounded(low, 1e-3 if D >= 0.138 else 1e-4)
     far = _rounded(low + _minor_tolerance(name, D, P), step)
@@ -286,8 +293,8 @@ def internal(thread: Thread, name: str) -> Limits:
 
 
 def stress_height(thread: Thread) -> float:
-    """What comes off the nominal diameter for that of the tensile stress area, over the pitch: 13/12·H of ISO 898-1, its (d2 + d3)/2;
-    9/8·H of ASME B1.1, its 0.9743."""
+    """What comes off the nominal diameter for that of the tensile stress area, over the pitch: 13/12·H of ISO
+    898-1, its (d2 + d3)/2; 9/8·H of ASME B1.1, its 0.9743."""
     return (13 / 12 if thread.system == "metric" else 9 / 8) * HEIGHT
 
 
@@ -316,12 +323,14 @@ def _band(thread):
 
 
 def _pitch_tolerance(D, P):
-    """T_d2 of class 2A, in, for an engagement of one diameter: what every other tolerance of B1.1 on the pitch diameter is counted in."""
+    """T_d2 of class 2A, in, for an engagement of one diameter: what every other tolerance of B1.1 on the
+    pitch diameter is counted in."""
     return 0.0015 * D ** (1 / 3) + 0.0015 * D**0.5 + 0.015 * P ** (2 / 3)
 
 
 def _allowance(D, P):
-    """es of classes 1A and 2A, in: 0.3 of 2A's tolerance, to 0.0001 in. Of 5/8-11 that is 0.00165, which the standard prints as 0.0016."""
+    """es of classes 1A and 2A, in: 0.3 of 2A's tolerance, to 0.0001 in. Of 5/8-11 that is 0.00165, which the
+    standard prints as 0.0016."""
     return _rounded(0.3 * round(_pitch_tolerance(D, P), 5) - 1e-7, 1e-4)
 
 
@@ -337,7 +346,8 @@ def _minor_tolerance(name, D, P):
 
 
 def _unified(edge, tolerance, inward, deviation):
-    """A zone from its limit of most material, in inches: that rounded to 0.0001 in, the other one counted from it and rounded."""
+    """A zone from its limit of most material, in inches: that rounded to 0.0001 in, the other one counted
+    from it and rounded."""
     near = _rounded(edge, 1e-4)
     far = None if tolerance is None else _rounded(near + inward * _rounded(tolerance, 1e-6), 1e-4)
     return Zone(
