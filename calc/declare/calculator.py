@@ -5,12 +5,16 @@ A calculator is a function of what a class of `Inputs` declares; a class of `Out
 checks on input, page, command, schema and the tests' sweep all read this declaration.
 
     class In(Inputs):
-        pocket_bore: Number = measured("Pocket bore", "D_p", SIZE, tool="a bore gauge", hard="5 to 120 mm", example="37.9 mm")
+        pocket_bore: Number = measured(
+            "Pocket bore", "D_p", SIZE, tool="a bore gauge", hard="5 to 120 mm", example="37.9 mm"
+        )
 
     class Out(Outputs):
         grip = Output("Interference", "δ", SIZE, main=True)
 
-    @calculator("seat-fit", "Seat ring in its pocket", In, Out, purpose="...", finds=("press fit",), sources=(LAME,), cautions=(HOT,))
+    @calculator(
+        "seat-fit", "Seat ring in its pocket", In, Out, purpose="...", sources=(LAME,), cautions=(HOT,)
+    )
     def seat_fit(i: In) -> Answer:
         return answer(Out.grip(i.ring_outside - i.pocket_bore), verdict=("pass", "Holds", "Fit it."))
 """

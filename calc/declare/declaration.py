@@ -80,13 +80,15 @@ class Declaration:
             outside = [limit.words for m, limit in margins if m < -DUST]
             if outside:
                 raise self._at_odds(found, f"outside of its limits of {', '.join(outside)}")
-        elif state == "fail" and any(i.measured and values[i.name] is not None for i in self.inputs):
-            if not any(m <= DUST for m, limit in margins if limit.level == "fail"):
-                raise self._at_odds(found, "within all its limits")
+        if state == "fail" and any(i.measured and values[i.name] is not None for i in self.inputs):
+            if any(m <= DUST for m, limit in margins if limit.level == "fail"):
+                return
+            raise self._at_odds(found, "within all its limits")
 
     def _at_odds(self, found: Answer, where: str) -> AtOdds:
         return AtOdds(
-            f"{self.title} is at fault: it says “{found.verdict.headline.plain()}” {where}. Do not use its verdict, and report it with the entries."
+            f"{self.title} is at fault: it says “{found.verdict.headline.plain()}” {where}. Do not use its"
+            " verdict, and report it with the entries."
         )
 
     def no_answer(self, why: str) -> Refused:

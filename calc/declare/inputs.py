@@ -19,7 +19,7 @@ class Inputs:
     function gets of it.
 
         class In(Inputs):
-            pocket_bore: Number = measured("Pocket bore", "D_p", SIZE, tool="a bore gauge", hard="5 to 120 mm", …)
+            pocket_bore: Number = measured("Pocket bore", "D_p", SIZE, tool="a bore gauge", …)
             bearing: Number | None = measured(...)  # may stay empty
 
     A class may stand on another: the fields of its base come first. An instance holds their values.

@@ -180,7 +180,8 @@ class Quantity(Input):
         why = f" ({self.hard[2]})" if len(self.hard) > 2 else ""
         offer = ", or {meant} if that was meant" if meant else ""
         sentence = say(
-            f"{got} is {passed}, past what this calculator can answer for{why}; give {{low}} to {{high}}{offer}",
+            f"{got} is {passed}, past what this calculator can answer for{why};"
+            f" give {{low}} to {{high}}{offer}",
             typed=typed,
             meant=meant,
             **self._beside(value, low, high),

@@ -120,7 +120,8 @@ def _handed_over(own: Taken, reading: Taken) -> Taken:
         raise own.input.refused(
             "out-of-range",
             say(
-                "is told as none behind the ± of {reading}, and no reading is without one; give {least} or more",
+                "is told as none behind the ± of {reading}, and no reading is without one;"
+                " give {least} or more",
                 reading=reading.input.label,
                 least=at_least(own.input.hard_range[0], own.input.form),
             ),

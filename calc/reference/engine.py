@@ -6,11 +6,11 @@
     from = "invented"
 
     [crank]
-    main_journal = { label = "Main journal", nominal = "54.993 mm", low = "54.985 mm", high = "55.000 mm", wear = "54.960 mm", tool = "a micrometer" }
+    main_journal = { label = "Main journal", nominal = "54.993 mm", low = "54.985 mm", wear = "54.960 mm" }
 
     [crankcase]
-    main_bore = { label = "Main bearing bore, shells fitted", nominal = "55.065 mm", low = "55.050 mm", high = "55.080 mm" }
-    main_clearance = { label = "Main bearing clearance", wear = "0.150 mm", follows = "crankcase.main_bore - crank.main_journal" }
+    main_bore = { label = "Main bearing bore", nominal = "55.065 mm", low = "55.050 mm", high = "55.080 mm" }
+    main_clearance = { label = "Main clearance", follows = "crankcase.main_bore - crank.main_journal" }
 
 A feature may also say its `kind` (length if not said), `decimals` shown in the metric unit, and `from` where
 its values come from. One that an engine has several of says its `places`: a list such as ["1", "2", "3"], or
@@ -25,7 +25,7 @@ Sizes beside the standard one, to which a part is re-machined or in which it is 
 limits move with them:
 
     main_journal = { ..., undersizes = ["0.25 mm", "0.50 mm"] }     smaller by so much: journals
-    main_housing = { ..., oversizes = ["0.50 mm"] }                 larger by so much: bores, rings, shell walls
+    main_housing = { ..., oversizes = ["0.50 mm"] }                 larger by so much: bores, shell walls
     end_float_shim = { ..., sizes = ["0.24 mm", "0.32 mm"] }        shims and the like, each by its own size
 
 What a part is made of is no size, and stands beside them by its id in calc/reference/materials.py:
