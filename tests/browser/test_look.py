@@ -95,6 +95,28 @@ def test_the_search_fails_on_no_beginning_of_a_word(page, site):
     assert found > 1000, "of some words (“almost”, the 005 of 0.005) the search keeps nothing"
 
 
+def test_the_menu_on_a_phone_leads_to_each_station_and_through_its_own(browser, server):
+    """With and without scripts, from a page that has navigation at its side on a wide screen and from one that has not."""
+    menu = ".md-sidebar--primary"
+    for scripts in (True, False):
+        with fresh_page(
+            browser, base_url=server, viewport=PHONE, java_script_enabled=scripts, service_workers="block"
+        ) as page:
+            page.goto("")
+            page.locator(".md-header__button[for=__drawer]").click()
+            page.locator(menu).get_by_role("link", name="Heads").click()
+            expect(page.get_by_role("heading", level=1)).to_have_text("Heads")
+            page.locator(".md-header__button[for=__drawer]").click()
+            page.locator(menu).get_by_role("link", name="Guides").click()
+            expect(page.get_by_role("heading", level=1)).to_have_text("Guides")
+            inside = page.locator(f"{menu} [data-md-level='1']")
+            expect(inside).to_have_count(1)  # of its own station only
+            page.locator(".md-header__button[for=__drawer]").click()
+            page.locator(f"{menu} label.md-nav__title[for^=__nav]").click()
+            expect(page.locator(menu).get_by_role("link", name="Threads")).to_be_in_viewport()
+            expect(page.locator(f'{menu} a[href*="threads/"]')).to_have_count(1)
+
+
 def test_a_wrong_address_leads_back(page):
     page.goto("nowhere/at/all/")
     page.wrong.clear()  # the browser tells of the 404 itself

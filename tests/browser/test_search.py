@@ -1,0 +1,105 @@
+"""The search: nothing of it is fetched until the reader reaches for it, and nothing typed meanwhile is lost."""
+
+import re
+
+import pytest
+from playwright.sync_api import expect
+
+from tests.browser.conftest import DESKTOP, PHONE, fresh_page, serving
+
+pytestmark = pytest.mark.browser
+
+FIELD = "[data-md-component=search-query]"
+FOUND = ".md-search-result__link"
+
+
+def asked(page) -> list[str]:
+    """What is asked for of the search from now on."""
+    found = []
+    page.on(
+        "request",
+        lambda request: found.append(request.url.rpartition("/")[2]) if "search" in request.url else None,
+    )
+    return found
+
+
+def opened(page, address="about/"):
+    """A page whose theme has begun and is at rest."""
+    page.goto(address)
+    page.wait_for_load_state("networkidle")
+    expect(page.locator("script[data-held]")).to_have_count(0)
+
+
+def tap_field(page):
+    page.locator(FIELD).click()
+
+
+def press_key(page):
+    page.keyboard.press("/")
+
+
+def tap_sign(page):
+    page.locator(".md-header__button[for=__search]").click()
+
+
+@pytest.mark.parametrize(
+    ("size", "reach"),
+    [
+        (DESKTOP, tap_field),
+        (DESKTOP, press_key),
+        (DESKTOP, lambda page: page.keyboard.press("s")),
+        (DESKTOP, lambda page: page.keyboard.press("f")),
+        (DESKTOP, lambda page: page.locator(FIELD).focus()),
+        (PHONE, tap_sign),
+    ],
+    ids=["tap", "/", "s", "f", "focus", "phone"],
+)
+def test_the_search_is_fetched_when_it_is_reached_for_not_before(size, reach, browser, server):
+    with fresh_page(browser, base_url=server, viewport=size, service_workers="block") as page:
+        requests = asked(page)
+        opened(page)
+        assert requests == [] and page.workers == []
+        reach(page)
+        expect(page.locator(FIELD)).to_be_focused()
+        page.keyboard.type("valve seat")
+        expect(page.locator(FOUND).first).to_be_visible()
+        assert page.locator(FIELD).input_value() == "valve seat"
+        assert sum(name == "search_index.json" for name in requests) == 1
+        assert len(page.workers) == 1
+
+
+def test_what_is_typed_while_the_search_is_fetched_is_looked_for_once_it_is_there(page):
+    held = []
+    page.route("**/search_index.json", lambda route: held.append(route))
+    opened(page)
+    press_key(page)
+    page.keyboard.type("seat interference")
+    page.wait_for_timeout(300)
+    assert len(held) == 1
+    expect(page.locator(FOUND)).to_have_count(0)
+    held[0].continue_()
+    expect(page.locator(f'{FOUND}[href*="#seat-fit-title"]').first).to_be_visible()
+    assert page.locator(FIELD).input_value() == "seat interference"
+
+
+def test_words_are_marked_on_a_page_that_a_search_led_to_and_only_there(page):
+    requests = asked(page)
+    opened(page, "heads/seats/")
+    assert requests == [] and page.locator("article mark").count() == 0
+    tap_field(page)
+    page.keyboard.type("seat")
+    link = page.locator(f'{FOUND}[href*="heads/seats/"]').first
+    expect(link).to_have_attribute("href", re.compile(r"\?h=seat"))
+    page.goto(link.get_attribute("href"))
+    expect(page.locator("article mark").first).to_be_attached()
+
+
+def test_it_finds_without_signal_too(browser, site):
+    with serving(site) as (address, stop), fresh_page(browser, base_url=address) as page:
+        page.goto("about/")
+        expect(page.locator("[data-offline-status]")).to_have_text("Ready to work without signal.")
+        stop()
+        opened(page, "heads/")
+        press_key(page)
+        page.keyboard.type("seat interference")
+        expect(page.locator(f'{FOUND}[href*="#seat-fit-title"]').first).to_be_visible()
