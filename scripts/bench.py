@@ -22,6 +22,7 @@ from pathlib import Path
 from scripts import environment
 from scripts.build import SITE, build
 from scripts.link import Link
+from scripts.measured import write as write_measured
 from scripts.runtime import bundle, offline
 from scripts.server import compress_all, server
 
@@ -328,6 +329,8 @@ def run(module: str, description: str, measure, table, result: Path, runs: int) 
     result.parent.mkdir(exist_ok=True)
     environment.put(result, json.dumps(measured, indent=1))
     print(table(measured))
+    if not chosen.site_dir:
+        write_measured(module, table(measured))
 
 
 if __name__ == "__main__":

@@ -18,7 +18,7 @@ import tempfile
 import time
 from pathlib import Path
 
-from scripts import environment
+from scripts import environment, measured
 from scripts.build import ROOT
 
 RUNS = 15
@@ -123,18 +123,20 @@ def main() -> None:
         sys.exit(f"Not measured: {error}")
     RESULT.parent.mkdir(exist_ok=True)
     environment.put(RESULT, json.dumps(result, indent=1))
-    print(f"import of calc.page.live: {result['import']} ms")
+    print(table(result))
+    measured.write("scripts.bench_calc", table(result))
+
+
+def table(result: dict) -> str:
+    lines = [f"import of calc.page.live: {result['import']} ms"]
     for what, found in result["evaluate"].items():
         slowest = sorted(found.items(), key=lambda pair: -pair[1])[:6]
-        print(
-            f"an example, {what}: median {statistics.median(found.values()):.2f} ms; slowest "
-            + ", ".join(f"{id} {t}" for id, t in slowest)
-        )
+        told = ", ".join(f"{id} {ms}" for id, ms in slowest)
+        lines.append(f"an example, {what}: median {statistics.median(found.values()):.2f} ms; slowest {told}")
     for times, found in result.get("pages", {}).items():
-        print(
-            f"{times}×: {found['pages']} pages in {found['seconds']} s,"
-            f" {found['seconds'] / found['pages'] * 1e3:.0f} ms a page"
-        )
+        each = found["seconds"] / found["pages"] * 1e3
+        lines.append(f"{times}×: {found['pages']} pages in {found['seconds']} s, {each:.0f} ms a page")
+    return "\n".join(lines)
 
 
 if __name__ == "__main__":

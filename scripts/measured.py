@@ -1,0 +1,28 @@
+"""Where measurements stand: `scripts/runtime/MEASURED.md`, a part for each bench, which the bench writes itself."""
+
+from __future__ import annotations
+
+import os
+import platform
+import re
+from datetime import date
+from pathlib import Path
+
+from scripts import environment
+
+PAGE = environment.ROOT / "scripts/runtime/MEASURED.md"
+HEAD = """# Measured
+
+Written by the benches, each its own part, when they have run; nothing here is written by hand. Times are worth their ratios: both sides
+of a ratio were measured in one run, on one machine, taking turns.
+"""
+
+
+def write(module: str, table: str, page: Path = PAGE) -> None:
+    """Put a bench's table in the place of its last one. `module` names the bench, such as scripts.bench."""
+    text = page.read_text(encoding="utf-8") if page.exists() else HEAD
+    parts = dict(re.findall(r"^## `([\w.]+)`\n(.*?)(?=^## |\Z)", text, re.MULTILINE | re.DOTALL))
+    where = f"{date.today().isoformat()}, {platform.system()} {platform.machine()}, {os.cpu_count()} cores"
+    parts[module] = f"\n{where}\n\n```\n{table.rstrip()}\n```\n\n"
+    body = "".join(f"## `{name}`\n{part}" for name, part in sorted(parts.items()))
+    environment.put(page, f"{HEAD}\n{body}".rstrip() + "\n")
