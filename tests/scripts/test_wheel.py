@@ -44,6 +44,30 @@ def test_source_wheel_answers_as_cpython(source):
     assert json.loads(ask_stock_runtime(source)) == json.loads(answer(REQUEST))
 
 
+def test_an_installed_package_prints_a_sheet(source, tmp_path):
+    """With its style and its engines' sheets: what no .py holds must be in the package too."""
+    with zipfile.ZipFile(source) as packed:
+        packed.extractall(tmp_path)
+    job = environment.ROOT / "tests/job/orchard.json"
+    told = [
+        subprocess.run(
+            [sys.executable, "-m", "calc", "sheet", str(job)],
+            cwd=folder,
+            env={"PYTHONPATH": str(folder), "PYTHONUTF8": "1"},
+            capture_output=True,
+            text=True,
+            encoding="utf-8",
+            check=True,
+        ).stdout
+        for folder in (tmp_path, environment.ROOT)
+    ]
+    assert told[0] == told[1] and "@page sheet" in told[0]
+    version = subprocess.run(
+        [sys.executable, "-m", "calc", "--version"], cwd=tmp_path, capture_output=True, text=True, check=True
+    ).stdout
+    assert source.name.startswith(f"sizebook-{version.split()[1]}-")
+
+
 def test_another_python_than_the_runtimes_is_refused(source):
     major, minor = sys.version_info[:2]
     with pytest.raises(
