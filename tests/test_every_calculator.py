@@ -24,10 +24,10 @@ from calc.declare.choice import Choice
 from calc.declare.declaration import AtOdds
 from calc.declare.open_input import Open
 from calc.declare.quantity import Quantity
+from calc.page.figure import figure
 from calc.page.formula import line_text
 from calc.page.report import result_data
 from calc.page.result import SOURCE_KINDS
-from calc.page.figure import figure
 from calc.reference import engine
 from calc.reference.materials import MATERIALS
 from calc.stations import index as stations

@@ -9,9 +9,10 @@ from itertools import combinations
 
 import pytest
 
+from calc.core.apart import tell_apart
 from calc.core.conformance import DUST
 from calc.core.kinds import LENGTH
-from calc.core.result import Limit, Refused, Table, Text, note, say, tell_apart, warning
+from calc.core.result import Limit, Refused, Table, Text, note, say, warning
 from calc.core.working import Form, Number, constant, form, steps_behind
 from calc.declare.calculator import Answer, Inputs, Output, Outputs, answer, calculator, evaluate, given
 from calc.stations import index as stations

@@ -8,9 +8,10 @@ margin so.
 """
 
 import math
+from typing import SupportsFloat, overload
 
 from calc.core.kinds import RATIO
-from calc.core.working import Number, PureFunction, constant, form
+from calc.core.working import Number, PureFunction, Value, constant, form
 
 DUST = 1e-12  # m, and of larger numbers so much of them: what floats may leave of two equal ones
 COVERAGE = 2  # k: expanded uncertainty U = k·u, about 95 % (GUM); so is every doubt behind a ±
@@ -18,17 +19,20 @@ COVERAGE = 2  # k: expanded uncertainty U = k·u, about 95 % (GUM); so is every 
 PROOF = 0.95
 
 
-def past(size, limit) -> bool:
+def past(size: SupportsFloat, limit: SupportsFloat) -> bool:
     """Is a number worked out from others more than its limit? Of a lower limit: is the limit past the
     number?"""
     return float(size) - float(limit) > DUST * max(1.0, abs(float(limit)))
 
 
-def margins(value: float, low: float | None, high: float | None, dust: float = DUST) -> tuple:
+def margins(
+    value: float, low: float | None, high: float | None, dust: float = DUST
+) -> tuple[float | None, float | None]:
     """How far a size lies above its lower and below its upper limit, negative outside, None where there is
     none. What floats may leave of two equal sizes is no distance: a size on its limit lies on it."""
     found = (None if low is None else value - low, None if high is None else high - value)
-    return tuple(0.0 if x is not None and abs(x) <= dust else x for x in found)
+    below, above = (0.0 if x is not None and abs(x) <= dust else x for x in found)
+    return below, above
 
 
 def standard(margin: float | None, u: float) -> float:
@@ -54,7 +58,11 @@ def quantile(probability: float) -> float:
         x += step
 
 
-def probability(below, above):
+@overload
+def probability(below: float, above: float) -> float: ...
+@overload
+def probability(below: Number, above: Number) -> Number: ...
+def probability(below: Value, above: Value) -> Value:
     """Probability that the true size lies within its limits: Φ(above) − Φ(−below) (JCGM 106, 7.3); plain or
     traced."""
     # of two numbers near 1 or near 0, take those near 0
@@ -82,7 +90,9 @@ def decide(below: float, above: float, proof: float = PROOF) -> str:
     return "out" if phi(-min(below, above)) >= proof else "cannot tell"
 
 
-def accepted(u: float, low: float | None, high: float | None, proof: float = PROOF) -> tuple | None:
+def accepted(
+    u: float, low: float | None, high: float | None, proof: float = PROOF
+) -> tuple[float | None, float | None] | None:
     """Least and greatest reading that is 'in' (None where there is no such limit), or None where no reading
     is."""
     guard = quantile(proof) * u

@@ -9,13 +9,16 @@ from dataclasses import dataclass
 from calc.core.result import Text
 from calc.core.working import Form, Number
 
+Point = tuple[float, float]
+Points = tuple[Point, ...]
+
 
 @dataclass(frozen=True)
 class Area:
     """A cut face, hatched: pattern 'a' and 'b' lean against each other, 'c' is close, 'solid' is filled, ''
     is plain."""
 
-    points: tuple
+    points: Points
     hatch: str = "a"
     role: str = "cut"
 
@@ -24,7 +27,7 @@ class Area:
 class Line:
     """`style`: outline, thin, centre, hidden, band (the contact or limit that matters)."""
 
-    points: tuple
+    points: Points
     style: str = "outline"
 
 
@@ -33,8 +36,8 @@ class Dimension:
     """A dimension line from `start` to `end`, moved off by `away` along its normal (metres; sign picks the
     side)."""
 
-    start: tuple
-    end: tuple
+    start: Point
+    end: Point
     number: Number
     away: float = 0.0
     name: str = ""
@@ -44,10 +47,10 @@ class Dimension:
 class Label:
     """Words at a point, with a leader to `target` where given. `anchor`: start, middle, end."""
 
-    at: tuple
+    at: Point
     words: "str | Text | Number"
     anchor: str = "middle"
-    target: tuple = ()
+    target: Point | tuple[()] = ()
 
 
 @dataclass(frozen=True)
@@ -57,7 +60,7 @@ class Drawing:
 
     title: str
     alt: Text
-    shapes: tuple
+    shapes: tuple["Area | Line | Dimension | Label", ...]
     exaggerated: "str | Text" = ""
 
 
@@ -72,7 +75,7 @@ class Series:
     """A curve of (x, y) points in SI units. `style`: line, dashed, points, limit."""
 
     label: str
-    points: tuple
+    points: Points
     style: str = "line"
 
 
@@ -82,11 +85,13 @@ class Plot:
     alt: Text
     x: Axis
     y: Axis
-    series: tuple
-    marks: tuple = ()  # (x, y, words) where the reader's own number stands
+    series: tuple[Series, ...]
+    marks: tuple[
+        tuple[float, float, str | Text], ...
+    ] = ()  # (x, y, words) where the reader's own number stands
 
 
-def arc(centre, radius, start, end, steps=48) -> tuple:
+def arc(centre: Point, radius: float, start: float, end: float, steps: int = 48) -> Points:
     """Points along an arc, angles in radians from +x, counter-clockwise."""
     return tuple(
         (centre[0] + radius * math.cos(a), centre[1] + radius * math.sin(a))
@@ -94,19 +99,21 @@ def arc(centre, radius, start, end, steps=48) -> tuple:
     )
 
 
-def box(left, bottom, right, top) -> tuple:
+def box(left: float, bottom: float, right: float, top: float) -> Points:
     """Corner points of a rectangle."""
     return ((left, bottom), (right, bottom), (right, top), (left, top))
 
 
-def coils(x, bottom, height, wire, mean_diameter, active, total) -> tuple:
+def coils(
+    x: float, bottom: float, height: float, wire: float, mean_diameter: float, active: float, total: float
+) -> tuple[Area, ...]:
     """A helical spring in section on the axis `x`: the half turns behind the cut, then the cut wires, so that
     what stands in the middle can be drawn over the former. The end turns lie closed and are ground flat.
     Metres; turns may be fractions.
     """
     closed, pitch = (total - active) / 2, (height - (total - active) * wire) / active
 
-    def middle(turn):
+    def middle(turn: float) -> float:
         return (
             bottom
             + wire * min(turn, closed)
@@ -116,11 +123,11 @@ def coils(x, bottom, height, wire, mean_diameter, active, total) -> tuple:
 
     places = [(x + (-1) ** (k + 1) * mean_diameter / 2, middle(k / 2)) for k in range(int(2 * total) + 1)]
 
-    def seen(points, hatch):
+    def seen(points: Points, hatch: str) -> tuple[Area, ...]:
         kept = clip(points, x - mean_diameter, bottom, x + mean_diameter, bottom + height)
         return (Area(kept, hatch),) if kept else ()
 
-    shapes = []
+    shapes: list[Area] = []
     for (x1, y1), (x2, y2) in zip(places[1::2], places[2::2]):
         length = math.hypot(x2 - x1, y2 - y1)
         nx, ny = -(y2 - y1) / length * wire / 2, (x2 - x1) / length * wire / 2
@@ -130,18 +137,18 @@ def coils(x, bottom, height, wire, mean_diameter, active, total) -> tuple:
     return tuple(shapes)
 
 
-def clip(points, left, bottom, right, top) -> tuple:
+def clip(points: Points, left: float, bottom: float, right: float, top: float) -> Points:
     """The part of a closed outline that lies in a rectangle (Sutherland and Hodgman); empty where none
     does."""
     if all([left <= x <= right and bottom <= y <= top for x, y in points]):
         return tuple(points)
     for axis, edge, way in ((0, left, 1), (0, right, -1), (1, bottom, 1), (1, top, -1)):
-        kept = []
+        kept: list[Point] = []
         for p, q in zip(points, (*points[1:], *points[:1])):
             a, b = (p[axis] - edge) * way, (q[axis] - edge) * way
             if a >= 0:
                 kept.append(p)
             if a * b < 0:
-                kept.append(tuple(u + (v - u) * a / (a - b) for u, v in zip(p, q)))
+                kept.append((p[0] + (q[0] - p[0]) * a / (a - b), p[1] + (q[1] - p[1]) * a / (a - b)))
         points = tuple(kept)
     return points

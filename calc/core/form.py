@@ -4,7 +4,7 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from calc.core.kinds import TEMPERATURE_DIFFERENCE, Kind, Unit
-from calc.core.spelling import unit_spelled
+from calc.core.spelling import unit_named
 from calc.core.writing import decimals_for, stated, write
 
 # A page writes the same few hundred values again on each keystroke, and exact conversion is what takes its
@@ -87,10 +87,7 @@ def form(kind: Kind, decimals: int, metric: str | None = None, inch: str | None 
     reads)."""
 
     def unit(name: str | None, usual: Unit) -> Unit:
-        found = usual if name is None else unit_spelled(kind, name)
-        if found is None:
-            raise ValueError(f"{kind.name} has no unit {name!r}")
-        return found
+        return usual if name is None else unit_named(kind, name)
 
     chosen = unit(metric, kind.metric)
     return Form(

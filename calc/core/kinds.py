@@ -12,6 +12,7 @@ International Table BTU of 1055.05585262 J.
 
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import Any
 
 
 @dataclass(frozen=True)
@@ -27,7 +28,7 @@ class Unit:
     offset: Fraction = Fraction(0)
     spellings: tuple[str, ...] = ()
 
-    def __hash__(self):  # hashing the fractions would cost more than everything else here
+    def __hash__(self) -> int:  # hashing the fractions would cost more than everything else here
         return hash(self.symbol)
 
 
@@ -47,7 +48,7 @@ class Kind:
     inch: Unit
     example: str = ""
 
-    def __hash__(self):
+    def __hash__(self) -> int:
         return hash(self.name)
 
     def unit(self, system: str) -> Unit:
@@ -60,7 +61,9 @@ class Kind:
 KINDS: dict[str, Kind] = {}
 
 
-def _kind(name, dims, metric, inch, example, *rows):
+def _kind(
+    name: str, dims: tuple[int, int, int, int], metric: str, inch: str, example: str, *rows: tuple[Any, ...]
+) -> Kind:
     """Make a kind from rows of (symbol, factor, other spellings, offset)."""
     units = tuple(
         Unit(

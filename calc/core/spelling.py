@@ -1,7 +1,7 @@
 """A unit by any spelling that people use for it."""
 
 import re
-from functools import lru_cache
+from functools import cache
 
 from calc.core.kinds import KINDS, Kind, Unit
 
@@ -90,7 +90,7 @@ _RAISED_FRACTION = re.compile("([⁰¹²³⁴-⁹]+)[⁄/]([₀-₉]+)")
 _RAISED = re.compile("[⁰¹²³⁴-⁹⁺⁻]+")
 
 
-def evened(text):
+def evened(text: str) -> str:
     """One character for each meaning: marks, dashes, spaces and raised digits evened out."""
     text = _RAISED_FRACTION.sub(
         lambda m: f" {m[1].translate(_SUPERSCRIPT)}/{m[2].translate(_SUBSCRIPT)}", text
@@ -104,7 +104,7 @@ def evened(text):
 _JOIN = re.compile(r"\.? ?[-·*×._] ?| ")
 
 
-def canonical_spelling(plain):
+def canonical_spelling(plain: str) -> str:
     """A unit as it is looked up: "·" for every join, no brackets, no raised mark, no last full stop."""
     if plain.count("(") == plain.count(")"):
         plain = plain.replace("(", "").replace(")", "")
@@ -113,27 +113,27 @@ def canonical_spelling(plain):
     return _JOIN.sub("·", plain)
 
 
-@lru_cache(maxsize=None)
-def spellings_of(kind):
+@cache
+def spellings_of(kind: Kind) -> tuple[dict[str, Unit], dict[str, list[tuple[str, Unit]]]]:
     """Two tables for a kind: spelling -> unit, and spelling in small letters -> [(spelling, unit)]."""
-    exact = {}
+    exact: dict[str, Unit] = {}
     for unit in kind.units:
         for spelling in (unit.symbol, *unit.spellings):
             spelling = canonical_spelling(evened(spelling))
             for variant in (spelling, spelling.replace("·", "")):
                 if variant and exact.setdefault(variant, unit) is not unit:
                     raise ValueError(f"{variant} stands for two units of {kind.name}")
-    folded = {}
+    folded: dict[str, list[tuple[str, Unit]]] = {}
     for spelling, unit in exact.items():
         folded.setdefault(spelling.lower(), []).append((spelling, unit))
     return exact, folded
 
 
-@lru_cache(maxsize=None)
-def every_spelling():
+@cache
+def every_spelling() -> dict[str, Kind]:
     """Every spelling, exactly as written -> the kind it is most at home in: the first
     that has it as a symbol, else the first that has it at all."""
-    table = {}
+    table: dict[str, Kind] = {}
     for kind in KINDS.values():
         for unit in kind.units:
             table.setdefault(canonical_spelling(evened(unit.symbol)), kind)
@@ -146,7 +146,7 @@ def every_spelling():
 _SHORT_WORD = re.compile(r"(?<![^\W\d_])[mM][^\W\d_]{0,3}(?![^\W\d_])")
 
 
-def _same_prefix(typed, spelling):
+def _same_prefix(typed: str, spelling: str) -> bool:
     """Whether folding the case keeps milli and mega apart.
 
     A short word that begins with m or M keeps its first letter as typed, unless the
@@ -157,11 +157,11 @@ def _same_prefix(typed, spelling):
     return all(typed[m.start()] == spelling[m.start()] for m in _SHORT_WORD.finditer(spelling))
 
 
-def unit_among(kind, canonical):
+def unit_among(kind: Kind, canonical: str) -> Unit | None:
     exact, folded = spellings_of(kind)
     if canonical in exact:
         return exact[canonical]
-    near = folded.get(canonical.lower(), ())
+    near = folded.get(canonical.lower(), [])
     if len({unit.symbol for _, unit in near}) != 1:
         return None
     return next((unit for spelling, unit in near if _same_prefix(canonical, spelling)), None)
@@ -175,3 +175,11 @@ def unit_spelled(kind: Kind, spelling: str) -> Unit | None:
     other way round.
     """
     return unit_among(kind, canonical_spelling(evened(spelling)))
+
+
+def unit_named(kind: Kind, spelling: str) -> Unit:
+    """The same for a name that the program itself says; ValueError where there is no such unit."""
+    unit = unit_spelled(kind, spelling)
+    if unit is None:
+        raise ValueError(f"{kind.name} has no unit {spelling!r}")
+    return unit

@@ -216,7 +216,7 @@ def _sum(op: str, a: Value, b: Value) -> Number:
 
 def _power(base: float, power: float) -> float:
     """As floats do it, but a root of a negative number is an error instead of a complex number."""
-    value = base**power
+    value: float | complex = base**power
     if isinstance(value, complex):
         raise ValueError("math domain error")
     return value
@@ -224,8 +224,8 @@ def _power(base: float, power: float) -> float:
 
 def _times(dims: Dims, power: float) -> Dims:
     """Dimensions of a power, exact: the cube of a cube root is the whole again."""
-    power = Fraction(power).limit_denominator(1000)
-    return tuple(d * power for d in dims)
+    exact = Fraction(power).limit_denominator(1000)
+    return tuple(d * exact for d in dims)
 
 
 def _product(a: Value, b: Value) -> Number:
@@ -249,6 +249,8 @@ class PureFunction:
     def __call__(self, x: float) -> float: ...
     @overload
     def __call__(self, x: Number) -> Number: ...
+    @overload
+    def __call__(self, x: Value) -> Value: ...
     def __call__(self, x: Value) -> Value:
         if not isinstance(x, Number):
             return self.plain(x)
@@ -272,6 +274,8 @@ tanh = PureFunction("tanh", math.tanh)
 def sqrt(x: float) -> float: ...
 @overload
 def sqrt(x: Number) -> Number: ...
+@overload
+def sqrt(x: Value) -> Value: ...
 def sqrt(x: Value) -> Value:
     """Square root; halves the dimensions."""
     if not isinstance(x, Number):
@@ -306,6 +310,8 @@ greatest = Extreme("greatest", max)
 def in_unit(x: float, unit: Unit) -> float: ...
 @overload
 def in_unit(x: Number, unit: Unit) -> Number: ...
+@overload
+def in_unit(x: Value, unit: Unit) -> Value: ...
 def in_unit(x: Value, unit: Unit) -> Value:
     """Pure number that x counts in a unit, for empirical formulas that are stated in one."""
     if not isinstance(x, Number):
@@ -324,6 +330,8 @@ def _dims_of(unit: Unit) -> set[Dims]:
 def of_unit(x: float, kind: Kind, unit: Unit) -> float: ...
 @overload
 def of_unit(x: Number, kind: Kind, unit: Unit) -> Number: ...
+@overload
+def of_unit(x: Value, kind: Kind, unit: Unit) -> Value: ...
 def of_unit(x: Value, kind: Kind, unit: Unit) -> Value:
     """The reverse: the quantity that a pure number of that unit makes."""
     if unit not in kind.units:

@@ -18,7 +18,7 @@ def from_unit(number: float, unit: Unit) -> float:
     return float(_decimal_of(number) * unit.factor + unit.offset)
 
 
-def _decimal_of(number):
+def _decimal_of(number: float) -> Fraction:
     """The number that a float was written as: 0.1 is a tenth, not the nearest binary fraction."""
     return Fraction(repr(float(number)))
 
@@ -73,7 +73,7 @@ def write(value: float, unit: Unit, decimals: int) -> str:
     return text.replace("-", "−")
 
 
-def _rounded(exact, decimals):
+def _rounded(exact: Decimal, decimals: int) -> str:
     return f"{exact.quantize(Decimal(1).scaleb(-decimals), ROUND_HALF_EVEN):f}"
 
 
@@ -82,13 +82,14 @@ def stated(value: float, unit: Unit, decimals: int) -> str:
     return f"{write(value, unit, decimals)}{gap(unit)}{unit.symbol}"
 
 
-def gap(unit):
+def gap(unit: Unit) -> str:
     return "" if unit.symbol in ("", "°", "′", "″") else " "
 
 
 def decimals_of(value: float, unit: Unit, digits: int) -> int:
     """Decimals that show so many significant digits of an SI value in a unit, without needless zeros."""
-    return max(0, -Decimal(f"{to_unit(value, unit):.{digits}g}").normalize().as_tuple().exponent)
+    exponent = Decimal(f"{to_unit(value, unit):.{digits}g}").normalize().as_tuple().exponent
+    return max(0, -int(exponent))
 
 
 def decimals_for(unit: Unit, decimals: int, reference: Unit) -> int:

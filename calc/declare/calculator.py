@@ -22,7 +22,7 @@ checks on input, page, command, schema and the tests' sweep all read this declar
 from collections.abc import Callable, Iterable
 from typing import Any
 
-from calc.core.result import Answer, Caution, Limit, Result, Source, answer
+from calc.core.result import Answer, Caution, Limit, Source, answer
 from calc.core.working import Number
 from calc.declare.declaration import Declaration
 from calc.declare.evaluation import evaluate
@@ -31,6 +31,7 @@ from calc.declare.grid import Rows
 from calc.declare.inputs import DeclarationError, Inputs, check
 from calc.declare.open_input import any_of
 from calc.declare.outputs import Output, Outputs
+from calc.declare.result import Result
 
 __all__ = [
     "Answer",

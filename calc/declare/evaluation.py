@@ -5,7 +5,8 @@ from dataclasses import replace
 from math import isfinite
 from typing import Any
 
-from calc.core.result import Answer, Refused, Remark, Result, Verdict, as_text, say, tell_apart
+from calc.core.apart import tell_apart
+from calc.core.result import Answer, Refused, Remark, Verdict, as_text, say
 from calc.core.working import Number, origins, steps_behind
 from calc.declare import doubt
 from calc.declare.declaration import Declaration, Values
@@ -13,6 +14,7 @@ from calc.declare.missed import awaited, fails_anyway, listed, told_without
 from calc.declare.own_limits import OwnLimits, never_better, own_limits
 from calc.declare.quantity import Quantity
 from calc.declare.range_walk import walk
+from calc.declare.result import Result
 from calc.declare.standing import Standing
 from calc.declare.taken import MISSED, NONE, Taken
 from calc.declare.taking import chosen_of, take_all

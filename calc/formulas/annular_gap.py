@@ -10,35 +10,37 @@ eight times too high. Lengths in m, pressure in Pa, viscosity in Pa·s, flow in 
 plunger's offset over the radial clearance, 0 in the middle to 1 where it touches.
 """
 
-from calc.core.working import PI
+from calc.core.working import PI, Value
 
 
-def eccentric(eccentricity):
+def eccentric(eccentricity: Value) -> Value:
     """Leak over that of a plunger in the middle: 1 + 1.5·ε², 2.5 where it touches."""
     return 1 + 1.5 * eccentricity**2
 
 
-def leak(diameter, clearance, length, viscosity, pressure, eccentricity):
+def leak(
+    diameter: Value, clearance: Value, length: Value, viscosity: Value, pressure: Value, eccentricity: Value
+) -> Value:
     """Q = π·d·c³·Δp·(1 + 1.5·ε²)/(12·µ·L)."""
     return PI * diameter * clearance**3 * pressure * eccentric(eccentricity) / (12 * viscosity * length)
 
 
-def reynolds(flow, diameter, density, viscosity):
+def reynolds(flow: Value, diameter: Value, density: Value, viscosity: Value) -> Value:
     """Re = ρ·v·2c/µ = 2·ρ·Q/(π·d·µ) on the gap's hydraulic diameter; laminar up to about 2000."""
     return 2 * density * flow / (PI * diameter * viscosity)
 
 
-def plunger_area(diameter):
+def plunger_area(diameter: Value) -> Value:
     """Area on which the load stands, m²."""
     return PI / 4 * diameter**2
 
 
-def sink_speed(flow, diameter):
+def sink_speed(flow: Value, diameter: Value) -> Value:
     """Speed at which the plunger goes down as the oil below it leaks away, m/s."""
     return flow / plunger_area(diameter)
 
 
-def clearance_for(clearance, time, wanted_time):
+def clearance_for(clearance: Value, time: Value, wanted_time: Value) -> Value:
     """Clearance that changes the leak-down time to the one wanted: time goes as one over the cube of the
     clearance."""
     return clearance * (time / wanted_time) ** (1 / 3)

@@ -10,7 +10,7 @@ the hoses*, times in s. A loss counts positive under pressure; under vacuum the 
 a negative number.
 """
 
-from calc.core.working import PI, exp, greatest, log, sqrt
+from calc.core.working import PI, Value, exp, greatest, log, sqrt
 
 ATMOSPHERE = 101325.0  # Pa, standard atmosphere
 AIR_KAPPA = 1.4  # ratio of specific heats of air
@@ -20,12 +20,14 @@ AIR_CONSTANT = 287.055  # J/(kg·K), R/M of dry air, M = 28.9647 g/mol
 # throughput
 
 
-def drift_pressure(pressure, temperature_change, temperature):
+def drift_pressure(pressure: Value, temperature_change: Value, temperature: Value) -> Value:
     """Change of pressure that a change of temperature fakes in a tight volume, Pa: p·ΔT/T."""
     return pressure * temperature_change / temperature
 
 
-def pressure_loss(start_pressure, end_pressure, start_temperature, end_temperature):
+def pressure_loss(
+    start_pressure: Value, end_pressure: Value, start_temperature: Value, end_temperature: Value
+) -> Value:
     """Pressure lost to the leak alone, Pa: the end pressure is first brought back to the start temperature.
 
     p₁ − p₂·T₁/T₂, exact for an ideal gas in a rigid volume. Negative where gas came in.
@@ -33,7 +35,7 @@ def pressure_loss(start_pressure, end_pressure, start_temperature, end_temperatu
     return start_pressure - end_pressure * start_temperature / end_temperature
 
 
-def leak_rate(volume, loss, time):
+def leak_rate(volume: Value, loss: Value, time: Value) -> Value:
     """Mean throughput over the test, Pa·m³/s, at the temperature to which `loss` belongs: V·Δp/t.
 
     Good while the loss is small beside the pressure that drives it; otherwise see `conductance`.
@@ -41,7 +43,9 @@ def leak_rate(volume, loss, time):
     return volume * loss / time
 
 
-def standard_flow(rate, temperature, standard_temperature, standard_pressure=ATMOSPHERE):
+def standard_flow(
+    rate: Value, temperature: Value, standard_temperature: Value, standard_pressure: Value = ATMOSPHERE
+) -> Value:
     """The same throughput as a volume flow of gas at a stated reference, m³/s.
 
     The reference must go with the number: at 0 °C the flow reads 7 % less than at 20 °C.
@@ -52,7 +56,7 @@ def standard_flow(rate, temperature, standard_temperature, standard_pressure=ATM
 # a drop that is not small
 
 
-def conductance(volume, start_difference, end_difference, time):
+def conductance(volume: Value, start_difference: Value, end_difference: Value, time: Value) -> Value:
     """Volume flow per driving pressure, m³/s, of a leak that falls off with the pressure that drives it:
     V/t·ln(Δp₁/Δp₂).
 
@@ -62,12 +66,12 @@ def conductance(volume, start_difference, end_difference, time):
     return volume / time * log(start_difference / end_difference)
 
 
-def difference_after(start_difference, conductance, volume, time):
+def difference_after(start_difference: Value, conductance: Value, volume: Value, time: Value) -> Value:
     """Pressure difference left after a time, Pa: Δp₁·exp(−C·t/V)."""
     return start_difference * exp(-conductance * time / volume)
 
 
-def rate_at(conductance, difference):
+def rate_at(conductance: Value, difference: Value) -> Value:
     """Throughput at a given pressure difference, Pa·m³/s: what two tests at unlike pressures can be compared
     by."""
     return conductance * difference
@@ -76,7 +80,9 @@ def rate_at(conductance, difference):
 # what can be told apart
 
 
-def least_loss(pressure, temperature_doubt, temperature, gauge_doubt=0.0):
+def least_loss(
+    pressure: Value, temperature_doubt: Value, temperature: Value, gauge_doubt: Value = 0.0
+) -> Value:
     """Smallest change of pressure that is told from drift and gauge, Pa.
 
     `temperature_doubt`: how much the gas may have warmed or cooled unseen, K; `gauge_doubt`: doubt of one
@@ -85,7 +91,7 @@ def least_loss(pressure, temperature_doubt, temperature, gauge_doubt=0.0):
     return sqrt(drift_pressure(pressure, temperature_doubt, temperature) ** 2 + 2 * gauge_doubt**2)
 
 
-def time_to_tell(volume, rate, least):
+def time_to_tell(volume: Value, rate: Value, least: Value) -> Value:
     """Time after which a leak of that rate has changed the pressure by `least`, s. With a steady drift
     waiting does not help."""
     return volume * least / rate
@@ -94,12 +100,12 @@ def time_to_tell(volume, rate, least):
 # equivalent hole
 
 
-def critical_ratio(kappa=AIR_KAPPA):
+def critical_ratio(kappa: Value = AIR_KAPPA) -> Value:
     """Pressure ratio down/up below which the flow is choked: (2/(κ+1))^(κ/(κ−1)), 0.5283 for air."""
     return (2 / (kappa + 1)) ** (kappa / (kappa - 1))
 
 
-def flow_function(ratio, kappa=AIR_KAPPA):
+def flow_function(ratio: Value, kappa: Value = AIR_KAPPA) -> Value:
     """Saint-Venant–Wantzel: mass flow·√(R·T)/(area·upstream pressure), pure, for a pressure ratio down/up of
     0…1.
 
@@ -112,8 +118,14 @@ def flow_function(ratio, kappa=AIR_KAPPA):
 
 
 def mass_flow(
-    area, up_pressure, down_pressure, temperature, discharge=1.0, kappa=AIR_KAPPA, gas_constant=AIR_CONSTANT
-):
+    area: Value,
+    up_pressure: Value,
+    down_pressure: Value,
+    temperature: Value,
+    discharge: Value = 1.0,
+    kappa: Value = AIR_KAPPA,
+    gas_constant: Value = AIR_CONSTANT,
+) -> Value:
     """Gas through a hole, kg/s. `temperature` upstream; `discharge` coefficient, 1 for the ideal hole. down ≤
     up pressure."""
     return (
@@ -126,8 +138,14 @@ def mass_flow(
 
 
 def hole_area(
-    rate, up_pressure, down_pressure, temperature, discharge=1.0, kappa=AIR_KAPPA, gas_constant=AIR_CONSTANT
-):
+    rate: Value,
+    up_pressure: Value,
+    down_pressure: Value,
+    temperature: Value,
+    discharge: Value = 1.0,
+    kappa: Value = AIR_KAPPA,
+    gas_constant: Value = AIR_CONSTANT,
+) -> Value:
     """Area of the hole that would leak `rate` (Pa·m³/s at that temperature), m².
 
     Test under pressure: up is the mean test pressure, down the air outside. Under vacuum: up is the air
@@ -142,6 +160,6 @@ def hole_area(
     )
 
 
-def hole_diameter(area):
+def hole_diameter(area: Value) -> Value:
     """Diameter of the round hole of that area, m."""
     return sqrt(4 * area / PI)

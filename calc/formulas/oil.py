@@ -7,10 +7,10 @@ temperatures in K, densities in kg/m³; plain numbers and traced ones.
 """
 
 from calc.core.kinds import KINEMATIC_VISCOSITY, TEMPERATURE
-from calc.core.spelling import unit_spelled
-from calc.core.working import in_unit, log10, of_unit
+from calc.core.spelling import unit_named
+from calc.core.working import Value, in_unit, log10, of_unit
 
-MM2_S, KELVIN = KINEMATIC_VISCOSITY.metric, unit_spelled(TEMPERATURE, "K")
+MM2_S, KELVIN = KINEMATIC_VISCOSITY.metric, unit_named(TEMPERATURE, "K")
 SHIFT = 0.7
 GROWTH = 0.0007  # 1/K: oil's growth in volume, typical of mineral oils, from memory
 
@@ -28,7 +28,7 @@ GRADES = {
 }
 
 
-def walther(viscosity):
+def walther(viscosity: Value) -> Value:
     """log₁₀ log₁₀(ν + 0.7), a pure number that falls in a straight line over log₁₀ T. ValueError for ν ≤ 0.3
     mm²/s, where there is none."""
     if in_unit(viscosity, MM2_S) <= 1 - SHIFT:
@@ -38,14 +38,14 @@ def walther(viscosity):
     return log10(log10(in_unit(viscosity, MM2_S) + SHIFT))
 
 
-def log_temperature(temperature):
+def log_temperature(temperature: Value) -> Value:
     """log₁₀ of the absolute temperature. ValueError at 0 K and below."""
     if in_unit(temperature, KELVIN) <= 0:
         raise ValueError("there is no temperature at or below 0 K; give more")
     return log10(in_unit(temperature, KELVIN))
 
 
-def slope(viscosity_1, temperature_1, viscosity_2, temperature_2):
+def slope(viscosity_1: Value, temperature_1: Value, viscosity_2: Value, temperature_2: Value) -> Value:
     """B of Walther's line. ValueError where the temperatures are alike, or viscosity does not fall as
     temperature rises."""
     if (
@@ -61,24 +61,26 @@ def slope(viscosity_1, temperature_1, viscosity_2, temperature_2):
     )
 
 
-def height(viscosity, temperature, slope):
+def height(viscosity: Value, temperature: Value, slope: Value) -> Value:
     """A of Walther's line through a point."""
     return walther(viscosity) + slope * log_temperature(temperature)
 
 
-def viscosity(temperature, height, slope):
+def viscosity(temperature: Value, height: Value, slope: Value) -> Value:
     """ν on Walther's line, m²/s."""
     return of_unit(
         10 ** (10 ** (height - slope * log_temperature(temperature))) - SHIFT, KINEMATIC_VISCOSITY, MM2_S
     )
 
 
-def viscosity_between(temperature, viscosity_1, temperature_1, viscosity_2, temperature_2):
+def viscosity_between(
+    temperature: Value, viscosity_1: Value, temperature_1: Value, viscosity_2: Value, temperature_2: Value
+) -> Value:
     """ν at a temperature, m²/s, from two points of the oil's data sheet."""
     b = slope(viscosity_1, temperature_1, viscosity_2, temperature_2)
     return viscosity(temperature, height(viscosity_1, temperature_1, b), b)
 
 
-def density_at(density, temperature, reference, growth=GROWTH):
+def density_at(density: Value, temperature: Value, reference: Value, growth: Value = GROWTH) -> Value:
     """ρ at a temperature, from that at the reference (15 °C in data sheets): ρ/(1 + β·ΔT)."""
     return density / (1 + growth * (temperature - reference))

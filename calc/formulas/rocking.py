@@ -1,7 +1,9 @@
 """How far a stem rocks in its guide."""
 
+from calc.core.working import Value
 
-def rocking_factor(height, length):
+
+def rocking_factor(height: Value, length: Value) -> Value:
     """Dial reading over clearance, from one side to the other: 1 + 2a/L.
 
     A stem that leans touches at both ends of the guide, so over the length L its axis crosses by the

@@ -17,37 +17,40 @@ Lengths in any one unit. 0 ≤ a, b < R; the oval small against R.
 import math
 from functools import cache
 
-STEPS = (
-    360  # directions tried in half a turn: the farthest place is found to within 4 parts in 10⁵ of the oval
-)
+# Directions tried in half a turn: the farthest place is found to within 4 parts in 10⁵ of the oval.
+STEPS = 360
 PARTING = math.pi / 2
 
+Oval = tuple[float, float, float]  # mean diameter, stretch along the rod, lean to the right
+Half = tuple[tuple[float, float], ...]  # places of half a bore
+Direction = tuple[float, float, float, float, float]  # angle φ, sin φ, cos φ, cos 2φ, sin 2φ
 
-def oval(along, right, left):
+
+def oval(along: float, right: float, left: float) -> Oval:
     """Mean diameter, stretch along the rod, and lean to the right, of readings at 0°, +60° and −60°. Exact
     for such an oval."""
     return (along + right + left) / 3, (2 * along - right - left) / 3, (right - left) / 3**0.5
 
 
-def across(along, right, left):
+def across(along: float, right: float, left: float) -> float:
     """Diameter of that oval at the joint, 90° from the rod: mean − stretch."""
     return (2 * (right + left) - along) / 3
 
 
-def radius_at(bore, angle):
+def radius_at(bore: Oval, angle: float) -> float:
     """Old radius in a direction; `bore` is what `oval` gives."""
     return _radius(bore, math.cos(2 * angle), math.sin(2 * angle))
 
 
-def _radius(bore, cos2, sin2):
+def _radius(bore: Oval, cos2: float, sin2: float) -> float:
     mean, stretch, lean = bore
     return (mean + stretch * cos2 + lean * sin2) / 2
 
 
-def surface(bore, rod_cut, cap_cut, steps=STEPS) -> tuple:
+def surface(bore: Oval, rod_cut: float, cap_cut: float, steps: int = STEPS) -> tuple[Half, Half]:
     """The bore as it stands after the cut, bolted up: the rod's half from right to left and the cap's from
     left to right, each as (x, y) points, its edges at the joint included."""
-    halves = []
+    halves: list[Half] = []
     for side, cut in ((1, rod_cut), (-1, cap_cut)):
         right, left = (_edge(bore, cut, end) for end in (PARTING, -PARTING))
         directions = (
@@ -65,20 +68,21 @@ def surface(bore, rod_cut, cap_cut, steps=STEPS) -> tuple:
                 ]
             )
         )
-    return tuple(halves)
+    rod_half, cap_half = halves
+    return rod_half, cap_half
 
 
-def _direction(angle):
+def _direction(angle: float) -> Direction:
     return angle, math.sin(angle), math.cos(angle), math.cos(2 * angle), math.sin(2 * angle)
 
 
 @cache  # tried anew for each rod and key
-def _directions(steps) -> tuple:
+def _directions(steps: int) -> tuple[Direction, ...]:
     """Directions of half a turn, from right to left."""
     return tuple(_direction(PARTING - math.pi * i / steps) for i in range(steps + 1))
 
 
-def _edge(bore, cut, end):
+def _edge(bore: Oval, cut: float, end: float) -> float:
     """Direction, from the half's own middle, in which the old bore meets the new face: radius·cos = cut, by
     halving."""
     if not cut:
@@ -93,7 +97,7 @@ def _edge(bore, cut, end):
     return middle
 
 
-def farthest(bore, rod_cut, cap_cut, centre=0.0):
+def farthest(bore: Oval, rod_cut: float, cap_cut: float, centre: float = 0.0) -> tuple[float, float]:
     """Distance of the bore's farthest place from a centre that lies `centre` above the joint, and its
     direction there: a circle of that radius is the smallest that cleans the bore up all round."""
     distance, x, y = max(
@@ -106,13 +110,22 @@ def farthest(bore, rod_cut, cap_cut, centre=0.0):
     return distance, math.atan2(x, y)
 
 
-def more_cut(bore, rod_cut, cap_cut, radius, most, centre=0.0, rod=1, cap=1):
+def more_cut(
+    bore: Oval,
+    rod_cut: float,
+    cap_cut: float,
+    radius: float,
+    most: float,
+    centre: float = 0.0,
+    rod: float = 1,
+    cap: float = 1,
+) -> float | None:
     """What must further come off each face so that a circle of that radius cleans up; None where `most` is
     not enough, as where the bore is too wide at the joint. Equal cuts leave the centre where it was; rod or
     cap 0: off the other face only, the centre kept.
     """
 
-    def clean(more):
+    def clean(more: float) -> bool:
         return farthest(bore, rod_cut + rod * more, cap_cut + cap * more, centre)[0] <= radius
 
     if clean(0.0):

@@ -6,44 +6,47 @@ Lengths in metres throughout, expansions 1/K, temperature differences K. `u` is 
 """
 
 import math
+from collections.abc import Iterable, Sequence
 
-from calc.core.working import least, sqrt
+from calc.core.working import Value, least, sqrt
 
 ENOUGH = 1e6  # degrees of freedom: more than these change no coverage factor in its first five digits
 
 
-def mean(readings):
+def mean(readings: Sequence[Value]) -> Value:
     """Arithmetic mean of one reading or more."""
     return sum(readings) / len(readings)
 
 
-def spread(readings, middle):
+def spread(readings: Sequence[Value], middle: Value) -> Value:
     """Standard deviation of single readings about their mean, n − 1 in the divisor (GUM 4.2.2). Two readings
     or more."""
     return sqrt(sum((x - middle) ** 2 for x in readings) / (len(readings) - 1))
 
 
-def of_mean(s, n):
+def of_mean(s: Value, n: Value) -> Value:
     """Standard uncertainty of the mean of n readings whose spread is s (GUM 4.2.3)."""
     return s / sqrt(n)
 
 
-def rectangular(half_width):
+def rectangular(half_width: Value) -> Value:
     """Standard uncertainty of what lies anywhere between ± half_width (GUM 4.3.7)."""
     return sqrt(half_width**2 / 3)
 
 
-def resolution(division):
+def resolution(division: Value) -> Value:
     """Standard uncertainty of rounding to a division of the scale: half of it either way (GUM F.2.2.1)."""
     return rectangular(division / 2)
 
 
-def unequal_warmth(length, part_alpha, difference):
+def unequal_warmth(length: Value, part_alpha: Value, difference: Value) -> Value:
     """Standard uncertainty from part and gauge that may differ by up to ± difference in temperature, m."""
     return length * part_alpha * rectangular(difference)
 
 
-def room_warmth(length, part_alpha, gauge_alpha, alpha_half_width, off):
+def room_warmth(
+    length: Value, part_alpha: Value, gauge_alpha: Value, alpha_half_width: Value, off: Value
+) -> Value:
     """Standard uncertainty from both lying up to ± off from 20 °C, m: they grow unlike, and neither
     coefficient is known better than ± alpha_half_width. The product of two doubts is kept, for it is all that
     is left where both are of one material (GUM H.1.7).
@@ -55,16 +58,16 @@ def room_warmth(length, part_alpha, gauge_alpha, alpha_half_width, off):
     )
 
 
-def combined(parts):
+def combined(parts: Iterable[Value]) -> Value:
     """Root of the sum of squares of independent standard uncertainties (GUM 5.1.2)."""
     return sqrt(sum(u**2 for u in parts))
 
 
-def effective_freedom(total, parts):
+def effective_freedom(total: Value, parts: Iterable[tuple[Value, float]]) -> Value:
     """Welch and Satterthwaite's effective degrees of freedom (GUM G.4.1) from (u, degrees of freedom) of the
     parts that have any; parts that are sure of themselves are left out. `ENOUGH` at most."""
-    parts = [(u, freedom) for u, freedom in parts if u > 0]
-    return least(1 / sum((u / total) ** 4 / freedom for u, freedom in parts), ENOUGH) if parts else ENOUGH
+    unsure = [(u, freedom) for u, freedom in parts if u > 0]
+    return least(1 / sum((u / total) ** 4 / freedom for u, freedom in unsure), ENOUGH) if unsure else ENOUGH
 
 
 def coverage_factor(probability: float, freedom: float) -> float:
@@ -82,12 +85,12 @@ def coverage_factor(probability: float, freedom: float) -> float:
     return (low + high) / 2
 
 
-def _within(t, freedom):
+def _within(t: float, freedom: float) -> float:
     """P(|T| ≤ t) = 1 − I_x(ν/2, ½) with x = ν/(ν + t²), t > 0."""
     return 1 - _incomplete_beta(freedom / 2, 0.5, freedom / (freedom + t * t), t * t / (freedom + t * t))
 
 
-def _incomplete_beta(a, b, x, rest):
+def _incomplete_beta(a: float, b: float, x: float, rest: float) -> float:
     """Regularised incomplete beta function I_x(a, b), 0 < x < 1, by its continued fraction; `rest` is 1 − x,
     given apart to keep its digits."""
     if x > (a + 1) / (a + b + 2):

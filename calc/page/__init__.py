@@ -4,11 +4,12 @@ from calc.core import working
 from calc.core.kinds import KINDS
 from calc.core.reading import EntryError
 from calc.core.reading import quantity as read_quantity
-from calc.core.result import Caution, Result
+from calc.core.result import Caution
 from calc.declare.calculator import Calculator, evaluate
 from calc.declare.choice import Choice
 from calc.declare.grid import Grid
 from calc.declare.quantity import Quantity, with_unit
+from calc.declare.result import Result
 from calc.declare.standing import Standing
 from calc.page import result as result_page
 from calc.page.form import form

@@ -1,13 +1,14 @@
 """A result or a declaration as plain data (for JSON) and as text (for the terminal). The schema is in
 calc/COMMAND.md; keep it stable."""
 
-from calc.core.result import VERDICT_WORDS, Result
+from calc.core.result import VERDICT_WORDS
 from calc.core.working import Number
 from calc.core.writing import to_unit
 from calc.declare.calculator import Calculator
 from calc.declare.choice import Choice
 from calc.declare.grid import Grid
 from calc.declare.open_input import Open
+from calc.declare.result import Result
 from calc.declare.taken import Taken
 from calc.page.formula import line_text
 

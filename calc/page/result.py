@@ -1,9 +1,10 @@
 """A result as HTML: first what to do, then the numbers, then why."""
 
-from calc.core.result import VERDICT_WORDS, Caution, Result, Table
+from calc.core.result import VERDICT_WORDS, Caution, Table
 from calc.core.working import Number
 from calc.core.working import origins as origins_of
 from calc.declare.own_limits import SEVERITY
+from calc.declare.result import Result
 from calc.page.figure import figure
 from calc.page.formula import line_html
 from calc.page.html import Html, children, el, quantity, symbol, value

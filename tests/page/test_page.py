@@ -21,9 +21,9 @@ from calc.declare.open_input import Open
 from calc.declare.quantity import Quantity
 from calc.declare.standing import Standing
 from calc.page import calculator_html, live_first, live_rest
+from calc.page.figure import figure
 from calc.page.html import children, el
 from calc.page.live import answer
-from calc.page.figure import figure
 from calc.page.plot import _tick, ticks
 from calc.reference.engine import demo
 from calc.stations import index as stations
