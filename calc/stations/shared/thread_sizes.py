@@ -1,8 +1,11 @@
 """What the calculators of threads share: the sizes and classes to choose from, and a thread's basic sizes as
 lines of the working."""
 
+from typing import Any
+
 from calc.core.result import Source, impossible
 from calc.core.working import Form, Number, constant
+from calc.declare.calculator import choice
 from calc.reference import sources
 from calc.reference.standards.threads import THREADS, Limits, NotOffered, Thread, Zone, external, internal
 from calc.stations.shared.forms import SIZE
@@ -23,6 +26,16 @@ CLASSES = {  # hole and bolt
     "bare": {"metric": ("6H", "6h"), "unified": ("2B", "3A")},
     "coated": {"metric": ("6H", "6e")},
 }
+
+
+def thread_of(example: str) -> Any:
+    """Input: the thread."""
+    return choice("Thread", SIZES, must=True, example=example)
+
+
+def fit_of_pair() -> Any:
+    """Input: the class of hole and bolt, for `pair`."""
+    return choice("Class", FITS, fold=True, assumed=("usual", "what is sold unless another is asked for"))
 
 
 def pair(size: str, fit: str) -> tuple[Thread, Limits, Limits]:
@@ -79,6 +92,12 @@ def least_and_most(zone: Zone) -> tuple[float, float]:
     low, high = zone.low, zone.high
     assert low is not None and high is not None
     return low, high
+
+
+def tolerance_of(zone: Zone) -> float:
+    """What lies between them, m."""
+    assert zone.tolerance is not None
+    return zone.tolerance
 
 
 def length(value: float) -> Number:

@@ -8,7 +8,9 @@ from calc.core.result import Refused
 from calc.declare.calculator import evaluate
 from calc.reference.materials import MATERIALS
 from calc.stations.shared.thread_sizes import SIZES
-from calc.stations.threads.engagement import BOLTS, PARENTS, engagement
+from calc.stations.threads.engagement import engagement
+from calc.stations.threads.engagement.asked import PARENTS
+from calc.stations.threads.engagement.bolt_strength import BOLTS
 
 
 def run(**entries):

@@ -1,7 +1,7 @@
 """What is asked of a hole that gets a thread insert."""
 
 from calc.declare.calculator import Inputs, Number, choice, given, measured
-from calc.reference.materials import MATERIALS
+from calc.stations.shared.asked import material_of
 from calc.stations.shared.clamped import clamps, hot_over_cold, known_hot
 from calc.stations.shared.forms import COARSE, DEGREES_C, KILONEWTON, ROUGH_TIMES, TIMES
 from calc.stations.shared.thread_sizes import SIZES
@@ -21,9 +21,7 @@ class In(Inputs):
         must=True,
         example="crankcase",
     )
-    parent: str = choice(
-        "Its metal", {id: MATERIALS[id].name for id in PARENTS}, feature="{casting}.alloy", example="mg-az91"
-    )
+    parent: str = material_of("Its metal", PARENTS, feature="{casting}.alloy", example="mg-az91", fold=False)
     clamped: str = clamps()
     length: Number = given(
         "Insert's length, in diameters",
