@@ -16,7 +16,7 @@ from calc.core.result import Limit, Refused, Table, Text, note, say, warning
 from calc.core.working import Form, Number, constant, form, steps_behind
 from calc.declare.calculator import Answer, Inputs, Output, Outputs, answer, calculator, evaluate, given
 from calc.stations import index as stations
-from calc.stations.heads.valve_spring.advice import ONE
+from calc.stations.heads.valve_spring.remarks import ONE
 from calc.stations.shared.forms import COARSE
 from tests.entries import is_count, numbers, written
 

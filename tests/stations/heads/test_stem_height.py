@@ -103,6 +103,11 @@ VERDICTS = {
     ),  # 45.4 − 0.2 = 45.2, as decimals
     "tip too much": ("fail", "1 intake too high: 0.80 mm off its tip", {"heights.1.1": "46 mm"}),
     "seat too much": ("fail", "3 exhaust too low: 0.70 mm to sink", {"heights.6.1": "44.1 mm"}),
+    "in limits, uneven, and no tip may give it": (
+        "fail",
+        "1 intake too high: 0.28 mm off its tip",
+        heights(45.19, 44.81) | dict(most_spread="0.1 mm", tip_most="0.1 mm", sink_most="0 mm"),
+    ),
     "much to do, and it serves": ("fail", "Out of limits: 2 of 2", heights(45.76, 44.43)),
     "grown long": (
         "attention",

@@ -4,10 +4,11 @@ from calc.core.kinds import TEMPERATURE_DIFFERENCE
 from calc.core.working import constant, form
 from calc.declare.calculator import Answer, answer, calculator
 from calc.reference import cautions, sources
-from calc.stations.heads.chamber_volume.advice import chamber_by_chamber, remarks_on
 from calc.stations.heads.chamber_volume.asked import In
 from calc.stations.heads.chamber_volume.chambers import chambers_of, check_limits
 from calc.stations.heads.chamber_volume.drawing import under_its_plate, volume_over_cut
+from calc.stations.heads.chamber_volume.remarks import remarks_on
+from calc.stations.heads.chamber_volume.table import chamber_by_chamber
 from calc.stations.heads.chamber_volume.told import Out
 from calc.stations.heads.chamber_volume.verdict import limits_of, verdict_on
 from calc.stations.shared.forms import COARSE

@@ -13,6 +13,7 @@ from calc.stations.shared.forms import COARSE
 
 # Of volume, 1/K, 20 to 30 °C; handbook values, from memory.
 GROWTH = {"water": 0.26e-3, "paraffin": 0.95e-3, "spirit": 1.09e-3}
+NOTHING = 0.5e-8  # m³: less than this is not to be measured with a burette
 
 
 class Chamber(NamedTuple):

@@ -3,12 +3,13 @@
 from calc.core.working import PI, sqrt
 from calc.declare.calculator import Answer, answer, calculator
 from calc.reference import cautions, sources
-from calc.stations.heads.port_section.advice import remarks_on, side_by_side
 from calc.stations.heads.port_section.asked import In
 from calc.stations.heads.port_section.drawing import port_and_manifold, speed_plot
 from calc.stations.heads.port_section.flow import flow_of
 from calc.stations.heads.port_section.joint import joint_of
 from calc.stations.heads.port_section.openings import check_offsets, openings_of
+from calc.stations.heads.port_section.remarks import remarks_on
+from calc.stations.heads.port_section.table import side_by_side
 from calc.stations.heads.port_section.told import Out
 from calc.stations.heads.port_section.verdict import check_speeds, limits_of, verdict_on
 

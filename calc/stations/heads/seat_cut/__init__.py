@@ -2,13 +2,14 @@
 
 from calc.declare.calculator import Answer, answer, calculator
 from calc.reference import cautions, sources
-from calc.stations.heads.seat_cut.advice import cut_by_cut, remarks_on
 from calc.stations.heads.seat_cut.asked import In
 from calc.stations.heads.seat_cut.cuts import cuts_of
 from calc.stations.heads.seat_cut.drawing import three_cuts, valve_on_seat
 from calc.stations.heads.seat_cut.goes_together import check_angles, check_ring
+from calc.stations.heads.seat_cut.remarks import remarks_on
 from calc.stations.heads.seat_cut.seated import inside_of_valve_face, seated
 from calc.stations.heads.seat_cut.section import section_of
+from calc.stations.heads.seat_cut.table import cut_by_cut
 from calc.stations.heads.seat_cut.told import Out
 from calc.stations.heads.seat_cut.verdict import limits_of, verdict_on
 

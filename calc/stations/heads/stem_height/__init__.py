@@ -3,10 +3,11 @@
 from calc.core.conformance import DUST
 from calc.declare.calculator import Answer, answer, calculator
 from calc.reference import cautions, sources
-from calc.stations.heads.stem_height.advice import remarks_on, valve_by_valve
 from calc.stations.heads.stem_height.asked import In
 from calc.stations.heads.stem_height.drawing import assembly, beside_each_other
+from calc.stations.heads.stem_height.remarks import remarks_on
 from calc.stations.heads.stem_height.stems import check_limits, stems_of
+from calc.stations.heads.stem_height.table import valve_by_valve
 from calc.stations.heads.stem_height.told import Out
 from calc.stations.heads.stem_height.verdict import limits_of, verdict_on
 

@@ -158,6 +158,8 @@ def limits_of(i: In, stems: Stems) -> tuple[Limit, ...]:
     return (
         Limit("the highest stem", stems.above.level, high=i.high),
         Limit("the lowest stem", stems.below.level, low=i.low),
+        Limit("what comes off a tip", stems.tip, high=i.tip_most),
+        Limit("what a seat is sunk by", stems.sink, high=i.sink_most),
         Limit("the evenness", stems.spread, high=i.most_spread, level="attention"),
         *length,
     )

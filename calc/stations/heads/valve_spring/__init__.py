@@ -5,12 +5,13 @@ Loads as fitted, coil bind, stress, surge, shims, spread.
 
 from calc.declare.calculator import Answer, answer, calculator
 from calc.reference import cautions, sources
-from calc.stations.heads.valve_spring.advice import remarks_on, spring_by_spring
 from calc.stations.heads.valve_spring.asked import In
 from calc.stations.heads.valve_spring.drawing import between_plates, load_over_height
 from calc.stations.heads.valve_spring.life import life_of
 from calc.stations.heads.valve_spring.loads import loads_of, shims_of
+from calc.stations.heads.valve_spring.remarks import remarks_on
 from calc.stations.heads.valve_spring.surge import harmonics, surge_of
+from calc.stations.heads.valve_spring.table import spring_by_spring
 from calc.stations.heads.valve_spring.told import Out
 from calc.stations.heads.valve_spring.verdict import limits_of, verdict_on
 

@@ -1,11 +1,8 @@
-"""The joint side by side, and what is to be known beside the verdict."""
+"""What is to be known beside the verdict."""
 
-from calc.core.conformance import past
-from calc.core.result import Remark, Table, note, warning
-from calc.core.working import constant
+from calc.core.result import Remark, note, warning
 from calc.stations.heads.port_section.asked import In
 from calc.stations.heads.port_section.joint import Joint
-from calc.stations.shared.forms import COARSE
 
 BETWEEN = 0.05e-3  # m: so much more than on any side, and the worst step lies between the sides
 
@@ -31,16 +28,4 @@ def remarks_on(i: In, joint: Joint) -> tuple[Remark | None, ...]:
             " strikes it. So a step may only fall away."
         ),
         note("The gasket counts as well: its hole must be no smaller than both."),
-    )
-
-
-def side_by_side(i: In, joint: Joint) -> Table:
-    def state(wider: float) -> str:
-        return "fail" if past(-wider, i.most_step) else "attention" if past(wider, i.most_drop) else "pass"
-
-    return Table(
-        "The joint, side by side",
-        ("Side", "Second opening wider by"),
-        tuple((name, constant("", "", COARSE, wider)) for name, wider in joint.sides),
-        tuple(state(wider) for _, wider in joint.sides),
     )

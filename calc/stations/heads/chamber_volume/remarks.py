@@ -1,13 +1,9 @@
-"""Chamber by chamber, and what is to be known beside the verdict."""
+"""What is to be known beside the verdict."""
 
-from calc.core.conformance import past
-from calc.core.result import Remark, Table, note, warning
-from calc.core.working import constant
+from calc.core.result import Remark, note, warning
 from calc.stations.heads.chamber_volume.asked import WANTED, In
-from calc.stations.heads.chamber_volume.chambers import Chamber, Chambers
-from calc.stations.heads.chamber_volume.told import CC, CC_FINE
+from calc.stations.heads.chamber_volume.chambers import NOTHING, Chambers
 
-NOTHING = 0.5e-8  # m³: less than this is not to be measured with a burette
 MUCH = 2.0  # K: a liquid that warms by more had better be left to come to the head's warmth
 
 
@@ -48,28 +44,4 @@ def remarks_on(i: In, chambers: Chambers) -> tuple[Remark | None, ...]:
             if i.aim == WANTED and float(chambers.largest - i.wanted) > NOTHING
             else None
         ),
-    )
-
-
-def chamber_by_chamber(i: In, chambers: Chambers) -> Table:
-    def row(c: Chamber) -> tuple:
-        short = float(chambers.target - c.volume)
-        return (
-            c.name,
-            constant("", "", CC, float(c.volume)),
-            constant("", "", CC_FINE, short) if short > NOTHING else "–",
-            constant("", "", CC, float(c.volume - i.wanted)),
-            c.read,
-        )
-
-    def state(c: Chamber) -> str:
-        if past(i.low, c.volume) or past(c.volume, i.high):
-            return "fail"
-        return "attention" if past(chambers.largest - c.volume, i.most_spread) else "pass"
-
-    return Table(
-        "Chamber by chamber",
-        ("Chamber", "After the cut", "Grind out", "Off the volume wanted", "As read"),
-        tuple(map(row, chambers.each)),
-        tuple(map(state, chambers.each)),
     )
