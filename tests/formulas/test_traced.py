@@ -11,6 +11,7 @@ from calc.core.working import PURE, Number
 from calc.formulas import (
     annular_gap,
     bolt_torque,
+    fins,
     leak,
     press_fit,
     rocking,
@@ -53,6 +54,7 @@ WIRE, COIL, TURNS, SHEAR, RATE = (
 )
 SPEED, THICK, HEAVY, SLOW = (75.0, FREQUENCY), (0.02, VISCOSITY), (850.0, DENSITY), (9600.0, ACCELERATION)
 SHUT, FULL, TALL, LOW_SPRING = (258.0, FORCE), (512.0, FORCE), (0.0365, LENGTH), (0.0276, LENGTH)
+AIR_FILM, CONDUCTS, PER_KELVIN = (60.0, (0, 1, -3, -1)), (150.0, (1, 1, -3, -1)), (2, 1, -3, -1)
 
 CASES = [
     (press_fit.joint_compliance, (BORE, JOINT, OUTSIDE, E, NU, E, NU), COMPLIANCE),
@@ -163,6 +165,15 @@ CASES = [
     (warm_reading.at_reference, (OUTER, ALPHA, ALPHA, HOT, COLD, COLD), LENGTH),
     (warm_reading.temperature_doubt, (OUTER, ALPHA, ALPHA, (1.0, KELVIN), (2.0, KELVIN)), LENGTH),
     (warm_reading.expansion_doubt, (OUTER, ALPHA, STRAIN, HOT, COLD), LENGTH),
+    (fins.fin_number, (AIR_FILM, CONDUCTS, SMALL, BORE), PURE),
+    (fins.fin_efficiency, (LOW,), PURE),
+    (fins.fin_area, (SMALL, BORE, OUTER), AREA),
+    (fins.overall_efficiency, (UP, (0.2, AREA), (0.25, AREA)), PURE),
+    (fins.shed, (TURNS, SMALL, BORE, WIRE, OUTER, AIR_FILM, CONDUCTS), PER_KELVIN),
+    (fins.warmed, ((6.4, PER_KELVIN), (40.0, PER_KELVIN)), PER_KELVIN),
+    (fins.unwarmed, ((6.0, PER_KELVIN), (40.0, PER_KELVIN)), PER_KELVIN),
+    (fins.hydraulic_diameter, (WIRE, BORE), LENGTH),
+    (fins.coefficient_for, ((2.0, PER_KELVIN), TURNS, SMALL, BORE, WIRE, OUTER, CONDUCTS), (0, 1, -3, -1)),
     (rocking.rocking_factor, (OUTER, INNER), PURE),
     (round_cap.cap_depth, ((56e-6, VOLUME), (6.4e-3, AREA)), LENGTH),
     (sections.oval_area, (OUTER, INNER), AREA),
@@ -226,6 +237,7 @@ def test_no_formula_is_left_out():
         for module in (
             annular_gap,
             bolt_torque,
+            fins,
             leak,
             press_fit,
             rocking,

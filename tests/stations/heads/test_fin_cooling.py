@@ -3,14 +3,12 @@
 import fluids
 import numpy as np
 import pytest
-from hypothesis import given
-from hypothesis import strategies as st
 from scipy.integrate import solve_bvp, solve_ivp
 from scipy.optimize import brentq
 
 from calc.core.result import Refused
 from calc.declare.calculator import evaluate
-from calc.stations.heads.fin_cooling import coefficient_for, fin_cooling, fin_efficiency, fin_number, shed
+from calc.stations.heads.fin_cooling import fin_cooling
 from tests.checks.stations.heads.fin_cooling import CHECKS, IRON, THICK
 
 THIS, OTHER = (14, 2e-3, 22e-3, 4.5e-3, 0.2), (15, 2e-3, 24e-3, 4.0e-3, 0.2)
@@ -159,34 +157,6 @@ def test_inches_give_the_same():
     inch = evaluate(fin_cooling, dict(fins="14; 0.08; 0.9; 0.18 | 15; 0.08; 1; 0.15", width="8"), "inch")
     for output in metric.outputs:
         assert inch[output] == pytest.approx(metric[output], rel=1e-9), output
-
-
-fins = st.tuples(
-    st.integers(1, 60), st.floats(0.5e-3, 8e-3), st.floats(2e-3, 0.1), st.floats(1e-3, 0.02), st.just(0.2)
-)
-coefficients, conductivities = st.floats(5, 300), st.sampled_from([35, 50, 65, 150, 200])
-
-
-@given(coefficients, conductivities, st.floats(0.5e-3, 8e-3), st.floats(2e-3, 0.1))
-def test_efficiency_lies_between_none_and_all_and_falls_with_length(h, k, t, length):
-    short, long = (fin_efficiency(fin_number(h, k, t, x)) for x in (length, 1.1 * length))
-    assert 0 < long < short < 1
-    assert (
-        fin_efficiency(fin_number(h, 10 * k, t, length))
-        > short
-        > fin_efficiency(fin_number(2 * h, k, t, length))
-    )
-
-
-@given(fins, coefficients, conductivities)
-def test_coefficient_for_is_the_reverse_of_what_is_shed(sizes, h, k):
-    assert coefficient_for(shed(*sizes, h, k), sizes, k) == pytest.approx(h, rel=1e-9)
-
-
-@given(fins, coefficients, conductivities)
-def test_a_longer_fin_never_sheds_less(sizes, h, k):
-    count, t, length, gap, width = sizes
-    assert shed(count, t, 1.05 * length, gap, width, h, k) >= shed(*sizes, h, k) * (1 - 1e-12)
 
 
 def test_drawing_is_to_the_sizes_that_were_given():

@@ -5,15 +5,14 @@ from calc.core.result import Table, say
 from calc.core.working import Number, constant
 from calc.reference.materials import REFERENCE
 from calc.stations.heads.seat_shrink.drop import Fitting
-from calc.stations.heads.seat_shrink.told import KELVINS
-from calc.stations.shared.forms import DEGREES_C
+from calc.stations.shared.forms import DEGREES_C, WHOLE_KELVINS
 
 # common practice, no source: what a contact thermometer on a hot casting may be off
-READING = constant("", "", KELVINS, 10.0)
+READING = constant("", "", WHOLE_KELVINS, 10.0)
 # Below the heat at which an alloy loses its temper: an hour at that heat is its edge (A356's strength falls
 # fast above about 200 °C: Modern Casting, June 2023), so that ovens are set 25 to 40 K lower; common
 # practice, no source.
-EASY = constant("", "", KELVINS, 25.0)
+EASY = constant("", "", WHOLE_KELVINS, 25.0)
 
 
 def at(kelvin: float) -> Number:
@@ -44,7 +43,7 @@ def worth_of_chilling(fitting: Fitting, head_limit: Number, easy: Number | None)
         "What chilling the ring is worth",
         ("Ring out of", "at", "Head needs", "Left below the limit"),
         tuple(
-            (words, bath, needed, constant("", "", KELVINS, float(head_limit) - float(needed)))
+            (words, bath, needed, constant("", "", WHOLE_KELVINS, float(head_limit) - float(needed)))
             for words, bath, needed in rows
         ),
         tuple(state(needed) for _, _, needed in rows),

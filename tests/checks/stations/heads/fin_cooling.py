@@ -1,5 +1,5 @@
 """Outside numbers for fins. Those marked library are worked anew in test_fin_cooling.py."""
-from calc.stations.heads.fin_cooling import fin_area, fin_efficiency, fin_number, overall_efficiency
+from calc.formulas.fins import fin_area, fin_efficiency, fin_number, overall_efficiency
 from tests.checks import Check, Trend, asked
 
 
