@@ -16,23 +16,27 @@ Lengths in any one unit. 0 ≤ a, b < R; the oval small against R.
 
 import math
 from functools import cache
+from typing import TypeVar
+
+from calc.core.working import Number
 
 # Directions tried in half a turn: the farthest place is found to within 4 parts in 10⁵ of the oval.
 STEPS = 360
 PARTING = math.pi / 2
 
+N = TypeVar("N", float, Number)  # plain or traced, all alike
 Oval = tuple[float, float, float]  # mean diameter, stretch along the rod, lean to the right
 Half = tuple[tuple[float, float], ...]  # places of half a bore
 Direction = tuple[float, float, float, float, float]  # angle φ, sin φ, cos φ, cos 2φ, sin 2φ
 
 
-def oval(along: float, right: float, left: float) -> Oval:
+def oval(along: N, right: N, left: N) -> tuple[N, N, N]:
     """Mean diameter, stretch along the rod, and lean to the right, of readings at 0°, +60° and −60°. Exact
     for such an oval."""
     return (along + right + left) / 3, (2 * along - right - left) / 3, (right - left) / 3**0.5
 
 
-def across(along: float, right: float, left: float) -> float:
+def across(along: N, right: N, left: N) -> N:
     """Diameter of that oval at the joint, 90° from the rod: mean − stretch."""
     return (2 * (right + left) - along) / 3
 

@@ -16,7 +16,7 @@ class Rod(NamedTuple):
 
     name: str
     readings: tuple[Number, ...]
-    bore: tuple[float, ...]  # oval
+    bore: split_bore.Oval
     cuts: tuple[Number, Number]
     along: Number  # bore along the rod once cut
     clean: Number
@@ -39,7 +39,7 @@ def rod_of(
     """`cut` is what comes off rod and cap, and the centre distance before, which may be None."""
     D_a, D_r, D_l = readings
     a, b, before = cut or _uncut(name)
-    bore = split_bore.oval(*map(float, readings))
+    bore = split_bore.oval(float(D_a), float(D_r), float(D_l))
     side = _line(name, "D_s", "Bore at the parting line", split_bore.across(D_a, D_r, D_l), sources.TWO_POINT)
     along = _line(name, "D_k", "Bore along the rod, cut", D_a - a - b, sources.SPLIT_BORE)
     c = _centre(name, a, b, centred)

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 from calc.core.kinds import RATIO
-from calc.core.working import Number, form, greatest, step
+from calc.core.working import Number, Value, form, greatest, step
 from calc.stations.rods import RODS
 from calc.stations.rods.rod_weights.asked import In
 from calc.stations.rods.rod_weights.rod import Pads, Rod, rod_of
@@ -69,7 +69,7 @@ def most(masses: Iterable[Number]) -> Number:
     return max(masses, key=float)
 
 
-def apart(masses: Iterable[Number]) -> Number:
+def apart(masses: Iterable[Number]) -> Value:
     """The heaviest less the lightest."""
     listed = list(masses)
     return greatest(max(listed, key=float) - min(listed, key=float), 0.0)

@@ -49,7 +49,7 @@ def tap_drill(i: In) -> Answer:
     low = known("D_1,0", "Basic bore", hole.minor.near, source)
     tolerance = known("T_D1", "Tolerance of the bore", tolerance_of(hole.minor), source)
     bore_low, bore_high = Out.bore_low(low, source), Out.bore_high(low + tolerance, source)
-    ideal = drill_for(thread.d, thread.P, i.wanted, full)
+    ideal = float(drill_for(thread.d, thread.P, i.wanted, full))
     best = choose(ideal, i.drills, tapping.within)
     chosen = best
     if i.own is not None:

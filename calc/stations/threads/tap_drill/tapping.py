@@ -27,7 +27,7 @@ class Tapping(NamedTuple):
 
     def share_of(self, drill: float) -> float:
         """Share of thread that a drill, m, leaves."""
-        return share_of_thread(self.thread.d, self.thread.P, drill, self.full)
+        return float(share_of_thread(self.thread.d, self.thread.P, drill, self.full))
 
     def bore_of(self, drill: float) -> float:
         """Bore that the tap leaves of a hole drilled so, m."""

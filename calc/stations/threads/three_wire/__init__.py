@@ -98,7 +98,7 @@ def _remarks(wire: Number, thread: Thread, correction: Number, best: Number) -> 
                 " the best one is {best}.",
                 best=best,
             )
-            if abs(float(wire) / screw.best_wire(thread.P) - 1) > 0.05
+            if abs(float(wire) / float(screw.best_wire(thread.P)) - 1) > 0.05
             else None
         ),
         note(

@@ -24,7 +24,7 @@ def refuse_other_wire(wire: Number, thread: Thread) -> None:
                 thread=thread.words,
                 low=_size(THINNEST * thread.P),
                 high=_size(THICKEST * thread.P),
-                best=_size(best_wire(thread.P)),
+                best=_size(float(best_wire(thread.P))),
             )
 
 

@@ -39,11 +39,13 @@ def _row(torque: float, bolt: Bolt, words: str, slick: float, stiff: float) -> t
 
 def _preload(torque: float, bolt: Bolt, friction: float) -> float:
     thread, bearing = bolt.thread, float(bolt.turned.bearing)
-    return torque / bolt_torque.lever(thread.P, thread.pitch_diameter, bearing, friction, friction)
+    lever = bolt_torque.lever(thread.P, thread.pitch_diameter, bearing, friction, friction)
+    return torque / float(lever)
 
 
 def _used(preload: float, bolt: Bolt, friction: float) -> float:
     """Share of yield while it is tightened so."""
     lever = bolt_torque.thread_lever(bolt.thread.P, bolt.thread.pitch_diameter, friction)
     twist = bolt_torque.twist(float(bolt.stress_diameter), lever)
-    return bolt_torque.together(preload / float(bolt.area), twist) / float(bolt.yields)
+    stress = bolt_torque.together(preload / float(bolt.area), twist)
+    return float(stress) / float(bolt.yields)
