@@ -22,6 +22,7 @@ from calc.formulas import (
     sections,
     small_hole,
     spring,
+    valve_curtain,
     warm_reading,
 )
 
@@ -174,6 +175,13 @@ CASES = [
     (fins.unwarmed, ((6.0, PER_KELVIN), (40.0, PER_KELVIN)), PER_KELVIN),
     (fins.hydraulic_diameter, (WIRE, BORE), LENGTH),
     (fins.coefficient_for, ((2.0, PER_KELVIN), TURNS, SMALL, BORE, WIRE, OUTER, CONDUCTS), (0, 1, -3, -1)),
+    (valve_curtain.first_stage_lift, (WIDTH, SEAT), LENGTH),
+    (valve_curtain.curtain_low, (SMALL, OUTER, WIDTH, SEAT), AREA),
+    (valve_curtain.curtain_high, (WIRE, OUTER, WIDTH, SEAT), AREA),
+    (valve_curtain.curtain, (SMALL, OUTER, WIDTH, SEAT), AREA),
+    (valve_curtain.curtain, (WIRE, OUTER, WIDTH, SEAT), AREA),
+    (valve_curtain.crossover_lift, ((1e-4, AREA), OUTER, WIDTH, SEAT), LENGTH),
+    (valve_curtain.crossover_lift, ((9e-4, AREA), OUTER, WIDTH, SEAT), LENGTH),
     (rocking.rocking_factor, (OUTER, INNER), PURE),
     (round_cap.cap_depth, ((56e-6, VOLUME), (6.4e-3, AREA)), LENGTH),
     (sections.oval_area, (OUTER, INNER), AREA),
@@ -248,6 +256,7 @@ def test_no_formula_is_left_out():
             sections,
             small_hole,
             spring,
+            valve_curtain,
             warm_reading,
         )
         for _, f in inspect.getmembers(module, inspect.isfunction)

@@ -4,22 +4,15 @@ import math
 from itertools import product
 
 import pytest
-from hypothesis import given
-from hypothesis import strategies as st
-from scipy.optimize import brentq, minimize, minimize_scalar
+from scipy.optimize import brentq
 
 from calc.core.result import Refused
 from calc.declare.calculator import evaluate
 from calc.declare.standing import Standing
 from calc.reference import engine
-from calc.stations.heads.valve_flow_area import (
-    crossover_lift,
-    curtain_high,
-    curtain_low,
-    first_stage_lift,
-    valve_flow_area,
-)
+from calc.stations.heads.valve_flow_area import valve_flow_area
 from tests.checks.stations.heads.valve_flow_area import CHECKS, FLAT, NARROW, STEEP
+from tests.formulas.test_valve_curtain import shortest, smallest
 
 MM, MM2 = 1e-3, 1e-6
 
@@ -29,33 +22,6 @@ def sizes(case):
         float(case[k].rstrip(" m°")) for k in ("valve_head", "seat_inner", "throat", "stem", "seat_angle")
     )
     return head, inner, throat, stem, math.radians(angle)
-
-
-def shortest(lift, head, inner, angle):
-    """Area swept by the shortest way from the valve's inner edge to the seat (Pappus), mm²."""
-    seat = (head - inner) / 2 / math.cos(angle)
-    found = minimize_scalar(
-        lambda v: math.hypot(v * math.cos(angle), lift - v * math.sin(angle)),
-        bounds=(0, seat),
-        method="bounded",
-        options=dict(xatol=1e-12),
-    )
-    return math.pi * (inner + found.x * math.cos(angle)) * found.fun
-
-
-def smallest(lift, head, inner, angle):
-    """Smallest frustum from any place of the valve's face to any of the seat's, mm²."""
-    seat = (head - inner) / 2 / math.cos(angle)
-
-    def area(q):
-        (px, py), (sx, sy) = (
-            (inner / 2 + d * math.cos(angle), up + d * math.sin(angle)) for d, up in zip(q, (lift, 0.0))
-        )
-        return math.pi * (px + sx) * math.hypot(px - sx, py - sy)
-
-    return min(
-        minimize(area, (u, v), bounds=[(0, seat)] * 2).fun for u in (0, seat / 2) for v in (0, seat / 2, seat)
-    )
 
 
 @pytest.mark.parametrize("check", [c for c in CHECKS if c.kind == "library"], ids=lambda c: c.what)
@@ -71,39 +37,6 @@ def test_checks_are_what_the_minimiser_finds(check):
             float(check.inputs["lift"].rstrip(" m")), head, inner, angle
         )
         assert found == pytest.approx(check.expected, abs=0.0005)
-
-
-@given(st.floats(0.01, 0.25), st.floats(20, 60), st.floats(0.5, 3), st.floats(30, 60))
-def test_curtain_is_hardly_more_than_the_smallest_frustum(share, inner, width, degrees):
-    angle, lift = math.radians(degrees), share * inner
-    head = inner + 2 * width
-    area = (curtain_low if lift <= first_stage_lift(width, angle) else curtain_high)(lift, head, width, angle)
-    least = smallest(lift, head, inner, angle)
-    assert least * (1 - 1e-6) <= area <= 1.02 * least
-
-
-@given(st.floats(20, 60), st.floats(0.2, 5), st.floats(15, 65))
-def test_stages_meet(inner, width, degrees):
-    angle, head = math.radians(degrees), inner + 2 * width
-    first = first_stage_lift(width, angle)
-    assert curtain_low(first, head, width, angle) == pytest.approx(
-        curtain_high(first, head, width, angle), rel=1e-9
-    )
-
-
-@given(st.floats(20, 60), st.floats(0.2, 5), st.floats(15, 65), st.floats(0.02, 1))
-def test_at_the_crossover_curtain_and_throat_are_alike(inner, width, degrees, share):
-    angle, head, area = math.radians(degrees), inner + 2 * width, share * math.pi / 4 * inner**2
-    lift = crossover_lift(area, head, width, angle)
-    assert (curtain_low if lift <= first_stage_lift(width, angle) else curtain_high)(
-        lift, head, width, angle
-    ) == pytest.approx(area, rel=1e-9)
-
-
-def test_a_flat_thin_seat_is_the_bare_cylinder():
-    """Limit: with a seat of no width the curtain is π·D·L once it has left the face, and a quarter of the throat's diameter opens it."""
-    assert curtain_high(8.0, 30.0, 1e-9, math.radians(30)) == pytest.approx(math.pi * 30 * 8)
-    assert crossover_lift(math.pi / 4 * 30**2, 30.0, 1e-9, math.radians(30)) == pytest.approx(7.5)
 
 
 # Every verdict: state, headline, entries.
