@@ -5,6 +5,7 @@ thing).
 """
 
 import argparse
+import io
 import json
 import os
 import sys
@@ -273,7 +274,8 @@ def _refuse(errors, asked) -> int:
 
 if __name__ == "__main__":
     for stream in (sys.stdout, sys.stderr):
-        stream.reconfigure(encoding="utf-8")  # for −, µ and ° wherever it is written to
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(encoding="utf-8")  # for −, µ and ° wherever it is written to
     try:
         sys.exit(main())
     except BrokenPipeError:  # the reader of a pipe had seen enough

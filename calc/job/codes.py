@@ -90,5 +90,7 @@ def draw(link: str) -> str | None:
         return None
     address, mark, code = link.partition(f"#{FORM}")
     # capitals and digits take 5.5 bits in a segment of their own, in one with the address 8
-    drawn = segno.make([address + mark, code] if code else link, micro=False, error="m", boost_error=False)
+    content: list[str] | str = [address + mark, code] if code else link
+    # its types know of one content only; a list makes segments
+    drawn = segno.make(content, micro=False, error="m", boost_error=False)  # type: ignore[arg-type]
     return drawn.svg_inline(border=4, omitsize=True, svgclass=None, lineclass=None, dark="#000", light="#fff")

@@ -23,7 +23,7 @@ _MOST_COLUMNS = 1 + 6 + len(_TOLD) + 4
 
 def columns_of(job: dict) -> str:
     rows = job["readings"]
-    cut = [len(re.match(r"[0-9.]{0,25}", row["text"])[0]) for row in rows]
+    cut = [_digits(row["text"]) for row in rows]
     return _COLUMN.join(
         (
             FIELD.join(job.get(key, "") for key in _HEAD),
@@ -39,9 +39,16 @@ def columns_of(job: dict) -> str:
     )
 
 
+def _digits(text: str) -> int:
+    """How many characters of a size are its number."""
+    found = re.match(r"[0-9.]{0,25}", text)
+    return found.end() if found else 0
+
+
 def _done(entries: list, started: str):
     """The columns of what was done."""
-    lines, known = [], set()
+    known: set[str] = set()
+    lines = []
     for entry in entries:
         lines.append(
             ""
@@ -61,7 +68,8 @@ def _done(entries: list, started: str):
 def _entries(started: str, lines: str, texts: str, at: str, by: str) -> list:
     """The entries of what was done, from their columns; a first entry has a text, so no text is no entry."""
     told = _parted(texts, FIELD, MOST_DONE + MOST_STRUCK) if texts else []
-    names, known = _parted(lines, FIELD, MOST_DONE + MOST_STRUCK) if told else [], set()
+    names = _parted(lines, FIELD, MOST_DONE + MOST_STRUCK) if told else []
+    known: set[str] = set()
     entries = []
     for name, text, at, by in zip(
         names, told, _times(started, _full(at, len(told))), _full(by, len(told)), strict=True
@@ -76,7 +84,7 @@ def job_of(text: str, form: int) -> dict:
     if len(text) > MOST_TEXT + 200_000:
         raise ValueError("more text than any job has")
     head, feature, place, stages, numbers, rest, at, *told = _parted(text, _COLUMN, _MOST_COLUMNS)
-    told, done = (told, None) if form == 1 else (told[: len(_TOLD)], told[len(_TOLD) :])
+    told, done = (told, []) if form == 1 else (told[: len(_TOLD)], told[len(_TOLD) :])
     told_once = _parted(head, FIELD, len(_HEAD) + (MOST_DONE if form == 1 else 0))
     if len(stages) > MOST_READINGS:
         raise ValueError("more readings than any job has")
@@ -127,7 +135,8 @@ def _full(column: str, many: int) -> list:
 
 
 def _shared(rows: list, numbers: list) -> str:
-    told, before = [], {}
+    told: list[str] = []
+    before: dict[str, str] = {}
     for row, number in zip(rows, numbers):
         last = before.get(row["feature"], "")
         same = next((i for i, (a, b) in enumerate(zip(last, number)) if a != b), min(len(last), len(number)))
@@ -137,7 +146,8 @@ def _shared(rows: list, numbers: list) -> str:
 
 
 def _unshared(features: list, column: str) -> list:
-    numbers, before = [], {}
+    numbers: list[str] = []
+    before: dict[str, str] = {}
     if len(column) > 30 * len(features):  # a letter and up to 25 characters each
         raise ValueError("more numbers than readings")
     for feature, told in zip(features, re.findall(r"[a-z][0-9.]*", column), strict=True):

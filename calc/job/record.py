@@ -294,9 +294,10 @@ def number(job: dict, reading: dict) -> tuple[Number, float]:
     if feature:
         kind, shape, label = feature.form.kind, feature.form, feature.label
     else:
-        kind = kind_of(reading["text"])
-        if kind is None:
+        likely = kind_of(reading["text"])
+        if likely is None:
             raise JobError(f"{where}: {quoted(reading['text'])} cannot be read.")
+        kind = likely
         shape, label = form(kind, decimals_in(reading["text"], kind)), reading["feature"]
     beside = {part: reading[part] for part in WARM if part in reading}
     if not beside:

@@ -37,7 +37,8 @@ def compare(job: dict, sheet: dict, named: str) -> tuple[list[New], list[New]]:
     if not belongs(job, sheet):
         return [], []
     ours, theirs = _by_spot(job), _by_spot(sheet)
-    new, late = {}, {}  # by their number in the sheet
+    new: dict[int, New] = {}  # by their number in the sheet
+    late: dict[int, New] = {}
     for spot, numbered in theirs.items():
         mine = [reading for _, reading in ours.get(spot, ())]
         known = {_identity(reading) for reading in mine}
@@ -55,6 +56,7 @@ def compare(job: dict, sheet: dict, named: str) -> tuple[list[New], list[New]]:
             found
             and mine
             and _identity(mine[-1]) not in {_identity(reading) for _, reading in numbered}
+            and last
             and _when(mine[-1]) > _when(last)
         )
         (late if ahead else new).update(found)
@@ -67,7 +69,9 @@ def done(job: dict, sheet: dict) -> tuple[list[record.Line], list[record.Line]]:
     """
     if not belongs(job, sheet):
         return [], []
-    ours, new, beyond = {line.line: line for line in record.done(job)}, [], []
+    ours = {line.line: line for line in record.done(job)}
+    new: list[record.Line] = []
+    beyond: list[record.Line] = []
     room, left = contents.MOST_DONE - len(ours), contents.MOST_DONE + contents.MOST_STRUCK - len(job["done"])
     for line in record.done(sheet):
         mine = ours.get(line.line)

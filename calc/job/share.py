@@ -112,10 +112,11 @@ def join(parts: list[str]) -> str:
     parts = [_whole(code) for code in parts]
     if len(set(parts)) == 1 and parts[0][:1] in _FORMS:
         return parts[0]
-    found = [part(code) for code in parts]
-    if not found:
+    read = [part(code) for code in parts]
+    if not read:
         raise JobError("There is no code here; scan the codes that are printed on the sheet.")
-    if None in found:
+    found = [one for one in read if one]
+    if len(found) < len(read):
         raise JobError("One of these is no part of a job's code; scan the codes of one sheet only.")
     if len({one.whole for one in found}) > 1:
         raise JobError("These parts are not all of one job; scan the codes of one sheet only.")

@@ -71,7 +71,9 @@ class Row:
 
     @property
     def last(self) -> Judged:
-        return self.assembly or self.finished or self.received
+        last = self.assembly or self.finished or self.received
+        assert last, "a row has a size"
+        return last
 
     value = property(lambda self: self.last.value)
     U = property(lambda self: self.last.U)
@@ -115,17 +117,20 @@ def judge_one(job: dict, id: str, place: str) -> Row | None:
 
 
 def _row(job, read, features, id, place) -> Row | None:
-    feature, sizes = features.get(id), {}
+    feature = features.get(id)
+    found: dict[str, Judged | None] = {}
     for stage in STAGES:
         if reading := read.get((id, place, stage)):
-            sizes[stage] = _judge_reading(job, feature, stage, reading)
+            found[stage] = _judge_reading(job, feature, stage, reading)
         elif feature and feature.terms:
-            sizes[stage] = _work_out(job, read, features, feature, place, stage)
-    sizes = {stage: size for stage, size in sizes.items() if size}
+            found[stage] = _work_out(job, read, features, feature, place, stage)
+    sizes = {stage: size for stage, size in found.items() if size}
     if not sizes:
         return None
     if feature is None:
-        return Row(id, place, id, None, None, None, as_text(""), *(sizes.get(stage) for stage in STAGES))
+        return Row(
+            id, place, id, None, None, None, as_text(""), **{stage: sizes.get(stage) for stage in STAGES}
+        )
     if "finished" in sizes and "assembly" in sizes:
         sizes["assembly"] = _against(sizes["finished"], sizes["assembly"])
     there = feature.at(list(sizes.values())[-1].step)
@@ -133,9 +138,11 @@ def _row(job, read, features, id, place) -> Row | None:
         id,
         place,
         feature.label,
-        *(_limit(there, what) for what in ("low", "high", "wear")),
+        _limit(there, "low"),
+        _limit(there, "high"),
+        _limit(there, "wear"),
         limits_in_words(there, there.low, there.high),
-        *(sizes.get(stage) for stage in STAGES),
+        **{stage: sizes.get(stage) for stage in STAGES},
     )
 
 
@@ -162,7 +169,7 @@ def _judge_reading(job, feature, stage, reading) -> Judged:
 
 def _work_out(job, read, features, feature, place, stage) -> Judged | None:
     """What follows from other sizes, as it stood at that stage: of each part the reading of the stage, else that of the one before."""
-    weights = {}
+    weights: dict = {}
 
     def gather(feature, place, times):
         for weight, id in feature.terms:
@@ -219,6 +226,8 @@ def _against(shop: Judged, there: Judged) -> Judged:
     if (
         there.state != "pass"
         or shop.value is None
+        or there.value is None
+        or there.value.form is None
         or not (shop.U or there.U)
         or shop.readings == there.readings
     ):

@@ -129,7 +129,7 @@ def live_first(found: Result, anchor: str, system: str) -> dict[str, str]:
 
 def live_rest(found: Result, anchor: str, working: bool) -> dict[str, str]:
     """All else on the page that changes with the entries. The working is half of all markup, so it is written only where it stands open."""
-    parts = {"result": result_page.body(found, anchor)}
+    parts: dict[str, str] = {"result": result_page.body(found, anchor)}
     if working:
         parts["working"] = result_page.working(found)
     return parts

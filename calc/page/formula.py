@@ -67,10 +67,10 @@ def _write(n: Number, style, numbers: bool) -> _Piece:
         if n.symbol and not (numbers and n.form):
             return _Piece(style.symbol(n.symbol))
         texts = [n.text(system) for system in style.systems]
-        unit = any(n.form.unit(system).symbol for system in style.systems) if n.form else False
-        holds = PRODUCT if any("×" in text for text in texts) else POWER if unit else ATOM  # (37.5 mm)²
+        named = any(n.form.unit(system).symbol for system in style.systems) if n.form else False
+        holds = PRODUCT if any("×" in text for text in texts) else POWER if named else ATOM  # (37.5 mm)²
         return _Piece(style.quantity(texts), holds, any(text.startswith("−") for text in texts))
-    if op in ("in", "of"):
+    if op in ("in", "of") and n.unit:
         unit = n.unit.symbol
         if not unit:
             return _write(n.args[0], style, numbers)
@@ -182,7 +182,8 @@ class _MathML:
 
     @classmethod
     def quantity(cls, texts) -> Html:
-        return cls.row(both(*(el("mtext", text.replace(" ", "\u00a0")) for text in texts), tag="mrow"))
+        metric, inch = (el("mtext", text.replace(" ", "\u00a0")) for text in texts)
+        return cls.row(both(metric, inch, tag="mrow"))
 
     @classmethod
     def bracketed(cls, inner) -> Html:

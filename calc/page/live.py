@@ -1,6 +1,7 @@
 """The one entry that the browser calls: a request in, a reply out, both JSON."""
 
 import json
+from collections.abc import Callable
 
 from calc.core.result import Refused
 from calc.declare.calculator import evaluate
@@ -11,7 +12,7 @@ from calc.page.result import origins
 from calc.reference.engine import engine
 from calc.stations.index import find
 
-_rest = None  # makes the reply that follows one with "more"
+_rest: Callable[[], dict] = dict  # makes the reply that follows one with "more"
 
 
 def answer(request: str) -> str:

@@ -160,10 +160,10 @@ def _placed(words, spots, inked, taken, frame, beside=None) -> Html:
         costs.append(cost(spot))
         if not costs[-1]:
             break
-    best = spots[costs.index(min(costs))]
-    area, begins = box(best)
+    x, y = spots[costs.index(min(costs))]
+    area, begins = box((x, y))
     taken.append(area)
-    return words_at(*best, words, "start" if begins else "end")
+    return words_at(x, y, words, "start" if begins else "end")
 
 
 def _axis(label, unit) -> str:

@@ -16,6 +16,7 @@ VERSION = 2  # of the schema: 1 took what was not entered from the example, unsa
 
 
 def _written(n: Number, system: str) -> dict:
+    assert n.form, "what is told has a form"
     unit = n.form.unit(system)
     return {"value": to_unit(n.value, unit), "unit": unit.symbol, "si": n.value, "text": n.text(system)}
 
@@ -109,7 +110,7 @@ def _beside(t) -> dict:
 
 def _doubt(n: Number, U: float | None, system: str) -> dict:
     """Expanded uncertainty (k = 2) of an output, where the readings have one."""
-    if not U:
+    if not U or n.form is None:
         return {}
     shape = n.form.difference
     unit = shape.unit(system)

@@ -74,7 +74,7 @@ def granted(result: Result, anchor: str) -> Html | None:
     if result.standing is None or result.verdict.state in ("awaited", "unjudged"):
         return None
     told, sheet = [], result.sheet
-    if result.stand_ins:
+    if sheet and result.stand_ins:
         told.append(
             children(
                 "Not read, so any size that ",
@@ -123,7 +123,8 @@ def origins(result: Result, system: str) -> dict:
 
     What is missed keeps the example as a hint, but not one of another engine's sizes.
     """
-    held, told = {}, {}
+    held: dict = {}
+    told = {}
     for own in result.own:
         held.setdefault(own.input.name.partition(".")[0], []).append(own)
     for t in result.taken:

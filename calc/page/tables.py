@@ -140,14 +140,7 @@ def threads() -> Table:
             else (external(thread, "2A"), internal(thread, "2B"))
         )
         ideal = drill_for(thread.d, thread.P, TAP_SHARE, FULL_CUT)
-        drill = both(
-            *(
-                drills.choose(
-                    ideal, which, lambda size: hole.minor.low - 1e-10 <= size <= hole.minor.high + 1e-10
-                ).name.replace(" ", "\u00a0")
-                for which in ("metric", "inch")
-            )
-        )
+        drill = both(*(_drill(float(ideal), which, hole.minor) for which in ("metric", "inch")))
         rows.append(
             (
                 thread.words.removesuffix(" coarse"),
@@ -179,11 +172,21 @@ TABLES: dict[str, Callable[[], Table]] = {
 }
 
 
+def _drill(ideal: float, which: str, hole: Zone) -> str:
+    """The drill of a list next to the ideal size, within the hole's limits."""
+    low, high = hole.low, hole.high
+    assert low is not None and high is not None, "a hole's minor diameter has two limits"
+    chosen = drills.choose(ideal, which, lambda size: low - 1e-10 <= size <= high + 1e-10)
+    return chosen.name.replace(" ", "\u00a0")
+
+
 def _limits(title: str, names: tuple[str, ...]) -> Table:
     """Upper over lower limit of each class; bands in which all of them are alike stand as one row."""
-    rows, low, until, last = [], SMALLEST, SMALLEST, None
-    for high in (*(edge for edge in iso_286.SPLIT_BANDS if SMALLEST < edge <= LARGEST), None):
-        zones = None if high is None else [iso_286.zone(name, high / 1000) for name in names]
+    rows, low, until = [], SMALLEST, SMALLEST
+    last: list | None = None
+    bands = [edge for edge in iso_286.SPLIT_BANDS if SMALLEST < edge <= LARGEST]
+    for high in (*bands, 0):  # behind the last, nothing is alike
+        zones = [iso_286.zone(name, high / 1000) for name in names] if high else None
         if last and zones != last:
             rows.append(
                 (
@@ -222,7 +225,8 @@ def _bare(shape: Form, value: float, signed: bool = False) -> Html:
 
 
 def _span(zone: Zone) -> Html:
-    """Least and most of a diameter."""
+    """Least and most of a diameter that has both."""
+    assert zone.low is not None and zone.high is not None
     return children(_bare(SIZE, zone.low), "–", _bare(SIZE, zone.high))
 
 
