@@ -60,4 +60,5 @@ def _bore_at(share: float, i: In, bore: float, grip: Grip, stem: Clearance) -> f
         float(grip.cold.interference), joint, guide.strain_at(at_guide), head.strain_at(at_head)
     )
     pressure = fit.contact_pressure(left, joint, give)
-    return bore * (1 + guide.strain_at(at_guide)) + fit.inner_bore_change(pressure, bore, joint, modulus)
+    moved = fit.inner_bore_change(pressure, bore, joint, modulus)
+    return float(bore * (1 + guide.strain_at(at_guide)) + moved)

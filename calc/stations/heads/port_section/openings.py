@@ -4,7 +4,7 @@ import math
 from typing import NamedTuple
 
 from calc.core.result import impossible
-from calc.core.working import PI, Number, constant, least
+from calc.core.working import PI, Number, Value, constant, least
 from calc.formulas.sections import d_area, d_perimeter, oval_area, oval_perimeter
 from calc.stations.heads.port_section.asked import OVAL, ROUND, SAME, D, In
 from calc.stations.heads.port_section.edge import Section
@@ -18,7 +18,7 @@ class Opening(NamedTuple):
     corner: Number  # counts only for a D
 
     @property
-    def area(self) -> Number:
+    def area(self) -> Value:
         if self.shape == ROUND:
             return PI / 4 * self.width**2
         if self.shape == OVAL:
@@ -26,7 +26,7 @@ class Opening(NamedTuple):
         return d_area(self.width, self.height, self.corner)
 
     @property
-    def perimeter(self) -> Number:
+    def perimeter(self) -> Value:
         if self.shape == ROUND:
             return PI * self.width
         if self.shape == OVAL:

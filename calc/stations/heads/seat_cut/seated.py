@@ -3,7 +3,7 @@
 from typing import NamedTuple
 
 from calc.core.result import impossible
-from calc.core.working import Number, step
+from calc.core.working import Number, Value, step
 from calc.formulas import seat_geometry as seat
 from calc.reference import sources
 from calc.stations.heads.seat_cut.asked import In
@@ -78,7 +78,7 @@ def seated(i: In, cuts: Cuts, valve_inner: Number) -> Seated:
     return Seated(touch, valve_depth, gap, room_inside, rise, rise_total, margin_left, new_ring, judged)
 
 
-def _touching(i: In, outer: Number, inner: Number, valve_inner: Number) -> Number:
+def _touching(i: In, outer: Number, inner: Number, valve_inner: Number) -> Value:
     """Diameter at which the valve touches a seat with these edges first."""
     return seat.contact_diameter(
         i.valve_angle,

@@ -2,10 +2,10 @@
 
 from calc.core.conformance import DUST, past
 from calc.core.result import Judged, Limit, Text, say
-from calc.core.working import constant
+from calc.core.working import Number, constant
 from calc.stations.heads.stem_height.asked import In
 from calc.stations.heads.stem_height.out_of_line import odd_one
-from calc.stations.heads.stem_height.stems import Stems, Valve
+from calc.stations.heads.stem_height.stems import Stems
 from calc.stations.shared.forms import COARSE
 
 
@@ -122,17 +122,13 @@ def _alone(stems: Stems) -> Judged | None:
 
 def _stretched(i: In, stems: Stems, state: str) -> Judged | None:
     """A valve that has grown long is told before all else: it must go, whatever is wrong besides."""
-    longest = _longest(i, stems)
-    if longest is None or not past(longest.length, i.length_most):
+    longest = _longest(stems)
+    if longest is None or i.length_most is None or not past(longest[1], i.length_most):
         return None
+    name, length = longest
     return (
         state,
-        say(
-            "{name} has grown long: {L}, {most} when new",
-            name=longest.name,
-            L=longest.length,
-            most=i.length_most,
-        ),
+        say("{name} has grown long: {L}, {most} when new", name=name, L=length, most=i.length_most),
         (
             "Do not fit it again, and grind nothing for it: a valve that stretches drops its head next,"
             " and this is the one warning. Look at its neck, fit a new one, and measure that."
@@ -140,20 +136,18 @@ def _stretched(i: In, stems: Stems, state: str) -> Judged | None:
     )
 
 
-def _longest(i: In, stems: Stems) -> Valve | None:
-    """The longest valve of those whose length was read, where there is something to hold it to."""
-    if i.length_most is None:
-        return None
-    read = [v for v in stems.valves if v.length is not None]
-    return max(read, key=lambda v: float(v.length or 0.0), default=None)
+def _longest(stems: Stems) -> tuple[str, Number] | None:
+    """Name and length of the longest valve, of those whose length was read."""
+    read = [(v.name, v.length) for v in stems.valves if v.length is not None]
+    return max(read, key=lambda each: float(each[1]), default=None)
 
 
 def limits_of(i: In, stems: Stems) -> tuple[Limit, ...]:
-    longest = _longest(i, stems)
+    longest = _longest(stems)
     length = (
         ()
-        if longest is None or longest.length is None
-        else (Limit("the length of the valve", longest.length, high=i.length_most, level="attention"),)
+        if longest is None or i.length_most is None
+        else (Limit("the length of the valve", longest[1], high=i.length_most, level="attention"),)
     )
     return (
         Limit("the highest stem", stems.above.level, high=i.high),

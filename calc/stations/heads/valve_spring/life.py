@@ -3,7 +3,7 @@
 from typing import NamedTuple
 
 from calc.core.kinds import RATIO
-from calc.core.working import Number, constant, form, step
+from calc.core.working import Number, Value, constant, form, step
 from calc.formulas import spring
 from calc.reference import sources
 from calc.stations.heads.valve_spring.asked import PEENED, In
@@ -22,7 +22,7 @@ class Life(NamedTuple):
 def life_of(i: In, loads: Loads) -> Life:
     factor = step("K_w", "Wahl's factor", form(RATIO, 4), spring.wahl(loads.coil), sources.WAHL)
 
-    def sheared(load: Number) -> Number:
+    def sheared(load: Number) -> Value:
         return spring.shear_stress(load, i.wire, i.mean_diameter, factor)
 
     strong = loads.strong
