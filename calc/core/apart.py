@@ -1,12 +1,12 @@
 """What misses a limit does not read as right: numbers get the decimals that it takes to tell them apart."""
 
 import math
-from collections.abc import Iterator
+from collections.abc import Hashable, Iterator
 from copy import copy
 from dataclasses import fields, is_dataclass, replace
 from functools import cache
 from itertools import combinations
-from typing import Any
+from typing import Any, cast
 
 from calc.core.conformance import DUST
 from calc.core.result import Answer, Limit, Remark, Verdict
@@ -42,7 +42,7 @@ def _missed(limits: tuple[Limit, ...]) -> list[_Apart]:
         (float(limit.number), float(bound), getattr(limit.number, "dims", None))
         for limit in limits
         for bound, margin in zip((limit.low, limit.high), limit.margins())
-        if margin is not None and margin < -DUST
+        if bound is not None and margin is not None and margin < -DUST
     ]
 
 
@@ -112,7 +112,11 @@ def _within(said: Any) -> dict[Any, Any]:
         return {i: part for i, part in enumerate(said) if type(part) not in _PLAIN}
     if isinstance(said, dict):
         return said
-    return {name: part for name in _names(type(said)) if type(part := getattr(said, name)) not in _PLAIN}
+    return {
+        name: part
+        for name in _names(cast(Hashable, type(said)))
+        if type(part := getattr(said, name)) not in _PLAIN
+    }
 
 
 @cache

@@ -149,7 +149,7 @@ class Number:
 
     def reads_as(self, other: Number) -> bool:
         """Is it written as another number is, in either unit system? 0.050 mm reads as 0.05 mm."""
-        own, others = self._form(), other._form()
+        own, others = self.sure_form, other.sure_form
         return any(
             own.unit(system) == others.unit(system)
             and without_zeros(own.bare(self.value, system)) == without_zeros(others.bare(other.value, system))
@@ -158,18 +158,20 @@ class Number:
 
     def shown(self, decimals: int) -> Number:
         """The same number, written with other decimals."""
-        return self._written(self._form().with_decimals(decimals))
+        return self._written(self.sure_form.with_decimals(decimals))
 
     def held_to(self, low: float | None, high: float | None) -> Number:
         """The same number; outside of these limits it is written so that it does not read as the one that it
         has passed."""
         if low is not None and self.value < low:
-            return self._written(self._form().apart_from(low))
+            return self._written(self.sure_form.apart_from(low))
         if high is not None and self.value > high:
-            return self._written(self._form().apart_from(high))
+            return self._written(self.sure_form.apart_from(high))
         return self
 
-    def _form(self) -> Form:
+    @property
+    def sure_form(self) -> Form:
+        """Its form; TypeError where it has none."""
         if self.form is None:
             raise TypeError(f"{self!r} has no form to be written in")
         return self.form

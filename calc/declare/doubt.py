@@ -6,17 +6,27 @@ are taken as independent, and each limit is judged by itself.
 """
 
 import math
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from typing import Any
 
 from calc.core.conformance import COVERAGE, decide, deciding_share, percent, probability, standard
-from calc.core.result import Refused, Verdict, say
+from calc.core.result import Answer, Limit, Refused, Verdict, say
 from calc.core.working import constant
+from calc.declare.declaration import Values
+from calc.declare.taken import Path, Taken
 
 # relative: a change so small is the arithmetic's, where a reading falls out of a result or does not come into
 # it
 LOST = 1e-13
 
+Work = Callable[[Values], Answer]
+Spot = str | tuple[int, int]  # an output by its key, or a limit and its side
 
-def weigh(work, values, taken, found):
+
+def weigh(
+    work: Work, values: Values, taken: Iterable[Taken], found: Answer
+) -> tuple[dict[str, float], Verdict]:
     """Expanded uncertainty of each output, and the verdict that the doubt leaves standing.
 
     `work(values)` evaluates; `found` is its answer for `values` themselves. Returns ({output: U}, Verdict).
@@ -30,9 +40,13 @@ def weigh(work, values, taken, found):
     return {n.key: COVERAGE * doubts[n.key] for n in found.numbers}, _verdict(found, doubts)
 
 
-def _told(answer) -> dict:
+def _told(answer: Answer) -> dict[Spot, float]:
     """Outputs by key, and how far inside of each limit they lie by (which limit, which side)."""
-    return {n.key: float(n) for n in answer.numbers} | {
+    return {n.key: float(n) for n in answer.numbers} | _margins(answer)
+
+
+def _margins(answer: Answer) -> dict[Spot, float]:
+    return {
         (i, side): margin
         for i, limit in enumerate(answer.limits)
         for side, margin in enumerate(limit.margins())
@@ -40,7 +54,9 @@ def _told(answer) -> dict:
     }
 
 
-def _changes(work, values, declared, path, u, found) -> dict:
+def _changes(
+    work: Work, values: Values, declared: Any, path: Path, u: float, found: Answer
+) -> dict[Spot, float]:
     """What one standard uncertainty of one reading changes.
 
     For an output the root mean square of both ways, which is the GUM's half difference along a straight line,
@@ -71,67 +87,83 @@ def _changes(work, values, declared, path, u, found) -> dict:
     }
 
 
-def _change(before, after) -> float:
+def _change(before: float, after: float) -> float:
     return 0.0 if abs(after - before) <= LOST * max(abs(before), abs(after)) else after - before
 
 
-def _moved(work, values, declared, path, by):
+def _moved(work: Work, values: Values, declared: Any, path: Path, by: float) -> Answer | None:
+    """The answer with a reading moved by so much; None where it is refused."""
+    value = values[declared.name]
+    number, reading = (declared.cells[path], value[path[0]][path[1]]) if path else (declared, value)
     try:
-        number, reading = (
-            (declared.cells[path], values[declared.name][path[0]][path[1]])
-            if path
-            else (declared, values[declared.name])
-        )
         number.check(float(reading) + by)
-        return work({**values, declared.name: _shift(values[declared.name], path, by)})
+        return work({**values, declared.name: _shift(value, path, by)})
     except Refused:
         return None
 
 
-def _shift(value, path, by):
+def _shift(value: Any, path: Path, by: float) -> Any:
     if not path:
         return constant(value.symbol, value.label, value.form, float(value) + by, key=value.key)
     return tuple(_shift(part, path[1:], by) if i == path[0] else part for i, part in enumerate(value))
 
 
-def _verdict(found, doubts) -> Verdict:
+@dataclass(frozen=True)
+class _Weighed:
+    """A limit as the doubt leaves it: how far inside of it the number lies on both sides, in doubts."""
+
+    limit: Limit
+    outside: bool
+    below: float
+    above: float
+
+    @property
+    def decision(self) -> str:
+        return decide(self.below, self.above)
+
+
+def _verdict(found: Answer, doubts: dict[Spot, float]) -> Verdict:
     """The calculator's own verdict where the doubt cannot turn it, 'cannot tell' where it can (ISO
     14253-1)."""
-    margins = {place: margin for place, margin in _told(found).items() if isinstance(place, tuple)}
-    # of each limit's level: what the doubt decides, whether the number lies outside, and how near in doubts
-    levels = {"fail": [], "attention": []}
-    for i, limit in enumerate(found.limits):
-        below, above = (standard(margins.get((i, side)), doubts.get((i, side), 0.0)) for side in (0, 1))
-        levels[limit.level].append(
-            (
-                decide(below, above),
-                any(margins.get((i, side), 0.0) < 0 for side in (0, 1)),
-                below,
-                above,
-                limit.words,
-            )
-        )
-    out, outside = (
-        {level: any(each[k] in ("out", True) for each in of) for level, of in levels.items()} for k in (0, 1)
+    weighed = _weighed(found, doubts)
+    to_fail, to_look = (
+        [each for each in weighed if each.limit.level == level] for level in ("fail", "attention")
     )
-    if out["fail"]:
+    if any(each.decision == "out" for each in to_fail):
         return found.verdict
+    looked_at = any(each.outside for each in to_look)
     if found.verdict.state == "fail":
         # else it fails by something that no doubt of these readings touches
-        counted = levels["fail"] if outside["fail"] else []
-    elif out["attention"] or found.verdict.state == "attention" and not outside["attention"]:
-        counted = levels["fail"]  # another look is called for in any case
+        counted = to_fail if any(each.outside for each in to_fail) else []
+    elif any(each.decision == "out" for each in to_look) or (
+        found.verdict.state == "attention" and not looked_at
+    ):
+        counted = to_fail  # another look is called for in any case
     else:
-        counted = levels["fail"] + levels["attention"]
-    undecided = [
-        (probability(below, above), deciding_share(below, above), words)
-        for decision, _, below, above, words in counted
-        if decision == "cannot tell"
+        counted = weighed
+    undecided = [each for each in counted if each.decision == "cannot tell"]
+    return _cannot_tell(undecided) if undecided else found.verdict
+
+
+def _weighed(found: Answer, doubts: dict[Spot, float]) -> list[_Weighed]:
+    margins = _margins(found)
+    weighed = []
+    for i, limit in enumerate(found.limits):
+        sides: tuple[Spot, Spot] = ((i, 0), (i, 1))
+        below, above = (standard(margins.get(side), doubts.get(side, 0.0)) for side in sides)
+        outside = any(margins.get(side, 0.0) < 0 for side in sides)
+        weighed.append(_Weighed(limit, outside, below, above))
+    return weighed
+
+
+def _cannot_tell(undecided: list[_Weighed]) -> Verdict:
+    """What is said of limits that the doubt leaves open: how sure the least sure is, and what doubt would tell."""
+    told = [
+        (probability(each.below, each.above), deciding_share(each.below, each.above), each.limit.words)
+        for each in undecided
     ]
-    if not undecided:
-        return found.verdict
-    sure, _, words = min(undecided)
-    share = min(share for _, share, _ in undecided)
+    sure, _, words = min(told)
+    share = min(share for _, share, _ in told)
     if share < 0.01:
         again = say("It lies on the limit, where no doubt is small enough to tell. Treat it as not right.")
     else:

@@ -98,7 +98,7 @@ class Grid(Input):
         return {place: text for place, text in self._split(self.default).items() if text}
 
     @cached_property
-    def default_value(self) -> tuple[Any, ...]:
+    def default_value(self) -> Any:
         """SI values of the worked example."""
         return self._rows(
             {

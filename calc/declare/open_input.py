@@ -42,10 +42,12 @@ class Open(Input):
 
     def default_text(self, system: str) -> str:
         """The example's entry with its unit, which belongs to what is typed here."""
-        example, kind = self.default_value, self.default_value.form.kind
-        if system == "metric" or example.form.metric != kind.metric:
+        example = self.default_value
+        shape = example.sure_form
+        kind = shape.kind
+        if system == "metric" or shape.metric != kind.metric:
             return self.default
-        decimals = decimals_for(kind.inch, max(2, example.form.decimals), kind.metric)
+        decimals = decimals_for(kind.inch, max(2, shape.decimals), kind.metric)
         return Form(kind, decimals, kind.inch, kind.inch).write(example.value, system)
 
     def take(self, texts: dict[str, str], system: str, chosen: dict[str, str]) -> Taken:

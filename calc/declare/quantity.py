@@ -84,7 +84,7 @@ class Quantity(Input):
         return quantity(self.usual[0], self.form.kind), quantity(self.usual[1], self.form.kind)
 
     @cached_property
-    def default_value(self) -> float | None:  # type: ignore[override]  # kept, as it is asked for again and again
+    def default_value(self) -> float | None:
         """SI value of the worked example: the default, or what the demo engine's sheet says of the feature;
         None where the example leaves it empty."""
         return self.example({})

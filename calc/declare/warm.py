@@ -70,22 +70,22 @@ def at_20(
     the material's expansion is not known."""
     symbol, label = reading.symbol, reading.label
     alpha = material.mean_alpha(at["part"].value)
-    expansions = [
+    of_part, of_gauge = (
         constant(f"α_{letter}", words, form(EXPANSION, 1), a, THERMAL)
         for letter, words, a in (
             ("part", f"Expansion of {material.name}", alpha),
             ("gauge", "Expansion of a steel gauge", GAUGE_ALPHA),
         )
-    ]
-    degrees = [
-        constant(f"t_{part}", words.capitalize(), form(TEMPERATURE, 1), at[part].value)
-        for part, words in WARM.items()
-    ]
+    )
+    part, gauge = (
+        constant(f"t_{name}", words.capitalize(), form(TEMPERATURE, 1), at[name].value)
+        for name, words in WARM.items()
+    )
     zero = constant("T_0", "Reference temperature", _DEGREES, REFERENCE)
     read_as = constant(
         f"{symbol}{',' if '_' in symbol else '_'}read", f"{label}, as read", shape, float(reading)
     )
-    length = at_reference(read_as, *expansions, *degrees, zero)
+    length = at_reference(read_as, of_part, of_gauge, part, gauge, zero)
     value = step(symbol, f"{label} at 20 °C", shape, length, THERMAL, reading.key)
     if not u and not any(each.doubt for each in at.values()):
         return value, 0.0
