@@ -13,7 +13,10 @@ from typing import SupportsFloat, overload
 from calc.core.kinds import RATIO
 from calc.core.working import Number, PureFunction, Value, constant, form
 
-DUST = 1e-12  # m, and of larger numbers so much of them: what floats may leave of two equal ones
+# What floats may leave of two equal sizes: m, and of numbers above one so much of them.
+DUST = 1e-12
+# The same as a share of the sizes that went into a sum, where how large they are is known.
+ROUNDING = 1e-13
 COVERAGE = 2  # k: expanded uncertainty U = k·u, about 95 % (GUM); so is every doubt behind a ±
 # ISO 14253-1:2017: conformity is proven at a probability of 95 % unless agreed otherwise (from memory)
 PROOF = 0.95

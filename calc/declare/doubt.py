@@ -10,15 +10,11 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from typing import Any
 
-from calc.core.conformance import COVERAGE, decide, deciding_share, percent, probability, standard
+from calc.core.conformance import COVERAGE, ROUNDING, decide, deciding_share, percent, probability, standard
 from calc.core.result import Answer, Limit, Refused, Verdict, say
 from calc.core.working import constant
 from calc.declare.declaration import Values
 from calc.declare.taken import Path, Taken
-
-# relative: a change so small is the arithmetic's, where a reading falls out of a result or does not come into
-# it
-LOST = 1e-13
 
 Work = Callable[[Values], Answer]
 Spot = str | tuple[int, int]  # an output by its key, or a limit and its side
@@ -88,7 +84,8 @@ def _changes(
 
 
 def _change(before: float, after: float) -> float:
-    return 0.0 if abs(after - before) <= LOST * max(abs(before), abs(after)) else after - before
+    # where a reading falls out of a result, or does not come into it, rounding alone is left
+    return 0.0 if abs(after - before) <= ROUNDING * max(abs(before), abs(after)) else after - before
 
 
 def _moved(work: Work, values: Values, declared: Any, path: Path, by: float) -> Answer | None:

@@ -7,14 +7,14 @@ all of them are measured, its doubt from theirs (GUM, first order), with reading
 
 from dataclasses import dataclass
 
-from calc.core.conformance import COVERAGE
+from calc.core.conformance import COVERAGE, ROUNDING
 from calc.core.result import Text, Verdict, as_text, say
 from calc.core.working import Number, constant
 from calc.job.checking import sheet_of
 from calc.job.contents import STAGES, JobError
 from calc.job.record import counting, current, number
 from calc.reference.engine import STANDARD, Feature, Step
-from calc.reference.size import DUST, hold, limits_in_words
+from calc.reference.size import hold, limits_in_words
 
 CHANGED = (  # where record.sheet_changed
     "The data sheet's limits were changed since the last reading: the verdicts here are by the new ones."
@@ -233,7 +233,7 @@ def _against(shop: Judged, there: Judged) -> Judged:
     ):
         return there
     apart = abs(float(shop.value) - float(there.value))
-    if apart <= ((shop.U or 0) ** 2 + (there.U or 0) ** 2) ** 0.5 + DUST * abs(float(shop.value)):
+    if apart <= ((shop.U or 0) ** 2 + (there.U or 0) ** 2) ** 0.5 + ROUNDING * abs(float(shop.value)):
         return there
     return Judged(
         there.stage,

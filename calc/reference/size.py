@@ -4,8 +4,16 @@ assembly, against the limits as made, at the undersize or oversize that lies nea
 
 from dataclasses import dataclass
 
-from calc.core import conformance
-from calc.core.conformance import COVERAGE, decide, deciding_share, percent, probability, standard
+from calc.core.conformance import (
+    COVERAGE,
+    DUST,
+    ROUNDING,
+    decide,
+    deciding_share,
+    percent,
+    probability,
+    standard,
+)
 from calc.core.conformance import margins as margins_of
 from calc.core.result import Text, as_text, say
 from calc.core.working import Number, constant
@@ -14,7 +22,7 @@ from calc.reference.engine import STANDARD, Feature, Step
 CLEAN_UP = (
     0.03e-3  # m: what grinding or boring must find to take off, on the diameter; common practice, no source
 )
-DUST = 1e-13  # of the sizes that went in: what floats may leave of two equal sizes
+Limits = tuple[float | None, float | None]  # lower and upper, None where there is none
 
 
 @dataclass(frozen=True)
@@ -38,7 +46,7 @@ def hold(
     value: Number,
     U: float | None = None,
     scale: float | None = None,
-    parts: tuple | None = None,
+    parts: tuple[str, ...] | None = None,
 ) -> Held:
     """Hold a size against the limits of its feature that count at its stage (received, finished, assembly).
 
@@ -48,64 +56,96 @@ def hold(
     """
     scale = abs(float(value)) if scale is None else scale
     step = made_to(feature, float(value), stage, U)
-    there = feature.at(step)
-    upwards = wears_upwards(there)
-    made, worn = (there.low, there.high), usable(there)
-    if stage == "received" or made == (None, None):
-        made = worn
+    return _Size(feature, stage, value, U, scale, parts, step).held()
 
-    alone = parts is None  # else parts that run together
-    used = not alone and "received" in parts
 
-    def told(state, words, do, worn=False):
-        return Held(value, step, state, as_text(words), as_text(do), worn)
+@dataclass(frozen=True)
+class _Size:
+    """A size on its way to be held; as `hold` takes it, with the size that the part was made to."""
 
-    if made == (None, None):
-        return told("", "No limits on the data sheet", "")
-    decision, margin, side, unsure = _decide(float(value), U, made, scale)
-    value, size = (
-        value if decision == "cannot tell" else value.held_to(*made),
-        constant("", "", feature.form.difference.apart_from(0.0), abs(margin)),
-    )
-    if decision == "in":
-        if stage == "received":
-            left = abs(margin if there.wear is None else float(value) - there.wear)
-            return told(
-                "pass",
-                (
-                    "Fit for use, on its limit"
-                    if left <= DUST * scale
-                    else say(
-                        "Fit for use, {m} from its " + ("limit" if there.wear is None else "wear limit"),
-                        m=constant("", "", feature.form.difference.apart_from(0.0), left),
-                    )
-                ),
-                "Use it again." if alone else "They may run together again.",
+    feature: Feature
+    stage: str
+    value: Number
+    U: float | None
+    scale: float
+    parts: tuple[str, ...] | None
+    step: Step
+
+    def held(self) -> Held:
+        limits = self._limits()
+        if limits == (None, None):
+            return self._told("", "No limits on the data sheet", "")
+        decision, margin, side, unsure = _decide(float(self.value), self.U, limits, self.scale)
+        if decision == "in":
+            return self._right(self.value.held_to(*limits), margin)
+        if self._fit_for_use(limits):
+            return self._told(
+                "attention",
+                "Past its limit as made, within the wear limit",
+                "A used part is in it. It may run; tell whoever owns the engine that little is left.",
+                self.value if unsure else self.value.held_to(*limits),
             )
-        words = "Within limits" + ("" if step == STANDARD else f" for {step.name}")
-        return told(
-            "pass",
-            say(words + ", by {m}", m=size) if margin else words + ", on the limit itself",
-            (
-                "Carry on."
-                if stage == "assembly"
-                else (
-                    "Ready to fit."
-                    if alone
-                    else "They go together, one of them as it was received."
-                    if used
-                    else "They go together."
-                )
-            ),
+        if unsure:
+            return self._unsure(*unsure)
+        return self._past(self.value.held_to(*limits), margin, side)
+
+    @property
+    def _there(self) -> Feature:
+        return self.feature.at(self.step)
+
+    @property
+    def _used(self) -> bool:
+        """Is it worked out from parts, one of them only read as it was received?"""
+        return self.parts is not None and "received" in self.parts
+
+    def _limits(self) -> Limits:
+        made = (self._there.low, self._there.high)
+        return usable(self._there) if self.stage == "received" or made == (None, None) else made
+
+    def _fit_for_use(self, limits: Limits) -> bool:
+        """Does a used part in it let it run, though it is past its limits as made?"""
+        worn = usable(self._there)
+        if self.stage == "received" or limits == worn or not self._used:
+            return False
+        return _decide(float(self.value), self.U, worn, self.scale)[0] == "in"
+
+    def _told(
+        self, state: str, words: str | Text, do: str | Text, value: Number | None = None, worn: bool = False
+    ) -> Held:
+        told = self.value if value is None else value
+        return Held(told, self.step, state, as_text(words), as_text(do), worn)
+
+    def _difference(self, size: float) -> Number:
+        return constant("", "", self.feature.form.difference.apart_from(0.0), size)
+
+    def _right(self, value: Number, margin: float) -> Held:
+        if self.stage == "received":
+            do = "Use it again." if self.parts is None else "They may run together again."
+            return self._told("pass", self._left(value, margin), do, value)
+        within = "Within limits" + ("" if self.step == STANDARD else f" for {self.step.name}")
+        words = (
+            say(within + ", by {m}", m=self._difference(abs(margin)))
+            if margin
+            else within + ", on the limit itself"
         )
-    if stage != "received" and made != worn and used and _decide(float(value), U, worn, scale)[0] == "in":
-        return told(
-            "attention",
-            "Past its limit as made, within the wear limit",
-            "A used part is in it. It may run; tell whoever owns the engine that little is left.",
-        )
-    if decision == "cannot tell":
-        sure, share = unsure
+        if self.stage == "assembly":
+            do = "Carry on."
+        elif self.parts is None:
+            do = "Ready to fit."
+        else:
+            do = "They go together, one of them as it was received." if self._used else "They go together."
+        return self._told("pass", words, do, value)
+
+    def _left(self, value: Number, margin: float) -> str | Text:
+        """How much is left of a part as received, to its wear limit where it has one."""
+        wear = self._there.wear
+        left = abs(margin if wear is None else float(value) - wear)
+        if left <= ROUNDING * self.scale:
+            return "Fit for use, on its limit"
+        limit = "limit" if wear is None else "wear limit"
+        return say("Fit for use, {m} from its " + limit, m=self._difference(left))
+
+    def _unsure(self, sure: float, share: float) -> Held:
         again = (
             "It lies on the limit, where no doubt is small enough to tell. Treat it as not right."
             if share < 0.01
@@ -115,31 +155,26 @@ def hold(
                 share=percent(share),
             )
         )
-        return told(
-            "unsure",
-            say(
-                "Only {sure} sure that it is "
-                + ("fit for use" if stage == "received" else "within its limits"),
-                sure=percent(sure),
-            ),
-            again,
+        right = "fit for use" if self.stage == "received" else "within its limits"
+        return self._told("unsure", say("Only {sure} sure that it is " + right, sure=percent(sure)), again)
+
+    def _past(self, value: Number, margin: float, side: int) -> Held:
+        upwards = wears_upwards(self._there)
+        worn_out = self.stage == "received" and self._there.wear is not None and side == upwards
+        words = (
+            "Worn past its limit by {m}"
+            if worn_out
+            else "{m} over the upper limit"
+            if side
+            else "{m} under the lower limit"
         )
-    worn_out = stage == "received" and there.wear is not None and side == upwards
-    return told(
-        "fail",
-        say(
-            (
-                "Worn past its limit by {m}"
-                if worn_out
-                else "{m} over the upper limit"
-                if side
-                else "{m} under the lower limit"
-            ),
-            m=size,
-        ),
-        _remedy(feature, stage, float(value), U, upwards, worn_out, parts or ()),
-        worn_out,
-    )
+        return self._told(
+            "fail",
+            say(words, m=self._difference(abs(margin))),
+            _remedy(self.feature, self.stage, float(value), self.U, upwards, worn_out, self.parts or ()),
+            value,
+            worn_out,
+        )
 
 
 def _remedy(
@@ -176,25 +211,27 @@ def _remedy(
     return "Measure once more to rule out a slip, then re-machine or replace it."
 
 
-def _decide(value, U, limits, scale) -> tuple:
+def _decide(
+    value: float, U: float | None, limits: Limits, scale: float
+) -> tuple[str, float, int, tuple[float, float] | None]:
     """in, out or cannot tell; how far inside of the limit that decides (negative outside), which side that is
     (1 the upper one), and for what cannot be told the probability of lying within and the share of the doubt
     that would tell."""
     low, high = limits
-    dust = DUST * max(scale, *(abs(x) for x in limits if x is not None))
+    dust = ROUNDING * max(scale, *(abs(x) for x in limits if x is not None))
     margins = margins_of(value, low, high, dust)
-    side = min((i for i in (0, 1) if margins[i] is not None), key=lambda i: margins[i])
+    margin, side = min((margin, i) for i, margin in enumerate(margins) if margin is not None)
     below, above = (standard(margin, (U or 0.0) / COVERAGE) for margin in margins)
     decision = decide(below, above)
     return (
         decision,
-        margins[side],
+        margin,
         side,
         (probability(below, above), deciding_share(below, above)) if decision == "cannot tell" else None,
     )
 
 
-def usable(feature: Feature) -> tuple:
+def usable(feature: Feature) -> Limits:
     """Lower and upper limit of a part that has run: on the side of wear, its wear limit."""
     if feature.wear is None:
         return feature.low, feature.high
@@ -210,7 +247,7 @@ def cleaned_up(feature: Feature, value: float, U: float | None, upwards: bool) -
         if (
             limit is not None
             and (step.offset > 0) == upwards
-            and (limit - worst) * (1 if upwards else -1) >= -conformance.DUST
+            and (limit - worst) * (1 if upwards else -1) >= -DUST
         ):
             return step
     return None
@@ -226,17 +263,17 @@ def made_to(feature: Feature, value: float, stage: str, U: float | None = None) 
     if stage != "received" or feature.wear is None or limit is None:
         return feature.nearest(value)
     past = [(limit + step.offset - value) * (1 if upwards else -1) for step in (STANDARD, *feature.steps)]
-    worn = [(far, step) for far, step in zip(past, (STANDARD, *feature.steps)) if far <= DUST * abs(value)]
-    chosen, near = (
-        (max(worn, key=lambda pair: pair[0])[1] if worn else feature.nearest(value)),
-        feature.nearest(value),
-    )
-    if None not in (feature.low, feature.high) and _outside(
-        feature.at(near), value
-    ) <= feature.high - feature.low < _outside(feature.at(chosen), value):
-        chosen = near
+    worn = [
+        (far, step) for far, step in zip(past, (STANDARD, *feature.steps)) if far <= ROUNDING * abs(value)
+    ]
+    near = feature.nearest(value)
+    chosen = max(worn, key=lambda pair: pair[0])[1] if worn else near
+    if feature.low is not None and feature.high is not None:
+        made_within = feature.high - feature.low
+        if _outside(feature.at(near), value) <= made_within < _outside(feature.at(chosen), value):
+            chosen = near
 
-    def decision(step):
+    def decision(step: Step) -> str:
         return _decide(value, U, usable(feature.at(step)), abs(value))[0]
 
     if not U or decision(chosen) != "out":
@@ -270,7 +307,12 @@ def _far_off(feature: Feature, value: float) -> bool:
 
 def limits_in_words(feature: Feature, low: float | None, high: float | None) -> Text:
     """The limits as a person says them: 54.985 mm to 55.000 mm, at most 0.03 mm."""
-    low, high = (None if x is None else constant("", feature.label, feature.form, x) for x in (low, high))
+
+    def told(x: float) -> Number:
+        return constant("", feature.label, feature.form, x)
+
     if low is None:
-        return as_text("") if high is None else say("at most {high}", high=high)
-    return say("at least {low}", low=low) if high is None else say("{low} to {high}", low=low, high=high)
+        return as_text("") if high is None else say("at most {high}", high=told(high))
+    if high is None:
+        return say("at least {low}", low=told(low))
+    return say("{low} to {high}", low=told(low), high=told(high))

@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 
 from calc.declare.choice import WHICH, Choice, for_chosen
 from calc.reference import engine
+from calc.reference import sheet as sheet_module
 from calc.reference.engine import SheetError, load
 from calc.stations import index as stations
 
@@ -484,7 +485,9 @@ def test_no_damage_to_a_sheet_gives_anything_but_an_engine_or_that_refusal(data)
 
 def test_the_example_in_the_module_loads():
     sheet = load(
-        re.sub(r"(?m)^    ", "", inspect.getdoc(engine).partition("\n\n")[2].rpartition("\n\nA feature")[0])
+        re.sub(
+            r"(?m)^    ", "", inspect.getdoc(sheet_module).partition("\n\n")[2].rpartition("\n\nA feature")[0]
+        )
     )
     assert sheet.feature("crankcase.main_clearance").high * 1000 == pytest.approx(55.080 - 54.985, abs=1e-9)
 

@@ -97,7 +97,8 @@ _MINOR = {  # T_D1 of grades 5, 6, 7
     3: (400, 500, 630),
 }
 _PITCH_BANDS = (2.8, 5.6, 11.2, 22.4, 45)  # mm, nominal diameters over one edge up to the next
-_PITCH = {  # for each band from 2.8 mm on, by pitch: T_d2 of grades 4, 6, 8 and T_D2 of grades 5, 6, 7
+# for each band from 2.8 mm on, by pitch: T_d2 of grades 4, 6, 8 and T_D2 of grades 5, 6, 7
+_PITCH: dict[float, dict[float, tuple[int | None, ...]]] = {
     5.6: {
         0.5: (48, 75, None, 80, 100, 125),
         0.7: (56, 90, None, 95, 118, 150),
@@ -215,11 +216,11 @@ def _all() -> dict[str, Thread]:
             found[f"M{d}x{P:g}"] = Thread(
                 f"M{d}x{P:g}", f"M{d}×{P:g}" + ("" if i else " coarse"), d * MM, P * MM, "metric"
             )
-    for called, d, *counts in UNIFIED:
+    for called, inches, *counts in UNIFIED:
         for series, n in zip(("UNC", "UNF"), counts):
-            sign = "#" if d < 0.25 else ""
+            sign = "#" if inches < 0.25 else ""
             found[f"{called}-{n}"] = Thread(
-                f"{called}-{n}", f"{sign}{called}-{n} {series}", d * INCH, INCH / n, "unified"
+                f"{called}-{n}", f"{sign}{called}-{n} {series}", inches * INCH, INCH / n, "unified"
             )
     return found
 
@@ -248,12 +249,12 @@ def external(thread: Thread, name: str) -> Limits:
         )
     D, P = thread.d / INCH, thread.P / INCH
     pitch = _pitch_tolerance(D, P) * {"1A": 1.5, "2A": 1, "3A": 0.75}[name]
-    es = 0.0 if name == "3A" else _allowance(D, P)
+    allowance = 0.0 if name == "3A" else _allowance(D, P)
     major = (0.09 if name == "1A" else 0.06) * P ** (2 / 3)
     return Limits(
         name,
         *(
-            _unified(basic - es, t, -1, es)
+            _unified(basic - allowance, t, -1, allowance)
             for basic, t in ((D, major), (D - 0.75 * HEIGHT * P, pitch), (D - 1.25 * HEIGHT * P, None))
         ),
     )
