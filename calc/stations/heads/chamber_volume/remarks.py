@@ -4,7 +4,8 @@ from calc.core.result import Remark, note, warning
 from calc.stations.heads.chamber_volume.asked import WANTED, In
 from calc.stations.heads.chamber_volume.chambers import NOTHING, Chambers
 
-MUCH = 2.0  # K: a liquid that warms by more had better be left to come to the head's warmth
+# A liquid that warms by more had better be left to come to the head's warmth, K; common practice, no source.
+MUCH = 2.0
 
 
 def remarks_on(i: In, chambers: Chambers) -> tuple[Remark | None, ...]:
