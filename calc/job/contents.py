@@ -7,7 +7,8 @@ from zlib import crc32
 
 from calc.core.reading import quoted
 from calc.declare.warm import WARM
-from calc.reference import engine as engines
+from calc.reference.sheet import LONGEST_NAME
+from calc.reference.sheet_row import LONGEST_PLACE
 
 FORMAT, VERSION = "sizebook-job", 2
 WRITER = "written_by"  # which handbook wrote the file
@@ -31,8 +32,8 @@ LONGEST = {
     "received": 600,
     "by": 60,
     "done": 400,
-    "feature": engines.LONGEST_NAME,
-    "place": engines.LONGEST_PLACE,
+    "feature": LONGEST_NAME,
+    "place": LONGEST_PLACE,
     "stage": 20,
     "text": 100,
     "why": 200,

@@ -43,6 +43,7 @@ from calc.job.contents import (
 from calc.job.texts import cooled, decimals_in, entry_of, kind_of, self_contained
 from calc.reference import engine as engines
 from calc.reference.materials import MATERIALS
+from calc.reference.sheet_row import MOST_PLACES
 
 
 def new(id: str, name: str, engine: str, received: str, at: str, by: str = "") -> dict:
@@ -218,7 +219,7 @@ def current(job: dict) -> dict:
         feature, place, stage = key
         return (
             order.get(feature, len(order) + seen[feature]),
-            places.get(feature, {}).get(place, engines.MOST_PLACES),
+            places.get(feature, {}).get(place, MOST_PLACES),
             place,
             stages.index(stage),
         )
