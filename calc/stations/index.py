@@ -1,11 +1,71 @@
-"""The shop's stations and their calculators, by explicit list; a calculator is imported when it is asked for."""
+"""The shop's stations: their calculators, what they check and what they order, by explicit list.
+
+Each is imported when it is asked for. A folder of this package that is not among the stations has checks and
+orders only, and no calculators yet.
+"""
 
 from difflib import get_close_matches
 from importlib import import_module
+from typing import TYPE_CHECKING
 
 from calc.declare.calculator import Calculator
 
+if TYPE_CHECKING:  # a page without a job needs nothing of jobs
+    from calc.job.verdicts import Row
+    from calc.stations.shared.checks import Check
+    from calc.stations.shared.orders.order import Order
+
 STATIONS = ("measuring", "heads", "rods", "lifters", "threads")
+
+# in the order in which an engine is closed
+CHECKS = (
+    "shared.every_engine.passages_clean",
+    "shared.every_engine.parts_in_their_places",
+    "crankcase.checks.main_bearings",
+    "crankcase.checks.camshaft",
+    "rods.checks.straight",
+    "rods.checks.weights",
+    "rods.checks.bearings",
+    "rods.checks.nuts",
+    "rods.checks.side_clearance",
+    "lifters.checks.free_in_the_case",
+    "crankcase.checks.case_nuts",
+    "crankcase.checks.end_float",
+    "cylinders.checks.ring_gaps",
+    "cylinders.checks.pistons",
+    "cylinders.checks.deck_height",
+    "heads.checks.valves_tight",
+    "heads.checks.valves_free",
+    "heads.checks.stem_heights",
+    "heads.checks.chambers_alike",
+    "heads.checks.nuts",
+    "lifters.checks.lash_or_travel",
+    "crankcase.checks.flywheel",
+    "shared.every_engine.turned_through",
+)
+
+# in the order in which an engine is built; then what sets a height, what is worn out, what words name
+ORDERS = (
+    "crankcase.orders.MAIN_SHELLS",
+    "rods.orders.BIG_END_SHELLS",
+    "cylinders.orders.PISTONS",
+    "rods.orders.SMALL_END_BUSHES",
+    "heads.orders.SEAT_RINGS_INTAKE",
+    "heads.orders.SEAT_RINGS_EXHAUST",
+    "heads.orders.GUIDES",
+    "heads.orders.VALVES_INTAKE",
+    "heads.orders.VALVES_EXHAUST",
+    "lifters.orders.LIFTERS",
+    "cylinders.orders.SHIMS",
+    "crankcase.orders.END_FLOAT_SHIMS",
+    "heads.orders.SPRING_SHIMS",
+    "heads.orders.WORN",
+    "cylinders.orders.WORN",
+    "rods.orders.WORN",
+    "crankcase.orders.WORN",
+    "lifters.orders.WORN",
+    "threads.orders.INSERTS",
+)
 
 
 def station(name: str):
@@ -34,3 +94,33 @@ def find(id: str) -> Calculator:
 
 def every() -> list[Calculator]:
     return [find(id) for id in ids()]
+
+
+def checks(job: dict, rows: "list[Row] | None" = None) -> "list[Check]":
+    """What whoever bolts the engine together must check, for exactly the parts of a job, in order.
+
+    `rows` are the job's verdicts, where they are at hand. An engine without a sheet here gets the checks that
+    need no size.
+    """
+    from calc.job.verdicts import judge
+    from calc.job.view import View
+
+    view = View(job, judge(job) if rows is None else rows)
+    return [check for make in map(named, CHECKS) if (check := make(view))]
+
+
+def orders(job: dict) -> "list[Order]":
+    """What the job's sizes say is to be ordered, in order. Empty where there is nothing to say."""
+    from calc.job.sizes import Sizes
+
+    sizes = Sizes(job)
+    rows: list[Order] = []
+    for ordered in map(named, ORDERS):
+        rows += ordered.rows(sizes, tuple(rows))
+    return rows
+
+
+def named(path: str):
+    """A check or an order by its path in this package: "rods.checks.straight"."""
+    module, _, name = path.rpartition(".")
+    return getattr(import_module(f"calc.stations.{module}"), name)

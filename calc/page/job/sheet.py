@@ -15,16 +15,15 @@ from calc import __version__
 from calc.core.reading import EntryError
 from calc.core.result import VERDICT_WORDS
 from calc.core.writing import to_unit, write
-from calc.job.assembly_checks import assembly_checks
 from calc.job.checking import sheet_of
 from calc.job.parts import counts, groups, not_checked
-from calc.job.parts_needed import parts_needed
 from calc.job.record import current, done, sheet_changed
 from calc.job.texts import read_size
 from calc.job.verdicts import CHANGED, judge
 from calc.page.html import Html, both, children, el
 from calc.reference import cautions
 from calc.reference.engine import STANDARD, Feature
+from calc.stations import index as stations
 
 STAGES = {"received": "As received", "finished": "As finished", "assembly": "At assembly"}
 PAPERS = ("A4", "Letter")
@@ -414,7 +413,7 @@ def _done(job) -> Html | None:
 
 
 def _order(job) -> Html | None:
-    rows = parts_needed(job)
+    rows = stations.orders(job)
     if not rows:
         return el("section", el("h2", "To order by size"), el("p", "Nothing that these sizes tell."))
     return el(
@@ -450,7 +449,7 @@ def _checks(job, rows) -> Html:
                     check.do,
                     children(" On this sheet: ", check.said, ".") if check.said else None,
                 )
-                for check in assembly_checks(job, rows)
+                for check in stations.checks(job, rows)
             ),
             class_="sheet-checks",
         ),

@@ -5,7 +5,6 @@ import re
 
 from calc.declare.standing import Standing
 from calc.job import codes, contents, record, share
-from calc.job.assembly_checks import assembly_checks
 from calc.job.checking import feature_of, sheet_of
 from calc.job.verdicts import judge
 from calc.page import calculator_html
@@ -14,7 +13,7 @@ from calc.page.job import fields as job_fields
 from calc.page.job import returned as job_returned
 from calc.page.job.pieces import SHORT, about_sheet, chip, count, day, hour, job_of, made, reading, tally
 from calc.page.job.sheet import css, sheet
-from calc.stations.index import find
+from calc.stations import index as stations
 
 ANCHOR = "check"  # of the calculators on the page of checks
 GENERAL = "reading-verdict"  # the calculator for a size of any kind
@@ -155,7 +154,7 @@ def received(asked: dict) -> dict:
         return {"html": {"view": _others(others, asked)}}
     job, mine = job_of(asked["job"]), list(_readable(asked["mine"]))
     rows = judge(job)
-    checks, held = assembly_checks(job, rows), record.current(job)
+    checks, held = stations.checks(job, rows), record.current(job)
     wrong = [row for row in rows if row.state in ("fail", "unsure", "attention")]
     view = children(
         el(
@@ -336,12 +335,14 @@ def _check(job: dict, held: dict, check, now: str) -> Html:
 def check(asked: dict) -> dict:
     """The calculator of one check, filled in, and a form for those of its sizes that the calculator does not ask for."""
     job, id = job_of(asked["job"]), asked["check"]
-    one = next((one for one in assembly_checks(job) if _known_by(one) == id), None)
+    one = next((one for one in stations.checks(job) if _known_by(one) == id), None)
     if one is None:
         raise contents.JobError("This check is no longer asked for with what has been read since.")
     features = {"reading": one.features[0]} if one.calculator == GENERAL else {}
     asked_for = (
-        job_fields.measured(find(one.calculator), sheet_of(job), features) if one.calculator else set()
+        job_fields.measured(stations.find(one.calculator), sheet_of(job), features)
+        if one.calculator
+        else set()
     )
     rest = tuple(id for id in one.features if id not in asked_for and feature_of(job, id))
     form = (

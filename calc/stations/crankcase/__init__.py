@@ -1,0 +1,1 @@
+"""Crankcase: crank, camshaft and case. Checks and orders; no calculators yet."""

@@ -1,0 +1,71 @@
+"""What is checked of crank, camshaft, case and flywheel before an engine is closed, and after."""
+
+from calc.job.view import View
+from calc.stations.shared.checks import Check, size_check, torque_check
+
+
+def main_bearings(view: View) -> Check | None:
+    if not view.has("crank", "crankcase"):
+        return None
+    return size_check(
+        view,
+        "Main bearing clearance",
+        "Too little seizes, too much loses the oil pressure.",
+        "Shells in dry, case bolted up to its torque, bores measured; less the journals.",
+        "crankcase.main_clearance",
+        "crankcase.main_housing",
+        "crankcase.main_shell_wall",
+        "crank.main_journal",
+    )
+
+
+def camshaft(view: View) -> Check | None:
+    if not view.has("cam", "crankcase"):
+        return None
+    return size_check(
+        view,
+        "Cam bearing clearance and end float",
+        "The cam bearings feed the lifters.",
+        "Case bolted up without the crank; then cam in, its marks on the crank's.",
+        "cam.clearance",
+        "crankcase.cam_bore",
+        "cam.journal",
+        "cam.end_float",
+    )
+
+
+def case_nuts(view: View) -> Check | None:
+    if not view.has("crankcase"):
+        return None
+    return torque_check(
+        view,
+        "Close the case",
+        "It is opened again for everything found later.",
+        "Inside once more: clips, plugs, marks, no rag. Nuts in steps to {torque}, from the middle out; the"
+        " crank turns by hand after each step.",
+        "torque.case_nut",
+    )
+
+
+def end_float(view: View) -> Check | None:
+    if not view.has("crank") or not view.any("crankcase", "flywheel"):
+        return None
+    return size_check(
+        view,
+        "Crank end float",
+        "Too little burns the thrust face, too much knocks.",
+        "Case bolted up, flywheel or its gauge plate at full torque; push and pull the crank.",
+        "crank.end_float",
+    )
+
+
+def flywheel(view: View) -> Check | None:
+    if not view.has("flywheel"):
+        return None
+    return size_check(
+        view,
+        "Flywheel runout",
+        "It shakes the clutch and loosens its nut.",
+        "Dial gauge on the face, crank pushed to one end; then the end float once more.",
+        "flywheel.runout",
+    )

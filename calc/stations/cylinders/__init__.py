@@ -1,0 +1,1 @@
+"""Cylinders and pistons. Checks and orders; no calculators yet."""

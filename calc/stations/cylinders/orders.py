@@ -1,0 +1,11 @@
+"""What is ordered for cylinders and pistons, by their sizes."""
+
+from calc.stations.shared.orders.fit import Fit
+from calc.stations.shared.orders.shim import Shim
+from calc.stations.shared.orders.worn import Worn
+
+PISTONS = Fit("Pistons with rings", "cylinder.bore", "piston.diameter", together=True)
+SHIMS = Shim("Shims under the cylinders", "crankcase.deck_height", "cylinder.shim", 1)
+WORN = Worn(
+    {"piston.diameter": "Pistons with rings", "piston.pin": "Piston pins", "piston.ring_gap": "Piston rings"}
+)

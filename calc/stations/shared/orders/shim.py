@@ -1,0 +1,195 @@
+"""Shims: how thick they must be to bring a size within its limits."""
+
+from dataclasses import dataclass, replace
+
+from calc.core.result import Text, say
+from calc.core.working import Number, constant
+from calc.job.sizes import Sizes, decision
+from calc.reference.engine import Feature
+from calc.stations.shared.orders.order import Because, Order, because
+
+STAGES = ("assembly", "finished")  # what was before the work says nothing of the shims after it
+
+
+@dataclass(frozen=True)
+class Shim:
+    """`sets` is the size that the `shim` sets; `way` is 1 where more makes that larger, −1 where smaller.
+
+    `in_all`: several lie on top of each other, so that only their sum is known.
+    """
+
+    part: str
+    sets: str
+    shim: str
+    way: int
+    in_all: bool = False
+
+    def rows(self, sizes: Sizes, before: tuple[Order, ...] = ()) -> list[Order]:
+        target, made = sizes.feature(self.sets), sizes.feature(self.shim)
+        if target is None or made is None or target.low is None or target.high is None:
+            return []
+        rows = []
+        for place in target.places or ("",):
+            read = sizes.best(self.sets, place, STAGES)
+            size = (float(read.value), read.u) if read else None
+            if size is None and target.terms:
+                size = sizes.worked(target, place, STAGES)
+            if size is None or decision(*size, target.low, target.high) == "in":
+                continue
+            own = (place,) if place in made.places else () if target.places else made.places or ("",)
+            fitted = [
+                float(found.value)
+                for where in own
+                if read and self.way < 0 and (found := sizes.best(self.shim, where, STAGES))
+            ]
+            rows.append(_Shimming(self, target, made, place, *size).order(fitted))
+        return together(rows)
+
+
+@dataclass(frozen=True)
+class _Shimming:
+    """A size that is out of its limits, or may be, at one place: its value and standard uncertainty (SI)."""
+
+    shim: Shim
+    target: Feature
+    made: Feature
+    place: str
+    value: float
+    u: float
+
+    def order(self, fitted: list[float]) -> Order:
+        """`fitted` are the shims that it was measured with (m), where known: one of them is exchanged."""
+        found = self._exchanged(fitted) if fitted else self._in_all() if self.shim.in_all else self._added()
+        return found or self._no_single_one()
+
+    @property
+    def doubtful(self) -> bool:
+        return self.with_shims(0.0) == "cannot tell"
+
+    @property
+    def short(self) -> float:
+        """How much thicker the shims must be in all (m)."""
+        return self.shim.way * (self.target.nominal - self.value)
+
+    @property
+    def there(self) -> list[float]:
+        """The sizes that are made (m)."""
+        return sorted({self.made.nominal, *(self.made.nominal + step.offset for step in self.made.steps)})
+
+    def with_shims(self, thicker: float) -> str:
+        """Is it within its limits with shims so much thicker (m)?"""
+        return decision(self.value + self.shim.way * thicker, self.u, self.target.low, self.target.high)
+
+    def _exchanged(self, fitted: list[float]) -> Order | None:
+        choices = [
+            (abs(self.short - (new - old)), old, new)
+            for old in fitted
+            for new in self.there
+            if self.with_shims(new - old) == "in"
+        ]
+        if not choices:
+            return None
+        _, old, new = min(choices)
+        return self._order(
+            say("{new} in place of {old}", new=self._size(new), old=self._size(old)),
+            "unsure" if self.doubtful else "pass",
+            say("Measure again once it is in."),
+        )
+
+    def _in_all(self) -> Order:
+        # how much thicker they may be
+        ends = sorted(
+            self.shim.way * (end - self.value)
+            for end in (self.target.low, self.target.high)
+            if end is not None
+        )
+        least, most = (0.0, max(map(abs, ends))) if ends[0] < 0 < ends[1] else sorted(map(abs, ends))
+        return self._order(
+            say(
+                "{by} " + ("thicker" if self.short > 0 else "thinner") + " in all",
+                by=self._size(abs(self.short)),
+            ),
+            "unsure" if self.doubtful else "pass",
+            say(
+                "By {least} to {most}. There are {list}: measure those fitted, and exchange.",
+                least=self._size(least),
+                most=self._size(most),
+                list=self._listed(self.there),
+            ),
+        )
+
+    def _added(self) -> Order | None:
+        choices = [(abs(self.short - new), new) for new in self.there if self.with_shims(new) == "in"]
+        if not choices:
+            return None
+        _, new = min(choices)
+        if self.doubtful:
+            return self._order(
+                say("{new} or none", new=self._size(new)),
+                "unsure",
+                say("Cannot tell whether one is needed: measure again with less doubt before ordering."),
+            )
+        then = constant("", self.target.label, self.target.form, self.value + self.shim.way * new)
+        return self._order(say("{new}", new=self._size(new)), "pass", say("Brings it to {then}.", then=then))
+
+    def _no_single_one(self) -> Order:
+        if self.short <= 0:
+            return self._order(
+                say("none helps"),
+                "fail",
+                say(
+                    "It would have to be thinner than nothing: {by} too much. Machine or exchange what makes"
+                    " it so.",
+                    by=self._size(abs(self.short)),
+                ),
+            )
+        between = [new for new in self.there if self.with_shims(new) == "cannot tell"]
+        if between:
+            return self._order(
+                say("{list}", list=self._listed(between, " or ")),
+                "unsure",
+                say(
+                    "Cannot tell whether that brings it into its limits: measure again with less doubt before"
+                    " ordering."
+                ),
+            )
+        return self._order(
+            say("{by}, which there is not", by=self._size(self.short)),
+            "fail",
+            say(
+                "There are {list}: have one made, or exchange what makes it so.",
+                list=self._listed(self.there),
+            ),
+        )
+
+    def _order(self, size: Text, state: str, do: Text) -> Order:
+        told = constant("", self.target.label, self.target.form, self.value)
+        if not self.doubtful:
+            told = told.held_to(self.target.low, self.target.high)
+        why = because(self.target, [Because(told, "finished")])
+        return Order(self.shim.part, size, (self.place,) if self.place else (), why, state, do)
+
+    def _size(self, thickness: float) -> Number:
+        return constant("", self.made.label, self.made.form, thickness)
+
+    def _listed(self, thicknesses: list[float], last: str = ", ") -> Text:
+        return say(
+            last.join(f"{{s{n}}}" for n in range(len(thicknesses))),
+            **{f"s{n}": self._size(thickness) for n, thickness in enumerate(thicknesses)},
+        )
+
+
+def together(rows: list[Order]) -> list[Order]:
+    """Rows of the same part and size as one."""
+    made: dict[tuple, list[Order]] = {}
+    for row in rows:
+        made.setdefault((row.part, row.size.plain(), row.state), []).append(row)
+    return [alike[0] if len(alike) == 1 else _as_one(alike) for alike in made.values()]
+
+
+def _as_one(rows: list[Order]) -> Order:
+    why = say(
+        "; ".join(f"{{r{n}}}" for n in range(len(rows))),
+        **{f"r{n}": row.because for n, row in enumerate(rows)},
+    )
+    return replace(rows[0], places=tuple(place for row in rows for place in row.places), because=why)
