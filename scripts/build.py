@@ -159,11 +159,14 @@ def _runtime(fresh: Path) -> None:
     """What the pages need to calculate in the browser and to work offline; the worker for that comes last, as
     it holds every file's digest."""
     from calc.job import codes
+    from calc.stations import index
     from scripts.runtime import bundle, offline, split, stamp
 
     try:
         runtime_id = bundle.build(fresh, CACHE)
-        stamp.stamp(fresh, runtime_id, codes.address_in((ROOT / "mkdocs.yml").read_text(encoding="utf-8")))
+        stations = {id: name for name in index.STATIONS for id in index.station(name).CALCULATORS}
+        address = codes.address_in((ROOT / "mkdocs.yml").read_text(encoding="utf-8"))
+        stamp.stamp(fresh, runtime_id, address, stations)
         offline.write(fresh, runtime_id)
     except (bundle.BundleError, split.SplitError, stamp.StampError, Missing, OSError) as error:
         raise BuildFailed(str(error)) from error

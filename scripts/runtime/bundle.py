@@ -7,8 +7,9 @@
         pyodide.asm.wasm                      its program, only for a start without the memory
     site/runtime/<calc>/     changes with every edit of a calculator
         hot.wasm                              of the program, what calculators were seen to run
-        memory.wasm                           Python's memory with all calculators in it
-        calc.zip                              the calculators as bytecode
+        memory.wasm                           Python's memory with all in it that calculators need
+        calc.zip                              the package as bytecode, without its calculators
+        stations/<station>.zip                a station's calculators as bytecode
 
 Both names are hashes of what lies inside, so both may be cached for ever, and a reader fetches after an
 edit only the second. The build id is the two names joined: `<python>-<calc>`.
@@ -34,6 +35,7 @@ CALC = environment.ROOT / "calc"
 RUNTIME_FILES = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")
 MADE_FILES = ("python_stdlib.zip", "pyodide-lock.json", "codes.zip")
 CALC_FILES = ("calc.zip", "hot.wasm", "memory.wasm")
+STATIONS = "stations"  # folder with a zip for each
 SCRIPTS = {"assets/js/idb.mjs": "idb/build/index.js"}  # place in the site: file in node_modules
 START = tuple(f"docs/assets/js/{name}.mjs" for name in ("python", "program", "memory"))
 STANDINS = HERE / "standins"  # for modules of the runtime that its start imports and no calculator needs
@@ -55,7 +57,7 @@ def build(site_dir: Path, cache_dir: Path, calc: Path = CALC) -> str:
         + [made / name for name in MADE_FILES]
         + [program(cache_dir) / "cold.wasm", HERE / "NOTICE.txt"],
     )
-    calculators = _place(site_dir, [made / name for name in CALC_FILES])
+    calculators = _place(site_dir, [made / name for name in CALC_FILES], made / STATIONS)
     for name, file in SCRIPTS.items():
         licence = packages(cache_dir) / file.partition("/")[0] / "LICENSE"
         (site_dir / name).parent.mkdir(parents=True, exist_ok=True)
@@ -163,11 +165,16 @@ def memory(cache_dir: Path, calc: Path = CALC) -> Path:
         (folder / "hot.wasm").write_bytes(split.hot((parts / "trimmed.wasm").read_bytes(), set(seen)))
         for name in (*MADE_FILES, "calc.zip"):
             shutil.copyfile(made / name, folder / name)
+        shutil.copytree(made / STATIONS, folder / STATIONS)
 
     done = _make_once(
         cache_dir.resolve()
         / "memory"
-        / _digest(recipe + [made / name for name in ("calc.zip", "python_stdlib.zip")]),
+        / _digest(
+            recipe
+            + [made / name for name in ("calc.zip", "core.json", "python_stdlib.zip")]
+            + sorted((made / STATIONS).iterdir())
+        ),
         remember,
     )
     _forget_all_but(KEPT, done.parent)
@@ -224,13 +231,16 @@ def _run(command: list[str], cwd: Path) -> None:
         raise BundleError(f"{' '.join(command)} failed:\n{words}")
 
 
-def _place(site_dir: Path, files: list[Path]) -> str:
-    """Copy files into a folder of the site that is named by their content; returns the name."""
-    name = _digest(files)
+def _place(site_dir: Path, files: list[Path], parts: Path | None = None) -> str:
+    """Copy files, and those of the folder `parts` with it, into a folder of the site that is named by their content; returns the name."""
+    inside = sorted(parts.iterdir()) if parts else []
+    name = _digest(files + inside, [parts.parent] if parts else [])
     folder = site_dir / "runtime" / name
     folder.mkdir(parents=True, exist_ok=True)
-    for file in files:
-        shutil.copyfile(file, folder / file.name)
+    for file in files + inside:
+        place = folder / (file.relative_to(parts.parent) if file in inside else file.name)
+        place.parent.mkdir(exist_ok=True)
+        shutil.copyfile(file, place)
     return name
 
 

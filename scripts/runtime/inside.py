@@ -7,7 +7,9 @@ entries that are refused included, and what was imported by then is what is pack
 
 import ast
 import io
+import json
 import marshal
+import re
 import sys
 import zipfile
 from importlib import import_module
@@ -30,26 +32,53 @@ FIRST = {"sitecustomize.py": b"import gc\ngc.disable()\n"}
 COMMAND = "__main__"
 # What draws the codes of a size sheet: packed by itself, and fetched only when a sheet is asked for.
 CODES = "segno"
+# A module with a calculator, and its station. What a station says of itself (`__init__`) belongs to the core, as does what stations share.
+CALCULATORS = re.compile(r"calc\.stations\.(?!shared\b)(\w+)\.(?!__init__$)")
 EPOCH = (1980, 1, 1, 0, 0, 0)
 
 
 def make(calc: str, out: str) -> None:
-    """Write python_stdlib.zip, calc.zip and codes.zip into `out` from the package folder `calc` and its
-    neighbour segno."""
+    """Write python_stdlib.zip, calc.zip, a zip for each station, core.json and codes.zip into `out`, from the
+    package folder `calc` and its neighbour segno."""
     sys.dont_write_bytecode = True
     sys.path.insert(0, str(Path(calc).parent))
+    Path(out, "core.json").write_text(json.dumps(core(), indent=0))
     import_all(Path(calc))
     from rehearsal import rehearse
 
     rehearse()
     library = library_files()
     Path(out, "python_stdlib.zip").write_bytes(zip_of(library))
-    Path(out, "calc.zip").write_bytes(zip_of(package_files(Path(calc), {COMMAND})))
+    files = package_files(Path(calc), {COMMAND})
+    parts = stations_of(files)
+    Path(out, "calc.zip").write_bytes(
+        zip_of({n: files[n] for n in files if not any(n in p for p in parts.values())})
+    )
+    Path(out, "stations").mkdir()
+    for name, part in parts.items():
+        Path(out, "stations", f"{name}.zip").write_bytes(zip_of(part))
     codes = import_module(CODES)
     beyond = {name: code for name, code in library_files().items() if name not in library}
     Path(out, "codes.zip").write_bytes(
         zip_of(beyond | package_files(Path(codes.__file__).parent, {"cli", "helpers"}))
     )
+
+
+def core() -> list[str]:
+    """What Python must have imported to work any calculator, without the calculators: in the order in which it is first asked for."""
+    before = set(sys.modules)
+    import_module("calc.page.live")
+    import_module("calc.stations.index").every()
+    return [name for name in sys.modules if name not in before and not CALCULATORS.match(name)]
+
+
+def stations_of(files: dict[str, bytes]) -> dict[str, dict[str, bytes]]:
+    """Of the files of `calc`, those with each station's calculators, by the station's name."""
+    parts: dict[str, dict[str, bytes]] = {}
+    for name, content in files.items():
+        if found := CALCULATORS.match(name.removesuffix(".pyc").replace("/", ".")):
+            parts.setdefault(found[1], {})[name] = content
+    return parts
 
 
 def import_all(calc: Path) -> None:

@@ -3,10 +3,17 @@ what is imported on the way, and by `remember.mjs`, which keeps the memory that 
 the program it runs.
 """
 
+import gc
 import json
+import random  # noqa: F401  which a woken Python seeds anew (docs/assets/js/python.mjs)
+import sys
+import zipimport
+from importlib import import_module
 from itertools import cycle
 
+from calc.declare.calculator import Calculator
 from calc.declare.grid import Grid
+from calc.page import live
 from calc.page.live import answer
 from calc.reference.engine import DEMO
 from calc.stations import index as stations
@@ -65,11 +72,28 @@ def read(calculator) -> dict:
     return entries
 
 
-def work_one() -> None:
-    """Import every calculator, and work one example: the rest would add much to the memory that it leaves,
-    and save little time."""
+def work_one(core: list[str]) -> None:
+    """Import the modules `core`, work one example, and unload its calculator, which comes back with its
+    station's part: the rest would add much to the memory that it leaves, and save little time."""
+    for name in core:
+        import_module(name)
     for standing in (None, STANDING):
-        ask(stations.every()[0], {}, "metric", standing)
+        ask(stations.find(stations.ids()[0]), {}, "metric", standing)
+    live._rest = None
+    for name in [name for name in sys.modules if name.startswith("calc.") and name not in core]:
+        above, _, own = name.rpartition(".")
+        delattr(sys.modules[above], own)
+        del sys.modules[name]
+    for name in stations.STATIONS:
+        del stations.station(name).__path__[:-1]
+    for known in (sys.path_importer_cache, zipimport._zip_directory_cache):
+        for path in [path for path in known if "/station-" in path]:
+            del known[path]
+    gc.collect()
+    if left := [each.id for each in gc.get_objects() if isinstance(each, Calculator)]:
+        raise AssertionError(
+            f"{', '.join(left)} would stay in every reader's memory: something still refers to it."
+        )
 
 
 def rehearse() -> None:

@@ -2,10 +2,10 @@
 //   node remember.mjs <folder of the loader> <folder of the bytecode> <trimmed program> <marked program> <folder for what is made>
 // Writes memory.wasm (docs/assets/js/memory.mjs tells its form) and seen.json, the numbers of those functions.
 import chance from "node:crypto";
-import { readFile, writeFile } from "node:fs/promises";
+import { readFile, readdir, writeFile } from "node:fs/promises";
 import { join, sep } from "node:path";
 import { pack } from "../../docs/assets/js/memory.mjs";
-import { LIBRARY, add, load, wakePython } from "../../docs/assets/js/python.mjs";
+import { LIBRARY, add, addStation, load, wakePython } from "../../docs/assets/js/python.mjs";
 
 const [loader, bytecode, trimmed, marked, out] = /** @type {[string, string, string, string, string]} */ (process.argv.slice(2));
 
@@ -15,6 +15,8 @@ const BITS = 32;
 const rehearsal = await readFile(new URL("rehearsal.py", import.meta.url), "utf8");
 const read = async (/** @type {string} */ name) => new Uint8Array(await readFile(join(bytecode, name)));
 const [library, calc] = await Promise.all([read("python_stdlib.zip"), read("calc.zip")]);
+const core = await readFile(join(bytecode, "core.json"), "utf8");
+const stations = (await readdir(join(bytecode, "stations"))).sort().map((file) => file.replace(".zip", ""));
 
 // The same sources give the same memory: nothing in it may come from the hour, from chance, or from where it is made.
 process.argv[1] = "./this.program"; // what a browser calls it: the runtime keeps the path that it was started by
@@ -42,7 +44,7 @@ process.exit(0); // nothing runs any more, but the runtime may hold Node open
  * @typedef {import("pyodide").PyodideInterface & {_module: {HEAPU8: Uint8Array}, _api: {serializeHiwireState(): object}}} Inside  the runtime with what is no part of its interface
  */
 
-/** Start Python, import every calculator, and pack what is then in its memory. */
+/** Start Python, import all but the calculators, and pack what is then in its memory. */
 async function remember() {
   const { instantiate } = WebAssembly;
   const program = await WebAssembly.compile(await readFile(trimmed));
@@ -59,7 +61,9 @@ async function remember() {
   }));
   WebAssembly.instantiate = instantiate;
   add(python, "calc", calc);
-  rehearse(python, "work_one");
+  const first = python.runPython("from calc.stations import index; index.STATIONS[0]");
+  addStation(python, first, await read(`stations/${first}.zip`));
+  rehearse(python, `work_one(${core})`);
   const memory = python._module.HEAPU8;
   if (memory.length !== HEAP) throw new Error(`Python's memory has grown to ${memory.length} bytes; a browser's begins with ${HEAP}.`);
   return pack(memory, python._api.serializeHiwireState());
@@ -80,15 +84,17 @@ async function observe(memory) {
       return made;
     },
   });
-  const { python } = await wakePython(loader + sep, Promise.resolve(memory), {
+  const { answer, python } = await wakePython(loader + sep, Promise.resolve(memory), {
     hot: Promise.resolve(program),
     cold() {
       throw new Error("The marked program is whole.");
     },
   });
+  without(answer, python.runPython("from calc.stations import index; index.ids()[0]"));
   add(python, LIBRARY, library);
   add(python, "calc", calc);
-  rehearse(python, "rehearse");
+  for (const name of stations) addStation(python, name, await read(`stations/${name}.zip`));
+  rehearse(python, "rehearse()");
   if (!exports) throw new Error("The marked program has not been begun.");
   const seen = [];
   for (let i = 0, marks; (marks = exports[`seen${i}`]); i++) {
@@ -98,9 +104,25 @@ async function observe(memory) {
 }
 
 /**
- * Run a function of rehearsal.py, and leave nothing of it.
- * @param {import("pyodide").PyodideInterface} python @param {string} name
+ * Ask for a calculator before its station is there, as the page of a job does (worker.mjs): that fails as every
+ * import without its file.
+ * @param {(request: string) => string} answer @param {string} calculator
  */
-function rehearse(python, name) {
-  python.runPython(`exec(${JSON.stringify(rehearsal)}, here := {}); here["${name}"](); del here; import gc; gc.collect()`);
+function without(answer, calculator) {
+  const asked = { call: "evaluate", calculator, entries: {}, system: "metric" };
+  try {
+    answer(JSON.stringify(asked));
+  } catch {
+    return;
+  }
+  throw new Error(`${calculator} is in the memory that every reader gets; it belongs to its station's part.`);
+}
+
+/**
+ * Call a function of rehearsal.py, and leave nothing of it.
+ * @param {import("pyodide").PyodideInterface} python @param {string} call
+ */
+function rehearse(python, call) {
+  const script = `exec(${JSON.stringify(rehearsal)}, here := {}); exec(${JSON.stringify(call)}, here)`;
+  python.runPython(`${script}; del here; import gc; gc.collect()`);
 }

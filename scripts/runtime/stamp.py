@@ -25,9 +25,9 @@ class StampError(Exception):
     """A page that cannot be stamped; names it."""
 
 
-def stamp(site_dir: Path, build_id: str, address: str = "") -> None:
+def stamp(site_dir: Path, build_id: str, address: str = "", stations: dict[str, str] | None = None) -> None:
     """Write build id, site root, policy and the shop's own address into every page under `site_dir`, and the
-    policy for hosts beside them."""
+    policy for hosts beside them. `stations` names each calculator's, by its id."""
     pages = {path: path.read_text(encoding="utf-8") for path in sorted(site_dir.rglob("*.html"))}
     # One policy for all: a theme that swaps pages keeps the policy of the first and runs the scripts of the
     # next.
@@ -35,16 +35,19 @@ def stamp(site_dir: Path, build_id: str, address: str = "") -> None:
     for path, html in pages.items():
         above = len(path.relative_to(site_dir).parts) - 1
         path.write_text(
-            stamped(html, build_id, "../" * above or "./", policy, path, address), encoding="utf-8"
+            stamped(html, build_id, "../" * above or "./", policy, path, address, stations or {}),
+            encoding="utf-8",
         )
     headers.write(site_dir, policy)
 
 
-def stamped(html: str, build_id: str, root: str, policy: str, page: Path, address: str = "") -> str:
+def stamped(
+    html: str, build_id: str, root: str, policy: str, page: Path, address: str, stations: dict[str, str]
+) -> str:
     """One page with its metas: as the first things in the head, since a policy holds for what follows it.
 
-    A page with calculators says so there, for a script that runs before they are read. `address` is where
-    others open the handbook, where the shop has set it.
+    A page with calculators says so there, and of which stations, for a script that runs before they are read.
+    `address` is where others open the handbook, where the shop has set it.
     """
     metas = "".join(
         (
@@ -53,7 +56,7 @@ def stamped(html: str, build_id: str, root: str, policy: str, page: Path, addres
             f'<meta name="sizebook-root" content="{root}">',
             f'<meta name="sizebook-address" content="{escape(address)}">' if address else "",
             (
-                '<meta name="sizebook-live" content="yes">'
+                f'<meta name="sizebook-live" content="{" ".join(stations_on(html, stations))}">'
                 if "<live-calculator" in html or "<job-view" in html
                 else ""
             ),
@@ -69,6 +72,13 @@ def stamped(html: str, build_id: str, root: str, policy: str, page: Path, addres
     if not heads:
         raise StampError(f"{page} has no <head>.")
     return done
+
+
+def stations_on(html: str, stations: dict[str, str]) -> list[str]:
+    """The stations whose calculators a page holds, in order of their names."""
+    return sorted(
+        {stations[id] for id in re.findall(r'<live-calculator [^>]*data-calculator="([^"]+)"', html)}
+    )
 
 
 def policy_for(pages) -> str:

@@ -1,10 +1,12 @@
 """The worker that does not start, or dies: a plain sentence, a way to try again, no loop, nothing lost."""
 
+import json
 import re
 
 import pytest
 from playwright.sync_api import expect
 
+from calc.page.live import answer
 from scripts import environment
 from scripts.runtime import bundle, split
 from tests.browser.conftest import fresh_page
@@ -23,6 +25,7 @@ NEEDED = (
     "pyodide-lock.json",
     "hot.wasm",
     "memory.wasm",
+    "stations/heads.zip",
 )
 
 
@@ -33,6 +36,8 @@ NEEDED = (
         ("assets/js/worker.mjs", "cut"),
         ("hot.wasm", "cut"),
         ("pyodide.asm.mjs", "half"),
+        ("stations/heads.zip", "cut"),
+        ("stations/heads.zip", "half"),
     ],
 )
 def test_whatever_is_missing_it_says_that_it_could_not_start_and_starts_once_it_is_there(
@@ -223,6 +228,55 @@ def test_a_browser_that_cannot_wake_it_starts_from_bytecode(page, address, name)
 def all_cold() -> bytes:
     """The program with nothing in its hot part, so that the first call already asks for the other."""
     return split.hot((bundle.program(environment.CACHE) / "trimmed.wasm").read_bytes(), set())
+
+
+def test_a_page_asks_for_the_calculators_of_its_stations_with_the_memory_and_for_no_others(page, address):
+    held, asked = [], []
+    page.on(
+        "request", lambda request: "/stations/" in request.url and asked.append(request.url.split("/")[-1])
+    )
+    page.route("**/runtime/*/memory.wasm", lambda route: held.append(route))
+    live = opened(page, address)
+    entry(live, "ring_outside").fill("37.61")
+    page.wait_for_function("performance.getEntriesByType('resource').length > 0")
+    page.wait_for_timeout(500)
+    assert held and asked == ["heads.zip"], "while the memory is still on its way"
+    held[0].continue_()
+    shows(live, reply(live)["html"]["verdict"])
+    assert asked == ["heads.zip"]
+
+
+def test_calculators_of_a_station_that_the_page_did_not_name_are_fetched_when_they_are_asked(page, live):
+    """As the page of a job does, which may open any; the first time only."""
+    entry(live, "ring_outside").fill("37.61")
+    shows(live, reply(live)["html"]["verdict"])
+    asked = []
+    page.on(
+        "request", lambda request: "/runtime/" in request.url and asked.append(request.url.split("/")[-1])
+    )
+    request = {
+        "call": "evaluate",
+        "calculator": "rod-weights",
+        "anchor": "r",
+        "entries": {},
+        "system": "inch",
+    }
+    for _ in range(2):
+        assert page.evaluate(ASK, request) == json.loads(answer(json.dumps(request)))
+    assert asked == ["rods.zip"]
+    page.route("**/stations/threads.zip", lambda route: route.abort())
+    threads = {**request, "calculator": "tap-drill"}
+    page.evaluate(ASK.replace("=> runtime.ask", "=> void runtime.ask"), threads)
+    entry(live, "ring_outside").fill("37.62")
+    expect(part(live, "status")).to_contain_text("a part of them could not be fetched")
+    page.unroute("**/stations/threads.zip")
+    part(live, "status").get_by_role("button", name="Try again").click()
+    shows(live, reply(live)["html"]["verdict"])
+    assert page.evaluate(ASK, threads) == json.loads(answer(json.dumps(threads)))
+    page.provoked = True
+
+
+ASK = """(request) => import(new URL('/assets/js/runtime.mjs', location)).then(({ runtime }) => runtime.ask(request))"""
 
 
 def test_a_function_that_is_not_in_the_hot_part_is_fetched_when_it_is_called(page, address, all_cold):

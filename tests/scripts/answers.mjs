@@ -1,7 +1,7 @@
 // Answers requests (a JSON list on stdin) as the reader's browser would, but under Node: the same start,
 // the same files.   node answers.mjs <folder of python.mjs> <folder of the runtime> <folder of the calculators> start|wake
 // On stderr, how often the cold part of the program was asked for.
-import { readFileSync } from "node:fs";
+import { readFileSync, readdirSync } from "node:fs";
 import { text } from "node:stream/consumers";
 
 const [scripts, runtime, calculators, task] = /** @type {[string, string, string, string]} */ (process.argv.slice(2));
@@ -18,7 +18,8 @@ const start = () =>
   task === "start"
     ? startPython(`${runtime}/`, Promise.resolve(calc))
     : wakePython(`${runtime}/`, Promise.resolve(read(`${calculators}/memory.wasm`).buffer), program);
-const { answer } = await start();
+const { answer, addStation } = await start();
+for (const file of readdirSync(`${calculators}/stations`)) addStation(file.replace(".zip", ""), read(`${calculators}/stations/${file}`));
 const reply = (/** @type {object} */ request) => {
   try {
     return answer(JSON.stringify(request));

@@ -3,6 +3,7 @@
 import itertools
 import json
 import os
+import re
 import shutil
 import subprocess
 import zipfile
@@ -14,6 +15,7 @@ import pytest
 from calc.job.files import dump
 from calc.job.share import encode, split
 from calc.page.live import answer
+from calc.stations import index as stations
 from calc.stations.index import every
 from scripts import environment
 from scripts.nightly import same
@@ -236,8 +238,11 @@ def test_the_notice_names_the_version_that_is_shipped(made):
 
 
 def test_calc_carries_its_data_and_leaves_the_command_out(made):
-    with zipfile.ZipFile(made[1] / "calc.zip") as packed:
-        names = set(packed.namelist())
+    packed = {}
+    for path in (made[1] / "calc.zip", *sorted((made[1] / "stations").iterdir())):
+        with zipfile.ZipFile(path) as archive:
+            packed[path.stem] = archive.namelist()
+    names = set().union(*packed.values())
     sources = {
         p.relative_to(environment.ROOT).as_posix()
         for p in bundle.CALC.rglob("*")
@@ -246,8 +251,23 @@ def test_calc_carries_its_data_and_leaves_the_command_out(made):
     expected = {
         name + "c" if name.endswith(".py") else name for name in sources if not name.endswith("__main__.py")
     }
-    assert names == expected
+    assert names == expected and sum(map(len, packed.values())) == len(names), "nothing is packed twice"
     assert any(name.endswith(".toml") for name in names)
+
+
+def test_each_stations_calculators_are_packed_by_themselves(made):
+    """So that a handbook of many stations sends a reader one of them."""
+    for name in stations.STATIONS:
+        with zipfile.ZipFile(made[1] / "stations" / f"{name}.zip") as packed:
+            names = packed.namelist()
+        assert all(file.startswith(f"calc/stations/{name}/") for file in names)
+        assert len(names) >= len(stations.station(name).CALCULATORS)
+    assert {path.stem for path in (made[1] / "stations").iterdir()} == set(stations.STATIONS)
+    memory = (made[1] / "memory.wasm").read_bytes()
+    held = set(re.findall(rb"calc/(\w+)/(\w+)/(?!__init__)\w", memory))
+    assert (b"reference", b"standards") in held
+    # one example was worked in it, and traces of that are left
+    assert {own for floor, own in held if floor == b"stations"} <= {b"shared", stations.STATIONS[0].encode()}
 
 
 def test_two_builds_are_the_same_and_the_second_takes_all_from_the_cache(tmp_path, monkeypatch):
@@ -259,6 +279,7 @@ def test_two_builds_are_the_same_and_the_second_takes_all_from_the_cache(tmp_pat
 def test_a_fresh_compile_gives_the_same_bytes(made, tmp_path):
     again = bundle.memory(fresh_cache(tmp_path))
     for name, folder in (
+        *((f"stations/{name}.zip", made[1]) for name in stations.STATIONS),
         ("python_stdlib.zip", made[0]),
         ("codes.zip", made[0]),
         ("calc.zip", made[1]),

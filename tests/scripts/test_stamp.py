@@ -17,7 +17,7 @@ def site_of(tmp_path, pages: dict[str, str]):
         path = tmp_path / name
         path.parent.mkdir(parents=True, exist_ok=True)
         path.write_text(PAGE.format(attributes="", body=body), encoding="utf-8")
-    stamp.stamp(tmp_path, "0a1b-2c3d")
+    stamp.stamp(tmp_path, "0a1b-2c3d", stations={"a": "rods", "b": "heads", "c": "rods"})
     return {name: metas((tmp_path / name).read_text(encoding="utf-8")) for name in pages}
 
 
@@ -79,12 +79,15 @@ def test_only_a_page_with_calculators_says_that_it_has_some(tmp_path):
         tmp_path,
         {
             "index.html": "<p>live-calculator</p>",
-            "heads/index.html": '<live-calculator id="a"></live-calculator>',
+            "heads/index.html": '<live-calculator id="x" data-calculator="b"></live-calculator>'
+            '<live-calculator data-calculator="a"></live-calculator><live-calculator data-calculator="c">',
+            "job/index.html": '<job-view data-calculator="a"></job-view>',
         },
     )
-    assert {name: "sizebook-live" in page for name, page in made.items()} == {
-        "index.html": False,
-        "heads/index.html": True,
+    assert {name: page.get("sizebook-live") for name, page in made.items()} == {
+        "index.html": None,
+        "heads/index.html": "heads rods",
+        "job/index.html": "",
     }
 
 
@@ -111,7 +114,7 @@ def test_hosts_get_the_policy_of_the_pages_and_what_only_a_header_can_say(tmp_pa
 def test_the_shops_own_address_stands_in_every_page_where_it_is_set(tmp_path):
     assert "sizebook-address" not in site_of(tmp_path, {"index.html": ""})["index.html"]
     page = stamp.stamped(
-        PAGE.format(attributes="", body=""), "x-y", "./", "", "a.html", 'https://tern-street.example/"x"/'
+        PAGE.format(attributes="", body=""), "x-y", "./", "", "a.html", 'https://tern-street.example/"x"/', {}
     )
     assert metas(page)["sizebook-address"] == 'https://tern-street.example/"x"/'
 
@@ -148,4 +151,4 @@ def test_lines_end_as_the_browser_reads_them():
 
 def test_a_page_without_head_is_named():
     with pytest.raises(stamp.StampError, match="odd.html"):
-        stamp.stamped("<p>No head</p>", "x-y", "./", "", "odd.html")
+        stamp.stamped("<p>No head</p>", "x-y", "./", "", "odd.html", "", {})

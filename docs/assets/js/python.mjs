@@ -95,7 +95,12 @@ function serving(python) {
   const { answer } = /** @type {{answer: (request: string) => string}} */ (python.pyimport("calc.page.live"));
   // Garbage is collected from here on, but not looked for among what was imported.
   python.runPython("import gc; gc.freeze(); gc.enable()");
-  return { python, answer, add: (/** @type {string} */ name, /** @type {Uint8Array} */ zip) => add(python, name, zip) };
+  return {
+    answer,
+    python,
+    add: (/** @type {string} */ name, /** @type {Uint8Array} */ zip) => add(python, name, zip),
+    addStation: (/** @type {string} */ name, /** @type {Uint8Array} */ zip) => addStation(python, name, zip),
+  };
 }
 
 /**
@@ -106,4 +111,21 @@ export function add(python, name, zip) {
   const path = `/lib/${name}.zip`;
   python.FS.writeFile(path, zip);
   python.runPython(`import sys; "${path}" in sys.path or sys.path.append("${path}")`);
+}
+
+/**
+ * Let Python import the calculators of a station from a stored zip; throws where that is none.
+ * @param {Python} python @param {string} name @param {Uint8Array} zip
+ */
+export function addStation(python, name, zip) {
+  const path = `/lib/station-${name}.zip`;
+  python.FS.writeFile(path, zip);
+  // In front: calc.zip, which the station itself was imported from, need not be there.
+  python.runPython(`
+from zipimport import zipimporter
+from calc.stations import ${name} as station
+zipimporter("${path}")
+station.__path__.insert(0, "${path}/calc/stations/${name}")
+del station, zipimporter
+`);
 }

@@ -4,6 +4,7 @@
 // state: "asleep" → "starting" → "ready", or "failed" with a sentence in `why`; every change is told by
 // a "state" event. Requests asked before it is ready are kept and answered when it is.
 
+const LIVE = 'meta[name="sizebook-live"]'; // on a page with calculators
 const ANSWERS = 5_000; // ms until a worker that is there has begun with a request
 const SILENCE = 60_000; // ms without a reply to one that it has begun with: it is stuck
 
@@ -26,7 +27,7 @@ class Runtime extends EventTarget {
 
   /** Whether this page starts it without being asked: one with calculators does. A reader who saves data starts it by typing. */
   get startsByItself() {
-    return !navigator.connection?.saveData && Boolean(document.querySelector('meta[name="sizebook-live"]'));
+    return !navigator.connection?.saveData && Boolean(document.querySelector(LIVE));
   }
 
   /** Start at once where all is on the device, else after the first paint, which then has the line to itself. */
@@ -44,7 +45,8 @@ class Runtime extends EventTarget {
     if (!build) return this.#fail("This copy of the handbook was built without its calculators.");
     if (typeof WebAssembly === "undefined") return this.#fail("This browser cannot run the calculators: it has no WebAssembly, because it is too old or a strict setting turns it off. The pages can be read.");
     const [python, calc] = build.split("-");
-    const where = { runtime: new URL(`runtime/${python}/`, site).href, calc: new URL(`runtime/${calc}/`, site).href };
+    const stations = document.querySelector(LIVE)?.content.split(" ").filter(Boolean) ?? []; // whose calculators the page holds
+    const where = { runtime: new URL(`runtime/${python}/`, site).href, calc: new URL(`runtime/${calc}/`, site).href, stations };
     this.#enter("starting");
     try {
       this.#worker = new Worker(new URL("worker.mjs", import.meta.url), { type: "module", name: JSON.stringify(where) });

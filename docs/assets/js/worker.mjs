@@ -1,20 +1,22 @@
 // The worker: wakes Python beside the page and answers one request after the other.
 //
-// Its name is where things are: {"runtime": folder, "calc": folder}. It says {state: "ready", woken} or
+// Its name is where things are, and whose calculators the page holds: {"runtime": folder, "calc": folder, "stations": names}. It says {state: "ready", woken} or
 // {state: "failed", why} once, then {reply} or {fault} to each request; after a reply with `more` another one follows.
 class Missing extends Error {}
 
 const NOT_FETCHED = "a part of them could not be fetched";
 const GONE = "a part of them is not there any more, most likely because a new edition has taken its place; reload the page";
+const WITHOUT = /No module named 'calc\.stations\.(\w+)\.\w+'/; // what Python says of a station whose calculators are not there yet
 const ANOTHER_PAGE = "the network answered with a page of its own, as one does that asks you to sign in; open that page, then come back";
 
-const { runtime, calc } = /** @type {{runtime: string, calc: string}} */ (JSON.parse(self.name));
+const { runtime, calc, stations } = /** @type {{runtime: string, calc: string, stations: string[]}} */ (JSON.parse(self.name));
 keepToOurOrigin();
 // Everything is asked for at once; Python itself would ask for one after the other.
 /** @type {Map<string, Promise<Response> | Response>} */
 const downloads = new Map([["pyodide-lock.json", fetch(`${runtime}pyodide-lock.json`)]]);
 const memory = whole(fetch(`${calc}memory.wasm`)).then((response) => response.arrayBuffer());
 const hot = WebAssembly.compileStreaming(whole(fetch(`${calc}hot.wasm`)));
+const early = new Map(stations.map((name) => [name, station(name)]));
 const start = /** @type {Promise<typeof import("./python.mjs")>} */ (part("./python.mjs"));
 for (const module of ["./memory.mjs", "./program.mjs", `${runtime}pyodide.mjs`, `${runtime}pyodide.asm.mjs`]) part(module);
 let lost = false; // a part of the program, while it ran
@@ -22,9 +24,21 @@ let lost = false; // a part of the program, while it ran
 async function serve() {
   const { LIBRARY, startPython, wakePython } = await start;
   const woken = await wake(wakePython);
-  const { answer, add } = woken ?? (await startPython(runtime, bytes(`${calc}calc.zip`)));
+  const { answer, add, addStation } = woken ?? (await startPython(runtime, bytes(`${calc}calc.zip`)));
   const late = new Late(add, LIBRARY, woken);
-  /** @param {Asked} request */
+  const there = new Set();
+  /** @param {string} name */
+  const bring = async (name) => {
+    const zip = await (early.get(name) ?? station(name));
+    try {
+      addStation(name, zip);
+    } catch {
+      throw new Missing(NOT_FETCHED); // not all of it
+    }
+    there.add(name);
+  };
+  await Promise.all(stations.map(bring));
+  /** @param {Asked} request @returns {Promise<void>} */
   const serveOne = async (request) => {
     try {
       tell({ begun: true }); // else it would take a minute to see that nobody is here
@@ -35,7 +49,9 @@ async function serve() {
         asked = reply.more ? { call: "rest" } : null;
       }
     } catch (error) {
-      if (lost || error instanceof Missing) return tell({ state: "failed", why: error instanceof Missing ? error.message : NOT_FETCHED });
+      if (lost || error instanceof Missing) return fail(error);
+      const asked = WITHOUT.exec(messageOf(error))?.[1];
+      if (asked && !there.has(asked)) return bring(asked).then(() => serveOne(request), fail);
       // A fault of ours, not of the reader's entries: those come back as a reply. It may be an import that found nothing.
       if (late.isThere) return tell({ fault: messageOf(error) });
       serveOne({ ...request, needs: request.needs ?? [] });
@@ -49,6 +65,9 @@ async function serve() {
 function tell(message) {
   self.postMessage(message);
 }
+
+/** @param {unknown} error  why something could not be fetched */
+const fail = (error) => tell({ state: "failed", why: error instanceof Missing ? error.message : NOT_FETCHED });
 
 /** @param {unknown} error */
 const messageOf = (error) => (error instanceof Error ? error.message : String(error));
@@ -119,6 +138,13 @@ function part(address) {
   });
   module.catch(() => {});
   return module;
+}
+
+/** A station's calculators; where they cannot be had, that is told when they are waited for. @param {string} name */
+function station(name) {
+  const part = bytes(`${calc}stations/${name}.zip`);
+  part.catch(() => {});
+  return part;
 }
 
 /** @param {string} address */

@@ -1,0 +1,1 @@
+export * from "idb"; // which the build puts there (scripts/runtime/bundle.py)
