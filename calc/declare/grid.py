@@ -139,7 +139,11 @@ class Grid(Input):
         values, told = self._cells_read({"": "", **texts}, system, chosen)
         short = [cell.label for r in range(len(self.rows)) for cell in self._missing(values, r)]
         words = short[0] if short else f"{self.label}, {self.least - self._filled_rows(values)} more"
-        return Taken(self, texts, self._rows(self.example_cells | values), True, **told | {"notes": (words,)})
+        cells = self.example_cells | values
+        # a row that is begun beyond the example's has nothing there that could stand in for the rest of it
+        begun = {r for r in range(len(self.rows)) if self._missing(cells, r)}
+        whole = {place: x for place, x in cells.items() if place[0] not in begun}
+        return Taken(self, texts, self._rows(whole), True, **told | {"notes": (words,)})
 
     def _missing(self, values: Mapping[Place, Number], r: int) -> list[Quantity]:
         """Cells of a row that must be filled and are not."""

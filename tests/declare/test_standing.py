@@ -331,6 +331,18 @@ def test_nothing_of_the_example_is_told_while_a_grid_is_not_whole(id, entry):
     }
 
 
+@pytest.mark.parametrize(
+    "id", [id for id in IDS if any(isinstance(i, Grid) for i in stations.find(id).inputs)]
+)
+def test_a_cell_alone_is_worked_or_asks_for_the_rest(id):
+    """Wherever it stands, beyond the example's rows too: there nothing stands in for the rest of its row."""
+    for grid in (i for i in stations.find(id).inputs if isinstance(i, Grid) and i.least):
+        for cell in grid.cells.values():
+            low, high = cell.hard_range
+            found = told(id, {cell.name: cell.form.bare(max(low, min(1e-3, high)), "metric")}, TS16)
+            assert found is None or grid.name in found.next or found.verdict.state == "fail" or found.outputs
+
+
 def test_what_the_sheet_alone_makes_is_no_headline():
     """A guide in the head cannot be measured outside: its grip is as made, and stands below."""
     found = told("guide-fit", {"stem": "7.94 mm", "guide_bore": "8.01 mm"}, TS16)
