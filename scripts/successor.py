@@ -42,9 +42,8 @@ class _Article(HTMLParser):
     def handle_starttag(self, tag, attrs):
         self.inside += tag == "article"
         if self.inside and not (tag == "a" and ("id", "__skip") in attrs):
-            self.found.append(
-                f"<{tag}{''.join(f' {name}={value!r}' for name, value in sorted(attrs) if name not in FOR_THE_SEARCH)}>"
-            )
+            kept = (f" {name}={value!r}" for name, value in sorted(attrs) if name not in FOR_THE_SEARCH)
+            self.found.append(f"<{tag}{''.join(kept)}>")
 
     def handle_endtag(self, tag):
         self.inside -= tag == "article"

@@ -95,11 +95,10 @@ def station(use: Use) -> Markdown:
 def stations(use: Use) -> Markdown:
     """Every station with its calculators."""
     _no_options(use, "stations")
-    known = use.handbook.stations
+    known = {name: use.handbook.stations.station(name) for name in use.handbook.stations.STATIONS}
     return Markdown(
         "\n\n".join(
-            f"## {known.station(name).TITLE}\n\n{known.station(name).PURPOSE}\n\n{_listed(use.handbook, name)}"
-            for name in known.STATIONS
+            f"## {one.TITLE}\n\n{one.PURPOSE}\n\n{_listed(use.handbook, name)}" for name, one in known.items()
         )
     )
 

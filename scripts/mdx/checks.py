@@ -39,9 +39,8 @@ def at_a_glance(handbook) -> str:
             met = ", ".join(f"{count} × {kind}" for kind, count in kinds.most_common()) or "none yet"
             rests = ", ".join(dict.fromkeys(SOURCE_KINDS[s.kind] for s in c.sources))
             anchor = slugify(c.title, "-")
-            glance.append(
-                f"| [{c.title}]({handbook.link(c.id)}){{ #{anchor} }} | [{met}]({station}.md#{anchor}) | {rests} |"
-            )
+            here = f"[{c.title}]({handbook.link(c.id)}){{ #{anchor} }}"
+            glance.append(f"| {here} | [{met}]({station}.md#{anchor}) | {rests} |")
     shared = [
         "### What all of them share",
         "",

@@ -73,7 +73,7 @@ def test_another_theme_leaves_the_old_site_and_tells_what_was_looked_for(checkou
     build.build(checkout.site)
     checkout.source.write_text("second")
     monkeypatch.setattr(theme, "change", CHANGE)
-    with pytest.raises(BuildFailed, match="scripts/theme.py changes. There are 0 files"):
+    with pytest.raises(BuildFailed, match=r"scripts/theme.py changes. There are 0 files"):
         build.build(checkout.site)
     assert checkout.built() == "<p>first</p>"
 
@@ -90,7 +90,7 @@ def test_another_theme_leaves_the_old_site_and_tells_what_was_looked_for(checkou
 def test_a_form_left_as_text_is_refused(left, tmp_path):
     (tmp_path / "heads").mkdir()
     (tmp_path / "heads/page.html").write_text(f"<html><body>{left}</body></html>")
-    with pytest.raises(BuildFailed, match="heads/page.html: .* was left as text"):
+    with pytest.raises(BuildFailed, match=r"heads/page.html: .* was left as text"):
         build.check_pages(tmp_path)
 
 

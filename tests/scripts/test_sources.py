@@ -52,7 +52,7 @@ def test_the_table_at_a_glance_counts_what_the_stations_list(pages):
 
 
 def test_a_station_that_is_not_there_is_refused():
-    with pytest.raises(place.MarkdownError, match="docs/sources/haeds.md:1: .*did you mean heads"):
+    with pytest.raises(place.MarkdownError, match=r"docs/sources/haeds.md:1: .*did you mean heads"):
         html("haeds")
 
 
@@ -93,5 +93,5 @@ def test_a_calculator_of_several_modules_has_the_numbers_of_all_that_they_use(in
 
 
 def test_a_number_that_is_not_met_stops_the_build():
-    with pytest.raises(ValueError, match="Any, a number: 1.0 does not meet 2.0"):
+    with pytest.raises(ValueError, match=r"Any, a number: 1.0 does not meet 2.0"):
         checks._table([Check("Any", "a number", {}, 2.0, 0.1, lambda: 1.0, "by definition", "limit")])

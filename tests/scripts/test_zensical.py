@@ -58,7 +58,7 @@ def test_a_station_links_from_its_own_page(convert):
 
 def test_a_mistake_is_told_with_the_line_of_the_file(convert):
     with pytest.raises(
-        place.MarkdownError, match="^docs/heads/index.md:6: /// station: .*did you mean heads"
+        place.MarkdownError, match=r"^docs/heads/index.md:6: /// station: .*did you mean heads"
     ):
         convert("heads/index.md", "# Heads\n\n/// station | haeds\n///")
 
