@@ -45,10 +45,12 @@ RESULT = environment.CACHE / "bench.json"
 STOCK_WORKER = """
 const { runtime, calc } = JSON.parse(self.name);
 const { fetch } = self;
-const early = new Map(["pyodide.asm.wasm", "python_stdlib.zip", "pyodide-lock.json"].map((name) => [name, fetch(runtime + name)]));
+const names = ["pyodide.asm.wasm", "python_stdlib.zip", "pyodide-lock.json"];
+const early = new Map(names.map((name) => [name, fetch(runtime + name)]));
 self.fetch = (address, ...more) => early.get(String(address).split("/").pop()) ?? fetch(address, ...more);
 const wheel = fetch(`${calc}calc.zip`).then((response) => response.arrayBuffer());
-const [{ loadPyodide }] = await Promise.all(["pyodide.mjs", "pyodide.asm.mjs"].map((name) => import(runtime + name)));
+const modules = ["pyodide.mjs", "pyodide.asm.mjs"];
+const [{ loadPyodide }] = await Promise.all(modules.map((name) => import(runtime + name)));
 const python = await loadPyodide({ indexURL: runtime });
 python.unpackArchive(await wheel, "wheel");
 const { answer } = python.pyimport("calc.page.live");
@@ -90,7 +92,7 @@ TYPE_AND_WATCH = """
   };
   look();
 })();
-""" % {"calculator": CALCULATOR, "entry": ENTRY, "typed": TYPED}
+""" % {"calculator": CALCULATOR, "entry": ENTRY, "typed": TYPED}  # noqa: UP031  # braces are the script's own
 
 
 class NotMeasured(Exception):
@@ -299,7 +301,8 @@ def table(result: dict) -> str:
         lines.append(f"{words:<42}{a:>8.0f}{b:>8.0f}{b / a:>8.2f}")
     a, b = stock["cold, slow line"], ours["cold, slow line"]
     lines.append(
-        f"{'MB over the wire until then':<42}{a['bytes'] / 1e6:>8.2f}{b['bytes'] / 1e6:>8.2f}{b['bytes'] / a['bytes']:>8.2f}"
+        f"{'MB over the wire until then':<42}{a['bytes'] / 1e6:>8.2f}{b['bytes'] / 1e6:>8.2f}"
+        f"{b['bytes'] / a['bytes']:>8.2f}"
     )
     lines.append(f"{'requests until then':<42}{a['requests']:>8.0f}{b['requests']:>8.0f}")
     lines.append(

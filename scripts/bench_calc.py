@@ -16,6 +16,7 @@ import subprocess
 import sys
 import tempfile
 import time
+from functools import partial
 from pathlib import Path
 
 from scripts import environment, measured
@@ -74,8 +75,8 @@ def evaluations() -> dict[str, dict[str, float]]:
         )
         if not json.loads(answer(request))["ok"]:
             raise NotMeasured(f"{id} refuses its own example")
-        found["worked"][id] = median(lambda: evaluate(stations.find(id)))
-        found["written"][id] = median(lambda: answer(request))
+        found["worked"][id] = median(partial(evaluate, stations.find(id)))
+        found["written"][id] = median(partial(answer, request))
     return found
 
 

@@ -16,6 +16,7 @@ import sys
 import tempfile
 from html.parser import HTMLParser
 from pathlib import Path
+from typing import ClassVar
 
 from scripts import theme
 from scripts.comments import without_comments
@@ -108,7 +109,7 @@ LEFTOVER = re.compile(r"^\s*/{3,}.*|\{(?:size|result|quantity|caution|handbook):
 class _Text(HTMLParser):
     """Collects a page's text that is not code, script or style."""
 
-    QUIET = {"code", "pre", "script", "style", "textarea"}
+    QUIET: ClassVar = {"code", "pre", "script", "style", "textarea"}
 
     def __init__(self):
         super().__init__()

@@ -1,4 +1,5 @@
-"""Where measurements stand: `scripts/runtime/MEASURED.md`, a part for each bench, which the bench writes itself."""
+"""Where measurements stand: `scripts/runtime/MEASURED.md`, a part for each bench, which the bench writes
+itself."""
 
 from __future__ import annotations
 

@@ -176,7 +176,8 @@ def lay(station: str, id: str, title: str, page: Path | None = None, root: Path 
             if "CALCULATORS" in path.read_text(encoding="utf-8")
         )
         raise ValueError(
-            f"There is no station {station!r}; give one of {', '.join(known)}, or add it first (DEVELOPERS.md)."
+            f"There is no station {station!r}; give one of {', '.join(known)}, or add it first"
+            " (DEVELOPERS.md)."
         )
     if not re.fullmatch(r"[a-z][a-z0-9]*(-[a-z0-9]+)*", id):
         raise ValueError(
@@ -239,7 +240,8 @@ def main(arguments: list[str] | None = None) -> int:
         print(error, file=sys.stderr)
         return 2
     print(
-        f"Now replace what is marked {MARK}, and test it: python3 scripts/test.py tests -k '{asked.id} or {asked.id.replace('-', '_')}'"
+        f"Now replace what is marked {MARK}, and test it:"
+        f" python3 scripts/test.py tests -k '{asked.id} or {asked.id.replace('-', '_')}'"
     )
     return 0
 

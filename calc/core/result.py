@@ -135,8 +135,8 @@ class Limit:
 
     words: str
     number: Number
-    low: "Number | float | None" = None
-    high: "Number | float | None" = None
+    low: Number | float | None = None
+    high: Number | float | None = None
     level: str = "fail"
 
     def __post_init__(self) -> None:

@@ -154,7 +154,8 @@ def _weighed(found: Answer, doubts: dict[Spot, float]) -> list[_Weighed]:
 
 
 def _cannot_tell(undecided: list[_Weighed]) -> Verdict:
-    """What is said of limits that the doubt leaves open: how sure the least sure is, and what doubt would tell."""
+    """What is said of limits that the doubt leaves open: how sure the least sure is, and what doubt would
+    tell."""
     told = [
         (probability(each.below, each.above), deciding_share(each.below, each.above), each.limit.words)
         for each in undecided

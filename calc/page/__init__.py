@@ -1,4 +1,5 @@
-"""Calculators, results and sizes as HTML: the one renderer, used when the site is built and in the browser."""
+"""Calculators, results and sizes as HTML: the one renderer, used when the site is built and in the
+browser."""
 
 from calc.core import working
 from calc.core.kinds import KINDS
@@ -27,8 +28,9 @@ def calculator_html(
     sheet: str = "",
     filled: Standing | None = None,
 ) -> Html:
-    """A calculator with its form and a worked result: the example, with `presets` in place of its own values; `sheet` names the engine
-    whose sizes stand in for the demo engine's. With a standing to be `filled` in, the presets are entries, and the rest is unread.
+    """A calculator with its form and a worked result: the example, with `presets` in place of its own values;
+    `sheet` names the engine whose sizes stand in for the demo engine's. With a standing to be `filled` in,
+    the presets are entries, and the rest is unread.
 
     Raises KeyError for an unknown id or engine, calc.result.Refused for a bad preset.
     """
@@ -57,8 +59,9 @@ def calculator_html(
 
 
 def _header(calculator: Calculator, anchor: str) -> Html:
-    """Title and purpose. Search finds a calculator by what stands here, not by the numbers of its example: the theme's indexer leaves an
-    element out up to the first end tag of the same name, hence names that occur once in a calculator."""
+    """Title and purpose. Search finds a calculator by what stands here, not by the numbers of its example:
+    the theme's indexer leaves an element out up to the first end tag of the same name, hence names that occur
+    once in a calculator."""
     finds = None
     if calculator.finds:
         finds = el("p", "Also looked for as: ", ", ".join(calculator.finds), ".", class_="finds")
@@ -128,7 +131,8 @@ def live_first(found: Result, anchor: str, system: str) -> dict[str, str]:
 
 
 def live_rest(found: Result, anchor: str, working: bool) -> dict[str, str]:
-    """All else on the page that changes with the entries. The working is half of all markup, so it is written only where it stands open."""
+    """All else on the page that changes with the entries. The working is half of all markup, so it is written
+    only where it stands open."""
     parts: dict[str, str] = {"result": result_page.body(found, anchor)}
     if working:
         parts["working"] = result_page.working(found)
@@ -144,7 +148,8 @@ def result_html(id: str, output: str) -> Html:
 
 
 def size_html(feature: str, what: str = "nominal", sheet: str = engine.DEMO) -> Html:
-    """A size from an engine's data sheet: nominal, low, high, wear, or limits (low to high, or the one that there is)."""
+    """A size from an engine's data sheet: nominal, low, high, wear, or limits (low to high, or the one that
+    there is)."""
     found = engine.engine(sheet).feature(feature)
     if what == "limits":
         if found.low is None or found.high is None:
@@ -162,10 +167,11 @@ def size_html(feature: str, what: str = "nominal", sheet: str = engine.DEMO) -> 
 
 
 def quantity_html(number: str, unit: str) -> Html:
-    """A number that a page gives itself, such as a rule of thumb: `number` in a metric `unit`, written in both systems.
+    """A number that a page gives itself, such as a rule of thumb: `number` in a metric `unit`, written in
+    both systems.
 
-    Keeps the decimals that were typed. The unit is given by its symbol; K is a difference of temperatures. Raises KeyError for
-    a unit that is not metric, ValueError for what is not a number.
+    Keeps the decimals that were typed. The unit is given by its symbol; K is a difference of temperatures.
+    Raises KeyError for a unit that is not metric, ValueError for what is not a number.
     """
     kind = (
         KINDS["temperature difference"]
@@ -192,7 +198,8 @@ def caution_html(id: str) -> Html:
 
 
 def table_html(name: str, anchor: str) -> Html:
-    """A table for looking numbers up, by its name in `calc.page.tables`; KeyError naming those that there are."""
+    """A table for looking numbers up, by its name in `calc.page.tables`; KeyError naming those that there
+    are."""
     from calc.page import tables  # only pages need it, and it is not loaded in the browser
 
     if name not in tables.TABLES:

@@ -217,7 +217,8 @@ def _grid(taken: Taken, anchor: str, presets: dict) -> Html:
 
 
 def _rows(taken: Taken, id: str, presets: dict) -> list[Html]:
-    """The rows of a grid. A cell names its column and unit, shown beside it where the screen is too narrow for a table."""
+    """The rows of a grid. A cell names its column and unit, shown beside it where the screen is too narrow
+    for a table."""
     declared, rows = taken.input, []
     for r, row in enumerate(declared.rows):
         cells = []

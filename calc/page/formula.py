@@ -8,6 +8,7 @@ other, but for fractions, which MathML stacks.
 import math
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import ClassVar
 
 from calc.core.working import Number
 from calc.core.writing import figures
@@ -133,7 +134,7 @@ class _Plain:
     """Plain text, in one unit system."""
 
     stacks, minus = False, "−"
-    _signs = {"+": " + ", "-": " − ", "*": "·", "/": "/"}
+    _signs: ClassVar = {"+": " + ", "-": " − ", "*": "·", "/": "/"}
 
     def __init__(self, system):
         self.systems = (system,)
@@ -156,7 +157,7 @@ class _MathML:
     """Presentation MathML, quantities in both unit systems."""
 
     stacks, minus, systems = True, el("mo", "−", form="prefix"), ("metric", "inch")
-    _signs = {"+": "+", "-": "−", "*": "·", "/": "/", "=": "=", ";": ";"}
+    _signs: ClassVar = {"+": "+", "-": "−", "*": "·", "/": "/", "=": "=", ";": ";"}
 
     @staticmethod
     def row(*parts) -> Html:

@@ -1,4 +1,5 @@
-"""Plots as SVG: axes with round values, curves told apart by their strokes, words where they cover nothing."""
+"""Plots as SVG: axes with round values, curves told apart by their strokes, words where they cover
+nothing."""
 
 import math
 from typing import NamedTuple
@@ -11,8 +12,8 @@ from calc.page.svg import TEXT, WIDTH, image, length_of, path_through, trimmed, 
 
 
 def ticks(low: float, high: float, about: int = 5) -> list[float]:
-    """Round values (1, 2 or 5 times a power of ten apart) that cover a range; about a curve that is flat but for rounding, one to
-    both sides of it."""
+    """Round values (1, 2 or 5 times a power of ten apart) that cover a range; about a curve that is flat but
+    for rounding, one to both sides of it."""
     size = max(abs(low), abs(high))
     if high - low <= max(1e-9 * size, 1e-30):
         half = size / 2 if size > 1e-30 else 0.5
@@ -93,8 +94,8 @@ def _grid(frame: _Frame) -> list[Html]:
 
 
 def _curves(frame: _Frame, series: list, marks: list) -> list[Html]:
-    """Curves and marks with their words, which stand where they cover neither each other nor a curve: a mark's beside its point, a
-    curve's along it, from its end on."""
+    """Curves and marks with their words, which stand where they cover neither each other nor a curve: a
+    mark's beside its point, a curve's along it, from its end on."""
     curves = []
     drawn = [[frame.at(*p) for p in points] for _, points in series]
     for i, ((s, _), placed) in enumerate(zip(series, drawn)):
@@ -131,9 +132,11 @@ def _along(points, steps: int = 30) -> list:
 
 
 def _placed(words, spots, inked, taken, frame, beside=None) -> Html:
-    """Words at the spot where they cover least: of other words (`taken`, to which they are added), of curves, of the frame's edge.
+    """Words at the spot where they cover least: of other words (`taken`, to which they are added), of curves,
+    of the frame's edge.
 
-    They end at a spot in the right half of the frame and begin at one in the left half; `beside` a point, on the spot's own side.
+    They end at a spot in the right half of the frame and begin at one in the left half; `beside` a point, on
+    the spot's own side.
     """
     shown = (
         words.plain("metric")

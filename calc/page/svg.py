@@ -1,4 +1,5 @@
-"""What drawings and plots are put together from: an image with its words, paths, text with its halo; no colour carries meaning alone."""
+"""What drawings and plots are put together from: an image with its words, paths, text with its halo; no
+colour carries meaning alone."""
 
 import math
 import re
@@ -16,7 +17,7 @@ def trimmed(x) -> str:
 
 
 def path_through(points, closed) -> Html:
-    return Html("M" + "L".join(["%.2f %.2f" % point for point in points]) + ("Z" if closed else ""))
+    return Html("M" + "L".join([f"{x:.2f} {y:.2f}" for x, y in points]) + ("Z" if closed else ""))
 
 
 def image(width, height, alt, *nodes) -> Html:
@@ -37,8 +38,8 @@ def image(width, height, alt, *nodes) -> Html:
 
 
 def words_at(x, y, words, anchor="middle", turned=None) -> Html:
-    """Text at a point, haloed so that it stays legible over hatching; quantities in both systems. It is moved aside where it
-    would leave the paper."""
+    """Text at a point, haloed so that it stays legible over hatching; quantities in both systems. It is moved
+    aside where it would leave the paper."""
     if isinstance(words, (Number, Text)):
         plain = words.text if isinstance(words, Number) else words.plain
         metric, inch = plain("metric"), plain("inch")

@@ -13,8 +13,8 @@
     main_clearance = { label = "Main clearance", follows = "crankcase.main_bore - crank.main_journal" }
 
 A feature may also say its `kind` (length if not said), the `tool` that it is read with, `decimals` shown in
-the metric unit, and `from` where its values come from. One that an engine has several of says its `places`: a list such as ["1", "2", "3"], or
-the name of a list that stands under [places]:
+the metric unit, and `from` where its values come from. One that an engine has several of says its `places`: a
+list such as ["1", "2", "3"], or the name of a list that stands under [places]:
 
     [places]
     mains = ["1", "2", "3"]

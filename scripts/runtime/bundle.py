@@ -232,7 +232,8 @@ def _run(command: list[str], cwd: Path) -> None:
 
 
 def _place(site_dir: Path, files: list[Path], parts: Path | None = None) -> str:
-    """Copy files, and those of the folder `parts` with it, into a folder of the site that is named by their content; returns the name."""
+    """Copy files, and those of the folder `parts` with it, into a folder of the site that is named by their
+    content; returns the name."""
     inside = sorted(parts.iterdir()) if parts else []
     name = _digest(files + inside, [parts.parent] if parts else [])
     folder = site_dir / "runtime" / name

@@ -32,7 +32,8 @@ FIRST = {"sitecustomize.py": b"import gc\ngc.disable()\n"}
 COMMAND = "__main__"
 # What draws the codes of a size sheet: packed by itself, and fetched only when a sheet is asked for.
 CODES = "segno"
-# A module with a calculator, and its station. What a station says of itself (`__init__`) belongs to the core, as does what stations share.
+# A module with a calculator, and its station. What a station says of itself (`__init__`) belongs to the core,
+# as does what stations share.
 CALCULATORS = re.compile(r"calc\.stations\.(?!shared\b)(\w+)\.(?!__init__$)")
 EPOCH = (1980, 1, 1, 0, 0, 0)
 
@@ -65,7 +66,8 @@ def make(calc: str, out: str) -> None:
 
 
 def core() -> list[str]:
-    """What Python must have imported to work any calculator, without the calculators: in the order in which it is first asked for."""
+    """What Python must have imported to work any calculator, without the calculators: in the order in which
+    it is first asked for."""
     before = set(sys.modules)
     import_module("calc.page.live")
     import_module("calc.stations.index").every()

@@ -569,7 +569,7 @@ def test_a_plain_zero_goes_with_every_quantity():
         greatest(length, 0.0) == length
         and length > 0
         and 0 < length
-        and not length == 0
+        and not length == 0  # noqa: SIM201  # both ways of asking are tried
         and length - 0 == length
     )
     assert step("y", "None at all", form(PRESSURE, 1), 0.0).dims == PRESSURE.dims

@@ -134,7 +134,7 @@ def test_advice_on_how_cold_is_true_and_no_colder_than_it_must_be():
 
 
 def test_advice_serves_as_it_is_read_in_fahrenheit_and_inches_too():
-    for entries, words, name in (
+    for entered, words, name in (
         (dict(ring_temperature="20 °C"), r"(−?[\d.]+ °F) or colder", "ring_temperature"),
         (
             dict(ring_outside="37.750 mm", ring_temperature="-196 °C"),
@@ -142,8 +142,8 @@ def test_advice_serves_as_it_is_read_in_fahrenheit_and_inches_too():
             "ring_outside",
         ),
     ):
-        told = re.search(words, seat_shrink(**entries).verdict.do.plain("inch"))[1]
-        assert seat_shrink(**entries | {name: told})["margin"] >= 0, told
+        told = re.search(words, seat_shrink(**entered).verdict.do.plain("inch"))[1]
+        assert seat_shrink(**entered | {name: told})["margin"] >= 0, told
 
 
 def test_a_colder_ring_is_preferred_to_an_oven_at_the_edge_of_the_temper():

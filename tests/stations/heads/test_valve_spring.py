@@ -212,7 +212,7 @@ def test_every_spring_is_judged_in_its_row():
     assert (
         valve_spring(**{"loads.2.1": "280 N"}, most_spread="22 N").tables[0].states[3] == "attention"
     )  # 2 exhaust, 23 N under it
-    assert [row[0] for row in harmonics.rows][0] == str(int(np.ceil(found["order"])))
+    assert harmonics.rows[0][0] == str(int(np.ceil(found["order"])))
 
 
 def test_some_springs_may_be_left_out():

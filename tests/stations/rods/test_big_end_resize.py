@@ -206,7 +206,7 @@ def test_remarks_on_what_else_the_numbers_show():
         for w in warned(**rod(56.012, 56.010, 56.008, 0.08, 0.02, "midway"))
     )
     assert not warned(**rod(56.012, 56.010, 56.008, 0.05, 0.02, "plane"))
-    for cut, bored in (
+    for taken, bored in (
         (0.048, False),
         (0.053, True),
         (0.14, True),
@@ -214,10 +214,10 @@ def test_remarks_on_what_else_the_numbers_show():
         assert (
             any(
                 "Bore to between 55.910 mm and 55.990 mm, then hone to 56.010 mm" in w
-                for w in warned(**rod(56.012, 56.010, 56.008, cut, cut, "plane"))
+                for w in warned(**rod(56.012, 56.010, 56.008, taken, taken, "plane"))
             )
             == bored
-        ), cut
+        ), taken
     assert any("Look for cracks" in w for w in warned(**rod(56.060, 56.005, 56.005, 0.05, 0.05, "plane")))
     missed = big_end_resize(bores=GOOD, cuts="0.03; 0.03; 137 | 0.03; 0.03; 137").remarks
     assert any("Rod 2 has a cut and no bores" in r.text.plain() for r in missed)

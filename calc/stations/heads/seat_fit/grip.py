@@ -85,7 +85,7 @@ def grip_in_pocket(i: In, joint: Joint) -> Grip:
     """What yields in one heat is gone in all of them."""
     grip = Out.interference(i.ring_outside - i.pocket_bore)
     loss, bearing = bearing_interference(grip, i.ring_roughness, i.pocket_roughness)
-    cold, warming, running, stopped = cases = four_heats(i, joint, bearing)
+    cold, _warming, running, stopped = cases = four_heats(i, joint, bearing)
     lost = Out.lost(greatest(*(case.lost for case in cases)))
     spare = Out.spare(least(*(case.spare for case in cases)))
     hot = Out.interference_hot(running.bears - lost)
