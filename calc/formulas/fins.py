@@ -7,37 +7,43 @@ W/K.
 """
 
 import math
-from typing import TypeVar
 
-from calc.core.working import Number, exp, sqrt, tanh
+from calc.core.working import Value, exp, sqrt, tanh
 
-N = TypeVar("N", float, Number)  # plain or traced, all alike
 WARMEST = 0.999  # of the wall's heat over the air: nearer to it no coefficient brings the air
 
 
-def fin_number(coefficient: N, conductivity: N, thickness: N, length: N) -> N:
+def fin_number(coefficient: Value, conductivity: Value, thickness: Value, length: Value) -> Value:
     """m·L_c, the one pure number that a straight fin's efficiency hangs on: m = √(2h/(k·t)) for a fin much
     wider than thick; L_c = L + t/2 counts the tip as area, for a tip that sheds heat as the sides do."""
     return sqrt(2 * coefficient / (conductivity * thickness)) * (length + thickness / 2)
 
 
-def fin_efficiency(x: N) -> N:
+def fin_efficiency(x: Value) -> Value:
     """Heat that a straight fin sheds over what it would if it were as hot as its root all over: tanh(x)/x
     with x = m·L_c above 0."""
     return tanh(x) / x
 
 
-def fin_area(thickness: N, length: N, width: N) -> N:
+def fin_area(thickness: Value, length: Value, width: Value) -> Value:
     """Both sides and the tip of one fin, m²; its end faces left out."""
     return 2 * width * (length + thickness / 2)
 
 
-def overall_efficiency(efficiency: N, fins: N, total: N) -> N:
+def overall_efficiency(efficiency: Value, fins: Value, total: Value) -> Value:
     """Efficiency of fins and bare wall together: 1 − A_f/A_t·(1 − η)."""
     return 1 - fins / total * (1 - efficiency)
 
 
-def shed(fins: N, thickness: N, length: N, gap: N, width: N, coefficient: N, conductivity: N) -> N:
+def shed(
+    fins: Value,
+    thickness: Value,
+    length: Value,
+    gap: Value,
+    width: Value,
+    coefficient: Value,
+    conductivity: Value,
+) -> Value:
     """Heat that so many fins and the wall between them shed per kelvin, W/K."""
     each = fins * fin_area(thickness, length, width)
     return coefficient * (
@@ -45,7 +51,7 @@ def shed(fins: N, thickness: N, length: N, gap: N, width: N, coefficient: N, con
     )
 
 
-def warmed(conductance: N, capacity: N) -> N:
+def warmed(conductance: Value, capacity: Value) -> Value:
     """Heat per kelvin of wall over *entering* air, W/K: air that takes up `capacity` W per kelvin of its own
     rise gets warmer along the fins."""
     return capacity * (1 - exp(-conductance / capacity))
@@ -57,7 +63,7 @@ def unwarmed(heat: float, capacity: float) -> float:
     return -capacity * math.log(1 - min(heat / capacity, WARMEST))
 
 
-def hydraulic_diameter(gap: N, length: N) -> N:
+def hydraulic_diameter(gap: Value, length: Value) -> Value:
     """Four times area over girth of a channel between two fins, closed by the baffle, m."""
     return 2 * gap * length / (gap + length)
 

@@ -1,8 +1,6 @@
 """Drawings that several calculators make alike."""
 
-from calc.core.drawing import Area
-
-Points = tuple[tuple[float, float], ...]
+from calc.core.drawing import Area, Points
 
 
 def on_both_sides(*faces: tuple[Points, str]) -> tuple[Area, ...]:

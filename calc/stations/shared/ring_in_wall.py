@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 from calc.core.advice import at_least, at_most
 from calc.core.result import Text, say
-from calc.core.working import Form, Number, constant, greatest, least, step
+from calc.core.working import Form, Number, Value, constant, greatest, least, step
 from calc.declare.calculator import Output
 from calc.formulas import press_fit as fit
 from calc.reference import sources
@@ -49,7 +49,7 @@ class Heat(NamedTuple):
     tag: str
     when: str
     interference: Number
-    give: Number
+    give: Value
     moduli: Pair
     strengths: Pair
     begins: Pair
@@ -82,7 +82,7 @@ def strength(part: Part, value: float, mark: str = "", when: str = "") -> Number
     return constant(f"R_{part.letter}{mark}", label, MPA, value, sources.MATERIALS)
 
 
-def compliance(shapes: Pair, moduli: Pair, ratios: Pair) -> Number:
+def compliance(shapes: Pair, moduli: Pair, ratios: Pair) -> Value:
     """Interference per diameter that a unit of pressure takes up, 1/Pa."""
     return fit.compliance(*shapes, moduli[0], ratios[0], moduli[1], ratios[1])
 
@@ -130,7 +130,7 @@ def at_heat(
     when: str,
     temperatures: tuple,
     interference: Number,
-    give: Number,
+    give: Value,
     moduli: Pair,
     comma: str = ",",
 ) -> Heat:
@@ -145,7 +145,7 @@ def at_heat(
     return Heat(tag, when, interference, give, moduli, strengths, begins)
 
 
-def bore_moved(symbol: str, label: str, joint: Joint, grip: Number, give: Number, modulus: Number) -> Number:
+def bore_moved(symbol: str, label: str, joint: Joint, grip: Number, give: Value, modulus: Number) -> Number:
     """How far the ring's bore moves when it is pressed in with that grip: less than nothing, it closes."""
     pressure = fit.contact_pressure(grip, joint.size, give)
     moved = fit.inner_bore_change(pressure, joint.bore, joint.size, modulus)

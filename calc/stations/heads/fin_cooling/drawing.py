@@ -1,6 +1,6 @@
 """Three fins of each casting side by side, and the heat that each sheds over the air's coefficient."""
 
-from calc.core.drawing import Area, Axis, Dimension, Drawing, Label, Plot, Series
+from calc.core.drawing import Area, Axis, Dimension, Drawing, Label, Plot, Points, Series
 from calc.core.kinds import CONDUCTANCE, HEAT_TRANSFER
 from calc.core.result import say
 from calc.core.working import Number, form
@@ -9,7 +9,7 @@ from calc.stations.heads.fin_cooling.asked import CASTINGS
 from calc.stations.heads.fin_cooling.casting import Casting, Fins
 
 
-def _comb(fins: Fins, left: float) -> tuple[tuple[tuple[float, float], ...], list[float], float]:
+def _comb(fins: Fins, left: float) -> tuple[Points, list[float], float]:
     """Three fins on their wall, from `left` on: the areas, and where they end."""
     t, length, g = map(float, fins[1:])
     wall = max(0.35 * length, 2 * t)
@@ -25,7 +25,7 @@ def three_fins_of_each(this: Fins, other: Fins) -> Drawing:
     first, a, end = _comb(this, 0.0)
     apart = max(0.35 * end, 0.6 * float(this.length), 0.6 * float(other.length))
     second, b, _ = _comb(other, end + apart)
-    shapes = []
+    shapes: list[Area | Dimension | Label] = []
     for fins, outline, places, hatch, name in (
         (this, first, a, "a", CASTINGS[0]),
         (other, second, b, "b", CASTINGS[1]),
@@ -57,12 +57,12 @@ def heat_plot(this: Casting, other: Casting, width: Number, even: Number) -> Plo
     """Heat per kelvin over the air's coefficient, for both."""
     end = 1.3 * max(float(this.coefficient), float(other.coefficient))
 
-    def line(casting: Casting) -> tuple[tuple[float, float], ...]:
+    def line(casting: Casting) -> Points:
         points = []
         for n in range(1, 41):
             h = end * n / 40
             to_cold_air = shed(*casting.fins.plain, float(width), h, float(casting.conductivity))
-            points.append((h, warmed(to_cold_air, float(casting.air_takes))))
+            points.append((h, float(warmed(to_cold_air, float(casting.air_takes)))))
         return tuple(points)
 
     return Plot(

@@ -1,6 +1,6 @@
 """The pressure over the test, drawn."""
 
-from calc.core.drawing import Axis, Plot, Series
+from calc.core.drawing import Axis, Plot, Points, Series
 from calc.core.result import say
 from calc.core.working import Number
 from calc.formulas import leak as gas
@@ -13,9 +13,10 @@ def pressure_plot(i: In, found: Leak) -> Plot:
     """Pressure over time: as this leak lets it fall, as one at the limit would, and what was read."""
     p_1, p_2, t, v = map(float, (i.start, i.end, i.time, i.volume))
 
-    def falling(rate: Number) -> tuple[tuple[float, float], ...]:
+    def falling(rate: Number) -> Points:
+        flow = float(rate) / p_1
         return tuple(
-            (x, gas.difference_after(p_1, float(rate) / p_1, v, x)) for x in (t * i / 24 for i in range(25))
+            (x, float(gas.difference_after(p_1, flow, v, x))) for x in (t * n / 24 for n in range(25))
         )
 
     drift = p_1 - p_2 - float(found.loss)

@@ -4,7 +4,7 @@ from typing import NamedTuple
 
 from calc.core.kinds import LENGTH, SPECIFIC_HEAT, TEMPERATURE
 from calc.core.result import impossible
-from calc.core.working import PI, Number, constant, form, greatest, step
+from calc.core.working import PI, Number, Value, constant, form, greatest, step
 from calc.formulas import leak as gas
 from calc.reference import sources
 from calc.stations.heads.head_leak.asked import SEAT, VACUUM, In
@@ -28,7 +28,7 @@ class Air(NamedTuple):
     cold: Number
     warm: Number
 
-    def flow(self, throughput: Number, reference: Number) -> Number:
+    def flow(self, throughput: Value, reference: Number) -> Value:
         """A throughput as a volume flow at 1 atm and a reference temperature."""
         return gas.standard_flow(throughput, self.cold, reference, ATMOSPHERE)
 

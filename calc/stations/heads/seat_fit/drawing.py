@@ -54,7 +54,8 @@ def grip_plot(i: In, ring: Material, head: Material, grip: Grip) -> Plot | None:
     bearing, joint = float(grip.cold.bears - grip.lost), float(i.pocket_bore)
 
     def left(t_ring: float, t_head: float) -> tuple[float, float]:
-        return t_head, fit.interference_at(bearing, joint, ring.strain_at(t_ring), head.strain_at(t_head))
+        strains = ring.strain_at(t_ring), head.strain_at(t_head)
+        return t_head, float(fit.interference_at(bearing, joint, *strains))
 
     rings, heads = ([REFERENCE + n / 20 * (t - REFERENCE) for n in range(21)] for t in (ring_hot, head_hot))
     running, level = tuple(map(left, rings, heads)), tuple(map(left, heads, heads))

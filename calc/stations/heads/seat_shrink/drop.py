@@ -3,7 +3,7 @@
 from typing import NamedTuple
 
 from calc.core.kinds import EXPANSION
-from calc.core.working import Number, constant, form, greatest, least, step
+from calc.core.working import Number, Value, constant, form, greatest, least, step
 from calc.formulas import press_fit as fit
 from calc.reference import sources
 from calc.reference.materials import COLDEST, REFERENCE, Material, OutsideTable
@@ -26,7 +26,7 @@ class Fitting(NamedTuple):
         """Head temperature needed with the ring at any temperature, K."""
         grown = self.ring.strain_at(ring_at)
         strain = max(fit.outer_strain_for_clearance(self.grip, self.clearance, self.pocket, grown), 0.0)
-        return fit.temperature_for(strain, mean_alpha_for(self.head, strain), REFERENCE)
+        return float(fit.temperature_for(strain, mean_alpha_for(self.head, strain), REFERENCE))
 
 
 class Drop(NamedTuple):
@@ -95,7 +95,7 @@ def drop_in(i: In, ring: Material, head: Material) -> Drop:
     return Drop(grip, wanted, needed, margin, most, clearance_limit, heated, clearance_in, may_cool, may_warm)
 
 
-def temperature_at(material: Material, strain: Number, reference: Number, letter: str, words: str) -> Number:
+def temperature_at(material: Material, strain: Number, reference: Number, letter: str, words: str) -> Value:
     """Temperature at which a part has grown so much from the reference; `letter` and `words` name it as
     `growth` does."""
     alpha = constant(

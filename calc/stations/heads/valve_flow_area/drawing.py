@@ -2,13 +2,12 @@
 
 import math
 
-from calc.core.drawing import Area, Axis, Dimension, Drawing, Line, Plot, Series
+from calc.core.drawing import Area, Axis, Dimension, Drawing, Line, Plot, Points, Series
 from calc.core.result import say
 from calc.formulas.valve_curtain import curtain
 from calc.stations.heads.valve_flow_area.asked import In
 from calc.stations.heads.valve_flow_area.flow import Flow
 from calc.stations.heads.valve_flow_area.told import FACE
-from calc.stations.shared.drawings import Points
 from calc.stations.shared.forms import COARSE
 
 
@@ -17,7 +16,7 @@ def area_plot(i: In, found: Flow) -> Plot:
     x, top, throat_area = float(found.crossover), float(i.lift), float(found.throat_area)
     cone = float(i.valve_head), float(found.width), float(i.seat_angle)
     end = 1.15 * max(x, top)
-    points = tuple((end * n / 60, curtain(end * n / 60, *cone)) for n in range(61))
+    points = tuple((end * n / 60, float(curtain(end * n / 60, *cone))) for n in range(61))
     return Plot(
         "Area over the lift",
         say(
@@ -31,7 +30,7 @@ def area_plot(i: In, found: Flow) -> Plot:
         (Series("curtain", points), Series("throat", ((0.0, throat_area), (end, throat_area)), "dashed")),
         (
             (x, throat_area, "crossover"),
-            (top, curtain(top, *cone), "full lift" if abs(top - x) > 0.06 * end else ""),
+            (top, float(curtain(top, *cone)), "full lift" if abs(top - x) > 0.06 * end else ""),
         ),
     )
 
