@@ -199,11 +199,9 @@ def collect(n, system, named, units) -> bool:
     if n.op in ("in", "of"):
         if n.op == "in":
             named.append((figures(n.value, 5), True))
-        if n.form.symbol:
-            clash = units.setdefault(n.form.symbol, (n.form.factor, n.form.offset)) != (
-                n.form.factor,
-                n.form.offset,
-            )
+        unit = n.unit
+        if unit.symbol:
+            clash = units.setdefault(unit.symbol, (unit.factor, unit.offset)) != (unit.factor, unit.offset)
     return any([clash, *(collect(a, system, named, units) for a in n.args)])
 
 
