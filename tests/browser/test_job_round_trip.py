@@ -395,8 +395,10 @@ def test_what_is_kept_on_a_check_is_judged_there_and_nothing_moves_away(browser,
             "the answer is where the thumb was"
         )
         verdict = heights.locator(".verdict")
-        edge = verdict.bounding_box()
         expect(heights.locator("[data-part=announce]")).not_to_be_empty()  # the last answer is there
-        for size in verdict.locator("dd:visible").all():
-            box = size.bounding_box()
-            assert box["x"] >= edge["x"] and box["x"] + box["width"] <= edge["x"] + edge["width"]
+        # all at once, as a later answer would put others in their place
+        edge, *sizes = verdict.evaluate(
+            """verdict => [verdict, ...[...verdict.querySelectorAll("dd")].filter((size) => size.checkVisibility())]
+                .map((part) => part.getBoundingClientRect()).map(({ left, right }) => [left, right])"""
+        )
+        assert sizes and all(left >= edge[0] and right <= edge[1] for left, right in sizes)

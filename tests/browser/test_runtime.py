@@ -6,11 +6,13 @@ import re
 import pytest
 from playwright.sync_api import expect
 
+from calc.job.files import dump
 from calc.page.live import answer
 from scripts import environment
 from scripts.runtime import bundle, split
 from tests.browser.conftest import fresh_page
 from tests.browser.live import CALCULATOR, entry, opened, part, reply, shows
+from tests.job.jobs import ordinary
 
 pytestmark = pytest.mark.browser
 
@@ -264,6 +266,9 @@ def test_calculators_of_a_station_that_the_page_did_not_name_are_fetched_when_th
     for _ in range(2):
         assert page.evaluate(ASK, request) == json.loads(answer(json.dumps(request)))
     assert asked == ["rods.zip"]
+    # what rods check comes with the job, though Python has looked for it in vain
+    sheet = {"call": "job-sheet", "job": dump(ordinary()), "key": None, "root": "", "system": "metric"}
+    assert page.evaluate(ASK, {**sheet, "needs": ["codes"]}) == json.loads(answer(json.dumps(sheet)))
     page.route("**/stations/threads.zip", lambda route: route.abort())
     threads = {**request, "calculator": "tap-drill"}
     page.evaluate(ASK.replace("=> runtime.ask", "=> void runtime.ask"), threads)

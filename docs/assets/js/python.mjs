@@ -4,6 +4,12 @@
 import { pour } from "./memory.mjs";
 import { instantiate } from "./program.mjs";
 
+// Where Python has looked in vain it does not look again by itself.
+const LOOK_AGAIN = `
+import sys
+for path in [path for path, finder in sys.path_importer_cache.items() if finder is None]: del sys.path_importer_cache[path]
+`;
+
 export const LIBRARY = "python314"; // where Python looks for it
 
 /**
@@ -110,7 +116,8 @@ function serving(python) {
 export function add(python, name, zip) {
   const path = `/lib/${name}.zip`;
   python.FS.writeFile(path, zip);
-  python.runPython(`import sys; "${path}" in sys.path or sys.path.append("${path}")`);
+  python.runPython(`import sys; "${path}" in sys.path or sys.path.append("${path}")
+${LOOK_AGAIN}`);
 }
 
 /**
@@ -127,5 +134,5 @@ from calc.stations import ${name} as station
 zipimporter("${path}")
 station.__path__.insert(0, "${path}/calc/stations/${name}")
 del station, zipimporter
-`);
+${LOOK_AGAIN}`);
 }
