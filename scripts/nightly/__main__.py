@@ -1,7 +1,8 @@
 """What takes too long for every change: `python3 -m scripts.nightly [sweep] [same] [mutants]`, all three
 without a name.
 
-    sweep    every calculator and its trends with a thousand new examples each, instead of the same fifty
+    sweep    every formula, every calculator and its trends with two thousand new examples each, not the same
+             hundred as in each test
     same     a thousand accepted entries of every calculator in the reader's Python and in CPython      [--count N] [--seed N] [--only ID …]
     mutants  formulas spoilt in one place after the other: the tests must see it                        [--groups NAME …] [--children N]
 
@@ -21,7 +22,7 @@ FOLDER = environment.CACHE / "nightly"
 
 
 def sweep(_options) -> tuple[dict, bool]:
-    tests = ["tests/test_every_calculator.py", "tests/test_trends.py"]
+    tests = ["tests/formulas", "tests/test_every_calculator.py", "tests/test_trends.py"]
     done = subprocess.run(
         [sys.executable, "-m", "pytest", *tests, "-q"],
         cwd=environment.ROOT,

@@ -1,11 +1,13 @@
 """What holds before a commit holds in the tests too: lint, format, types and the floors that imports cross."""
 
+import os
 import re
 import shutil
 import subprocess
 
 import pytest
 import yaml
+from hypothesis import settings
 
 from scripts import environment
 
@@ -80,3 +82,9 @@ def test_a_wrong_type_is_found(copy):
     append(copy / "calc/page/html.py", "def wrong():\n    return 1 + 'text'")
     code, said = run("types", copy)
     assert code == 1 and "calc/core/kinds.py" in said and "calc/page/html.py" in said
+
+
+def test_the_tests_ask_the_same_each_time():
+    """New examples are for scripts/nightly; what fails here fails for everybody."""
+    assert settings.get_profile("quick").derandomize
+    assert "SIZEBOOK_HYPOTHESIS" in os.environ or settings().derandomize
