@@ -45,3 +45,14 @@ def test_pull_and_twist_together_are_von_mises():
     """σ_v² = σ² + 3τ²."""
     assert bolt_torque.together(400e6, 0.0) == 400e6
     assert bolt_torque.together(400e6, 0.5) == pytest.approx(sqrt(400e6**2 + 3 * 200e6**2))
+
+
+@given(st.floats(0, 900e6), st.floats(50e6, 900e6), st.floats(0.05, 0.6))
+def test_running_keeps_half_the_twist_of_tightening(tension, tightened, twist):
+    """Against the principal stresses of that pull and half of that shear: σ_v² = σ₁² − σ₁·σ₂ + σ₂²."""
+    shear = twist * tightened / 2
+    swing = sqrt((tension / 2) ** 2 + shear**2)
+    first, second = tension / 2 + swing, tension / 2 - swing
+    assert bolt_torque.running(tension, twist, tightened) == pytest.approx(
+        sqrt(first**2 - first * second + second**2)
+    )

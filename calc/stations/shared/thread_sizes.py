@@ -4,7 +4,7 @@ lines of the working."""
 from typing import Any
 
 from calc.core.result import Source, impossible
-from calc.core.working import Form, Number, constant
+from calc.core.working import Form, Number, Value, constant
 from calc.declare.calculator import choice
 from calc.reference import sources
 from calc.reference.standards.threads import THREADS, Limits, NotOffered, Thread, Zone, external, internal
@@ -62,19 +62,22 @@ def pair(size: str, fit: str) -> tuple[Thread, Limits, Limits]:
 
 
 def standard(thread: Thread) -> Source:
+    """Where its sizes come from."""
     return sources.ISO_965 if thread.system == "metric" else sources.ASME_B1_1
 
 
 def pitch(thread: Thread) -> Number:
+    """Its pitch, named in the working."""
     return known("P", "Pitch", thread.P, standard(thread), SIZE)
 
 
 def nominal(thread: Thread) -> Number:
+    """Its nominal diameter, named in the working."""
     return known("d", "Nominal diameter", thread.d, standard(thread))
 
 
 def basic(thread: Thread) -> tuple[Number, Number, Number]:
-    """Pitch, nominal diameter and basic pitch diameter."""
+    """Its pitch, nominal diameter and basic pitch diameter, named in the working."""
     return (
         pitch(thread),
         nominal(thread),
@@ -83,7 +86,7 @@ def basic(thread: Thread) -> tuple[Number, Number, Number]:
 
 
 def known(symbol: str, label: str, value: float, source: Source | None, shape: Form = SIZE) -> Number:
-    """A size out of a standard."""
+    """A size out of a standard, SI."""
     return constant(symbol, label, shape, value, source)
 
 
@@ -100,6 +103,6 @@ def tolerance_of(zone: Zone) -> float:
     return zone.tolerance
 
 
-def length(value: float) -> Number:
-    """A length in a sentence."""
-    return constant("", "", SIZE, value)
+def length(value: Value, shape: Form = SIZE) -> Number:
+    """A length, m, in a sentence or a table."""
+    return constant("", "", shape, float(value))

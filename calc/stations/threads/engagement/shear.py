@@ -3,12 +3,12 @@
 from typing import NamedTuple
 
 from calc.core.result import impossible
-from calc.core.working import Number, constant
+from calc.core.working import Number
 from calc.formulas import screw_threads
 from calc.reference import sources
 from calc.reference.standards.threads import Thread
-from calc.stations.shared.forms import ROUGH
-from calc.stations.shared.thread_sizes import known, least_and_most, nominal, pair, pitch, standard
+from calc.stations.shared.forms import COARSE
+from calc.stations.shared.thread_sizes import known, least_and_most, length, nominal, pair, pitch, standard
 from calc.stations.threads.engagement.asked import In
 from calc.stations.threads.engagement.told import Out
 
@@ -32,7 +32,7 @@ def shear_of(i: In) -> Shear:
             "is {l}, fewer than one and a half turns of {thread}, which is no thread; give at least {least}",
             l=i.length,
             thread=thread.words,
-            least=constant("", "", ROUGH.with_decimals(2), LEAST_TURNS * thread.P),
+            least=length(LEAST_TURNS * thread.P, COARSE),
         )
     source, d, P = standard(thread), nominal(thread), pitch(thread)
     major = known("d_min", "Bolt's outside, least", least_and_most(bolt.major)[0], source)

@@ -47,7 +47,7 @@ def hole_of(i: In) -> Hole:
             "is {e}, and the tapped hole of {D} would cut into the edge; give more than {r}",
             e=i.edge,
             D=major,
-            r=sizes.known("", "", float(major) / 2, None, COARSE),
+            r=sizes.length(major / 2, COARSE),
         )
     drill = sizes.known(
         "D_s",

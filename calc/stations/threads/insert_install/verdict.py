@@ -5,8 +5,8 @@ from typing import NamedTuple
 
 from calc.core.conformance import past
 from calc.core.result import Judged, Text, say
-from calc.core.working import Number, constant
 from calc.stations.shared.forms import COARSE
+from calc.stations.shared.thread_sizes import length
 from calc.stations.threads.insert_install.asked import BLIND, In
 from calc.stations.threads.insert_install.depths import Depths
 from calc.stations.threads.insert_install.edge import Edge
@@ -38,7 +38,7 @@ def _no_room(i: In, hole: Hole, depths: Depths, edge: Edge) -> Judged | None:
     if depths.setting < 0:
         return (
             "fail",
-            say("Stands {x} above the face", x=_size(depths.setting)),
+            say("Stands {x} above the face", x=length(abs(depths.setting), COARSE)),
             (
                 "Set it a quarter to one pitch under the face, or the joint is clamped on the insert and"
                 " pulls it out."
@@ -49,11 +49,15 @@ def _no_room(i: In, hole: Hole, depths: Depths, edge: Edge) -> Judged | None:
             headline, do = "Breaks through by {x}", "Do not drill. {shorter}"
         else:
             headline, do = "Stands out below by {x}", "Take a shorter one. {shorter}"
-        return "fail", say(headline, x=_size(depths.left)), say(do, shorter=_shorter(i, hole, depths))
+        return (
+            "fail",
+            say(headline, x=length(abs(depths.left), COARSE)),
+            say(do, shorter=_shorter(i, hole, depths)),
+        )
     if past(edge.least, i.edge):
         return (
             "fail",
-            say("Too near the edge by {x}", x=_size(edge.least - i.edge)),
+            say("Too near the edge by {x}", x=length(edge.least - i.edge, COARSE)),
             say(
                 "The wall would bulge or crack. {least} is needed: move the hole, take an insert with a"
                 " smaller outside, or have metal built up.",
@@ -106,7 +110,7 @@ def _barely_room(i: In, depths: Depths, edge: Edge) -> Judged | None:
     if i.way == BLIND and past(i.floor_least, depths.left):
         return (
             "attention",
-            say("Only {x} left under the hole", x=_size(depths.left)),
+            say("Only {x} left under the hole", x=length(depths.left, COARSE)),
             (
                 "Drill to a stop, and look for an oil way behind it. A bottoming tap with a shorter lead"
                 " leaves more."
@@ -145,7 +149,3 @@ def _goes_in(i: In, hole: Hole, strength: Strength) -> Judged:
             how="a stop" if i.way == BLIND else "the far side",
         ),
     )
-
-
-def _size(value: Number) -> Number:
-    return constant("", "", COARSE, abs(float(value)))

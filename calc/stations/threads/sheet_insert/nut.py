@@ -1,7 +1,7 @@
 """A nut that is riveted into the sheet or pressed into it."""
 
 from calc.core.result import Judged, say
-from calc.core.working import PI, Number, constant, step
+from calc.core.working import PI, constant, step
 from calc.declare.calculator import Limit
 from calc.reference import sources
 from calc.reference.standards.threads import THREADS
@@ -54,13 +54,9 @@ def _thin(i: In) -> tuple[tuple[Limit, ...], Judged | None]:
         return limits, None
     return limits, (
         "fail",
-        say("Sheet too thin by {x}", x=_size(thinnest - thickness)),
+        say("Sheet too thin by {x}", x=sizes.length(thinnest - thickness, COARSE)),
         say(
             "A clinch nut of this thread wants {t} at least to grip in. Take a smaller one, or a rivet nut.",
-            t=_size(thinnest),
+            t=sizes.length(thinnest, COARSE),
         ),
     )
-
-
-def _size(value: float) -> Number:
-    return constant("", "", COARSE, value)

@@ -2,8 +2,9 @@
 
 from calc.core.conformance import past
 from calc.core.result import Judged, say
-from calc.core.working import Number, constant
+from calc.core.working import Number
 from calc.stations.shared.forms import COARSE
+from calc.stations.shared.thread_sizes import length
 from calc.stations.threads.sheet_insert.asked import COLLAR, RIVET, In
 from calc.stations.threads.sheet_insert.made import Made
 
@@ -23,19 +24,19 @@ def _does_not_fit(i: In, edge: Number) -> Judged | None:
     if i.way == RIVET and i.thickness < i.grip_least:
         return (
             "fail",
-            say("Sheet too thin by {x} for the grip", x=_size(i.grip_least - i.thickness)),
+            say("Sheet too thin by {x} for the grip", x=length(i.grip_least - i.thickness, COARSE)),
             "The upset closes on nothing and the nut stays loose. Take one with a shorter grip.",
         )
     if i.way == RIVET and i.thickness > i.grip_most:
         return (
             "fail",
-            say("Sheet too thick by {x} for the grip", x=_size(i.thickness - i.grip_most)),
+            say("Sheet too thick by {x} for the grip", x=length(i.thickness - i.grip_most, COARSE)),
             "The nut cannot fold behind it. Take one with a longer grip.",
         )
     if past(edge, i.edge):
         return (
             "fail",
-            say("Too near the edge by {x}", x=_size(edge - i.edge)),
+            say("Too near the edge by {x}", x=length(edge - i.edge, COARSE)),
             say(
                 "The sheet bulges or tears out. Keep {e} from centre to edge, or take a smaller thread.",
                 e=edge,
@@ -95,7 +96,3 @@ def _holds(i: In, made: Made, pull_share: Number) -> Judged:
             t=i.torque,
         ),
     )
-
-
-def _size(value: Number) -> Number:
-    return constant("", "", COARSE, float(value))

@@ -5,7 +5,7 @@ from calc.core.working import Number
 from calc.formulas.screw_threads import best_wire
 from calc.reference.standards.threads import Thread
 from calc.stations.shared.forms import FINE
-from calc.stations.shared.thread_sizes import known
+from calc.stations.shared.thread_sizes import length
 
 # Of the pitch: thinner wires sink below the crests, thicker ones touch past the flanks (ASME B1.2).
 THINNEST, THICKEST = 0.505, 1.01
@@ -22,11 +22,7 @@ def refuse_other_wire(wire: Number, thread: Thread) -> None:
                 "is {w}, " + words + " {thread}; give {low} to {high}, best {best}",
                 w=wire,
                 thread=thread.words,
-                low=_size(THINNEST * thread.P),
-                high=_size(THICKEST * thread.P),
-                best=_size(float(best_wire(thread.P))),
+                low=length(THINNEST * thread.P, FINE),
+                high=length(THICKEST * thread.P, FINE),
+                best=length(best_wire(thread.P), FINE),
             )
-
-
-def _size(value: float) -> Number:
-    return known("", "", value, None, FINE)
