@@ -2,7 +2,7 @@
 through, as lines of working."""
 
 from calc.core.working import Form, Number, constant, greatest, least, step
-from calc.formulas import press_fit as fit
+from calc.formulas import past_yield
 from calc.reference import sources
 from calc.stations.shared.forms import CONTACT, FINE, SIZE
 from calc.stations.shared.ring_in_wall import Heat, Joint
@@ -14,20 +14,20 @@ def interference_lost(joint: Joint, heat: Heat, label: str, shape: Form) -> Numb
         f"p_y,{heat.tag}",
         f"Contact pressure {heat.when}, counting what yields",
         CONTACT,
-        fit.pressure_past_yield(
+        past_yield.pressure_past_yield(
             heat.interference, joint.bore, joint.size, joint.outside, heat.give, *heat.strengths, *heat.moduli
         ),
         sources.PAST_YIELD,
     )
-    lost = fit.grip_lost(heat.interference, real, joint.size, heat.give)
+    lost = past_yield.grip_lost(heat.interference, real, joint.size, heat.give)
     return step(f"δ_l,{heat.tag}", label, shape, lost, sources.PAST_YIELD)
 
 
 def interference_through(joint: Joint, heat: Heat) -> float:
     """Interference at which the weaker part yields right through, m."""
     sizes = joint.bore, joint.size, joint.outside
-    pressure = fit.plastic_pressure(*sizes, *heat.strengths)
-    return fit.taken_up(pressure, *sizes, heat.give, *heat.strengths, *heat.moduli)
+    pressure = past_yield.plastic_pressure(*sizes, *heat.strengths)
+    return past_yield.taken_up(pressure, *sizes, heat.give, *heat.strengths, *heat.moduli)
 
 
 def lost_and_room(joint: Joint, *heats: Heat) -> tuple[Number, Number]:

@@ -15,7 +15,8 @@ from calc.reference import engine
 from calc.reference.materials import MATERIALS
 from calc.stations.heads.guide_fit import guide_fit
 from tests.checks.stations.heads.guide_fit import CASES, CHECKS, COLUMNS, FOUND, REAMED_RUNNING, SMOOTH
-from tests.formulas.test_press_fit import stepped, two_rings
+from tests.formulas.test_past_yield import stepped
+from tests.formulas.test_press_fit import two_rings
 from tests.formulas.test_rocking import leaned
 from tests.stations.heads.test_seat_fit import growth
 

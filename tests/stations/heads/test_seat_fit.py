@@ -16,7 +16,8 @@ from calc.reference.materials import MATERIALS
 from calc.stations.heads.seat_fit import seat_fit
 from calc.stations.heads.seat_ring import RINGS
 from tests.checks.stations.heads.seat_fit import CASES, COLUMNS, FOUND, SMOOTH, ring
-from tests.formulas.test_press_fit import stepped, two_rings
+from tests.formulas.test_past_yield import stepped
+from tests.formulas.test_press_fit import two_rings
 
 MM, MPA = 1e-3, 1e6
 

@@ -3,6 +3,7 @@
 from typing import NamedTuple
 
 from calc.core.working import Number, constant, least, step
+from calc.formulas import past_yield
 from calc.formulas import press_fit as fit
 from calc.reference import sources
 from calc.stations.heads.seat_fit.asked import In
@@ -103,6 +104,6 @@ def case_of(joint: Joint, tag: str, when: str, temperatures: tuple[Number, Numbe
 
 def weaker_part(joint: Joint, heat: Heat) -> str:
     """Which of the two yields right through at the lower pressure."""
-    ring = fit.inner_plastic_pressure(heat.strengths[0], joint.bore, joint.size)
-    head = fit.outer_plastic_pressure(heat.strengths[1], joint.size, joint.outside)
+    ring = past_yield.inner_plastic_pressure(heat.strengths[0], joint.bore, joint.size)
+    head = past_yield.outer_plastic_pressure(heat.strengths[1], joint.size, joint.outside)
     return joint.ring.words if ring <= head else joint.wall.words
