@@ -217,7 +217,11 @@ def _enter(package: Path, id: str) -> None:
     knows."""
     text = package.read_text(encoding="utf-8")
     entered, found = re.subn(
-        r"^(CALCULATORS = \([^)]*?),?(\s*)\)", rf'\1, "{id}"\2)', text, count=1, flags=re.MULTILINE
+        r"^(CALCULATORS = \()([^)]*?),?(\s*)\)",
+        lambda line: f'{line[1]}{line[2]}, "{id}"{line[3]})' if line[2].strip() else f'{line[1]}"{id}",)',
+        text,
+        count=1,
+        flags=re.MULTILINE,
     )
     if not found:
         raise ValueError(f"{package} has no list CALCULATORS = (…) to enter {id} in.")

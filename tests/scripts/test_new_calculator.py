@@ -2,7 +2,6 @@
 
 import os
 import re
-import shutil
 import subprocess
 import sys
 from pathlib import Path
@@ -12,18 +11,6 @@ import pytest
 from scripts import environment, new_calculator
 
 ID, TITLE = "rocker-play", "Play of a rocker"
-
-
-@pytest.fixture
-def tree(tmp_path) -> Path:
-    """A copy of what a calculator is laid into."""
-    for name in ("calc", "docs", "tests", "scripts"):
-        shutil.copytree(
-            environment.ROOT / name, tmp_path / name, ignore=shutil.ignore_patterns("__pycache__")
-        )
-    for name in ("pyproject.toml", "mkdocs.yml"):
-        shutil.copy(environment.ROOT / name, tmp_path)
-    return tmp_path
 
 
 def test_what_is_laid_passes_all_that_walks_the_calculators_but_says_that_it_is_an_example(tree):
