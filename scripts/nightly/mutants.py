@@ -32,7 +32,10 @@ GROUPS = {  # what is spoilt: the tests that must see it
     "standards": (["calc/reference/standards/*"], ["tests/reference/standards", ROWS]),
     "conformance": (["calc/core/conformance.py"], ["tests/core/test_conformance.py", ROWS]),
     "doubt": (["calc/declare/doubt.py"], ["tests/declare/test_doubt.py"]),
-    "quantity": (["calc/core/reading.py"], ["tests/core/test_quantity.py"]),
+    "quantity": (
+        ["calc/core/reading.py", "calc/core/entry.py", "calc/core/numeral.py"],
+        ["tests/core/test_quantity.py"],
+    ),
     **{
         station: ([f"calc/stations/{station}/*"], [f"tests/stations/{station}", ROWS])
         for station in ("measuring", "heads", "rods", "lifters", "threads")
