@@ -12,8 +12,9 @@ import sys
 
 from calc import __version__
 from calc.core.reading import quoted
-from calc.core.result import InputError, Refused, say
+from calc.core.result import InputError, Refused, as_text, say
 from calc.declare.calculator import evaluate
+from calc.declare.declaration import AtOdds
 from calc.declare.standing import Standing
 from calc.page.report import declaration_data, declaration_text, result_data, result_text
 from calc.stations.index import every, find
@@ -77,6 +78,8 @@ def main(arguments: list[str] | None = None) -> int:
         print(_answer(asked)) if asked.command != "sheet" else _sheet(asked)
     except Refused as refused:
         return _refuse(refused.errors, asked)
+    except AtOdds as fault:  # no verdict is better than a wrong one
+        return _refuse([InputError("", "fault", as_text(str(fault)))], asked)
     return 0
 
 

@@ -8,6 +8,7 @@ import re
 import shutil
 import subprocess
 import sys
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -15,6 +16,7 @@ import pytest
 import calc
 from calc.__main__ import main
 from calc.core.kinds import KINDS
+from calc.core.result import Limit
 from calc.core.spelling import unit_spelled
 from calc.declare.calculator import evaluate
 from calc.stations import index as stations
@@ -645,3 +647,15 @@ def test_sheet_refuses_in_one_sentence(arguments, sentence):
 def test_sheet_shows_its_usage_where_it_is_not_understood(arguments):
     ran = run("sheet", *arguments)
     assert ran.returncode == 2 and ran.stdout == "" and ran.stderr.startswith("usage: ")
+
+
+def test_a_calculator_at_odds_with_itself_gives_no_verdict(monkeypatch):
+    """By hand: a ring that is larger than its pocket holds, and a limit that it passes says otherwise."""
+    c = stations.find("seat-fit")
+    limit = Limit("the ring", 1.0, low=2.0)
+    spoilt = replace(c, function=lambda i: replace(c.function(i), limits=(limit,)))
+    monkeypatch.setattr("calc.__main__.find", lambda id: spoilt)
+    done = here("run", "seat-fit", "--example", "--json")
+    (told,) = json.loads(done.stdout)["errors"]
+    assert done.returncode == 2 and told["code"] == "fault" and "Do not use its verdict" in told["message"]
+    assert "Do not use its verdict" in done.stderr and "verdict" not in json.loads(done.stdout)
