@@ -1,7 +1,8 @@
 """Test everything: `python3 scripts/test.py [arguments for pytest]`.
 
 Needs nothing but Python and the package registry: what is missing is installed into `.venv`, and
-a browser where we may install one.
+a browser where we may install one. The whole runs in a process for each core (`-n 1` or another number says
+otherwise); what is named runs in one, which begins sooner.
 """
 
 from __future__ import annotations
@@ -27,7 +28,26 @@ def main() -> None:
 
     import pytest
 
-    sys.exit(pytest.main(["--rootdir", str(ROOT), *sys.argv[1:]]))
+    from scripts.build import BuildFailed, build
+
+    asked = sys.argv[1:]
+    whole = not any(names_tests(each) for each in asked)
+    if whole and "SIZEBOOK_SITE" not in os.environ:
+        try:
+            build()  # once, before several processes want it
+        except BuildFailed as error:
+            sys.exit(f"The site was not built. {error}")
+    sys.exit(pytest.main(["--rootdir", str(ROOT), *(processes() if whole else []), *asked]))
+
+
+def names_tests(argument: str) -> bool:
+    return Path(argument.partition("::")[0]).exists()
+
+
+def processes() -> list[str]:
+    """A process for each core: each begins with its half, in order, and takes of the other's when it is done,
+    so that both end together."""
+    return ["-n", str(os.cpu_count() or 1), "--dist", "worksteal"]
 
 
 if __name__ == "__main__":

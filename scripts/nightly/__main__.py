@@ -1,10 +1,11 @@
-"""What takes too long for every change: `python3 -m scripts.nightly [sweep] [same] [mutants]`, all three
+"""What takes too long for every change: `python3 -m scripts.nightly [sweep] [same] [mutants] [pages]`, all
 without a name.
 
     sweep    every formula, every calculator and its trends with two thousand new examples each, not the same
              hundred as in each test
     same     a thousand accepted entries of every calculator in the reader's Python and in CPython      [--count N] [--seed N] [--only ID …]
     mutants  formulas spoilt in one place after the other: the tests must see it                        [--groups NAME …] [--children N]
+    pages    every page against the rules of accessibility, instead of the fewest that hold all that pages are made of
 
 Results stand in .cache/nightly/<name>.json. Ends with 1 where something does not hold. Run it at low
 priority: `nice -n 15`.
@@ -23,10 +24,22 @@ FOLDER = environment.CACHE / "nightly"
 
 def sweep(_options) -> tuple[dict, bool]:
     tests = ["tests/formulas", "tests/test_every_calculator.py", "tests/test_trends.py"]
+    return tested(tests, {"SIZEBOOK_HYPOTHESIS": "thorough"})
+
+
+def pages(_options) -> tuple[dict, bool]:
+    return tested(
+        ["tests/browser/test_accessibility.py"],
+        {"SIZEBOOK_PAGES": "every", "SIZEBOOK_CHROMIUM": environment.browser()},
+    )
+
+
+def tested(tests: list[str], how: dict[str, str]) -> tuple[dict, bool]:
+    """Run tests with more in their environment."""
     done = subprocess.run(
         [sys.executable, "-m", "pytest", *tests, "-q"],
         cwd=environment.ROOT,
-        env={**os.environ, "SIZEBOOK_HYPOTHESIS": "thorough"},
+        env={**os.environ, **how},
         check=False,
     )
     return {"tests": tests, "exit": done.returncode}, done.returncode == 0
@@ -58,7 +71,7 @@ def spoil(options) -> tuple[dict, bool]:
     return told, holds
 
 
-WORK = {"sweep": sweep, "same": compare, "mutants": spoil}
+WORK = {"sweep": sweep, "same": compare, "mutants": spoil, "pages": pages}
 
 
 def main() -> None:
@@ -69,7 +82,7 @@ def main() -> None:
     parser = argparse.ArgumentParser(
         prog="scripts.nightly", description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
     )
-    parser.add_argument("work", nargs="*", help="sweep, same, mutants")
+    parser.add_argument("work", nargs="*", help=", ".join(WORK))
     parser.add_argument("--count", type=int, default=1000)
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--only", nargs="*", default=())
