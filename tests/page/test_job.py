@@ -9,7 +9,7 @@ from hypothesis import given, settings
 from calc.core.reading import read
 from calc.declare.grid import Grid
 from calc.job import contents, files, record
-from calc.page.job import fields as job_fields
+from calc.page.job import spots
 from calc.page.live import answer
 from calc.reference.engine import engine
 from calc.stations.index import every, find
@@ -79,7 +79,7 @@ def choices(job: str, calculator: str) -> list[str]:
 def test_every_field_that_names_a_feature_keeps_what_is_typed_and_fills_it_in_again(calculator, system):
     job = fresh()
     for place in choices(job, calculator.id):
-        for spot in job_fields._spots(calculator, engine("TS-16"), place, {}):
+        for spot in spots.spots(calculator, engine("TS-16"), place, {}):
             if spot.place is None:
                 continue  # of another kind of valve
             shape = spot.declared.form
@@ -104,7 +104,7 @@ def test_every_field_that_names_a_feature_keeps_what_is_typed_and_fills_it_in_ag
 def test_the_calculators_measure_most_of_what_an_engine_has():
     """A feature that no calculator takes is written down on the job's page; they must stay the fewer."""
     sheet = engine("TS-16")
-    asked_for = set().union(*(job_fields.measured(c, sheet, {}) for c in every()))
+    asked_for = set().union(*(spots.measured(c, sheet, {}) for c in every()))
     assert (
         len(asked_for) > 60
         and {"rod.mass", "chamber.volume", "spring.open_load", "head.stem_height", "head.seat_pocket_exhaust"}
@@ -466,7 +466,7 @@ def test_results_that_are_sizes_are_on_the_sheet_as_the_calculator_has_them():
         assert not any(isinstance(i, Grid) for i in calculator.inputs), (
             "that every cell is the reader's own could not be told"
         )
-        assert output.key in {o.declared.key for o in job_fields._results(calculator, engine("TS-16"), "")}
+        assert output.key in {o.declared.key for o in spots.results(calculator, engine("TS-16"), "")}
 
 
 def test_the_jobs_view_tells_quietly_what_was_worn_as_received():

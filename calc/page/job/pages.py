@@ -1,9 +1,10 @@
-"""The pages of jobs as they are built: what they show while a device holds nothing, and the places that it fills."""
+"""The pages of jobs as they are built: what they show while a device holds nothing, and the places that it
+fills."""
 
 import os
 
 from calc.page.html import Html, children, el
-from calc.page.job.pieces import message, start_form
+from calc.page.job.forms import message, start_form
 from calc.reference import engine
 
 

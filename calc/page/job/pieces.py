@@ -7,25 +7,23 @@ from zlib import crc32
 from calc.core.conformance import COVERAGE
 from calc.core.reading import EntryError
 from calc.core.result import VERDICT_WORDS
+from calc.core.working import Form
 from calc.declare.warm import WARM
 from calc.job import contents, files, record, texts
 from calc.job.checking import feature_of, sheet_of
 from calc.job.contents import JobError
-from calc.job.parts import PARTS, parts_of
-from calc.job.verdicts import CHANGED
+from calc.job.verdicts import CHANGED, Row
 from calc.page.html import Html, both, children, el, value
-from calc.reference.engine import engine as engine_named
+from calc.reference.engine import Feature, Step
 
-MONTHS = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split()
-REASONS = ("Measured again", "Misread before", "Machined since", "Another part")
-QUIET = {"novalidate": True, "autocomplete": "off"}  # of a form: the browser neither checks nor fills it in
+MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"]
 SHORT = {"received": "received", "finished": "finished", "assembly": "at assembly"}
 
 
 # --- The job ---------------------------------------------------------------------------------------
 
 MOST_KEPT = 16
-_kept: dict = {}  # text → its job, the latest last
+_kept: dict[str, dict] = {}  # text → its job, the latest last
 
 
 def job_of(text: str) -> dict:
@@ -42,26 +40,28 @@ def _keep(text: str, job: dict) -> dict:
 
 
 def made(job: dict) -> dict:
-    """The part of a reply that gives back a job: its text, and by what the same state of it is known again."""
+    """The part of a reply that gives back a job: its text, and by what the same state of it is known
+    again."""
     text = files.written(job)
     _keep(text, job)  # it is asked for next
     return {"job": text, "name": job["name"], "origin": f"{job['id']} {crc32(text.encode()):08x}"}
 
 
-def at_field(field: str, code: str, sentence: str) -> JobError:
+class AtField(JobError):
     """A refusal that belongs to one field of a form."""
-    error = JobError(sentence)
-    error.field, error.code = field, code
-    return error
+
+    def __init__(self, field: str, code: str, sentence: str) -> None:
+        super().__init__(sentence)
+        self.field, self.code = field, code
 
 
-def with_unit(text: str, shape, system: str, label: str, at: str) -> str:
+def with_unit(text: str, shape: Form, system: str, label: str, at: str) -> str:
     """An entry with its unit named: a bare number is in the unit that the field shows."""
     unit = shape.unit(system)
     try:
         meant = texts.read_size(text, shape.kind, unit)
     except EntryError as error:
-        raise at_field(at, error.code, f"{label}: {error.problem}; {error.accepted}.") from None
+        raise AtField(at, error.code, f"{label}: {error.problem}; {error.accepted}.") from None
     for said in (text, f"{text.rstrip()}{'' if unit.symbol in '°′″' else ' '}{unit.symbol}"):
         try:
             whole = texts.self_contained(said, shape.kind, label)
@@ -70,7 +70,7 @@ def with_unit(text: str, shape, system: str, label: str, at: str) -> str:
             continue
         if (again.value, again.doubt) == (meant.value, meant.doubt):
             return whole
-    raise at_field(
+    raise AtField(
         at,
         "unknown-unit",
         f"{label}: “{text.strip()[:40]}” cannot be kept as it stands; write it with its unit, such as"
@@ -98,7 +98,7 @@ def count(n: int, what: str) -> str:
 
 
 def day(at: str, now: str = "") -> str:
-    """ "25 Nov", with its year where it is another one than now's."""
+    """25 Nov, with its year where it is another one than now's."""
     found = re.match(r"(\d{4})-(\d\d)-(\d\d)", at)
     if not found:
         return ""
@@ -107,8 +107,19 @@ def day(at: str, now: str = "") -> str:
 
 
 def hour(at: str, now: str = "") -> str:
+    """25 Nov 14:15."""
     time = re.search(r"T(\d\d:\d\d)", at)
     return day(at, now) + (f" {time[1]}" if time else "")
+
+
+def who(at: str, by: str, now: str) -> str:
+    """When something was written down, and by whom: 25 Nov 14:15, MK."""
+    return ", ".join(filter(None, (hour(at, now), by)))
+
+
+def when_read(told: dict, now: str) -> str:
+    """At what stage something was read, when and by whom: finished, 25 Nov, MK."""
+    return ", ".join(filter(None, (SHORT[told["stage"]], day(told["at"], now), told["by"])))
 
 
 def what_group(group: str) -> str:
@@ -123,22 +134,14 @@ def chip(state: str) -> Html:
     return el("span", VERDICT_WORDS[state], class_=f"chip chip-{state}")
 
 
-def tally(rows: list) -> Html | None:
+def tally(rows: list[Row]) -> Html | None:
     """How many sizes stand how."""
-    found = [
-        (state, n)
+    lines = [
+        el("li", el("strong", n, class_="num"), " ", chip(state))
         for state in ("fail", "attention", "unsure", "pass")
         if (n := sum(row.state == state for row in rows))
     ]
-    return (
-        el(
-            "ul",
-            *(el("li", el("strong", n, class_="num"), " ", chip(state)) for state, n in found),
-            class_="job-tally",
-        )
-        if found
-        else None
-    )
+    return el("ul", *lines, class_="job-tally") if lines else None
 
 
 def reading(job: dict, told: dict) -> Html:
@@ -157,7 +160,7 @@ def reading(job: dict, told: dict) -> Html:
 
 
 @lru_cache(maxsize=8192)
-def _written(text: str, shape, number: float, u: float) -> Html:
+def _written(text: str, shape: Form, number: float, u: float) -> Html:
     unit = texts.read_size(text, shape.kind, shape.metric).unit
     if unit not in (shape.metric, shape.inch) or shape.metric == shape.inch:
         return el("span", text, class_="num")
@@ -166,178 +169,24 @@ def _written(text: str, shape, number: float, u: float) -> Html:
     return el("span", both(*((turned, text) if other == "metric" else (text, turned))), class_="num")
 
 
-def limits(job: dict, id: str, step=None):
+def limits(job: dict, id: str, step: Step | None = None) -> list[Html | str]:
     """What the sheet allows, in words; at an undersize or oversize where the part has one."""
     feature = feature_of(job, id)
     if feature is None:
         return [f"{id}: not on a data sheet of this handbook, so it is not judged."]
     if step is not None:
         feature = feature.at(step)
-    parts = []
-    if feature.low is not None and feature.high is not None:
-        parts.append(
-            children(
-                "made ",
-                both(
-                    *(
-                        f"{feature.form.bare(feature.low, s)} to {feature.form.write(feature.high, s)}"
-                        for s in ("metric", "inch")
-                    )
-                ),
-            )
-        )
-    elif feature.low is not None or feature.high is not None:
-        parts.append(
-            children(
-                "made up to " if feature.low is None else "made from ",
-                value(feature.form, feature.high if feature.low is None else feature.low),
-            )
-        )
-    else:
-        parts.append(children("nominal ", value(feature.form, feature.nominal)))
-    if feature.wear is not None:
-        parts.append(children("worn out at ", value(feature.form, feature.wear)))
-    return ["Data sheet: ", *[x for n, part in enumerate(parts) for x in ((", " if n else ""), part)], "."]
+    worn = "" if feature.wear is None else children(", worn out at ", value(feature.form, feature.wear))
+    return ["Data sheet: ", _made(feature), worn, "."]
 
 
-def message(form: str, name: str) -> Html:
-    """The place of one sentence below a field; that of the form itself has no name."""
-    return el(
-        "p",
-        id=f"{form}-{name or 'all'}-message",
-        class_="message",
-        data_message_for=name,
-        role=None if name else "alert",
-        hidden=True,
-    )
-
-
-def field(form: str, words: str, name: str, *, hint: str = "", label: str = "", **attributes) -> Html:
-    id = f"{form}-{name}"
-    entry = el(
-        "input",
-        type="text",
-        id=id,
-        name=name,
-        autocomplete="off",
-        aria_label=label or None,
-        aria_describedby=f"{id}-message" + (f" {id}-hint" if hint else ""),
-        **attributes,
-    )
-    return el(
-        "div",
-        el("label", words, for_=id),
-        el("div", entry, class_="entry"),
-        message(form, name),
-        el("p", hint, id=f"{id}-hint", class_="hint") if hint else None,
-        class_="field",
-    )
-
-
-def received_field(form: str, sheets: list, engine: str, value: str = "") -> Html:
-    """The parts received: words, and the parts of the engines' data sheets to tick, which write theirs into those words (job.mjs).
-
-    `engine` is the one that is chosen. A part that not every one of the sheets has names those that have it.
-    """
-    ticks = []
-    for part in PARTS:
-        having = [sheet.name for sheet in sheets if part in parts_of(sheet)]
-        if having:
-            ticks.append(
-                el(
-                    "label",
-                    el(
-                        "input",
-                        type="checkbox",
-                        data_job_part=part.word,
-                        data_called=part.called,
-                        data_engines=" ".join(having) if len(having) < len(sheets) else None,
-                        checked=part.named_in(value),
-                    ),
-                    part.word,
-                    class_="job-pick",
-                    hidden=engine not in having,
-                )
-            )
-    return el(
-        "div",
-        field(
-            form,
-            "Parts received",
-            "received",
-            hint="Such as: two heads, crank, four rods.",
-            maxlength=600,
-            value=value or None,
-        ),
-        (
-            el(
-                "fieldset",
-                el("legend", "Tick what came, or write it above"),
-                *ticks,
-                class_="job-which job-parts",
-            )
-            if ticks
-            else None
-        ),
-        class_="job-received",
-    )
-
-
-def start_form(names, by: str = "", engine: str = "", shop: str = "", asleep: bool = False) -> Html:
-    """Two taps from nothing to a job: its name, and Start. Engine and shop are those of the job before; `asleep` until a script wakes it."""
-    choose = el(
-        "div",
-        el("label", "Engine", for_="start-engine"),
-        el(
-            "div",
-            el(
-                "select",
-                *(el("option", name, value=name, selected=name == engine) for name in names),
-                id="start-engine",
-                name="engine",
-                aria_describedby="start-engine-message",
-            ),
-            class_="entry",
-        ),
-        message("start", "engine"),
-        class_="field",
-    )
-    return el(
-        "form",
-        el("input", type="hidden", name="shop", value=shop),
-        el(
-            "div",
-            field(
-                "start",
-                "What you call it",
-                "name",
-                hint="The customer or the machine, such as: orchard frost fan.",
-                maxlength=120,
-            ),
-            choose,
-            received_field(
-                "start",
-                [engine_named(name) for name in names],
-                engine if engine in names else next(iter(names), ""),
-            ),
-            field(
-                "start",
-                "Your initials",
-                "initials",
-                hint="They stand beside every reading that you keep.",
-                maxlength=12,
-                value=by or None,
-            ),
-            class_="fields",
-        ),
-        el(
-            "div",
-            el("button", "Start this job", type="submit", disabled=asleep, class_="go"),
-            class_="job-buttons",
-        ),
-        message("start", ""),
-        data_job_call="new",
-        data_job_form="start",
-        **QUIET,
-        class_="job-form",
-    )
+def _made(feature: Feature) -> Html:
+    shape, low, high = feature.form, feature.low, feature.high
+    if low is not None and high is not None:
+        metric, inch = (f"{shape.bare(low, s)} to {shape.write(high, s)}" for s in ("metric", "inch"))
+        return children("made ", both(metric, inch))
+    if high is not None:
+        return children("made up to ", value(shape, high))
+    if low is not None:
+        return children("made from ", value(shape, low))
+    return children("nominal ", value(shape, feature.nominal))

@@ -11,7 +11,8 @@ _LONGEST_NAME = 60  # of the sheet, in a reason
 
 
 def offer(job: dict, key: str, sheet: dict, of: str, kept: str, now: str, *, on_sheet: bool) -> Html | None:
-    """What of the sheet (on this device as `of`, since `kept`) the job (`key`) has not. `on_sheet`: it stands on the sheet's own page.
+    """What of the sheet (on this device as `of`, since `kept`) the job (`key`) has not. `on_sheet`: it stands
+    on the sheet's own page.
 
     None where the sheet is of another job, and on the job's page where it has nothing new.
     """
@@ -136,7 +137,8 @@ def _line(job: dict, one: returned.New, now: str, replaced: bool) -> Html:
 
 
 def take_over(asked: dict) -> dict:
-    """The job with the readings of a sheet and the lines of what was done that it has not; `kept` is when the sheet came here."""
+    """The job with the readings of a sheet and the lines of what was done that it has not; `kept` is when the
+    sheet came here."""
     sheet = job_of(asked["sheet"])
     return made(returned.take_over(job_of(asked["job"]), sheet, _named(sheet, asked["kept"])))
 

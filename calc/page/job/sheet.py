@@ -1,7 +1,8 @@
 """The size sheet: a job on paper, one page that goes into the box with the parts.
 
-`sheet` gives its body, the same in a terminal and in the browser; `page` a whole file that needs nothing else. What draws the codes
-is passed in, so that this imports no library. Every size stands in both unit systems, of which CSS shows one.
+`sheet` gives its body, the same in a terminal and in the browser; `page` a whole file that needs nothing
+else. What draws the codes is passed in, so that this imports no library. Every size stands in both unit
+systems, of which CSS shows one.
 """
 
 import math
@@ -58,7 +59,8 @@ CAUTIONS_OF = {
     "cam": cautions.BREAK_IN,
 }  # by the groups of the engine's sheet that a job's parts have
 
-# Told by shape as well, for a printer with one ink: a tick in a ring, a cross in a square, a question in a diamond, a dash in a triangle.
+# Told by shape as well, for a printer with one ink: a tick in a ring, a cross in a square, a question in a
+# diamond, a dash in a triangle.
 _SHAPES = {
     "pass": '<circle cx="8" cy="8" r="7"/><path d="M4.5 8.2 7 10.8 11.6 5.2"/>',
     "fail": '<path class="full" d="M1 1h14v14H1z"/><path class="gap" d="M4 4l8 8M12 4l-8 8"/>',
@@ -70,14 +72,15 @@ _SHAPES = {
 
 
 def css() -> str:
-    """The sheet's style, the same for one that stands alone and one on a page of the site, which puts it in beside the sheet."""
+    """The sheet's style, the same for one that stands alone and one on a page of the site, which puts it in
+    beside the sheet."""
     return _data("sheet.css")
 
 
 def sheet(job: dict, codes: tuple | None = None, draw_code=None, here: str = "") -> Html:
-    """The sheet's body. `codes` are the links that carry the job (calc.job.codes.links): None where there is no address to open, empty
-    where the job is too large for them; `here` is an address that opens on no other device, where that is why there are none.
-    `draw_code(link)` gives one as SVG, or None where it cannot."""
+    """The sheet's body. `codes` are the links that carry the job (calc.job.codes.links): None where there is
+    no address to open, empty where the job is too large for them; `here` is an address that opens on no other
+    device, where that is why there are none. `draw_code(link)` gives one as SVG, or None where it cannot."""
     rows, engine, corrected = judge(job), sheet_of(job), _corrected(job)
     stages = [stage for stage in STAGES if any(key[2] == stage for key in current(job))] or [
         "received",
@@ -103,7 +106,8 @@ def page(
     paper: str = "A4",
     here: str = "",
 ) -> str:
-    """The sheet as one HTML file that needs nothing else. ValueError for a system or paper that there is not."""
+    """The sheet as one HTML file that needs nothing else. ValueError for a system or paper that there is
+    not."""
     if system not in SYSTEMS or paper not in PAPERS:
         raise ValueError(f"{system} and {paper}: give metric or inch, A4 or Letter")
     head = el(
@@ -160,7 +164,8 @@ def _day(at: str) -> str:
 
 
 def _read_by(job) -> tuple[str, str]:
-    """When the readings that count were taken, and how many by whom: 2026-11-18 to 2026-11-24, MK (31), RB (9)."""
+    """When the readings that count were taken, and how many by whom: 2026-11-18 to 2026-11-24, MK (31), RB
+    (9)."""
     readings = list(current(job).values())
     if not readings:
         return "nothing yet", "nobody"
@@ -216,7 +221,8 @@ def _sizes(rows, engine, stages, corrected) -> Html:
 
 
 def _limits(feature, rows) -> Html | str:
-    """What the size is judged by: the limits of the size that it was finished to, and the wear limit that it was received with."""
+    """What the size is judged by: the limits of the size that it was finished to, and the wear limit that it
+    was received with."""
     if feature is None:
         return "not on a data sheet here"
     steps = {judged.step for row in rows for judged in (row.assembly or row.finished,) if judged} or {
@@ -300,7 +306,8 @@ def _judged(feature, judged, corrected, was_worn) -> Html:
 
 
 def _digits(text: str) -> str:
-    """The number of a typed size, without unit and doubt: "54.987 mm ± 4 µm" → 54.987, "1 31/64 in" → 1 31/64."""
+    """The number of a typed size, without unit and doubt: "54.987 mm ± 4 µm" → 54.987, "1 31/64 in" → 1
+    31/64."""
     found = re.match(r"\s*\(?\s*([+\-−]?\s?[\d.,/ \u00a0\u202f]*\d)", text)
     return found[1].replace("-", "−").replace(",", ".") if found else text.strip()
 
@@ -338,7 +345,8 @@ def _shape(state: str) -> Html:
 
 
 def _notes(job, rows, engine, corrected) -> Html:
-    """How to read the table, what was corrected, and what to do about each size that is not simply in order."""
+    """How to read the table, what was corrected, and what to do about each size that is not simply in
+    order."""
     said = (
         "± expanded doubt, k = 2; a reading without one is taken as it is. As received is judged by the wear"
         " limit, else by the limits; proven at 95 % (ISO 14253-1)."
@@ -376,8 +384,8 @@ def _notes(job, rows, engine, corrected) -> Html:
 
 
 def _corrected(job) -> dict:
-    """{(feature, place, stage): all that was read there} where it was read more than once, in the order of the sheet; what was taken
-    back comes last."""
+    """{(feature, place, stage): all that was read there} where it was read more than once, in the order of
+    the sheet; what was taken back comes last."""
     told = {}
     for reading in job["readings"]:
         told.setdefault(_key(reading), []).append(reading)
@@ -487,7 +495,8 @@ def _missing(job, engine) -> Html:
 
 
 def _by_group(missing, engine) -> dict:
-    """{group: words} of the groups of the engine's sheet of which most was not read: "every size of the rods but Big-end bore, bolted up"."""
+    """{group: words} of the groups of the engine's sheet of which most was not read: "every size of the rods
+    but Big-end bore, bolted up"."""
 
     def group(feature):
         return feature.id.partition(".")[0]
@@ -510,8 +519,8 @@ def _by_group(missing, engine) -> dict:
 
 
 def _named(missing, engine) -> str:
-    """The sizes by name, with their places where some of them were read; intake and exhaust of the same as one. Where there are too many
-    for a page, most by their group."""
+    """The sizes by name, with their places where some of them were read; intake and exhaust of the same as
+    one. Where there are too many for a page, most by their group."""
     grouped = _by_group(missing, engine) if len(missing) > MOST_NAMED else {}
     missing = [
         (feature, places)
