@@ -101,6 +101,13 @@ def test_every_field_that_names_a_feature_keeps_what_is_typed_and_fills_it_in_ag
             )
 
 
+@pytest.mark.parametrize("calculator", [c for c in every()], ids=lambda c: c.id)
+def test_a_cylinder_is_not_offered_beside_its_valves(calculator):
+    """Whoever holds valve "1 intake" is not asked whether it is cylinder "1"."""
+    offered = choices(fresh(), calculator.id)
+    assert not {place.partition(" ")[0] for place in offered if " " in place} & set(offered)
+
+
 def test_the_calculators_measure_most_of_what_an_engine_has():
     """A feature that no calculator takes is written down on the job's page; they must stay the fewer."""
     sheet = engine("TS-16")

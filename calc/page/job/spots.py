@@ -114,10 +114,9 @@ def choices(calculator: Calculator, sheet: Engine | None, features: dict[str, st
         for f in _twins(sheet, spot.named)
         if f.places
     ]
-    found: list[str] = []
-    for its in sorted(dict.fromkeys(places), key=len, reverse=True):
-        cylinders = {_cylinder(place) for place in found}  # 1 to 4 are chosen with their valves
-        found += [place for place in its if place not in found and place not in cylinders]
+    every = dict.fromkeys(place for its in sorted(places, key=len, reverse=True) for place in its)
+    with_valves = {_cylinder(place) for place in every if place != _cylinder(place)}
+    found = [place for place in every if place not in with_valves]  # a cylinder is chosen with its valve
     return sorted(found, key=_cylinder) if all(place[:1].isdigit() for place in found) else found
 
 
