@@ -18,8 +18,10 @@ import shutil
 import subprocess
 import sys
 from collections import Counter
+from fnmatch import fnmatch
 from pathlib import Path
 
+from calc.stations.index import STATIONS
 from scripts import environment
 
 FOLDER = environment.CACHE / "mutants"
@@ -37,8 +39,7 @@ GROUPS = {  # what is spoilt: the tests that must see it
         ["tests/core/test_quantity.py"],
     ),
     **{
-        station: ([f"calc/stations/{station}/*"], [f"tests/stations/{station}", ROWS])
-        for station in ("measuring", "heads", "rods", "lifters", "threads")
+        station: ([f"calc/stations/{station}/*"], [f"tests/stations/{station}", ROWS]) for station in STATIONS
     },
 }
 # mutmut, without the mutants of words and sources, and without calls that lack some. Where pytest does not
@@ -85,13 +86,11 @@ def prepare(group: str) -> Path:
             box / name,
             ignore=shutil.ignore_patterns("__pycache__", "browser", "scripts"),
         )
-    for pattern in files:
-        for path in box.glob(pattern):
-            if path.suffix == ".py":
-                copy = undecorated(path.read_text(encoding="utf-8"))
-                path.write_text(
-                    copy.replace("-> Drawing:", "-> Drawing:  # pragma: no mutate block"), encoding="utf-8"
-                )
+    for path in spoilt_in(box, files):
+        copy = undecorated(path.read_text(encoding="utf-8"))
+        path.write_text(
+            copy.replace("-> Drawing:", "-> Drawing:  # pragma: no mutate block"), encoding="utf-8"
+        )
     settings = {
         "source_paths": ["calc"],
         "only_mutate": files,
@@ -110,17 +109,12 @@ def prepare(group: str) -> Path:
         "timeout_constant": 2.0,
         "use_git_change_detection": False,
     }
-    checks = box / "tests" / "checks.py"
-    beside = tuple(test.removesuffix(".py").replace("/", ".").replace(".test_", ".") for test in tests)
-    checks.write_text(
-        re.sub(
-            r'^    "(tests\..+)",\n',
-            lambda line: line[0] if line[1].startswith(beside) else "",
-            checks.read_text(encoding="utf-8"),
-            flags=re.MULTILINE,
-        ),
-        encoding="utf-8",
-    )
+    beside = tuple(test.removesuffix(".py").replace("/test_", "/") for test in tests)
+    checks = box / "tests/checks"
+    for path in checks.rglob("*.py"):
+        table = path.relative_to(checks).with_suffix("").as_posix()
+        if path.name != "__init__.py" and not f"tests/{table}".startswith(beside):
+            path.unlink()
     # Collected a second time in one process, pytest escapes the names of tests once more and no longer finds
     # them.
     unescaped = (
@@ -142,6 +136,15 @@ def prepare(group: str) -> Path:
         }
         environment.put(path, json.dumps(known))
     return box
+
+
+def spoilt_in(root: Path, files: list[str]) -> list[Path]:
+    """The modules that the patterns name, as mutmut reads them: a star goes into folders too."""
+    return [
+        path
+        for path in sorted((root / "calc").rglob("*.py"))
+        if any(fnmatch(path.relative_to(root).as_posix(), pattern) for pattern in files)
+    ]
 
 
 def undecorated(source: str) -> str:
