@@ -145,6 +145,11 @@ def at_heat(
     return Heat(tag, when, interference, give, moduli, strengths, begins)
 
 
+def short_by(of: Number) -> Number:
+    """By how much a size or an interference falls short of nothing, to be told in a sentence."""
+    return constant("", "", SIZE, -float(of))
+
+
 def bore_moved(symbol: str, label: str, joint: Joint, grip: Number, give: Value, modulus: Number) -> Number:
     """How far the ring's bore moves when it is pressed in with that grip: less than nothing, it closes."""
     pressure = fit.contact_pressure(grip, joint.size, give)

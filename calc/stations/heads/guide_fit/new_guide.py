@@ -2,12 +2,11 @@
 
 from calc.core.conformance import past
 from calc.core.result import Judged, Limit, Text, say
-from calc.core.working import Number, constant
 from calc.stations.heads.guide_fit.asked import In
 from calc.stations.heads.guide_fit.clearance import Clearance
 from calc.stations.heads.guide_fit.grip import Grip
 from calc.stations.heads.guide_fit.sizes import Sizes
-from calc.stations.shared.forms import SIZE
+from calc.stations.shared.ring_in_wall import short_by
 
 
 def verdict(i: In, sizes: Sizes, grip: Grip, stem: Clearance) -> Judged:
@@ -65,13 +64,13 @@ def _never_holds(grip: Grip) -> Judged | None:
     do_not = say("Do not fit this guide. {other}", other=_guide_that_serves(grip))
     part, share = grip.hardest
     if grip.interference <= 0:
-        return "fail", say("Falls in: guide {d} under the hole", d=_short(grip.interference)), do_not
+        return "fail", say("Falls in: guide {d} under the hole", d=short_by(grip.interference)), do_not
     if grip.cold.interference <= 0:
         return "fail", say("No grip: roughness takes up all {d}", d=grip.interference), do_not
     if grip.cracks:
         return "fail", say("Head may crack: {s} of its strength", s=share), do_not
     if grip.room < 0:
-        return "fail", say(part + " gives way: {d} too much", d=_short(grip.room)), do_not
+        return "fail", say(part + " gives way: {d} too much", d=short_by(grip.room)), do_not
     if grip.left <= 0:
         return "fail", say("Comes loose: {d} left " + grip.loosest, d=grip.left), do_not
     return None
@@ -155,7 +154,7 @@ def _not_to_ream(i: In, stem: Clearance) -> Judged | None:
     if stem.stock <= 0:
         return (
             "attention",
-            say("Nothing to ream: bore already {d} larger", d=_short(stem.stock)),
+            say("Nothing to ream: bore already {d} larger", d=short_by(stem.stock)),
             "Take a guide that comes with a smaller bore, or measure this one again once it is in.",
         )
     if i.least_stem is not None and past(i.least_stem, i.stem):
@@ -168,8 +167,3 @@ def _not_to_ream(i: In, stem: Clearance) -> Judged | None:
             ),
         )
     return None
-
-
-def _short(of: Number) -> Number:
-    """By how much a number falls short of nothing."""
-    return constant("", "", SIZE, -float(of))

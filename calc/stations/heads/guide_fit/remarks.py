@@ -2,11 +2,10 @@
 
 from calc.core.conformance import past
 from calc.core.result import Remark, note, warning
-from calc.core.working import constant
 from calc.stations.heads.guide_fit.asked import In
 from calc.stations.heads.guide_fit.clearance import Clearance
 from calc.stations.heads.guide_fit.grip import Grip
-from calc.stations.shared.forms import DEGREES_C
+from calc.stations.heads.temper import loses_temper
 
 # Common practice, no source, m: more than this to ream is another guide's bore; a guide that keeps less grip
 # than this may slide when seats are driven in beside it.
@@ -31,7 +30,7 @@ def remarks_on_new(i: In, grip: Grip, stem: Clearance) -> tuple[Remark | None, .
             if grip.gives and not grip.cracks
             else None
         ),
-        _loses_temper(i, grip),
+        loses_temper(grip.joint.wall.material, i.head_temperature),
         _first_close(i, stem),
     )
 
@@ -47,7 +46,7 @@ def remarks_on_fitted(i: In, grip: Grip, stem: Clearance) -> tuple[Remark | None
             " neither can be measured."
         ),
         _in_the_oven(i, grip),
-        _loses_temper(i, grip),
+        loses_temper(grip.joint.wall.material, i.head_temperature),
         _first_close(i, stem),
     )
 
@@ -67,17 +66,6 @@ def _in_the_oven(i: In, grip: Grip) -> Remark | None:
             t=i.oven_temperature,
         )
     return None
-
-
-def _loses_temper(i: In, grip: Grip) -> Remark | None:
-    head = grip.joint.wall.material
-    if not head.limit_temperature or float(i.head_temperature) <= head.limit_temperature:
-        return None
-    return warning(
-        "{name} begins to lose its temper above {t}.",
-        name=head.name,
-        t=constant("", "", DEGREES_C, head.limit_temperature),
-    )
 
 
 def _first_close(i: In, stem: Clearance) -> Remark | None:

@@ -6,7 +6,9 @@ from calc.core.working import Number, constant
 from calc.reference.materials import Material
 from calc.stations.heads.seat_fit.asked import In
 from calc.stations.heads.seat_fit.grip import Grip
-from calc.stations.shared.forms import COARSE, DEGREES_C, ROUGH, SIZE
+from calc.stations.heads.temper import loses_temper
+from calc.stations.shared.forms import COARSE, ROUGH
+from calc.stations.shared.ring_in_wall import short_by
 
 THIN = constant("", "", ROUGH, 1.5e-3)  # rings are two to six millimetres thick; common practice, no source
 
@@ -30,8 +32,7 @@ def _fails(i: In, head: Material, grip: Grip) -> Judged | None:
     do_not = _advice("Do not fit this ring.", grip)
     bearing = grip.cold.bears
     if grip.interference <= 0:
-        short = constant("", "", SIZE, -float(grip.interference))
-        return "fail", say("Falls in: ring {d} under the pocket", d=short), do_not
+        return "fail", say("Falls in: ring {d} under the pocket", d=short_by(grip.interference)), do_not
     if bearing <= 0:
         return "fail", say("No grip: roughness takes up all {d}", d=grip.interference), do_not
     if head.brittle and grip.head_used > 1:
@@ -93,7 +94,6 @@ def _holds(grip: Grip) -> Judged:
 
 def remarks(i: In, head: Material, grip: Grip, hold_hot: Number) -> tuple[Remark | None, ...]:
     """What else the reader should know of this ring and this pocket."""
-    limit = head.limit_temperature
     return (
         warning(
             "Interference of {d} is more than one part in 150 of the bore: were pocket and ring read at the"
@@ -124,13 +124,7 @@ def remarks(i: In, head: Material, grip: Grip, hold_hot: Number) -> tuple[Remark
         )
         if grip.warming_presses_hardest
         else None,
-        warning(
-            "{name} begins to lose its temper above {t}.",
-            name=head.name,
-            t=constant("", "", DEGREES_C, limit),
-        )
-        if limit and float(i.head_temperature) > limit
-        else None,
+        loses_temper(head, i.head_temperature),
         note(
             "The wall round a pocket is not even. The thinnest was taken: pressure and grip come out on the"
             " low side, the stress in that wall about right."

@@ -8,6 +8,7 @@ from calc.stations.lifters.lifter_bore.bore import Bore
 from calc.stations.lifters.lifter_bore.press import Press
 from calc.stations.shared import honing
 from calc.stations.shared.forms import FINE, SIZE
+from calc.stations.shared.ring_in_wall import short_by
 
 NEAR_YIELD = 0.9  # common practice, no source: nearer than a tenth, the doubt of the readings alone decides
 
@@ -93,7 +94,7 @@ def _too_large_or_near_yield(i: In, bore: Bore, press: Press) -> Judged | None:
     if bore.too_large:
         return (
             "fail",
-            say("Bore too large by {d}", d=constant("", "", SIZE, -float(bore.stock))),
+            say("Bore too large by {d}", d=short_by(bore.stock)),
             "Measure again, both warm alike. If it stays, a larger unit or another body: no plating, no"
             " glue.",
         )

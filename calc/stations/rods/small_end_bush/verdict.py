@@ -3,12 +3,12 @@ look."""
 
 from calc.core.conformance import past
 from calc.core.result import Judged, Limit, Text, say
-from calc.core.working import Number, constant
 from calc.stations.rods.small_end_bush.asked import In
 from calc.stations.rods.small_end_bush.grip import Grip
 from calc.stations.rods.small_end_bush.pin import Pin
 from calc.stations.shared.forms import SIZE
 from calc.stations.shared.honing import bored_first, plan
+from calc.stations.shared.ring_in_wall import short_by
 
 
 def verdict(i: In, grip: Grip, pin: Pin) -> Judged:
@@ -52,11 +52,11 @@ def _grip_fails(i: In, grip: Grip) -> Judged | None:
     other = _bush_that_serves(grip)
     do_not = say("Do not fit this bush. {other}", other=other)
     if grip.interference <= 0:
-        return "fail", say("Falls out: bush {d} under the bore", d=_short(grip.interference)), do_not
+        return "fail", say("Falls out: bush {d} under the bore", d=short_by(grip.interference)), do_not
     if grip.left <= 0 and not grip.gives:
         return "fail", say("Comes loose: {d} left " + grip.loosest, d=grip.left), do_not
     if grip.room < 0:
-        return "fail", say(grip.hardest[0] + " gives way: {d} too much", d=_short(grip.room)), do_not
+        return "fail", say(grip.hardest[0] + " gives way: {d} too much", d=short_by(grip.room)), do_not
     if past(i.least_grip, grip.left):
         return (
             "fail",
@@ -115,7 +115,7 @@ def _worth_a_look(i: In, grip: Grip, pin: Pin) -> Judged | None:
     if i.honed is None and pin.stock <= 0:
         return (
             "attention",
-            say("Nothing to hone: bore already {d} larger", d=_short(pin.stock)),
+            say("Nothing to hone: bore already {d} larger", d=short_by(pin.stock)),
             "Take a bush that comes with a smaller bore, or measure this one again once it is in.",
         )
     return None
@@ -150,8 +150,3 @@ def _to_hone(pin: Pin) -> Judged:
             a=pin.to_hone,
         ),
     )
-
-
-def _short(of: Number) -> Number:
-    """By how much a number falls short of nothing."""
-    return constant("", "", SIZE, -float(of))
