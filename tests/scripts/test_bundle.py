@@ -262,9 +262,12 @@ def test_each_stations_calculators_are_packed_by_themselves(made):
             names = packed.namelist()
         assert all(file.startswith(f"calc/stations/{name}/") for file in names)
         assert len(names) >= len(stations.station(name).CALCULATORS)
+        assert not {f"calc/stations/{name}/{own}.pyc" for own in ("checks", "orders")} & set(names), (
+            "a job asks all stations for these"
+        )
     assert {path.stem for path in (made[1] / "stations").iterdir()} == set(stations.STATIONS)
     memory = (made[1] / "memory.wasm").read_bytes()
-    held = set(re.findall(rb"calc/(\w+)/(\w+)/(?!__init__)\w", memory))
+    held = set(re.findall(rb"calc/(\w+)/(\w+)/(?!__init__|checks|orders)\w", memory))
     assert (b"reference", b"standards") in held
     # one example was worked in it, and traces of that are left
     assert {own for floor, own in held if floor == b"stations"} <= {b"shared", stations.STATIONS[0].encode()}
