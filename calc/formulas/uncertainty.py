@@ -63,7 +63,7 @@ def combined(parts: Iterable[Value]) -> Value:
     return sqrt(sum(u**2 for u in parts))
 
 
-def effective_freedom(total: Value, parts: Iterable[tuple[Value, float]]) -> Value:
+def effective_freedom(total: Value, parts: Iterable[tuple[Value, Value]]) -> Value:
     """Welch and Satterthwaite's effective degrees of freedom (GUM G.4.1) from (u, degrees of freedom) of the
     parts that have any; parts that are sure of themselves are left out. `ENOUGH` at most."""
     unsure = [(u, freedom) for u, freedom in parts if u > 0]

@@ -71,6 +71,7 @@ def units(i: In) -> Answer:
 
     No range: what can be read can be converted.
     """
+    assert i.value.form, "what is entered has a form"
     found = i.value.form.kind
     rows = [
         (unit.symbol or "as a number", figures(to_unit(float(i.value), unit), DIGITS)) for unit in found.units

@@ -30,10 +30,9 @@ class Drills:
 
     def with_hole(self, diameter: float) -> Drilled:
         i, feed = self.i, self.feed
-        flow = small_hole.flow(
-            small_hole.wall_flow(diameter, float(i.wall), float(feed.viscosity), float(i.pressure)),
-            small_hole.edge_flow(diameter, float(feed.density), float(i.pressure), float(i.discharge)),
-        )
+        by_wall = small_hole.wall_flow(diameter, float(i.wall), float(feed.viscosity), float(i.pressure))
+        by_edge = small_hole.edge_flow(diameter, float(feed.density), float(i.pressure), float(i.discharge))
+        flow = float(small_hole.flow(by_wall, by_edge))
         used = float(feed.lost) / flow / float(feed.window)
         return Drilled(flow, used, float(feed.running) * float(feed.flow) / flow)
 

@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from calc.core.kinds import AREA, DYNAMIC_VISCOSITY, SPEED, TIME, VOLUME
 from calc.core.result import Source, impossible
-from calc.core.working import Number, constant, form, step
+from calc.core.working import Number, Value, constant, form, step
 from calc.formulas import annular_gap
 from calc.reference import sources
 from calc.stations.lifters.plunger_leak.asked import In
@@ -105,7 +105,7 @@ def leak_of(i: In) -> Leak:
     return Leak(clearance, pressure, viscosity, leakage, time, centred, touching, least, most, sink, reynolds)
 
 
-def _leak(i: In, gap: _Gap, viscosity: Number, pressure: Number) -> Number:
+def _leak(i: In, gap: _Gap, viscosity: Number, pressure: Number) -> Value:
     return annular_gap.leak(gap.middle, gap.radial, i.length, viscosity, pressure, i.eccentricity)
 
 

@@ -18,7 +18,7 @@ class Place(NamedTuple):
 def places_of(i: In) -> list[Place]:
     """Where each hole stands, the first one first."""
     turn, radius = 2 * math.pi, float(i.pitch_circle) / 2
-    pitch = trig.hole_pitch(round(float(i.holes))) * (1 if i.sense == AGAINST else -1)
+    pitch = float(trig.hole_pitch(round(float(i.holes)))) * (1 if i.sense == AGAINST else -1)
     angles = [(float(i.first) + n * pitch) % turn for n in range(round(float(i.holes)))]
     angles = [0.0 if turn - a < 1e-9 else a for a in angles]
     x, y = float(i.centre_x), float(i.centre_y)

@@ -3,7 +3,7 @@
 from typing import NamedTuple
 
 from calc.core.result import Table
-from calc.core.working import Number, constant, step
+from calc.core.working import Number, Value, constant, step
 from calc.formulas import uncertainty
 from calc.formulas.warm_reading import GAUGE_ALPHA
 from calc.reference import sources
@@ -33,7 +33,7 @@ def budget_of(i: In, spread: Number, n: Number) -> list[Part]:
     return [_repeats(i, spread, n), *_of_the_gauge(i), *_of_warmth(i, part_alpha, gauge_alpha, unknown)]
 
 
-def _part(symbol: str, words: str, u: Number, shape: str, divisor: Number | float, advice: str) -> Part:
+def _part(symbol: str, words: str, u: Value, shape: str, divisor: Value, advice: str) -> Part:
     named = step(symbol, f"Standard uncertainty: {words[0].lower()}{words[1:]}", MICRO, u, sources.GUM)
     return Part(words, named, shape, float(divisor), advice)
 

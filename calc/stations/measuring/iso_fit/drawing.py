@@ -13,7 +13,10 @@ def zones_drawn(fit: Fit, size: Number, parts: list[Part]) -> Drawing:
     reads = {part.name: float(part.read) - float(size) for part in parts}
     marks = [0.0, *(deviation for zone in zones for deviation in (zone.upper, zone.lower)), *reads.values()]
     scale, bottom = 0.6 / (max(marks) - min(marks)), min(marks)
-    shapes = [Line(((0, 0), (1, 0)), "outline"), Label((1, 0.015), say("nominal {D}", D=size), "end")]
+    shapes: list[Area | Line | Label] = [
+        Line(((0, 0), (1, 0)), "outline"),
+        Label((1, 0.015), say("nominal {D}", D=size), "end"),
+    ]
     signed: dict[str, Text] = {}
     for zone, name, x, hatch in ((zones[0], "Hole", 0.14, "a"), (zones[1], "Shaft", 0.44, "b")):
         shape = as_fine_as(DEVIATION, zone)

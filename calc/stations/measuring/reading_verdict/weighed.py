@@ -77,9 +77,10 @@ def _standardised(i: In, u: Number) -> tuple[Number | None, Number | None]:
 
 
 def _probability(a: Number | None, b: Number | None) -> Number:
-    if b is None:
-        return phi(a)
-    return phi(b) if a is None else probability(a, b)
+    if a is None:
+        assert b is not None, "there is a limit"
+        return phi(b)
+    return phi(a) if b is None else probability(a, b)
 
 
 def _over(upper: Number | None, lower: Number | None) -> Number | None:

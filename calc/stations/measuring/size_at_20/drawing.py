@@ -17,9 +17,8 @@ def correction_over_warmth(i: In, correction: Number) -> Plot:
     temperatures = [low + (high - low) * n / 12 for n in range(13)]
 
     def by(t: float, gauge: float) -> float:
-        return (
-            warm_reading.at_reference(reading, part.mean_alpha(t), gauge_alpha, t, gauge, REFERENCE) - reading
-        )
+        mean = part.mean_alpha(t)
+        return float(warm_reading.at_reference(reading, mean, gauge_alpha, t, gauge, REFERENCE)) - reading
 
     return Plot(
         "What warmth adds to the reading, to be taken off again",

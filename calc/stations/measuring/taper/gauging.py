@@ -35,7 +35,7 @@ def refuse_half_a_gauging(i: In) -> None:
 
 def off_by(i: In, side: Number) -> Number | None:
     """What the side as read stands steeper than wanted; None where it was not read."""
-    if i.read_low is None or i.read_high is None:
+    if i.read_low is None or i.read_high is None or i.blocks is None:
         return None
     read = float(trig.side_angle_over_rollers(i.read_low, i.read_high, i.blocks))
     return constant("", "", MINUTES, read - float(side))

@@ -5,7 +5,7 @@ import math
 from calc.core.kinds import ANGLE, LENGTH
 from calc.core.reading import quantity
 from calc.core.result import impossible
-from calc.core.working import Number, constant
+from calc.core.working import Value, constant
 from calc.formulas import trigonometry as trig
 from calc.stations.measuring.taper.asked import In
 from calc.stations.shared.forms import COARSE, SIZE
@@ -13,8 +13,9 @@ from calc.stations.shared.forms import COARSE, SIZE
 STEEPEST = quantity("60°", ANGLE)
 
 
-def ratio_of(i: In) -> Number:
+def ratio_of(i: In) -> Value:
     """Raises where what was given is no cone, or one that comes to a point before its small end."""
+    assert i.by.form, "what is entered has a form"
     kind = i.by.form.kind
     if kind is LENGTH:
         return _from_ends(i)
@@ -34,7 +35,7 @@ def ratio_of(i: In) -> Number:
     return ratio
 
 
-def _from_ends(i: In) -> Number:
+def _from_ends(i: In) -> Value:
     if not 0 < i.by < i.large:
         raise impossible(
             "by",
