@@ -153,10 +153,12 @@ def files(root: Path, station: str, id: str) -> dict[str, Path]:
 
 
 def left_to_replace(station: str, id: str, root: Path = ROOT) -> list[str]:
-    """Where the example still stands, as file:line: in the module, its outside numbers and its station's
-    pages."""
+    """Where the example still stands, as file:line: in the module, or the modules of the folder that it has
+    become, its outside numbers and its station's pages."""
     laid = files(root, station, id)
-    places = [laid["module"], laid["checks"], *sorted((root / "docs" / station).rglob("*.md"))]
+    folder = laid["module"].with_suffix("")
+    modules = sorted(folder.rglob("*.py")) if folder.is_dir() else [laid["module"]]
+    places = [*modules, laid["checks"], *sorted((root / "docs" / station).rglob("*.md"))]
     return [
         f"{path.relative_to(root)}:{number}"
         for path in places
@@ -243,9 +245,11 @@ def main(arguments: list[str] | None = None) -> int:
     except ValueError as error:
         print(error, file=sys.stderr)
         return 2
+    name = asked.id.replace("-", "_")
+    print(f"Now replace what is marked {MARK}. See it: python3 -m calc run {asked.id} --example")
     print(
-        f"Now replace what is marked {MARK}, and test it:"
-        f" python3 scripts/test.py tests -k '{asked.id} or {asked.id.replace('-', '_')}'"
+        f"Test it: python3 scripts/test.py tests/stations/{asked.station} tests/test_*.py"
+        f" -k '{asked.id} or {name}'"
     )
     return 0
 

@@ -59,6 +59,16 @@ def test_what_is_left_to_replace_is_named(tree):
     assert not new_calculator.left_to_replace("heads", ID, tree)
 
 
+def test_what_is_left_to_replace_is_named_in_a_calculator_that_has_become_a_folder(tree):
+    module, *_ = new_calculator.lay("heads", ID, TITLE, root=tree)
+    folder = module.with_suffix("")
+    folder.mkdir()
+    module.rename(folder / "__init__.py")
+    assert "calc/stations/heads/rocker_play/__init__.py:1" in new_calculator.left_to_replace(
+        "heads", ID, tree
+    )
+
+
 @pytest.mark.parametrize(
     "station, id, words",
     [
