@@ -13,7 +13,7 @@ from calc.declare.quantity import Quantity, with_unit
 from calc.declare.result import Result
 from calc.declare.standing import Standing
 from calc.page import result as result_page
-from calc.page.form import form
+from calc.page.entries import entry_fields
 from calc.page.html import Html, both, children, el, quantity, value
 from calc.reference import cautions, engine
 from calc.stations.index import find
@@ -40,7 +40,7 @@ def calculator_html(
         **{name: _named(calculator, name, text) for name, text in (presets or {}).items()},
     }
     found = evaluate(calculator, presets, standing=filled)
-    fields = form(
+    fields = entry_fields(
         calculator, evaluate(calculator).taken if filled else found.taken, anchor, presets if filled else {}
     )
     verdict = el("div", result_page.verdict(found, anchor), data_part="verdict", class_="part-verdict")

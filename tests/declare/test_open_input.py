@@ -20,7 +20,7 @@ from calc.declare.calculator import (
     choice,
     evaluate,
 )
-from calc.page.form import form as form_html
+from calc.page.entries import entry_fields
 from calc.page.report import declaration_data, declaration_text, result_data
 
 KINDS = (LENGTH, RATIO, ANGLE, MASS, FORCE)
@@ -126,7 +126,7 @@ def test_the_example_stands_in_the_form_with_its_unit_in_either_system():
     declared = thing.input["value"]
     assert (declared.default_text("metric"), declared.default_text("inch")) == ("24 mm", "0.9449 in")
     assert strict.input["value"].default_text("inch") == "2.5 kg"  # typed in a unit of its own: left as it is
-    html = form_html(thing, evaluate(thing).taken, "a", {"value": "25 mm"})
+    html = entry_fields(thing, evaluate(thing).taken, "a", {"value": "25 mm"})
     assert (
         'data-metric="24 mm"' in html
         and 'data-inch="0.9449 in"' in html

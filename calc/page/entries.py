@@ -1,7 +1,8 @@
-"""A calculator's form: every field with its symbol, unit, how to measure it, and a place for one sentence."""
+"""Where entries are typed: every field of a calculator with its symbol, unit, how to measure it, and a place
+for one sentence."""
 
 from calc.core.kinds import LENGTH, TEMPERATURE
-from calc.core.working import form as form_of
+from calc.core.working import form
 from calc.core.writing import to_unit
 from calc.declare.calculator import Calculator
 from calc.declare.choice import Choice
@@ -13,7 +14,7 @@ from calc.declare.warm import WARM
 from calc.page.html import Html, both, children, el, symbol
 
 
-def form(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, presets: dict) -> Html:
+def entry_fields(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, presets: dict) -> Html:
     """Fields in declared order; those that rarely change stand folded below, and the temperatures of warm
     readings last. They are empty, with the example's values as hints; `presets` are filled in as if they had
     been read."""
@@ -262,7 +263,7 @@ def _warm_row(declared: Quantity, anchor: str, presets: dict) -> Html:
                 el("label", WARM[part].capitalize(), for_=id),
                 el(
                     "div",
-                    _entry(name, id, form_of(TEMPERATURE, 0), None, presets.get(name), f"{id}-message"),
+                    _entry(name, id, form(TEMPERATURE, 0), None, presets.get(name), f"{id}-message"),
                     class_="entry",
                 ),
                 _message(id, name),
