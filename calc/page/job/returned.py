@@ -1,8 +1,12 @@
 """What a sheet that came back has for the job that it tells of, and the one tap that takes it over."""
 
+from collections.abc import Sequence
+
 from calc.job import returned
 from calc.job.checking import feature_of
 from calc.job.contents import MOST_DONE, STAGES
+from calc.job.record import Line
+from calc.job.returned import New
 from calc.page.html import Html, children, el
 from calc.page.job.pieces import count, hour, job_of, made, reading
 
@@ -18,92 +22,88 @@ def offer(job: dict, key: str, sheet: dict, of: str, kept: str, now: str, *, on_
     """
     if not returned.belongs(job, sheet):
         return None
-    (new, late), (lines, beyond) = (
-        returned.compare(job, sheet, _named(sheet, kept)),
-        returned.done(job, sheet),
-    )
+    new, late = returned.compare(job, sheet, _named(sheet, kept))
+    lines, beyond = returned.done(job, sheet)
     if not new and not lines and not on_sheet:
         return None
-    it = "This sheet" if on_sheet else children("The sheet that came here ", hour(kept, now))
-    whose = children("the job ", el("strong", job["name"]), " on this device") if on_sheet else "this job"
-    if all_of_it := len(new) + len(lines):
-        has = [
-            el("strong", count(len(found), what))
-            for found, what in ((new, "reading"), (lines, "line"))
-            if found
-        ]
-        told = children(
-            el(
-                "p",
-                it,
-                " belongs to ",
-                whose,
-                " and has ",
-                *has[:1],
-                *(children(" and ", more) for more in has[1:]),
-                " of what was done" if lines else None,
-                " that the job has not:",
-            ),
-            _listed([_line(job, one, now, True) for one in new] + [_done(line) for line in lines]),
-            el(
-                "div",
-                el(
-                    "button",
-                    (
-                        "Take it over into the job"
-                        if all_of_it == 1
-                        else f"Take all {all_of_it} over into the job"
-                    ),
-                    type="button",
-                    data_job_do="take-over",
-                    data_key=key,
-                    data_of=of,
-                    class_="go",
-                ),
-                class_="job-buttons",
-            ),
-            el(
-                "p",
-                "Nothing is overwritten: a size that the job has already stays in its history, and what was"
-                " taken over can be taken back there" + (", a line struck." if lines else "."),
-                class_="job-facts",
-            ),
-        )
-    else:
-        told = el(
-            "p",
-            it,
-            " belongs to ",
-            whose,
-            ", which has ",
-            "none of its later readings to take." if late else "all of its readings.",
-            tabindex="-1",
-            data_job_taken=True,
-        )
+    belongs = children(
+        "This sheet" if on_sheet else children("The sheet that came here ", hour(kept, now)),
+        " belongs to ",
+        children("the job ", el("strong", job["name"]), " on this device") if on_sheet else "this job",
+    )
     return el(
         "section",
-        told,
         (
-            children(
-                el("p", "Left out, because the job has a later reading of the same size:"),
-                _listed([_line(job, one, now, False) for one in late]),
-            )
-            if late
-            else None
+            _offered(job, new, lines, belongs, (key, of), now)
+            if new or lines
+            else _nothing_new(belongs, bool(late))
         ),
-        (
-            children(
-                el("p", f"Left out, because a job has room for {MOST_DONE} lines of what was done:"),
-                _listed([line.text for line in beyond]),
-            )
-            if beyond
-            else None
+        _left_out(
+            "because the job has a later reading of the same size",
+            [_line(job, one, now, False) for one in late],
+        ),
+        _left_out(
+            f"because a job has room for {MOST_DONE} lines of what was done", [line.text for line in beyond]
         ),
         class_="job-returned",
     )
 
 
-def _listed(found: list) -> Html:
+def _offered(
+    job: dict, new: list[New], lines: list[Line], belongs: Html, keys: tuple[str, str], now: str
+) -> Html:
+    """What the job has not, and the one tap that takes it over; `keys` are those of the job and of the
+    sheet."""
+    many = len(new) + len(lines)
+    has = [
+        el("strong", count(len(found), what)) for found, what in ((new, "reading"), (lines, "line")) if found
+    ]
+    tap = el(
+        "button",
+        "Take it over into the job" if many == 1 else f"Take all {many} over into the job",
+        type="button",
+        data_job_do="take-over",
+        data_key=keys[0],
+        data_of=keys[1],
+        class_="go",
+    )
+    return children(
+        el(
+            "p",
+            belongs,
+            " and has ",
+            *has[:1],
+            *(children(" and ", more) for more in has[1:]),
+            " of what was done" if lines else None,
+            " that the job has not:",
+        ),
+        _listed([_line(job, one, now, True) for one in new] + [_done(line) for line in lines]),
+        el("div", tap, class_="job-buttons"),
+        el(
+            "p",
+            "Nothing is overwritten: a size that the job has already stays in its history, and what was"
+            " taken over can be taken back there" + (", a line struck." if lines else "."),
+            class_="job-facts",
+        ),
+    )
+
+
+def _nothing_new(belongs: Html, late: bool) -> Html:
+    return el(
+        "p",
+        belongs,
+        ", which has ",
+        "none of its later readings to take." if late else "all of its readings.",
+        tabindex="-1",
+        data_job_taken=True,
+    )
+
+
+def _left_out(why: str, found: Sequence[str]) -> Html | None:
+    return children(el("p", f"Left out, {why}:"), _listed(found)) if found else None
+
+
+def _listed(found: Sequence[str]) -> Html:
     return el(
         "ul",
         *(el("li", line) for line in found[:MOST_SHOWN]),
@@ -111,11 +111,11 @@ def _listed(found: list) -> Html:
     )
 
 
-def _done(line) -> Html:
+def _done(line: Line) -> Html:
     return children("Struck: " if line.struck else "Done: ", line.text)
 
 
-def _line(job: dict, one: returned.New, now: str, replaced: bool) -> Html:
+def _line(job: dict, one: New, now: str, replaced: bool) -> Html:
     feature, read = feature_of(job, one.reading["feature"]), one.reading
     what = reading(job, read) if read["text"] else "taken back"
     who = ", ".join(filter(None, (STAGES[read["stage"]], hour(read["at"], now), read["by"])))

@@ -6,6 +6,7 @@ import pytest
 from hypothesis import given, settings
 
 import calc
+from calc.job.checking import sheet_of
 from calc.job.codes import FORM, MOST, MOST_CODES, address_in, draw, links, reachable
 from calc.job.contents import JobError
 from calc.job.parts import not_checked
@@ -13,6 +14,8 @@ from calc.job.record import add_reading, current
 from calc.job.share import decode, join
 from calc.job.verdicts import CHANGED, judge
 from calc.page.job import sheet
+from calc.page.job.sheet_marks import CORRECTED, SYSTEMS, WARM, WORN
+from calc.page.job.sheet_missing import GROUP_WORDS
 from calc.reference import cautions
 from tests import markup
 from tests.job.jobs import any_job, done, job, reading
@@ -56,16 +59,16 @@ def test_every_reading_stands_on_it_digit_for_digit():
         else:
             seen[of, row[0]] = row[1:]
     for (id, place, stage), told in current(orchard()).items():
-        label = sheet.sheet_of(orchard()).features[id].label
+        label = sheet_of(orchard()).features[id].label
         cells = next(
             cells for (of, where), cells in seen.items() if of.startswith(label) and where == (place or "–")
         )
         at = 0 if stage == "received" else 2
         size, _, doubt = told["text"].partition(" ± ")
-        worn = sheet.WORN if stage == "received" and (id, place) in was_worn else ""
+        worn = WORN if stage == "received" and (id, place) in was_worn else ""
         assert (
             cells[at] == size.split()[0]
-            and cells[at + 1].removesuffix(sheet.CORRECTED)
+            and cells[at + 1].removesuffix(CORRECTED)
             == (f"± {doubt.split()[0]}" if doubt else "") + worn
         )
     assert len(seen) == len({key[:2] for key in current(orchard())})
@@ -82,7 +85,7 @@ def test_a_size_is_told_with_its_limits_and_verdict():
     rows = table(body(orchard()))
     assert rows[0] == ["Place", "As received ±", "As finished ±", "Verdict"]
     assert ["Main journal 54.735–54.750 mm (0.25 mm undersize); worn at 54.960 mm"] in rows
-    assert ["1", "54.952", f"± 0.004{sheet.WORN}", "54.743", "± 0.003", "In order"] in rows
+    assert ["1", "54.952", f"± 0.004{WORN}", "54.743", "± 0.003", "In order"] in rows
     assert ["4", "56.027", "± 0.003", "56.018", "± 0.003", "Cannot tell"] in rows
     assert ["Crank bow at the centre main up to 0.02 mm"] in rows
     shapes = {
@@ -98,7 +101,7 @@ def test_in_inches_every_size_is_the_same_size():
     assert [
         "Main journal 2.15492–2.15551 in (0.25 mm undersize); worn at 2.16378 in"
     ] in rows  # by hand: ÷ 25.4
-    assert ["1", "2.16346", f"± 0.00016{sheet.WORN}", "2.15524", "± 0.00012", "In order"] in rows
+    assert ["1", "2.16346", f"± 0.00016{WORN}", "2.15524", "± 0.00012", "In order"] in rows
     inch = job(
         engine="RC-40", readings=[reading("crank.main_journal", "1", "finished", "2.2497 in ± 0.0001 in")]
     )
@@ -149,26 +152,26 @@ def test_what_was_corrected_read_warm_or_not_in_order_is_said_below():
     )
     notes = told(part(body(made), "sheet-notes"))
     assert (
-        f"{sheet.CORRECTED} Main bearing housing, bolted up 3, as finished: was 65.008 mm ± 0.004 mm until 2026-11-23 MK, case went back to be bored; taken back."
+        f"{CORRECTED} Main bearing housing, bolted up 3, as finished: was 65.008 mm ± 0.004 mm until 2026-11-23 MK, case went back to be bored; taken back."
         in notes
     )
     assert (
-        f"{sheet.CORRECTED} Height of the stem tip above the spring's bed 3 exhaust, as finished: was 45.80 mm ± 0.02 mm until 2026-11-23 RB, misread the vernier; measured again."
+        f"{CORRECTED} Height of the stem tip above the spring's bed 3 exhaust, as finished: was 45.80 mm ± 0.02 mm until 2026-11-23 RB, misread the vernier; measured again."
         in notes
     )
     assert (
-        f"{sheet.CORRECTED} Main journal 1, as finished: was 54.743 mm ± 0.003 mm until 2026-11-23 RB, read while warm."
+        f"{CORRECTED} Main journal 1, as finished: was 54.743 mm ± 0.003 mm until 2026-11-23 RB, read while warm."
         in notes
     )
     assert (
-        f"{sheet.WARM} Read warm, brought to 20 °C. {sheet.WORN} Was worn past its limit." in notes
+        f"{WARM} Read warm, brought to 20 °C. {WORN} Was worn past its limit." in notes
         and "Rod bend over 100 mm 1: 0.04 mm over the upper limit. Do not fit it." in notes
     )
     assert "Big-end bore, bolted up 4: Only 74 % sure" in notes
     row = next(row for row in table(body(made)) if row[0] == "1" and row[1] == "54.952")
     assert row[3:5] == [
         "54.744",
-        sheet.CORRECTED + sheet.WARM,
+        CORRECTED + WARM,
     ]  # by hand: 54.753 less 15 K of about 11 millionths
 
 
@@ -203,7 +206,7 @@ def test_what_was_done_is_to_be_ordered_checked_and_was_not_checked():
     for feature, places in missing:
         assert (
             re.sub(", (intake|exhaust)$", "", feature.label) in words
-            or f"every size of {sheet.GROUP_WORDS[feature.id.partition('.')[0]]}" in words
+            or f"every size of {GROUP_WORDS[feature.id.partition('.')[0]]}" in words
         )
     assert "Seat pocket bore, intake and exhaust;" in told(
         part(body(job(received="heads", readings=[])), "sheet-words")
@@ -545,7 +548,7 @@ def test_any_job_makes_a_sheet_of_sound_markup(strange):
     }
 
 
-@pytest.mark.parametrize("system", sheet.SYSTEMS)
+@pytest.mark.parametrize("system", SYSTEMS)
 @pytest.mark.parametrize("paper", sheet.PAPERS)
 def test_a_page_needs_nothing_else(system, paper):
     whole = sheet.page(orchard(), links(orchard(), BASE), draw, system=system, paper=paper)
