@@ -20,7 +20,7 @@ from calc.page.report import declaration_data, declaration_text, result_data, re
 from calc.stations.index import every, find
 
 
-def main(arguments: list[str] | None = None) -> int:
+def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
         prog="python -m calc", description="Sizes of re-machined engine parts, checked."
     )
@@ -69,6 +69,11 @@ def main(arguments: list[str] | None = None) -> int:
     sheet.add_argument("--paper", choices=("A4", "Letter"), default="A4")
     sheet.add_argument("--units", choices=("metric", "inch"), default="metric")
     sheet.add_argument("-o", dest="out", metavar="FILE", help="write it there, not to standard output")
+    return parser
+
+
+def main(arguments: list[str] | None = None) -> int:
+    parser = _parser()
     asked, rest = parser.parse_known_args(arguments)
     if asked.command == "run" and not any(word.startswith("-") for word in rest):
         asked.entries += rest  # those behind an option, which argparse leaves over

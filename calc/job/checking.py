@@ -31,7 +31,8 @@ from calc.reference import engine as engines
 
 
 def sheet_of(job: dict) -> "engines.Engine | None":
-    """The data sheet of the job's engine, None where this handbook has not got it. JobError where it has one that cannot be used."""
+    """The data sheet of the job's engine, None where this handbook has not got it. JobError where it has one
+    that cannot be used."""
     try:
         return engines.engine(job["engine"])
     except KeyError:
@@ -75,12 +76,10 @@ def checked(data) -> dict:
                 f"The mark of the job's data sheet, {quoted(data['sheet'])}, is none; give eight hexadecimal"
                 " digits, or leave it out."
             )
-    for key in ("name", "engine"):
+    sheet = f"the name of a data sheet, such as {engines.DEMO}"
+    for key, wanted in (("name", "what you know it by"), ("engine", sheet)):
         if not data[key].strip():
-            raise JobError(
-                f"The job's {key} is empty; give"
-                f" {'what you know it by' if key == 'name' else 'the name of a data sheet, such as ' + engines.DEMO}."
-            )
+            raise JobError(f"The job's {key} is empty; give {wanted}.")
     check_time("The job's start", data["started"])
     for key, most in (("done", MOST_DONE + MOST_STRUCK), ("readings", MOST_READINGS)):
         if not isinstance(data[key], list):
@@ -125,7 +124,8 @@ def checked_entries(data: list) -> list:
 
 
 def checked_reading(job: dict, data, where: str) -> dict:
-    """One reading, looked at, its keys in order. One of another kind than the sheet's, which may have changed, is kept."""
+    """One reading, looked at, its keys in order. One of another kind than the sheet's, which may have
+    changed, is kept."""
     if not isinstance(data, dict):
         raise JobError(f"{where} is not a reading.")
     check_keys(where, data, READING_KEYS, BESIDE)

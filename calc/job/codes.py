@@ -8,13 +8,15 @@ from calc.job.contents import JobError
 
 PAGE = "job/received/"  # the page of the handbook that reads a link
 FORM = "v1."
-MOST = 1100  # characters of a job in one code: 117 modules across with the border, 0.36 mm each where the code is 42 mm wide
+# characters of a job in one code: 117 modules across with the border, 0.36 mm each where the code is 42 mm
+# wide
+MOST = 1100
 MOST_CODES = 6  # a sheet with more of them is scanned by nobody
 
 
 def links(job: dict, base: str) -> tuple:
-    """The links that carry the job, one for each code; none where it is too large for codes. The job stands behind the #, which no
-    browser sends to a server.
+    """The links that carry the job, one for each code; none where it is too large for codes. The job stands
+    behind the #, which no browser sends to a server.
 
     `base` is the address of the handbook. Raises JobError where it cannot be one.
     """
@@ -49,7 +51,8 @@ _QUAD = re.compile(r"([0-9]{1,3})\.([0-9]{1,3})\.([0-9]{1,3})\.([0-9]{1,3})")
 
 
 def reachable(address: str) -> bool:
-    """Can the customer's phone open this address, as far as it tells? Not one of this machine alone, of the shop's own network, or of a file."""
+    """Can the customer's phone open this address, as far as it tells? Not one of this machine alone, of the
+    shop's own network, or of a file."""
     found = _HOST.match(address)
     host = found[1].rstrip(".").lower() if found else ""
     if host.startswith("["):  # ::1 and other special ones, link-local, unique local
@@ -78,7 +81,8 @@ _ADDRESS = re.compile(r"^(?:site_url|[ \t]+address): *(?:'([^'\n]*)'|\"([^\"\n]*
 
 
 def address_in(settings: str) -> str:
-    """The shop's own address of the handbook in the text of its `mkdocs.yml`: `site_url`, or `address` under `extra`; "" where none is set."""
+    """The shop's own address of the handbook in the text of its `mkdocs.yml`: `site_url`, or `address` under
+    `extra`; "" where none is set."""
     return next((given for found in _ADDRESS.finditer(settings) for given in found.groups() if given), "")
 
 

@@ -1,11 +1,13 @@
 """A job by columns, as its code packs it, and back.
 
-What is deflated stands by columns, in UTF-8: fields are parted by U+001F and columns by U+001E, which no text of a job can hold.
-A field like the one above it is left empty, and an empty one that is not is U+001D. The columns, after the job's own line (id, name,
-engine, sheet, received, started, by): feature, place, stage (one letter each, nothing between), number (a letter for how many
-characters it shares with the number before it of that feature, then the others), the rest of the text, at (minutes since the line
-above where it is written alike), by, why, part, gauge, of; then the entries of what was done: line (left empty where it is the name that
-a new line with these words gets, else the name), text, at, by. Form 1 had what was done, as bare texts, at the end of the job's own line.
+What is deflated stands by columns, in UTF-8: fields are parted by U+001F and columns by U+001E, which no text
+of a job can hold. A field like the one above it is left empty, and an empty one that is not is U+001D. The
+columns, after the job's own line (id, name, engine, sheet, received, started, by): feature, place, stage (one
+letter each, nothing between), number (a letter for how many characters it shares with the number before it of
+that feature, then the others), the rest of the text, at (minutes since the line above where it is written
+alike), by, why, part, gauge, of; then the entries of what was done: line (left empty where it is the name
+that a new line with these words gets, else the name), text, at, by. Form 1 had what was done, as bare texts,
+at the end of the job's own line.
 """
 
 import re
@@ -71,9 +73,8 @@ def _entries(started: str, lines: str, texts: str, at: str, by: str) -> list:
     names = _parted(lines, FIELD, MOST_DONE + MOST_STRUCK) if told else []
     known: set[str] = set()
     entries = []
-    for name, text, at, by in zip(
-        names, told, _times(started, _full(at, len(told))), _full(by, len(told)), strict=True
-    ):
+    times, people = _times(started, _full(at, len(told))), _full(by, len(told))
+    for name, text, at, by in zip(names, told, times, people, strict=True):  # taken above
         name = name or name_of_line(text, at, by, known)
         known.add(name)
         entries.append({"line": name, "text": text, "at": at, "by": by})
@@ -112,7 +113,8 @@ def job_of(text: str, form: int) -> dict:
 
 
 def _parted(text: str, mark: str, most: int) -> list:
-    """Counted before it is parted: eight million fields of nothing are eight megabytes, and a list of them many times that."""
+    """Counted before it is parted: eight million fields of nothing are eight megabytes, and a list of them
+    many times that."""
     if text.count(mark) >= most:
         raise ValueError("more parts than any job has")
     return text.split(mark)
@@ -161,7 +163,8 @@ _FAR = 10**9  # minutes: nineteen centuries and more are not counted, and no dig
 
 
 def _since(times: list):
-    """Minutes since the time before, where both are written alike from the seconds on; else the time itself."""
+    """Minutes since the time before, where both are written alike from the seconds on; else the time
+    itself."""
     for before, at in zip(times, times[1:]):
         alike = len(before) > _MINUTE - 1 < len(at) and before[_MINUTE:] == at[_MINUTE:]
         minutes = (_naive(at) - _naive(before)) // timedelta(minutes=1) if alike else 0

@@ -1,4 +1,5 @@
-"""What a job's record is made of: its keys and their order, how long a text may be, and how they are refused."""
+"""What a job's record is made of: its keys and their order, how long a text may be, and how they are
+refused."""
 
 import json
 import re
@@ -13,17 +14,10 @@ from calc.reference.sheet_row import LONGEST_PLACE
 FORMAT, VERSION = "sizebook-job", 2
 WRITER = "written_by"  # which handbook wrote the file
 STAGES = {"received": "as received", "finished": "as finished", "assembly": "at assembly"}
-MOST_READINGS, MOST_DONE, MOST_STRUCK = (
-    5000,
-    100,
-    300,
-)  # readings; lines of what was done; how often one is struck or put back
-MOST_TEXT, LONGEST_FILE, MOST_BYTES, DEEPEST = (
-    2_000_000,
-    6_000_000,
-    10_000_000,
-    30,
-)  # characters of all texts together, of a file; bytes of it; how deep its parts stand in each other
+# readings; lines of what was done; how often one is struck or put back
+MOST_READINGS, MOST_DONE, MOST_STRUCK = (5000, 100, 300)
+# characters of all texts together, of a file; bytes of it; how deep its parts stand in each other
+MOST_TEXT, LONGEST_FILE, MOST_BYTES, DEEPEST = (2_000_000, 6_000_000, 10_000_000, 30)
 LONGEST = {
     "id": 64,
     "name": 120,
@@ -65,7 +59,8 @@ class NoReason(JobError):
 
 
 def name_of_line(text: str, at: str, by: str, known) -> str:
-    """What a new line is called: the same wherever the same is written down, and unlike those that are `known`."""
+    """What a new line is called: the same wherever the same is written down, and unlike those that are
+    `known`."""
     n, name = 0, _mark_of(text, at, by)
     while name in known:
         n += 1

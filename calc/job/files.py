@@ -30,8 +30,8 @@ def dump(job: dict) -> str:
 
 
 def written(job: dict) -> str:
-    """The file of a job that came from a function of this module, and so was looked at. It says which handbook wrote it, which is no part
-    of the job: whoever writes it next says its own."""
+    """The file of a job that came from a function of this module, and so was looked at. It says which
+    handbook wrote it, which is no part of the job: whoever writes it next says its own."""
     head = [f" {_plain(key)}: {_plain(job[key])}" for key in ORDER if key in job]
     lists = [
         f" {_plain(key)}: ["
@@ -44,7 +44,8 @@ def written(job: dict) -> str:
 
 
 def load(text: str | bytes) -> dict:
-    """The job of a file. Raises JobError where it is damaged, foreign or of a newer form; an older form is brought to this one."""
+    """The job of a file. Raises JobError where it is damaged, foreign or of a newer form; an older form is
+    brought to this one."""
     try:
         if isinstance(text, bytes):
             if len(text) > MOST_BYTES:
@@ -84,7 +85,8 @@ def load(text: str | bytes) -> dict:
     return checked(data)
 
 
-# A string, or a mark that parts what stands around it. Possessive: no text makes it go back, or remember where it was.
+# A string, or a mark that parts what stands around it. Possessive: no text makes it go back, or remember
+# where it was.
 _MARKS = re.compile(r'"[^"\\]*+(?:\\.[^"\\]*+)*+"?|[\[\]{}:,]', re.DOTALL)
 _MOST_MARKS = (
     MOST_READINGS * (4 * len(READING_KEYS + BESIDE) + 3)
@@ -94,8 +96,8 @@ _MOST_MARKS = (
 
 
 def _check_marks(text: str) -> None:
-    """Refuses what holds more, or deeper, than any job, before it is parsed: deep JSON ends Python in a browser, and a list of
-    millions of nothings fills it."""
+    """Refuses what holds more, or deeper, than any job, before it is parsed: deep JSON ends Python in a
+    browser, and a list of millions of nothings fills it."""
     depth = 0
     for n, found in enumerate(_MARKS.finditer(text)):
         if n > _MOST_MARKS:

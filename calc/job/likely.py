@@ -1,4 +1,5 @@
-"""What a job is likely to say, the likeliest last: the dictionaries with which codes are deflated, by the version of the code.
+"""What a job is likely to say, the likeliest last: the dictionaries with which codes are deflated, by the
+version of the code.
 
 They never change: codes on paper need them.
 """

@@ -10,7 +10,8 @@ from calc.reference.engine import Engine
 
 @dataclass(frozen=True)
 class Part:
-    """What people bring: the word for it, what else it is called (a pattern), and the groups of a data sheet that come with it."""
+    """What people bring: the word for it, what else it is called (a pattern), and the groups of a data sheet
+    that come with it."""
 
     word: str
     called: str
@@ -58,10 +59,11 @@ def counts(feature) -> bool:
 
 
 def not_checked(job: dict) -> tuple[list, int]:
-    """[(feature, places without a reading as finished or at assembly)] of the job's parts, and how many sizes they have in all.
+    """[(feature, places without a reading as finished or at assembly)] of the job's parts, and how many sizes
+    they have in all.
 
-    Counted are the sizes that the engine's sheet has limits for and that a tool reads; what follows from them is not counted
-    again. Empty, and 0, where the handbook has no sheet of the engine.
+    Counted are the sizes that the engine's sheet has limits for and that a tool reads; what follows from them
+    is not counted again. Empty, and 0, where the handbook has no sheet of the engine.
     """
     sheet, theirs = sheet_of(job), groups(job)
     if sheet is None:

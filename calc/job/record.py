@@ -1,16 +1,17 @@
 """The record of a job: which sizes were read off which part, when, by whom. Plain data, written as JSON.
 
-    {"format": "sizebook-job", "version": 2, "id": "k3J9", "name": "Orchard frost fan", "engine": "TS-16", "sheet": "5f0c21aa",
-     "received": "two heads, crank", "started": "2026-11-25T09:12+01:00", "by": "Tern Street Engine Works",
+    {"format": "sizebook-job", "version": 2, "id": "k3J9", "name": "Orchard frost fan", "engine": "TS-16",
+     "received": "two heads", "started": "2026-11-25T09:12+01:00", "by": "Tern Street", "sheet": "5f0c21aa",
      "done": [{"line": "1b6a8cec", "text": "Mains ground", "at": "2026-11-25T14:02+01:00", "by": "MK"}],
-     "readings": [{"feature": "crank.main_journal", "place": "2", "stage": "finished", "text": "54.987 mm ± 0.004 mm",
+     "readings": [{"feature": "crank.main_journal", "place": "2", "stage": "finished", "text": "54.987 mm",
                    "at": "2026-11-25T14:15+01:00", "by": "MK", "why": ""}]}
 
-A reading is a text that names its unit, as it was typed: values are read from it, so whatever carries the text carries the size to the
-last bit. A warm one tells the temperatures of part and gauge and the material beside it (part, gauge, of). Readings are only ever
-added: of those with the same feature, place and stage the last one counts, the others are its history. One with an empty text takes
-back what was read. So it is with the lines of what was done: each has a name of its own (`line`), which whoever strikes it gives, and
-an entry of that line with an empty text strikes it. `sheet` marks the limits of these features as they were at the last reading, so that other ones since then are noticed.
+A reading is a text that names its unit, as it was typed: values are read from it, so whatever carries the
+text carries the size to the last bit. A warm one tells the temperatures of part and gauge and the material
+beside it (part, gauge, of). Readings are only ever added: of those with the same feature, place and stage the
+last one counts, the others are its history. One with an empty text takes back what was read. So it is with
+the lines of what was done: each has a name of its own (`line`), and an entry of that line with an empty text
+strikes it. `sheet` marks the limits as they were at the last reading, so that other ones are noticed.
 
 No function changes the job that it is given. What cannot be used raises `JobError`, one sentence.
 """
@@ -47,7 +48,8 @@ from calc.reference.sheet_row import MOST_PLACES
 
 
 def new(id: str, name: str, engine: str, received: str, at: str, by: str = "") -> dict:
-    """A job without readings. `id` is the caller's, random; `at` an ISO 8601 time, kept to the minute; `by` whose shop."""
+    """A job without readings. `id` is the caller's, random; `at` an ISO 8601 time, kept to the minute; `by`
+    whose shop."""
     return checked(
         {
             "format": FORMAT,
@@ -78,10 +80,11 @@ def add_reading(
     gauge: str = "",
     of: str = "",
 ) -> dict:
-    """The job with one more reading. `text` names its unit and may carry a doubt (expanded, k = 2); "" takes back what was read.
+    """The job with one more reading. `text` names its unit and may carry a doubt (expanded, k = 2); "" takes
+    back what was read.
 
-    What replaces another reading says why; the same text by the same hand once more changes nothing. `part` and `gauge` are the
-    temperatures of a warm reading, `of` the part's material.
+    What replaces another reading says why; the same text by the same hand once more changes nothing. `part`
+    and `gauge` are the temperatures of a warm reading, `of` the part's material.
     """
     told = dict(
         feature=feature, place=place, stage=stage, text=text, by=by, why=why, part=part, gauge=gauge, of=of
@@ -136,7 +139,8 @@ def add_readings(job: dict, readings: list) -> dict:
 
 
 def add_done(job: dict, text: str, at: str = "", by: str = "") -> dict:
-    """The job with one more line of what was done, `at` a time or "" where nobody told it. The same words of the same minute and hand are a second tap."""
+    """The job with one more line of what was done, `at` a time or "" where nobody told it. The same words of
+    the same minute and hand are a second tap."""
     at, by, text = _minute("A line of what was done", at) if at else "", _tidy(by), _tidy(text)
     check_text("A line of what was done", text, "done")
     known = done(job)
@@ -153,7 +157,8 @@ def add_done(job: dict, text: str, at: str = "", by: str = "") -> dict:
 
 
 def strike(job: dict, line: str, at: str, by: str) -> dict:
-    """The job with a line of what was done struck, by its name; the line stays in the history. One that is struck already stays so."""
+    """The job with a line of what was done struck, by its name; the line stays in the history. One that is
+    struck already stays so."""
     return _said_of_line(job, line, at, by, strikes=True)
 
 
@@ -194,7 +199,8 @@ def add_entries(job: dict, entries: list) -> dict:
 
 
 def change(job: dict, **fields) -> dict:
-    """The job with another name, engine, received or by. A reading is corrected by adding one, a line of what was done is struck."""
+    """The job with another name, engine, received or by. A reading is corrected by adding one, a line of what
+    was done is struck."""
     for key in fields:
         if key not in ("name", "engine", "received", "by"):
             raise JobError(f"A job's {key} cannot be changed; what can is its name, engine, received and by.")
@@ -203,7 +209,8 @@ def change(job: dict, **fields) -> dict:
 
 
 def current(job: dict) -> dict:
-    """{(feature, place, stage): the reading that counts} in the order of the engine's sheet; what it does not know comes last."""
+    """{(feature, place, stage): the reading that counts} in the order of the engine's sheet; what it does not
+    know comes last."""
     last, sheet = _last(job), sheet_of(job)
     places = (
         {id: {place: i for i, place in enumerate(feature.places)} for id, feature in sheet.features.items()}
@@ -212,7 +219,7 @@ def current(job: dict) -> dict:
     )
     order, stages = {id: i for i, id in enumerate(places)}, list(STAGES)
     seen: dict[str, int] = {}
-    for feature, place, _ in last:
+    for feature, *_ in last:
         seen.setdefault(feature, len(seen))
 
     def rank(key):
@@ -228,7 +235,8 @@ def current(job: dict) -> dict:
 
 
 def counting(job: dict) -> dict:
-    """What `current` gives, in the order in which it was read: for one question the sheet's order is not worth its time."""
+    """What `current` gives, in the order in which it was read: for one question the sheet's order is not
+    worth its time."""
     return {key: reading for key, reading in _last(job).items() if reading["text"]}
 
 
@@ -237,7 +245,8 @@ def _last(job: dict) -> dict:
 
 
 def histories(job: dict) -> dict:
-    """{(feature, place, stage): every reading there, the first one first; those taken back too}: one walk for whoever needs many of them."""
+    """{(feature, place, stage): every reading there, the first one first; those taken back too}: one walk for
+    whoever needs many of them."""
     found: dict = {}
     for reading in job["readings"]:
         found.setdefault((reading["feature"], reading["place"], reading["stage"]), []).append(reading)
@@ -251,8 +260,8 @@ def history(job: dict, feature: str, place: str, stage: str) -> list:
 
 @dataclass(frozen=True)
 class Line:
-    """A line of what was done: its words as they were last, when and by whom it was written down, the entry that struck it (None
-    while it stands), and all its entries, the first one first."""
+    """A line of what was done: its words as they were last, when and by whom it was written down, the entry
+    that struck it (None while it stands), and all its entries, the first one first."""
 
     line: str
     text: str
@@ -263,7 +272,8 @@ class Line:
 
 
 def done(job: dict) -> list[Line]:
-    """Every line of what was done, in the order in which they were written down; those that were struck too."""
+    """Every line of what was done, in the order in which they were written down; those that were struck
+    too."""
     by_line: dict = {}
     for entry in job["done"]:
         by_line.setdefault(entry["line"], []).append(entry)
@@ -281,15 +291,18 @@ def done(job: dict) -> list[Line]:
 
 
 def sheet_changed(job: dict) -> bool:
-    """Has the engine's data sheet other limits for what was read than at the last reading? What was right then may not be so now."""
+    """Has the engine's data sheet other limits for what was read than at the last reading? What was right
+    then may not be so now."""
     sheet = sheet_of(job)
     return bool(sheet and "sheet" in job and job["sheet"] != _mark(sheet, job))
 
 
 def number(job: dict, reading: dict) -> tuple[Number, float]:
-    """What a reading says: its value (SI, at 20 °C where it was warm) and its standard uncertainty (0 where no doubt is told).
+    """What a reading says: its value (SI, at 20 °C where it was warm) and its standard uncertainty (0 where
+    no doubt is told).
 
-    Raises JobError where the text is not of the feature's kind, and where a warm reading cannot be brought to 20 °C.
+    Raises JobError where the text is not of the feature's kind, and where a warm reading cannot be brought to
+    20 °C.
     """
     feature, where = feature_of(job, reading["feature"]), _name(job, reading["feature"], reading["place"])
     if feature:

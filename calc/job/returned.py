@@ -1,14 +1,15 @@
-"""A job's sheet that comes back from whoever bolted the engine together: which of its readings and lines of what was done the job itself
-has not, and the job with them.
+"""A job's sheet that comes back from whoever bolted the engine together: which of its readings and lines of
+what was done the job itself has not, and the job with them.
 
-Both are states of one job, and readings are only ever added, so what is new at a feature, place and stage are the sheet's readings
-behind the last one that the job knows. They are taken over as they are, to the last character; one that stands for another size in the
-job says in its `why` which sheet it came with, and what the job had stays in the history. So it is with the entries of what was done: new are
-those of a line that the job has not, and those that strike a line or put it back, behind the last one that both have.
+Both are states of one job, and readings are only ever added, so what is new at a feature, place and stage are
+the sheet's readings behind the last one that the job knows. They are taken over as they are, to the last
+character; one that stands for another size in the job says in its `why` which sheet it came with, and what
+the job had stays in the history. So it is with the entries of what was done: new are those of a line that the
+job has not, and those that strike a line or put it back, behind the last one that both have.
 """
 
 from dataclasses import dataclass, replace
-from datetime import datetime, timezone
+from datetime import UTC, datetime
 
 from calc.declare.warm import WARM
 from calc.job import contents, record
@@ -30,7 +31,8 @@ def belongs(job: dict, sheet: dict) -> bool:
 
 
 def compare(job: dict, sheet: dict, named: str) -> tuple[list[New], list[New]]:
-    """(what the sheet has and the job has not, what of it stays out because the job has a later reading there), in the sheet's order.
+    """(what the sheet has and the job has not, what of it stays out because the job has a later reading
+    there), in the sheet's order.
 
     `named` says which sheet it is, in the words that a correction's reason begins with.
     """
@@ -64,8 +66,9 @@ def compare(job: dict, sheet: dict, named: str) -> tuple[list[New], list[New]]:
 
 
 def done(job: dict, sheet: dict) -> tuple[list[record.Line], list[record.Line]]:
-    """(the lines of what was done that stand otherwise on the sheet than in the job, as they are there and with the entries that the job
-    has not; those of them for which the job has no room), in the sheet's order. Of a line that both have changed the job's word stays.
+    """(the lines of what was done that stand otherwise on the sheet than in the job, as they are there and
+    with the entries that the job has not; those of them for which the job has no room), in the sheet's order.
+    Of a line that both have changed the job's word stays.
     """
     if not belongs(job, sheet):
         return [], []
@@ -120,4 +123,4 @@ def _identity(reading: dict) -> tuple:
 
 def _when(reading: dict) -> datetime:
     at = datetime.fromisoformat(reading["at"])
-    return at if at.tzinfo else at.replace(tzinfo=timezone.utc)
+    return at if at.tzinfo else at.replace(tzinfo=UTC)

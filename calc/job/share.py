@@ -1,13 +1,15 @@
 """A job as a code for a link or a printed code, and back: short, and any damage to it is noticed.
 
-    code = "2" + base32 of (CRC-32 of what follows, big end first; raw deflate with the preset dictionary of form 2)
-    part = "P" + number and count (two digits each) + CRC-32 of the whole code (eight hexadecimal digits) + a piece of the code
-               + CRC-32 of all that (base32, seven characters)
+    code = "2" + base32 of (CRC-32 of what follows, big end first; raw deflate with the dictionary of form 2)
+    part = "P" + number and count (two digits each) + CRC-32 of the whole code (eight hexadecimal digits)
+               + a piece of the code + CRC-32 of all that (base32, seven characters)
 
-Base32 (RFC 4648, no padding) because capitals and digits take 5.5 bits each in a QR code against 8 for what base64 needs: a fifth
-less black and white for the same job. One damaged character changes at most eight bits in a row, which a CRC-32 always notices.
+Base32 (RFC 4648, no padding) because capitals and digits take 5.5 bits each in a QR code against 8 for what
+base64 needs: a fifth less black and white for the same job. One damaged character changes at most eight bits
+in a row, which a CRC-32 always notices.
 
-What is deflated stands by columns (`calc.job.columns`); its likeliest words are known beforehand (`calc.job.likely`).
+What is deflated stands by columns (`calc.job.columns`); its likeliest words are known beforehand
+(`calc.job.likely`).
 """
 
 import re
@@ -30,8 +32,8 @@ LONGEST = 2_000_000  # characters of a code: no browser opens a longer link
 
 
 def encode(job: dict) -> str:
-    """The code of a job: capitals and digits only. Drawn as a QR code, it should be a segment of its own (of letters and digits)
-    behind the link's, so that the link's small letters do not cost it its 5.5 bits."""
+    """The code of a job: capitals and digits only. Drawn as a QR code, it should be a segment of its own (of
+    letters and digits) behind the link's, so that the link's small letters do not cost it its 5.5 bits."""
     deflate = zlib.compressobj(9, zlib.DEFLATED, -15, 9, zlib.Z_DEFAULT_STRATEGY, DICTIONARIES[_FORM])
     packed = deflate.compress(columns_of(checked(job)).encode()) + deflate.flush()
     code = _FORM + _base32(zlib.crc32(packed).to_bytes(4, "big") + packed)
@@ -41,7 +43,8 @@ def encode(job: dict) -> str:
 
 
 def decode(code: str) -> dict:
-    """The job of a code; spaces and ends of lines in it do not count. JobError where anything else of it is not as it was made."""
+    """The job of a code; spaces and ends of lines in it do not count. JobError where anything else of it is
+    not as it was made."""
     code = _whole(code)
     if not code:
         raise JobError("There is no code here; open the link that is printed on the sheet, or take the file.")
@@ -70,7 +73,8 @@ def decode(code: str) -> dict:
 
 
 def split(code: str, most: int) -> list[str]:
-    """The code in parts of at most `most` characters, the code itself where it fits. JobError where 99 parts do not hold it."""
+    """The code in parts of at most `most` characters, the code itself where it fits. JobError where 99 parts
+    do not hold it."""
     if len(code) <= most:
         return [code]
     if most < 2 * _AROUND:
@@ -88,7 +92,8 @@ def split(code: str, most: int) -> list[str]:
 
 @dataclass(frozen=True)
 class Part:
-    """One of several codes: its number of how many, by what those of the same job are known, and what it holds."""
+    """One of several codes: its number of how many, by what those of the same job are known, and what it
+    holds."""
 
     number: int
     count: int
@@ -108,7 +113,8 @@ def part(code: str) -> Part | None:
 
 
 def join(parts: list[str]) -> str:
-    """The code whose parts these are, in any order; a part may stand there twice. JobError names what is missing or does not belong."""
+    """The code whose parts these are, in any order; a part may stand there twice. JobError names what is
+    missing or does not belong."""
     parts = [_whole(code) for code in parts]
     if len(set(parts)) == 1 and parts[0][:1] in _FORMS:
         return parts[0]

@@ -26,7 +26,8 @@ def _warm(label: str, shape, of: str) -> Quantity:
 
 
 def self_contained(text: str, kind: Kind | None, where: str = "Reading") -> str:
-    """The text such that it means the same wherever it goes: its unit named, a decimal point. `kind` None: whatever its unit is of."""
+    """The text such that it means the same wherever it goes: its unit named, a decimal point. `kind` None:
+    whatever its unit is of."""
     kind = kind or kind_of(text)
     if kind is None:
         raise JobError(
@@ -58,8 +59,8 @@ def self_contained(text: str, kind: Kind | None, where: str = "Reading") -> str:
 
 @lru_cache(maxsize=4096)
 def kind_of(text: str) -> Kind | None:
-    """The kind of quantity that a text with its unit is most likely of, None where it is none: a unit written as its own symbol goes
-    before another spelling, and a bare number is of a kind that has no unit."""
+    """The kind of quantity that a text with its unit is most likely of, None where it is none: a unit written
+    as its own symbol goes before another spelling, and a bare number is of a kind that has no unit."""
     if _BARE.fullmatch(text):
         likely = tuple(kind for kind in KINDS.values() if not kind.metric.symbol)
     else:
@@ -82,7 +83,8 @@ def _nines(found) -> str:
 
 @lru_cache(maxsize=1024)
 def _kinds_like(shape: str) -> tuple:
-    """The kinds that read a text with these marks and units; its digits are not looked at, so that thousands of sizes ask this a few times."""
+    """The kinds that read a text with these marks and units; its digits are not looked at, so that thousands
+    of sizes ask this a few times."""
     return tuple(kind for kind in KINDS.values() if reads(shape, kind))
 
 
@@ -94,13 +96,15 @@ def reads(text: str, kind: Kind) -> bool:
 
 
 def read_size(text: str, kind: Kind, unit=None) -> Entry:
-    """What a reading says, as `calc.quantity.read` does. No length on these engines is a metre: the comma in "54,987 mm" is a decimal one."""
+    """What a reading says, as `calc.quantity.read` does. No length on these engines is a metre: the comma in
+    "54,987 mm" is a decimal one."""
     return read(text, kind, unit, (-1.0, 1.0) if kind is LENGTH else None)
 
 
 @lru_cache(maxsize=16384)
 def entry_of(text: str, kind: Kind) -> Entry:
-    """What the text says in either system of units; EntryError where it says nothing, or something else in each."""
+    """What the text says in either system of units; EntryError where it says nothing, or something else in
+    each."""
     metric, inch = (read_size(text, kind, kind.unit(system)) for system in ("metric", "inch"))
     if (metric.value, metric.doubt) != (inch.value, inch.doubt):
         raise EntryError(

@@ -1,8 +1,10 @@
-"""Which sizes of a job are right: each reading against its limits on the engine's data sheet, with its doubt (ISO 14253-1).
+"""Which sizes of a job are right: each reading against its limits on the engine's data sheet, with its doubt
+(ISO 14253-1).
 
-As received, a size is held against its wear limit: may the part be used again? As finished and at assembly, against the limits as
-made, at the undersize or oversize that lies nearest. What follows from other sizes (a clearance) is worked out place by place where
-all of them are measured, its doubt from theirs (GUM, first order), with readings taken as independent.
+As received, a size is held against its wear limit: may the part be used again? As finished and at assembly,
+against the limits as made, at the undersize or oversize that lies nearest. What follows from other sizes (a
+clearance) is worked out place by place where all of them are measured, its doubt from theirs (GUM, first
+order), with readings taken as independent.
 """
 
 from dataclasses import dataclass
@@ -29,10 +31,10 @@ _BEFORE = {
 
 @dataclass(frozen=True)
 class Judged:
-    """A size at one stage and what it is worth. `reading` is None where it was worked out; `readings` are then what it was worked
-    out from. `value` is None where it cannot be read. `U` is the expanded doubt (k = 2, SI), None where none is told; `untold`
-    says that at least one reading tells none. `state`: pass, fail, attention, unsure, or "" where there is nothing to judge by.
-    `worn`: received past its wear limit.
+    """A size at one stage and what it is worth. `reading` is None where it was worked out; `readings` are
+    then what it was worked out from. `value` is None where it cannot be read. `U` is the expanded doubt (k =
+    2, SI), None where none is told; `untold` says that at least one reading tells none. `state`: pass, fail,
+    attention, unsure, or "" where there is nothing to judge by. `worn`: received past its wear limit.
     """
 
     stage: str
@@ -54,8 +56,9 @@ class Judged:
 
 @dataclass(frozen=True)
 class Row:
-    """A feature at one place. Limits are those as made and the wear limit, at the size (`step`) that the part has now; `limit` says
-    the former in words. What counts is the last stage that has a size: its `value`, `U`, `state`, `words`, `do`.
+    """A feature at one place. Limits are those as made and the wear limit, at the size (`step`) that the part
+    has now; `limit` says the former in words. What counts is the last stage that has a size: its `value`,
+    `U`, `state`, `words`, `do`.
     """
 
     feature: str
@@ -84,7 +87,8 @@ class Row:
 
     @property
     def was_worn(self) -> bool:
-        """Was it past its wear limit as received, and has another size since? The part was re-machined then, or is another one."""
+        """Was it past its wear limit as received, and has another size since? The part was re-machined then,
+        or is another one."""
         return bool(self.received and self.received.worn and self.last is not self.received)
 
     @property
@@ -168,7 +172,8 @@ def _judge_reading(job, feature, stage, reading) -> Judged:
 
 
 def _work_out(job, read, features, feature, place, stage) -> Judged | None:
-    """What follows from other sizes, as it stood at that stage: of each part the reading of the stage, else that of the one before."""
+    """What follows from other sizes, as it stood at that stage: of each part the reading of the stage, else
+    that of the one before."""
     weights: dict = {}
 
     def gather(feature, place, times):
@@ -212,7 +217,8 @@ def _work_out(job, read, features, feature, place, stage) -> Judged | None:
 
 
 def _judged(feature: Feature, stage, reading, readings, value, U, untold, scale) -> Judged:
-    """A value against the limits that count at its stage; `scale` is how large the sizes are that it was worked out from."""
+    """A value against the limits that count at its stage; `scale` is how large the sizes are that it was
+    worked out from."""
     held = hold(
         feature, stage, value, U, scale, None if reading is not None else tuple(r["stage"] for r in readings)
     )
@@ -222,7 +228,8 @@ def _judged(feature: Feature, stage, reading, readings, value, U, untold, scale)
 
 
 def _against(shop: Judged, there: Judged) -> Judged:
-    """The assembler's size, with a word where it does not go together with the shop's: apart by more than both doubts make."""
+    """The assembler's size, with a word where it does not go together with the shop's: apart by more than
+    both doubts make."""
     if (
         there.state != "pass"
         or shop.value is None

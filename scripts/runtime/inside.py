@@ -32,8 +32,9 @@ FIRST = {"sitecustomize.py": b"import gc\ngc.disable()\n"}
 COMMAND = "__main__"
 # What draws the codes of a size sheet: packed by itself, and fetched only when a sheet is asked for.
 CODES = "segno"
-# A module of a station's calculators, and the station. What it says of itself (`__init__`) belongs to the core, as
-# does what stations share; what it checks and orders comes with the job, which asks all stations at once.
+# A module of a station's calculators, and the station. What it says of itself (`__init__`) belongs to the
+# core, as does what stations share; what it checks and orders comes with the job, which asks all stations at
+# once.
 CALCULATORS = re.compile(r"calc\.stations\.(?!shared\b)(\w+)\.(?!(__init__|checks|orders)$)")
 EPOCH = (1980, 1, 1, 0, 0, 0)
 

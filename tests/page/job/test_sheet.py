@@ -68,8 +68,7 @@ def test_every_reading_stands_on_it_digit_for_digit():
         worn = WORN if stage == "received" and (id, place) in was_worn else ""
         assert (
             cells[at] == size.split()[0]
-            and cells[at + 1].removesuffix(CORRECTED)
-            == (f"± {doubt.split()[0]}" if doubt else "") + worn
+            and cells[at + 1].removesuffix(CORRECTED) == (f"± {doubt.split()[0]}" if doubt else "") + worn
         )
     assert len(seen) == len({key[:2] for key in current(orchard())})
 
@@ -169,10 +168,7 @@ def test_what_was_corrected_read_warm_or_not_in_order_is_said_below():
     )
     assert "Big-end bore, bolted up 4: Only 74 % sure" in notes
     row = next(row for row in table(body(made)) if row[0] == "1" and row[1] == "54.952")
-    assert row[3:5] == [
-        "54.744",
-        CORRECTED + WARM,
-    ]  # by hand: 54.753 less 15 K of about 11 millionths
+    assert row[3:5] == ["54.744", CORRECTED + WARM]  # by hand: 54.753 less 15 K of about 11 millionths
 
 
 def test_a_clearance_is_worked_out_where_all_its_parts_are_read():
