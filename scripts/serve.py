@@ -1,4 +1,6 @@
-"""Build the site and serve it: `python3 scripts/serve.py [--watch] [--port N] [--host ADDRESS]`.
+"""Build the site and serve it: `python3 scripts/serve.py [--port N] [--host ADDRESS] [--watch]`.
+
+With `--watch` an edit of calc/ or docs/ shows by itself in the open page, within seconds (scripts/watch.py).
 
 Needs nothing but Python and the package registry: what is missing is installed into `.venv`.
 """
@@ -6,12 +8,10 @@ Needs nothing but Python and the package registry: what is missing is installed 
 from __future__ import annotations
 
 import argparse
+import atexit
 import socket
-import subprocess
 import sys
 import threading
-import time
-from collections.abc import Callable
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -21,7 +21,6 @@ sys.path[0] = str(ROOT)
 from scripts import environment  # noqa: E402
 
 EVERYWHERE = "0.0.0.0"
-LOOK_AGAIN = 0.5  # s
 
 
 def _lan_address() -> str:
@@ -34,53 +33,31 @@ def _lan_address() -> str:
             return socket.gethostname()
 
 
-def build_at_every_change(sources: Callable[[], str], command: list[str]) -> None:
-    """Runs the build's `command` whenever the digest of the sources is another one; never returns."""
-    built = sources()
-    while True:
-        time.sleep(LOOK_AGAIN)
-        built = build_if_changed(built, sources(), command)
-
-
-def build_if_changed(built: str, now: str, command: list[str]) -> str:
-    """`now`; where that is not what was built, the command was run for it, and what to do is said.
-
-    In a process of its own: in this one Python would go on with the modules as they were. A build that fails
-    says why itself, and the site stays as it was.
-    """
-    if now != built:
-        begun = time.monotonic()
-        print("Something changed. Building …", flush=True)
-        if subprocess.run(command, cwd=ROOT).returncode == 0:
-            print(f"Load the page again to see it ({time.monotonic() - begun:.0f} s).", flush=True)
-        else:
-            print("What is served is as it was before.", flush=True)
-    return now
-
-
 def main() -> None:
     parser = argparse.ArgumentParser(prog="scripts/serve.py", description=__doc__.splitlines()[0])
     parser.add_argument("--port", type=int, default=8000)
     parser.add_argument(
         "--host", default="127.0.0.1", help=f"{EVERYWHERE} lets other devices in the network in"
     )
-    parser.add_argument("--watch", action="store_true", help="build again at every change")
+    parser.add_argument("--watch", action="store_true", help="show each edit in the open page")
     chosen = parser.parse_args()
     try:
         environment.enter("scripts.serve", "site")
     except environment.Missing as missing:
         sys.exit(str(missing))
 
-    from scripts.build import SITE, BuildFailed, build, sources_digest
-    from scripts.server import server
+    from scripts.build import SITE, BuildFailed, build
+    from scripts.server import Handler, server
+    from scripts.watch import EditHandler, Edits
 
     print("Building the site, if anything changed …", flush=True)
     try:
-        build()
+        build(draft=chosen.watch)
     except BuildFailed as error:
         sys.exit(f"The site was not built. {error}")
     try:
-        serving = server(SITE, environment.CACHE / "compressed", chosen.host, chosen.port)
+        handler = EditHandler if chosen.watch else Handler
+        serving = server(SITE, environment.CACHE / "compressed", chosen.host, chosen.port, handler=handler)
     except OSError as error:
         sys.exit(
             f"Port {chosen.port} on {chosen.host} cannot be used ({error.strerror}); choose another with"
@@ -96,10 +73,9 @@ def main() -> None:
         )
     print("Stop with Ctrl-C.", flush=True)
     if chosen.watch:
-        build_again = [sys.executable, "-m", "scripts.build"]
-        threading.Thread(
-            target=build_at_every_change, args=(sources_digest, build_again), daemon=True
-        ).start()
+        edits = Edits()
+        atexit.register(edits.end)
+        threading.Thread(target=edits.watch, daemon=True).start()
     try:
         serving.serve_forever()
     except KeyboardInterrupt:

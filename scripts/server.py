@@ -127,12 +127,19 @@ class Server(ThreadingHTTPServer):
         """A browser that goes away in the middle of an answer is nothing to report."""
 
 
-def server(site: Path, cache: Path, host: str = "127.0.0.1", port: int = 0, quality: int = QUALITY) -> Server:
+def server(
+    site: Path,
+    cache: Path,
+    host: str = "127.0.0.1",
+    port: int = 0,
+    quality: int = QUALITY,
+    handler: type[Handler] = Handler,
+) -> Server:
     """A server for a built site, not started yet; port 0 takes a free one (`server_port` tells which)."""
     return Server(
         (host, port),
         partial(
-            Handler, directory=str(site), cache=cache, quality=quality, always=headers.read(site) or SAFE
+            handler, directory=str(site), cache=cache, quality=quality, always=headers.read(site) or SAFE
         ),
     )
 

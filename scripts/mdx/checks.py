@@ -19,6 +19,8 @@ SHORT = {
     "handbook": "handbook",
     "limit": "analytic limit",
 }
+# While somebody edits, a formula may well be wrong, and working all numbers would keep them waiting.
+work_rows = True
 COLUMNS = ("What", "For", "Expected", "Got", "Off by", "Source")
 
 
@@ -92,6 +94,8 @@ def _used_by(module: str) -> set[str]:
 
 def _table(rows) -> str:
     """The rows folded away, worked anew; stops the build where one is not met."""
+    if not work_rows:
+        return "Left out while this is edited."
     lines = []
     for row in rows:
         got = float(row.got(**row.inputs))

@@ -28,7 +28,7 @@ from importlib.util import find_spec
 from pathlib import Path
 
 from scripts import environment
-from scripts.runtime import split
+from scripts.runtime import inside, split
 
 HERE = Path(__file__).resolve().parent
 CALC = environment.ROOT / "calc"
@@ -36,6 +36,9 @@ RUNTIME_FILES = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")
 MADE_FILES = ("python_stdlib.zip", "pyodide-lock.json", "codes.zip")
 CALC_FILES = ("calc.zip", "hot.wasm", "memory.wasm")
 STATIONS = "stations"  # folder with a zip for each
+# What browsers start Python from. Bytecode takes them longer than the memory; sources longer still, but
+# nothing has to be made of them: they are for whoever edits.
+MEMORY, BYTECODE, SOURCE = "memory", "bytecode", "source"
 SCRIPTS = {"assets/js/idb.mjs": "idb/build/index.js"}  # place in the site: file in node_modules
 START = tuple(f"docs/assets/js/{name}.mjs" for name in ("python", "program", "memory"))
 STANDINS = HERE / "standins"  # for modules of the runtime that its start imports and no calculator needs
@@ -46,18 +49,22 @@ class BundleError(Exception):
     """The runtime could not be made; the message holds the words of the program that failed."""
 
 
-def build(site_dir: Path, cache_dir: Path, calc: Path = CALC) -> str:
+def build(site_dir: Path, cache_dir: Path, calc: Path = CALC, start: str = MEMORY) -> str:
     """Write `site_dir`/runtime and the scripts that are others' work, and return the build id; takes from
-    `cache_dir` what has been made before."""
-    made = memory(cache_dir, calc)
+    `cache_dir` what has been made before. `start` says what browsers start Python from."""
     package = packages(cache_dir) / "pyodide"
+    made = {MEMORY: memory, BYTECODE: bytecode, SOURCE: source}[start](cache_dir, calc)
+    woken = start == MEMORY
     python = _place(
         site_dir,
         [package / name for name in RUNTIME_FILES]
         + [made / name for name in MADE_FILES]
-        + [program(cache_dir) / "cold.wasm", HERE / "NOTICE.txt"],
+        + ([program(cache_dir) / "cold.wasm"] if woken else [])
+        + [HERE / "NOTICE.txt"],
     )
-    calculators = _place(site_dir, [made / name for name in CALC_FILES], made / STATIONS)
+    calculators = _place(
+        site_dir, [made / name for name in (CALC_FILES if woken else CALC_FILES[:1])], made / STATIONS
+    )
     for name, file in SCRIPTS.items():
         licence = packages(cache_dir) / file.partition("/")[0] / "LICENSE"
         (site_dir / name).parent.mkdir(parents=True, exist_ok=True)
@@ -77,10 +84,8 @@ def packages(cache_dir: Path, locked: Path = HERE) -> Path:
 
 
 def program(cache_dir: Path) -> Path:
-    """The folder with what is made of the runtime's program and of its library, before anything is known of
-    `calc`."""
+    """The folder with what is made of the runtime's program, before anything is known of `calc`."""
     package = packages(cache_dir) / "pyodide"
-    standins = sorted(STANDINS.rglob("*.py"))
 
     def take_apart(folder: Path) -> None:
         whole = split.trimmed(
@@ -90,23 +95,30 @@ def program(cache_dir: Path) -> Path:
         (folder / "trimmed.wasm").write_bytes(whole)
         (folder / "marked.wasm").write_bytes(split.marked(split.hot(whole)))
         (folder / "cold.wasm").write_bytes(split.cold(whole))
+
+    recipe = [HERE / "package-lock.json", HERE / "split.py"]
+    return _make_once(cache_dir.resolve() / "program" / _digest(recipe, [HERE]), take_apart)
+
+
+def library(cache_dir: Path) -> Path:
+    """Python's own library as it comes, but with our stand-ins."""
+    standins = sorted(STANDINS.rglob("*.py"))
+
+    def put_together(folder: Path) -> None:
+        names = {path.relative_to(STANDINS).as_posix(): path for path in standins}
         with (
-            zipfile.ZipFile(package / "python_stdlib.zip") as stock,
-            zipfile.ZipFile(folder / "library.zip", "w") as library,
+            zipfile.ZipFile(packages(cache_dir) / "pyodide/python_stdlib.zip") as stock,
+            zipfile.ZipFile(folder / "library.zip", "w") as ours,
         ):
-            names = {path.relative_to(STANDINS).as_posix(): path for path in standins}
             for entry in stock.infolist():
-                library.writestr(
+                ours.writestr(
                     entry,
                     names[entry.filename].read_bytes() if entry.filename in names else stock.read(entry),
                 )
 
-    return _make_once(
-        cache_dir.resolve()
-        / "program"
-        / _digest([HERE / "package-lock.json", HERE / "split.py", *standins], [HERE]),
-        take_apart,
-    )
+    recipe = [HERE / "package-lock.json", *standins]
+    made = _make_once(cache_dir.resolve() / "library" / _digest(recipe, [HERE]), put_together)
+    return made / "library.zip"
 
 
 def bytecode(cache_dir: Path, calc: Path = CALC) -> Path:
@@ -120,13 +132,13 @@ def bytecode(cache_dir: Path, calc: Path = CALC) -> Path:
     )
 
     def compile_all(folder: Path) -> None:
-        script, library = str(HERE / "compile.mjs"), str(program(cache_dir) / "library.zip")
+        script = str(HERE / "compile.mjs")
         _run(
             [
                 environment.node(),
                 script,
                 str(packages(cache_dir) / "pyodide"),
-                library,
+                str(library(cache_dir)),
                 str(calc.resolve()),
                 str(segno),
                 str(folder),
@@ -137,6 +149,31 @@ def bytecode(cache_dir: Path, calc: Path = CALC) -> Path:
     made = _make_once(cache_dir.resolve() / "bytecode" / digest, compile_all)
     _forget_all_but(KEPT, made.parent)
     return made
+
+
+def source(cache_dir: Path, calc: Path = CALC) -> Path:
+    """The folder with `calc` and what it stands on as sources: made at once, and anew each time."""
+    folder = cache_dir.resolve() / "source"
+    shutil.rmtree(folder, ignore_errors=True)
+    (folder / STATIONS).mkdir(parents=True)
+    files = package_files(calc)
+    parts = inside.stations_of(files)
+    for name, part in parts.items():
+        (folder / STATIONS / f"{name}.zip").write_bytes(inside.zip_of(part))
+    core = {n: content for n, content in files.items() if not any(n in part for part in parts.values())}
+    (folder / "calc.zip").write_bytes(inside.zip_of(core))
+    (folder / "codes.zip").write_bytes(inside.zip_of(package_files(_segno())))
+    shutil.copyfile(library(cache_dir), folder / "python_stdlib.zip")
+    shutil.copyfile(packages(cache_dir) / "pyodide/pyodide-lock.json", folder / "pyodide-lock.json")
+    return folder
+
+
+def package_files(package: Path) -> dict[str, bytes]:
+    return {
+        path.relative_to(package.parent).as_posix(): path.read_bytes()
+        for path in sorted(package.rglob("*"))
+        if path.is_file() and "__pycache__" not in path.parts
+    }
 
 
 def memory(cache_dir: Path, calc: Path = CALC) -> Path:

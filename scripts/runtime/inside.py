@@ -79,7 +79,7 @@ def stations_of(files: dict[str, bytes]) -> dict[str, dict[str, bytes]]:
     """Of the files of `calc`, those with each station's calculators, by the station's name."""
     parts: dict[str, dict[str, bytes]] = {}
     for name, content in files.items():
-        if found := CALCULATORS.match(name.removesuffix(".pyc").replace("/", ".")):
+        if found := CALCULATORS.match(re.sub(r"\.pyc?$", "", name).replace("/", ".")):
             parts.setdefault(found[1], {})[name] = content
     return parts
 

@@ -11,7 +11,7 @@ const CACHE = OURS + BUILD;
 const LIST = `${SCOPE}files of this build`; // what a cache holds, kept in it for the next build to compare
 const AT_ONCE = 6;
 // Needed only by a browser that Python's memory cannot be woken in: kept when it has been asked for.
-const SELDOM = /^runtime\/[^/]+\/pyodide\.asm\.wasm$/;
+const SELDOM = Object.keys(FILES).some((path) => path.endsWith("/memory.wasm")) ? /^runtime\/[^/]+\/pyodide\.asm\.wasm$/ : /^$/;
 
 worker.addEventListener("install", (event) => event.waitUntil(fill()));
 worker.addEventListener("activate", (event) => event.waitUntil(clear()));

@@ -4,9 +4,10 @@ from types import SimpleNamespace
 
 import pytest
 
-from scripts import build, theme
+from scripts import build, environment, theme
 from scripts.build import BuildFailed
 from scripts.mdx import hooks, place
+from scripts.runtime import bundle, split
 
 CHANGE = theme.change
 
@@ -20,10 +21,10 @@ def checkout(tmp_path, monkeypatch):
     monkeypatch.setattr(build, "ROOT", tmp_path)
     monkeypatch.setattr(build, "CACHE", tmp_path / ".cache")
     monkeypatch.setattr(build, "SOURCES", ("docs",))
-    monkeypatch.setattr(build, "_runtime", lambda fresh: None)
+    monkeypatch.setattr(build, "_runtime", lambda fresh, strict, draft: "")
     monkeypatch.setattr(theme, "change", lambda fresh, wanted: None)
 
-    def pages(fresh):
+    def pages(fresh, draft):
         fresh.mkdir()
         (fresh / "index.html").write_text(f"<p>{source.read_text()}</p>")
 
@@ -36,7 +37,7 @@ def checkout(tmp_path, monkeypatch):
 def test_builds_only_when_something_changed(checkout, monkeypatch):
     first = build.build(checkout.site)
     assert checkout.built() == "<p>first</p>"
-    monkeypatch.setattr(build, "_pages", lambda fresh: pytest.fail("built though nothing changed"))
+    monkeypatch.setattr(build, "_pages", lambda fresh, draft: pytest.fail("built though nothing changed"))
     assert build.build(checkout.site) == first
 
 
@@ -57,6 +58,57 @@ def test_builds_again_when_forced(checkout):
     build.build(checkout.site)
     (checkout.site / "index.html").write_text("spoilt")
     build.build(checkout.site, force=True)
+    assert checkout.built() == "<p>first</p>"
+
+
+@pytest.fixture
+def without_memory(tmp_path, monkeypatch):
+    """A folder with a page, for a runtime whose program is another one than that which is known."""
+    (tmp_path / "index.html").write_text("<html><head></head><body></body></html>")
+    monkeypatch.setattr(bundle, "memory", lambda cache, calc: bundle.program(cache))
+    monkeypatch.setattr(split, "trimmed", lambda *_: split.Module(b"another kind of program"))
+    cache = tmp_path / "cache"
+    cache.mkdir()
+    for kept in ("npm", "bytecode", "library"):
+        (environment.CACHE / kept).mkdir(parents=True, exist_ok=True)
+        (cache / kept).symlink_to(environment.CACHE / kept)
+    monkeypatch.setattr(build, "CACHE", cache)
+    return tmp_path
+
+
+def test_where_pythons_memory_cannot_be_made_the_site_is_built_without_and_says_so(without_memory, capsys):
+    assert build._runtime(without_memory, strict=False, draft=False) == build.NO_MEMORY
+    assert "not WebAssembly of version 1" in capsys.readouterr().err
+    assert 'name="sizebook-start" content="bytecode"' in (without_memory / "index.html").read_text()
+    names = {path.name for path in (without_memory / "runtime").rglob("*")}
+    assert {"calc.zip", "heads.zip", "pyodide.asm.wasm", "python_stdlib.zip"} <= names
+    assert not {"memory.wasm", "hot.wasm", "cold.wasm"} & names
+
+
+def test_a_release_is_not_built_without_pythons_memory(without_memory):
+    with pytest.raises(BuildFailed, match="not WebAssembly of version 1"):
+        build._runtime(without_memory, strict=True, draft=False)
+
+
+def test_what_a_build_lacks_counts_only_for_whoever_asks_for_it(checkout, monkeypatch):
+    monkeypatch.setattr(build, "_runtime", lambda fresh, strict, draft: build.NO_MEMORY)
+    build.build(checkout.site)
+    assert build.built_from(checkout.site).endswith("Python's memory is missing)")
+    checkout.site.joinpath("index.html").write_text("as it is")
+    build.build(checkout.site)
+    assert checkout.built() == "as it is"
+    build.build(checkout.site, strict=True)
+    assert checkout.built() == "<p>first</p>"
+
+
+def test_a_draft_is_no_build_for_anyone_else(checkout, monkeypatch):
+    monkeypatch.setattr(build, "_runtime", lambda fresh, strict, draft: build.DRAFT if draft else "")
+    build.build(checkout.site, draft=True)
+    assert build.built_from(checkout.site).endswith(build.DRAFT)
+    checkout.site.joinpath("index.html").write_text("a draft")
+    build.build(checkout.site, draft=True)
+    assert checkout.built() == "a draft"
+    build.build(checkout.site)
     assert checkout.built() == "<p>first</p>"
 
 

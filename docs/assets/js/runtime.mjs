@@ -5,6 +5,7 @@
 // a "state" event. Requests asked before it is ready are kept and answered when it is.
 
 const LIVE = 'meta[name="sizebook-live"]'; // on a page with calculators
+const WITHOUT = 'meta[name="sizebook-start"]'; // on the pages of a build that has no memory to wake Python from
 const ANSWERS = 5_000; // ms until a worker that is there has begun with a request
 const SILENCE = 60_000; // ms without a reply to one that it has begun with: it is stuck
 
@@ -46,7 +47,7 @@ class Runtime extends EventTarget {
     if (typeof WebAssembly === "undefined") return this.#fail("This browser cannot run the calculators: it has no WebAssembly, because it is too old or a strict setting turns it off. The pages can be read.");
     const [python, calc] = build.split("-");
     const stations = document.querySelector(LIVE)?.content.split(" ").filter(Boolean) ?? []; // whose calculators the page holds
-    const where = { runtime: new URL(`runtime/${python}/`, site).href, calc: new URL(`runtime/${calc}/`, site).href, stations };
+    const where = { runtime: new URL(`runtime/${python}/`, site).href, calc: new URL(`runtime/${calc}/`, site).href, stations, memory: !document.querySelector(WITHOUT) };
     this.#enter("starting");
     try {
       this.#worker = new Worker(new URL("worker.mjs", import.meta.url), { type: "module", name: JSON.stringify(where) });

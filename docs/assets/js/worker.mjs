@@ -1,6 +1,7 @@
 // The worker: wakes Python beside the page and answers one request after the other.
 //
-// Its name is where things are, and whose calculators the page holds: {"runtime": folder, "calc": folder, "stations": names}. It says {state: "ready", woken} or
+// Its name is where things are, and whose calculators the page holds: {"runtime": folder, "calc": folder, "stations": names,
+// "memory": whether the build has one}. It says {state: "ready", woken} or
 // {state: "failed", why} once, then {reply} or {fault} to each request; after a reply with `more` another one follows.
 class Missing extends Error {}
 
@@ -9,13 +10,16 @@ const GONE = "a part of them is not there any more, most likely because a new ed
 const WITHOUT = /No module named 'calc\.stations\.(\w+)\.\w+'/; // what Python says of a station whose calculators are not there yet
 const ANOTHER_PAGE = "the network answered with a page of its own, as one does that asks you to sign in; open that page, then come back";
 
-const { runtime, calc, stations } = /** @type {{runtime: string, calc: string, stations: string[]}} */ (JSON.parse(self.name));
+/** @type {{runtime: string, calc: string, stations: string[], memory: boolean}} */
+const { runtime, calc, stations, memory: hasMemory } = JSON.parse(self.name);
 keepToOurOrigin();
 // Everything is asked for at once; Python itself would ask for one after the other.
 /** @type {Map<string, Promise<Response> | Response>} */
 const downloads = new Map([["pyodide-lock.json", fetch(`${runtime}pyodide-lock.json`)]]);
-const memory = whole(fetch(`${calc}memory.wasm`)).then((response) => response.arrayBuffer());
-const hot = WebAssembly.compileStreaming(whole(fetch(`${calc}hot.wasm`)));
+const asleep = hasMemory && {
+  memory: whole(fetch(`${calc}memory.wasm`)).then((response) => response.arrayBuffer()),
+  hot: WebAssembly.compileStreaming(whole(fetch(`${calc}hot.wasm`))),
+};
 const early = new Map(stations.map((name) => [name, station(name)]));
 const start = /** @type {Promise<typeof import("./python.mjs")>} */ (part("./python.mjs"));
 for (const module of ["./memory.mjs", "./program.mjs", `${runtime}pyodide.mjs`, `${runtime}pyodide.asm.mjs`]) part(module);
@@ -105,9 +109,10 @@ class Late {
 
 /** @param {typeof import("./python.mjs").wakePython} wakePython */
 async function wake(wakePython) {
+  if (!asleep) return null;
   try {
     downloads.set("python_stdlib.zip", new Response()).set("pyodide.asm.wasm", new Response()); // it needs neither
-    return await wakePython(runtime, memory, { hot, cold });
+    return await wakePython(runtime, asleep.memory, { hot: asleep.hot, cold });
   } catch (error) {
     if (error instanceof Missing) throw error;
     if (lost) throw new Missing(NOT_FETCHED);
