@@ -21,6 +21,9 @@ TABLES = {
 # What may be missing where it runs: a sheet is printed without its code then.
 OPTIONAL = {"calc/job/codes.py": {"segno"}}
 
+# module of a calculator's folder: how what is wanted of it begins
+HOLDS = {"asked": "class In(", "told": "class Out(", "verdict": "def verdict_on", "remarks": "def remarks_on"}
+
 
 def text(module: str) -> str:
     return (ROOT / module).read_text(encoding="utf-8")
@@ -49,6 +52,16 @@ def test_a_calculator_reads_like_a_page_of_a_handbook():
         text(sys.modules[stations.find(id).function.__module__].__file__).count("\n") for id in stations.ids()
     ]
     assert len(lines) == len(stations.ids()) and median(lines) <= MEDIAN
+
+
+def in_a_calculators_folder(name: str) -> list[str]:
+    return [path.relative_to(ROOT).as_posix() for path in sorted(ROOT.glob(f"calc/stations/*/*/{name}.py"))]
+
+
+@pytest.mark.parametrize("name, begins", HOLDS.items(), ids=HOLDS)
+def test_what_a_calculators_folder_holds_is_found_by_its_name(name, begins):
+    modules = in_a_calculators_folder(name)
+    assert modules and not [module for module in modules if f"\n{begins}" not in text(module)]
 
 
 @pytest.mark.parametrize("module", MODULES)

@@ -8,7 +8,7 @@ from calc.stations.heads.fin_cooling.asked import CASTINGS, In
 from calc.stations.heads.fin_cooling.comparison import compared
 from calc.stations.heads.fin_cooling.drawing import heat_plot, three_fins_of_each
 from calc.stations.heads.fin_cooling.told import Out
-from calc.stations.heads.fin_cooling.verdict import limits, remarks, verdict
+from calc.stations.heads.fin_cooling.verdict import limits_of, remarks_on, verdict_on
 
 
 @calculator(
@@ -69,9 +69,9 @@ def fin_cooling(i: In) -> Answer:
         other.effective,
         found.even,
         found.may_fall,
-        verdict=verdict(i, found),
-        limits=limits(i, found),
-        remarks=remarks(i, found),
+        verdict=verdict_on(i, found),
+        limits=limits_of(i, found),
+        remarks=remarks_on(i, found),
         tables=(
             Table(
                 "Both castings",

@@ -12,7 +12,7 @@ NARROW, DEEP = constant("", "", ROUGH, 3.5e-3), 10.0
 HIGH = 0.20  # the trade sees a tenth to a fifth more; common practice, no source
 
 
-def verdict(i: In, found: Comparison) -> Judged:
+def verdict_on(i: In, found: Comparison) -> Judged:
     change, gap = found.change, found.other.fins.gap
     between = say("{a} to {d}", a=found.change_least, d=change) if found.slower < 1 else say("{d}", d=change)
     if change < 0:
@@ -49,7 +49,7 @@ def verdict(i: In, found: Comparison) -> Judged:
     )
 
 
-def limits(i: In, found: Comparison) -> tuple[Limit, ...]:
+def limits_of(i: In, found: Comparison) -> tuple[Limit, ...]:
     """What the verdict is decided by."""
     return (
         Limit("the gain", found.change, low=0.0),
@@ -57,7 +57,7 @@ def limits(i: In, found: Comparison) -> tuple[Limit, ...]:
     )
 
 
-def remarks(i: In, found: Comparison) -> tuple[Remark | None, ...]:
+def remarks_on(i: In, found: Comparison) -> tuple[Remark | None, ...]:
     """What the air may do otherwise, and whether the two stand on as much wall."""
     this, other = found.this.fins, found.other.fins
     return (

@@ -10,12 +10,12 @@ from calc.stations.heads.guide_fit.clearance import Clearance
 DISAGREE = 0.02e-3
 
 
-def verdict(i: In, stem: Clearance) -> Judged:
+def verdict_on(i: In, stem: Clearance) -> Judged:
     """State, headline, and what to do; the worst first."""
     return _worn(i, stem) or _tight(i, stem) or _disagree(stem) or _no_pilot(i, stem) or _good(i, stem)
 
 
-def limits(i: In, stem: Clearance, tight: tuple[Limit, ...]) -> tuple[Limit, ...]:
+def limits_of(i: In, stem: Clearance, tight: tuple[Limit, ...]) -> tuple[Limit, ...]:
     """What the verdict is decided by; `tight` is what any guide is held to."""
     pilot = (Limit("the guide for a pilot", stem.judged, high=i.most_new, level="attention"),)
     return (

@@ -9,7 +9,7 @@ from calc.stations.heads.guide_fit.sizes import Sizes
 from calc.stations.shared.ring_in_wall import short_by
 
 
-def verdict(i: In, sizes: Sizes, grip: Grip, stem: Clearance) -> Judged:
+def verdict_on(i: In, sizes: Sizes, grip: Grip, stem: Clearance) -> Judged:
     """State, headline, and what to do; the worst first."""
     return (
         _never_holds(grip)
@@ -31,7 +31,7 @@ def verdict(i: In, sizes: Sizes, grip: Grip, stem: Clearance) -> Judged:
     )
 
 
-def limits(i: In, grip: Grip, stem: Clearance, tight: tuple[Limit, ...]) -> tuple[Limit, ...]:
+def limits_of(i: In, grip: Grip, stem: Clearance, tight: tuple[Limit, ...]) -> tuple[Limit, ...]:
     """What the verdict is decided by; `tight` is what any guide is held to."""
     brittle = grip.joint.wall.material.brittle
     worn_stem = (

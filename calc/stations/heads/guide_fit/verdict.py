@@ -9,7 +9,7 @@ from calc.stations.heads.guide_fit.sizes import Sizes
 
 
 def verdict_on(i: In, sizes: Sizes, grip: Grip, stem: Clearance) -> Judged:
-    return new_guide.verdict(i, sizes, grip, stem) if sizes.new else fitted_guide.verdict(i, stem)
+    return new_guide.verdict_on(i, sizes, grip, stem) if sizes.new else fitted_guide.verdict_on(i, stem)
 
 
 def limits_of(i: In, sizes: Sizes, grip: Grip, stem: Clearance) -> tuple[Limit, ...]:
@@ -18,4 +18,4 @@ def limits_of(i: In, sizes: Sizes, grip: Grip, stem: Clearance) -> tuple[Limit, 
         Limit("the room for oil when running", stem.running, low=i.least_hot, level="attention"),
         Limit("the clearance while warming up", stem.first, low=0, level="attention"),
     )
-    return new_guide.limits(i, grip, stem, tight) if sizes.new else fitted_guide.limits(i, stem, tight)
+    return new_guide.limits_of(i, grip, stem, tight) if sizes.new else fitted_guide.limits_of(i, stem, tight)

@@ -8,7 +8,7 @@ from calc.stations.heads.head_leak.asked import VACUUM, In
 from calc.stations.heads.head_leak.drawing import pressure_plot
 from calc.stations.heads.head_leak.leak import leak_of
 from calc.stations.heads.head_leak.told import Out
-from calc.stations.heads.head_leak.verdict import remarks, verdict
+from calc.stations.heads.head_leak.verdict import remarks_on, verdict_on
 
 
 @calculator(
@@ -60,9 +60,9 @@ def leak_test(i: In) -> Answer:
         found.ratio,
         found.allowed,
         found.time_to_tell,
-        verdict=verdict(i, found),
+        verdict=verdict_on(i, found),
         limits=(Limit("the leak", found.leak, high=found.allowed),),
-        remarks=remarks(i, found),
+        remarks=remarks_on(i, found),
         cautions=(cautions.VACUUM if i.mode == VACUUM else cautions.COMPRESSED_AIR,),
         figures=(pressure_plot(i, found),),
     )

@@ -10,7 +10,7 @@ from calc.stations.heads.head_leak.told import WHOLE_SECONDS, kpa
 LONGEST = 1800.0  # s: a longer test is another day's weather; common practice, no source
 
 
-def verdict(i: In, found: Leak) -> Judged:
+def verdict_on(i: In, found: Leak) -> Judged:
     leak, doubt, allowed = found.leak, found.doubt, found.allowed
     if leak < -doubt:
         return (
@@ -66,7 +66,7 @@ def _cannot_tell(i: In, found: Leak) -> Judged:
     )
 
 
-def remarks(i: In, found: Leak) -> tuple[Remark | None, ...]:
+def remarks_on(i: In, found: Leak) -> tuple[Remark | None, ...]:
     """What temperature did, how the leak fell off, and what the hole is worth."""
     if float(found.ratio) > gas.critical_ratio():
         choked = "not choked: it hangs on both pressures."

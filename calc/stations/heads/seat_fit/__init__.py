@@ -11,7 +11,7 @@ from calc.stations.heads.seat_fit.asked import In
 from calc.stations.heads.seat_fit.drawing import grip_plot, section
 from calc.stations.heads.seat_fit.grip import grip_in_pocket
 from calc.stations.heads.seat_fit.told import Out
-from calc.stations.heads.seat_fit.verdict import limits, remarks, verdict
+from calc.stations.heads.seat_fit.verdict import limits_of, remarks_on, verdict_on
 from calc.stations.shared.forms import FRICTION, SIZE
 from calc.stations.shared.own_material import own_grade
 from calc.stations.shared.ring_in_wall import Joint, Part
@@ -76,9 +76,9 @@ def seat_fit(i: In) -> Answer:
         Out.hold(fit.holding_force(grip.pressure, i.friction, i.pocket_bore, i.depth), sources.FRICTION_HOLD),
         hold_hot,
         *grip.serving,
-        verdict=verdict(i, head, grip),
-        limits=limits(i, head, grip),
-        remarks=remarks(i, head, grip, hold_hot),
+        verdict=verdict_on(i, head, grip),
+        limits=limits_of(i, head, grip),
+        remarks=remarks_on(i, head, grip, hold_hot),
         figures=(section(i), grip_plot(i, ring, head, grip)),
     )
 

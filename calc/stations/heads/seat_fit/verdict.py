@@ -13,11 +13,11 @@ from calc.stations.shared.ring_in_wall import short_by
 THIN = constant("", "", ROUGH, 1.5e-3)  # rings are two to six millimetres thick; common practice, no source
 
 
-def verdict(i: In, head: Material, grip: Grip) -> Judged:
+def verdict_on(i: In, head: Material, grip: Grip) -> Judged:
     return _fails(i, head, grip) or _yields(grip) or _holds(grip)
 
 
-def limits(i: In, head: Material, grip: Grip) -> tuple[Limit, ...]:
+def limits_of(i: In, head: Material, grip: Grip) -> tuple[Limit, ...]:
     """What the verdict is decided by."""
     cracks = "fail" if head.brittle else "attention"
     return (
@@ -92,7 +92,7 @@ def _holds(grip: Grip) -> Judged:
     )
 
 
-def remarks(i: In, head: Material, grip: Grip, hold_hot: Number) -> tuple[Remark | None, ...]:
+def remarks_on(i: In, head: Material, grip: Grip, hold_hot: Number) -> tuple[Remark | None, ...]:
     """What else the reader should know of this ring and this pocket."""
     return (
         warning(

@@ -9,7 +9,7 @@ from calc.stations.heads.seat_shrink.asked import In
 from calc.stations.heads.seat_shrink.baths import EASY, FREEZING, at, plot, worth_of_chilling
 from calc.stations.heads.seat_shrink.drop import Fitting, drop_in
 from calc.stations.heads.seat_shrink.told import Out
-from calc.stations.heads.seat_shrink.verdict import remarks, verdict
+from calc.stations.heads.seat_shrink.verdict import remarks_on, verdict_on
 from calc.stations.shared.forms import SIZE
 from calc.stations.shared.own_material import own_grade
 
@@ -62,12 +62,12 @@ def seat_shrink(i: In) -> Answer:
         drop.clearance_in,
         drop.clearance_limit,
         drop.grip,
-        verdict=verdict(i, drop, fitting, easy),
+        verdict=verdict_on(i, drop, fitting, easy),
         limits=(
             Limit("the heat of the head", drop.margin, low=0.0),
             Limit("the temper of the head", drop.needed, high=easy, level="attention"),
         ),
-        remarks=remarks(i, drop, fitting),
+        remarks=remarks_on(i, drop, fitting),
         cautions=(cautions.FROZEN_RING,) if i.ring_temperature < FREEZING or drop.margin < 0 else (),
         tables=(worth_of_chilling(fitting, i.head_limit, easy),),
         figures=(plot(fitting, float(i.ring_temperature), drop.needed, i.head_limit),),

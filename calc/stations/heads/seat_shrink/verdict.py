@@ -12,7 +12,7 @@ from calc.stations.shared.forms import DEGREES_C, SIZE
 WARM = at(353.15)  # an oven, no longer a hand's heat
 
 
-def verdict(i: In, drop: Drop, fitting: Fitting, easy: Number | None) -> Judged:
+def verdict_on(i: In, drop: Drop, fitting: Fitting, easy: Number | None) -> Judged:
     if drop.margin < 0:
         return _over_the_limit(i, drop, fitting, easy)
     if min(drop.may_cool, drop.may_warm) < READING:
@@ -141,7 +141,7 @@ def _hot_enough(drop: Drop) -> Judged:
     )
 
 
-def remarks(i: In, drop: Drop, fitting: Fitting) -> tuple[Remark | None, ...]:
+def remarks_on(i: In, drop: Drop, fitting: Fitting) -> tuple[Remark | None, ...]:
     """What else to think of before the head is hot."""
     head = fitting.head
     temper = head.limit_temperature

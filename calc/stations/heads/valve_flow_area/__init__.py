@@ -7,7 +7,7 @@ from calc.stations.heads.valve_flow_area.asked import In
 from calc.stations.heads.valve_flow_area.drawing import area_plot, section
 from calc.stations.heads.valve_flow_area.flow import past_the_valve
 from calc.stations.heads.valve_flow_area.told import Out
-from calc.stations.heads.valve_flow_area.verdict import limits, remarks, verdict
+from calc.stations.heads.valve_flow_area.verdict import limits_of, remarks_on, verdict_on
 
 
 @calculator(
@@ -55,8 +55,8 @@ def valve_flow_area(i: In) -> Answer:
         Out.throat_ratio(i.throat / i.valve_head),
         found.piston_speed,
         found.speed_limit,
-        verdict=verdict(i, found),
-        limits=limits(i, found),
-        remarks=remarks(i),
+        verdict=verdict_on(i, found),
+        limits=limits_of(i, found),
+        remarks=remarks_on(i),
         figures=(area_plot(i, found), section(i, float(found.width))),
     )

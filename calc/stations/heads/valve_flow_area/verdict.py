@@ -7,7 +7,7 @@ from calc.stations.heads.valve_flow_area.flow import Flow
 from calc.stations.shared.forms import TIMES
 
 
-def verdict(i: In, found: Flow) -> Judged:
+def verdict_on(i: In, found: Flow) -> Judged:
     """The Mach index is judged for the intake only."""
     fills = i.valve == INTAKE
     if fills and found.mach > i.most_mach:
@@ -42,14 +42,14 @@ def verdict(i: In, found: Flow) -> Judged:
     )
 
 
-def limits(i: In, found: Flow) -> tuple[Limit, ...]:
+def limits_of(i: In, found: Flow) -> tuple[Limit, ...]:
     """What the verdict is decided by."""
     index = Limit("the Mach index", found.mach, high=i.most_mach)
     opening = Limit("the opening", i.lift, low=found.crossover, level="attention")
     return (index, opening) if i.valve == INTAKE else (opening,)
 
 
-def remarks(i: In) -> tuple[Remark | None, ...]:
+def remarks_on(i: In) -> tuple[Remark | None, ...]:
     """How large the throat is, and what the numbers leave out."""
     return (
         _of_the_throat(i),

@@ -10,7 +10,7 @@ from calc.stations.lifters.lifter_bore.bore import bore_wanted
 from calc.stations.lifters.lifter_bore.drawing import section
 from calc.stations.lifters.lifter_bore.press import pressed_in
 from calc.stations.lifters.lifter_bore.told import Out
-from calc.stations.lifters.lifter_bore.verdict import limits, remarks, verdict
+from calc.stations.lifters.lifter_bore.verdict import limits_of, remarks_on, verdict_on
 from calc.stations.shared.own_material import own_grade
 
 
@@ -60,9 +60,9 @@ def lifter_bore(i: In) -> Answer:
         press.closing,
         press.plunger_left,
         press.case_left,
-        verdict=verdict(i, bore, press),
-        limits=limits(i, bore, press),
-        remarks=remarks(i, bore, press),
+        verdict=verdict_on(i, bore, press),
+        limits=limits_of(i, bore, press),
+        remarks=remarks_on(i, bore, press),
         cautions=(cautions.PRESS_TRAPPED,) if i.fit_wanted == PRESS else (),
         figures=(section(i, bore.wall),),
     )

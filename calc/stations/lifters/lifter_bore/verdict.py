@@ -13,7 +13,7 @@ from calc.stations.shared.ring_in_wall import short_by
 NEAR_YIELD = 0.9  # common practice, no source: nearer than a tenth, the doubt of the readings alone decides
 
 
-def verdict(i: In, bore: Bore, press: Press) -> Judged:
+def verdict_on(i: In, bore: Bore, press: Press) -> Judged:
     return (
         _too_thin_or_too_weak(i, bore, press)
         or _binds(i, bore, press)
@@ -22,7 +22,7 @@ def verdict(i: In, bore: Bore, press: Press) -> Judged:
     )
 
 
-def limits(i: In, bore: Bore, press: Press) -> tuple[Limit, ...]:
+def limits_of(i: In, bore: Bore, press: Press) -> tuple[Limit, ...]:
     """What the verdict is decided by."""
     to_hone = Limit("what comes off", bore.stock, low=i.least_hone, high=i.most_hone, level="attention")
     return (
@@ -135,7 +135,7 @@ def _to_cut(i: In, bore: Bore) -> Judged:
     )
 
 
-def remarks(i: In, bore: Bore, press: Press) -> tuple[Remark | None, ...]:
+def remarks_on(i: In, bore: Bore, press: Press) -> tuple[Remark | None, ...]:
     """What holds the unit, and how deep a body is hard."""
     return (
         note(

@@ -5,11 +5,11 @@ from calc.declare.calculator import Answer, Limit, answer, calculator
 from calc.reference import cautions, sources
 from calc.stations.rods.big_end_resize.asked import In, refuse_limits_crossed
 from calc.stations.rods.big_end_resize.drawing import section
-from calc.stations.rods.big_end_resize.remarks import remarks
+from calc.stations.rods.big_end_resize.remarks import remarks_on
 from calc.stations.rods.big_end_resize.rods import Rods, most, rods_of
 from calc.stations.rods.big_end_resize.table import rod_by_rod
 from calc.stations.rods.big_end_resize.told import Out
-from calc.stations.rods.big_end_resize.verdict import as_they_are, judged
+from calc.stations.rods.big_end_resize.verdict import as_they_are, verdict_on
 
 
 @calculator(
@@ -59,15 +59,15 @@ def big_end_resize(i: In) -> Answer:
         Out.lost(most(rods.each, "lost")),
         rods.shortest,
         rods.longest,
-        verdict=judged(i, rods),
-        limits=_limits(i, rods),
-        remarks=remarks(i, rods),
+        verdict=verdict_on(i, rods),
+        limits=_limits_of(i, rods),
+        remarks=remarks_on(i, rods),
         tables=(rod_by_rod(rods.each, i),),
         figures=(section(rods.worst, i.wanted),),
     )
 
 
-def _limits(i: In, rods: Rods) -> tuple[Limit, ...]:
+def _limits_of(i: In, rods: Rods) -> tuple[Limit, ...]:
     return (
         Limit("the bore's cleaning up", rods.clean, high=i.high),
         Limit("the shortest rod", rods.shortest, low=i.least_length),

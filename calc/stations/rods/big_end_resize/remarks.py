@@ -12,7 +12,7 @@ OFF_JOINT = 0.01e-3  # m: centre off the joint by more is remarked on; common pr
 STRETCHED = 0.05e-3  # m out of round; common practice, no source
 
 
-def remarks(i: In, rods: Rods) -> tuple[Remark | None, ...]:
+def remarks_on(i: In, rods: Rods) -> tuple[Remark | None, ...]:
     return (
         note(
             "A cut narrows the bore along the rod only. At the parting line the bore stays as wide as it"

@@ -13,7 +13,7 @@ def as_they_are(i: In, rods: Rods) -> bool:
     return rods.uncut and i.low <= min(rods.readings, key=float) and max(rods.readings, key=float) <= i.high
 
 
-def judged(i: In, rods: Rods) -> Judged:
+def verdict_on(i: In, rods: Rods) -> Judged:
     if past(rods.clean, i.high):
         return (
             "fail",

@@ -5,10 +5,10 @@ from calc.declare.calculator import Answer, Limit, answer, calculator
 from calc.reference import cautions, sources
 from calc.stations.rods.rod_align.asked import In
 from calc.stations.rods.rod_align.drawing import views
-from calc.stations.rods.rod_align.remarks import remarks
+from calc.stations.rods.rod_align.remarks import remarks_on
 from calc.stations.rods.rod_align.slope import OVER, slope_of
 from calc.stations.rods.rod_align.told import Out
-from calc.stations.rods.rod_align.verdict import Found, good, judged
+from calc.stations.rods.rod_align.verdict import Found, good, verdict_on
 from calc.stations.shared.forms import ROUGH
 
 
@@ -54,14 +54,14 @@ def rod_align(i: In) -> Answer:
         lean,
         upright.gauge,
         laid_over.gauge,
-        verdict=judged(i, found),
-        limits=_limits(i, found),
-        remarks=remarks(i, over, max((upright.gauge, laid_over.gauge), key=lambda g: abs(float(g))), lean),
+        verdict=verdict_on(i, found),
+        limits=_limits_of(i, found),
+        remarks=remarks_on(i, over, max((upright.gauge, laid_over.gauge), key=lambda g: abs(float(g))), lean),
         figures=(views(u, v, i.span, found.bend, found.twist),),
     )
 
 
-def _limits(i: In, found: Found) -> tuple[Limit, ...]:
+def _limits_of(i: In, found: Found) -> tuple[Limit, ...]:
     offset = (
         ()
         if i.offset is None

@@ -7,7 +7,7 @@ from calc.stations.rods.rod_align.verdict import good
 from calc.stations.shared.forms import SIZE
 
 
-def remarks(i: In, over: Number, gauge: Number, lean: Number) -> tuple[Remark | None, ...]:
+def remarks_on(i: In, over: Number, gauge: Number, lean: Number) -> tuple[Remark | None, ...]:
     """`gauge` is the gauge's own error over the span, the larger of the two planes'."""
     return (
         (

@@ -21,7 +21,7 @@ def good(new: Number, worn: Number) -> Number:
     return worn if new > worn else new
 
 
-def judged(i: In, found: Found) -> Judged:
+def verdict_on(i: In, found: Found) -> Judged:
     return _worn(i, found) or _no_longer_good(i, found) or _straight(found)
 
 

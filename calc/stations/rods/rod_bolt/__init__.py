@@ -13,7 +13,7 @@ from calc.stations.rods.rod_bolt.drawing import clamp_over_speed
 from calc.stations.rods.rod_bolt.stress import yield_used
 from calc.stations.rods.rod_bolt.tightening import tightening
 from calc.stations.rods.rod_bolt.told import Out
-from calc.stations.rods.rod_bolt.verdict import judged
+from calc.stations.rods.rod_bolt.verdict import verdict_on
 from calc.stations.shared.bolts import TARGET
 
 
@@ -75,14 +75,14 @@ def rod_bolt(i: In) -> Answer:
         pull.each,
         clamp.left,
         clamp.opens,
-        verdict=judged(i, made, clamp, used),
-        limits=_limits(i, clamp.margin, used),
-        remarks=_remarks(i, used),
+        verdict=verdict_on(i, made, clamp, used),
+        limits=_limits_of(i, clamp.margin, used),
+        remarks=_remarks_on(i, used),
         figures=(clamp_over_speed(made.preload - i.crush, clamp, i.speed),),
     )
 
 
-def _limits(i: In, margin: Number, used: Number) -> tuple[Limit, ...]:
+def _limits_of(i: In, margin: Number, used: Number) -> tuple[Limit, ...]:
     allowed = i.known == TORQUE and (i.least_torque is not None or i.most_torque is not None)
     return (
         Limit("the bolt's stress", used, high=1),
@@ -97,7 +97,7 @@ def _limits(i: In, margin: Number, used: Number) -> tuple[Limit, ...]:
     )
 
 
-def _remarks(i: In, used: Number) -> tuple[Remark | None, ...]:
+def _remarks_on(i: In, used: Number) -> tuple[Remark | None, ...]:
     return (
         (
             note(

@@ -9,7 +9,7 @@ from calc.stations.rods.rod_bolt.tightening import Tightening
 from calc.stations.shared.bolts import TARGET
 
 
-def judged(i: In, made: Tightening, clamp: Clamp, used: Number) -> Judged:
+def verdict_on(i: In, made: Tightening, clamp: Clamp, used: Number) -> Judged:
     return _fails(clamp, used) or _to_look_at(i, clamp, used) or _not_the_engines(i) or _holds(i, made, clamp)
 
 

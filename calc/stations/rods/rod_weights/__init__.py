@@ -11,7 +11,7 @@ from calc.stations.rods.rod_weights.rod import Rod
 from calc.stations.rods.rod_weights.rods import apart, rods_of
 from calc.stations.rods.rod_weights.table import rod_by_rod
 from calc.stations.rods.rod_weights.told import GRAMS, Out
-from calc.stations.rods.rod_weights.verdict import judged
+from calc.stations.rods.rod_weights.verdict import verdict_on
 
 # kg: ends whose sum is off the whole by more were not weighed level; common practice, no source
 NOT_LEVEL = 1e-3
@@ -53,7 +53,7 @@ def rod_weights(i: In) -> Answer:
         rods.small_after,
         Out.whole_after(apart(rod.whole_after for rod in rods.each)),
         Out.lightest(min((rod.whole_after for rod in rods.each), key=float)),
-        verdict=judged(i, rods),
+        verdict=verdict_on(i, rods),
         limits=(
             Limit("the spread of end weights", rods.worst, high=i.allowed, level="attention"),
             Limit("the spread that the pads leave", rods.left, high=i.allowed),

@@ -6,7 +6,7 @@ from calc.stations.rods.rod_weights.asked import In
 from calc.stations.rods.rod_weights.rods import Rods
 
 
-def judged(i: In, rods: Rods) -> Judged:
+def verdict_on(i: In, rods: Rods) -> Judged:
     if not past(rods.worst, i.allowed):
         return (
             "pass",

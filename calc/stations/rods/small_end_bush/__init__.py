@@ -12,7 +12,7 @@ from calc.stations.rods.small_end_bush.drawing import section
 from calc.stations.rods.small_end_bush.grip import bush_in_rod
 from calc.stations.rods.small_end_bush.pin import pin_in_bush, refuse_impossible_bores
 from calc.stations.rods.small_end_bush.told import Out
-from calc.stations.rods.small_end_bush.verdict import limits, verdict
+from calc.stations.rods.small_end_bush.verdict import limits_of, verdict_on
 from calc.stations.shared.forms import SIZE
 from calc.stations.shared.growth import growth, reference_temperature
 from calc.stations.shared.own_material import own_grade
@@ -85,8 +85,8 @@ def small_end_bush(i: In) -> Answer:
         grip.rod_used,
         Out.force(fit.holding_force(grip.pressure, i.friction, i.rod_bore, i.length), sources.FRICTION_HOLD),
         *grip.serving,
-        verdict=verdict(i, grip, pin),
-        limits=limits(i, grip, pin),
+        verdict=verdict_on(i, grip, pin),
+        limits=limits_of(i, grip, pin),
         remarks=(
             None
             if i.honed is not None

@@ -11,7 +11,7 @@ from calc.stations.shared.honing import bored_first, plan
 from calc.stations.shared.ring_in_wall import short_by
 
 
-def verdict(i: In, grip: Grip, pin: Pin) -> Judged:
+def verdict_on(i: In, grip: Grip, pin: Pin) -> Judged:
     return (
         _grip_fails(i, grip)
         or _bore_fails(i, pin)
@@ -20,7 +20,7 @@ def verdict(i: In, grip: Grip, pin: Pin) -> Judged:
     )
 
 
-def limits(i: In, grip: Grip, pin: Pin) -> tuple[Limit, ...]:
+def limits_of(i: In, grip: Grip, pin: Pin) -> tuple[Limit, ...]:
     """What the verdict is decided by."""
     return (
         Limit("the grip left", grip.left, low=i.least_grip),

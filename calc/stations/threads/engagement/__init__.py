@@ -12,7 +12,7 @@ from calc.stations.threads.engagement.drawing import force_over_length
 from calc.stations.threads.engagement.forces import Forces, forces_of
 from calc.stations.threads.engagement.shear import shear_of
 from calc.stations.threads.engagement.told import Out
-from calc.stations.threads.engagement.verdict import judged
+from calc.stations.threads.engagement.verdict import verdict_on
 
 
 @calculator(
@@ -60,14 +60,14 @@ def engagement(i: In) -> Answer:
         forces.area,
         forces.used,
         forces.strong,
-        verdict=judged(i, shear.thread, forces),
-        limits=_limits(i, forces),
-        remarks=_remarks(i, shear.thread),
+        verdict=verdict_on(i, shear.thread, forces),
+        limits=_limits_of(i, forces),
+        remarks=_remarks_on(i, shear.thread),
         figures=(force_over_length(i, shear.thread, forces),),
     )
 
 
-def _limits(i: In, forces: Forces) -> tuple[Limit, ...]:
+def _limits_of(i: In, forces: Forces) -> tuple[Limit, ...]:
     borne = least(forces.strips, forces.breaks)
     return (
         Limit("the thread's strength over the bolt's yield", forces.used, low=forces.yields),
@@ -76,7 +76,7 @@ def _limits(i: In, forces: Forces) -> tuple[Limit, ...]:
     )
 
 
-def _remarks(i: In, thread: Thread) -> tuple[Remark | None, ...]:
+def _remarks_on(i: In, thread: Thread) -> tuple[Remark | None, ...]:
     turns = float(i.length) / thread.P
     return (
         (

@@ -10,7 +10,7 @@ from calc.stations.threads.engagement.asked import In
 from calc.stations.threads.engagement.forces import Forces
 
 
-def judged(i: In, thread: Thread, forces: Forces) -> Judged:
+def verdict_on(i: In, thread: Thread, forces: Forces) -> Judged:
     which = "hole's" if forces.hole_strips <= forces.bolt_strips else "bolt's"
     need, longer = at_least(forces.wanted, ROUGH), _longer(which, thread, forces)
     hot = None if i.pull is None else _gives_way_hot(i.pull, which, longer, need, forces)

@@ -8,10 +8,10 @@ from calc.stations.threads.insert_install.depths import depths_of
 from calc.stations.threads.insert_install.drawing import section
 from calc.stations.threads.insert_install.edge import edge_of
 from calc.stations.threads.insert_install.hole import hole_of
-from calc.stations.threads.insert_install.remarks import remarks
+from calc.stations.threads.insert_install.remarks import remarks_on
 from calc.stations.threads.insert_install.strength import strength_of
 from calc.stations.threads.insert_install.told import Out
-from calc.stations.threads.insert_install.verdict import Planned, judged
+from calc.stations.threads.insert_install.verdict import Planned, verdict_on
 
 
 @calculator(
@@ -71,15 +71,15 @@ def insert_install(i: In) -> Answer:
         depths.left,
         edge.least,
         strength.area,
-        verdict=judged(i, planned),
-        limits=_limits(i, planned),
-        remarks=remarks(i),
+        verdict=verdict_on(i, planned),
+        limits=_limits_of(i, planned),
+        remarks=remarks_on(i),
         cautions=(cautions.MAGNESIUM,) if i.parent == "mg-az91" else (),
         figures=(section(i, hole, depths),),
     )
 
 
-def _limits(i: In, planned: Planned) -> tuple[Limit, ...]:
+def _limits_of(i: In, planned: Planned) -> tuple[Limit, ...]:
     _, depths, edge, strength = planned
     return (
         Limit("the metal left under the hole", depths.left, low=0),

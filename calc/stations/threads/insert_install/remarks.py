@@ -8,7 +8,7 @@ from calc.stations.shared.forms import DEGREES_C
 from calc.stations.threads.insert_install.asked import UNTOLD, WIRE, In
 
 
-def remarks(i: In) -> tuple[Remark | None, ...]:
+def remarks_on(i: In) -> tuple[Remark | None, ...]:
     return (
         note("The insert's own data sheet goes before these sizes: makers' inserts of one thread differ."),
         (

@@ -23,7 +23,7 @@ class Planned(NamedTuple):
     strength: Strength
 
 
-def judged(i: In, planned: Planned) -> Judged:
+def verdict_on(i: In, planned: Planned) -> Judged:
     hole, depths, edge, strength = planned
     return (
         _no_room(i, hole, depths, edge)

@@ -15,11 +15,11 @@ from calc.stations.threads.sheet_insert.collar import collar
 from calc.stations.threads.sheet_insert.drawing import section
 from calc.stations.threads.sheet_insert.edge import edge_least
 from calc.stations.threads.sheet_insert.nut import nut
-from calc.stations.threads.sheet_insert.remarks import remarks
+from calc.stations.threads.sheet_insert.remarks import remarks_on
 from calc.stations.threads.sheet_insert.screw import screw
 from calc.stations.threads.sheet_insert.sheet import sheet_of
 from calc.stations.threads.sheet_insert.told import Out
-from calc.stations.threads.sheet_insert.verdict import judged
+from calc.stations.threads.sheet_insert.verdict import verdict_on
 
 MAKERS = {RIVET: nut, CLINCH: nut, COLLAR: collar, SCREW: screw}
 
@@ -77,7 +77,7 @@ def sheet_insert(i: In) -> Answer:
         made.turns,
         pull_share,
         turn_share,
-        verdict=made.fault or judged(i, made, edge, pull_share, turn_share),
+        verdict=made.fault or verdict_on(i, made, edge, pull_share, turn_share),
         limits=(
             *made.limits,
             *((grip,) if i.way == RIVET else ()),
@@ -85,6 +85,6 @@ def sheet_insert(i: In) -> Answer:
             Limit("the pull that it bears", made.pull, low=i.pull),
             Limit("the torque that it bears", made.turn, low=i.torque),
         ),
-        remarks=remarks(i),
+        remarks=remarks_on(i),
         figures=(section(i, made),),
     )

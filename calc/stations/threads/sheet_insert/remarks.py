@@ -4,7 +4,7 @@ from calc.core.result import Remark, note, warning
 from calc.stations.threads.sheet_insert.asked import CLINCH, RIVET, In
 
 
-def remarks(i: In) -> tuple[Remark | None, ...]:
+def remarks_on(i: In) -> tuple[Remark | None, ...]:
     return (
         note(
             "Pull and torque are estimates from the shear of the sheet. Set one in a scrap of the same"

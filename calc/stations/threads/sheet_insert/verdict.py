@@ -11,7 +11,7 @@ from calc.stations.threads.sheet_insert.made import Made
 ENOUGH_PULL, ENOUGH_TORQUE = 2.0, 1.25  # over what is asked; common practice, no source
 
 
-def judged(i: In, made: Made, edge: Number, pull_share: Number, turn_share: Number) -> Judged:
+def verdict_on(i: In, made: Made, edge: Number, pull_share: Number, turn_share: Number) -> Judged:
     return (
         _does_not_fit(i, edge)
         or _gives_way(i, made)

@@ -12,7 +12,7 @@ from calc.stations.threads.tap_drill.drawing import section
 from calc.stations.threads.tap_drill.table import drills_near
 from calc.stations.threads.tap_drill.tapping import Tapping, refuse_other_hole, tapping_of
 from calc.stations.threads.tap_drill.told import Out
-from calc.stations.threads.tap_drill.verdict import Found, judged
+from calc.stations.threads.tap_drill.verdict import Found, verdict_on
 
 
 @calculator(
@@ -67,15 +67,15 @@ def tap_drill(i: In) -> Answer:
         bore,
         bore_low,
         bore_high,
-        verdict=judged(i, hole, Found(chosen, best, bore, bore_low, bore_high, share)),
+        verdict=verdict_on(i, hole, Found(chosen, best, bore, bore_low, bore_high, share)),
         limits=() if i.own is None else own_limit,
-        remarks=_remarks(tapping, share),
+        remarks=_remarks_on(tapping, share),
         tables=(drills_near(near(ideal, i.drills, 7), tapping),),
         figures=(section(thread, bore, drill),),
     )
 
 
-def _remarks(tapping: Tapping, share: Number) -> tuple[Remark | None, ...]:
+def _remarks_on(tapping: Tapping, share: Number) -> tuple[Remark | None, ...]:
     return (
         (
             warning(

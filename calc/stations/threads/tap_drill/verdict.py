@@ -21,7 +21,7 @@ class Found(NamedTuple):
     share: Number
 
 
-def judged(i: In, hole: Limits, found: Found) -> Judged:
+def verdict_on(i: In, hole: Limits, found: Found) -> Judged:
     own = i.own is not None
     name = "Your hole" if own else f"Drill {found.chosen.name}"
     better = (

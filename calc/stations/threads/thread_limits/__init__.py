@@ -9,7 +9,7 @@ from calc.stations.threads.thread_limits.drawing import profile
 from calc.stations.threads.thread_limits.readings import Reading, readings_of
 from calc.stations.threads.thread_limits.tables import both_parts, your_thread
 from calc.stations.threads.thread_limits.told import Out
-from calc.stations.threads.thread_limits.verdict import judged
+from calc.stations.threads.thread_limits.verdict import verdict_on
 from calc.stations.threads.thread_limits.zone import Sizes, limits_of
 
 
@@ -65,17 +65,17 @@ def thread_limits(i: In) -> Answer:
         *sizes,
         tightest,
         loosest,
-        verdict=judged(readings, own.name, i.part, sizes),
+        verdict=verdict_on(readings, own.name, i.part, sizes),
         limits=tuple(
             Limit(f"the {r.words.lower()}", r.read, low=float(r.low), high=float(r.high)) for r in readings
         ),
-        remarks=_remarks(i, readings),
+        remarks=_remarks_on(i, readings),
         tables=(both_parts(hole, bolt), your_thread(readings)),
         figures=(profile(thread, hole, bolt),),
     )
 
 
-def _remarks(i: In, readings: list[Reading]) -> tuple[Remark | None, ...]:
+def _remarks_on(i: In, readings: list[Reading]) -> tuple[Remark | None, ...]:
     return (
         (
             note(

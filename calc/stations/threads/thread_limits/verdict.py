@@ -7,7 +7,7 @@ from calc.stations.threads.thread_limits.readings import Reading
 from calc.stations.threads.thread_limits.zone import Sizes
 
 
-def judged(reads: list[Reading], name: str, part: str, sizes: Sizes) -> Judged:
+def verdict_on(reads: list[Reading], name: str, part: str, sizes: Sizes) -> Judged:
     out = sorted((r for r in reads if r.out), key=lambda r: (r.can_be_cut, -r.by))
     if not reads:
         return (

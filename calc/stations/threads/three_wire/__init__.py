@@ -11,7 +11,7 @@ from calc.stations.shared.thread_sizes import known, least_and_most, pair, pitch
 from calc.stations.threads.three_wire.asked import In
 from calc.stations.threads.three_wire.drawing import wires_in_the_thread
 from calc.stations.threads.three_wire.told import Out
-from calc.stations.threads.three_wire.verdict import judged
+from calc.stations.threads.three_wire.verdict import verdict_on
 from calc.stations.threads.three_wire.wire import refuse_other_wire
 
 MATTERS = 2e-6  # m: what lies below it, a shop's micrometer does not show
@@ -64,9 +64,9 @@ def three_wire(i: In) -> Answer:
         high,
         correction,
         factor,
-        verdict=judged(bolt, found, least, most),
+        verdict=verdict_on(bolt, found, least, most),
         limits=(Limit("the pitch diameter", found, low=float(least), high=float(most)),),
-        remarks=_remarks(i.wire, thread, correction, best),
+        remarks=_remarks_on(i.wire, thread, correction, best),
         figures=(wires_in_the_thread(thread, i.reading, i.wire, found),),
     )
 
@@ -85,7 +85,7 @@ def _refuse_other_thread(reading: Number, found: Number, thread: Thread, low: Nu
         )
 
 
-def _remarks(wire: Number, thread: Thread, correction: Number, best: Number) -> tuple[Remark | None, ...]:
+def _remarks_on(wire: Number, thread: Thread, correction: Number, best: Number) -> tuple[Remark | None, ...]:
     return (
         (
             note("The lead matters here: left out, the pitch diameter comes out {c} too large.", c=correction)

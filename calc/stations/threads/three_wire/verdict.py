@@ -6,7 +6,7 @@ from calc.reference.standards.threads import Limits
 from calc.stations.shared.thread_sizes import NOTHING, length
 
 
-def judged(bolt: Limits, found: Number, least: Number, most: Number) -> Judged:
+def verdict_on(bolt: Limits, found: Number, least: Number, most: Number) -> Judged:
     if float(found) < float(least) - NOTHING:
         return (
             "fail",

@@ -15,7 +15,7 @@ from calc.stations.threads.torque_preload.states import other_states
 from calc.stations.threads.torque_preload.stress import Stress, stress_in
 from calc.stations.threads.torque_preload.tightening import Tightening, tightening
 from calc.stations.threads.torque_preload.told import Out
-from calc.stations.threads.torque_preload.verdict import judged
+from calc.stations.threads.torque_preload.verdict import verdict_on
 
 
 @calculator(
@@ -69,15 +69,15 @@ def torque_preload(i: In) -> Answer:
         stress.torque_most,
         Out.nut_factor(made.meant.nut / bolt.nominal),
         Out.lost(1 - bolt.turned.pitch / (2 * PI) / made.meant.nut, sources.ISO_16047),
-        verdict=judged(i, bolt, made, stress),
-        limits=_limits(i, made, stress),
-        remarks=_remarks(i, made),
+        verdict=verdict_on(i, bolt, made, stress),
+        limits=_limits_of(i, made, stress),
+        remarks=_remarks_on(i, made),
         tables=(other_states(float(made.torque), bolt),),
         figures=(preload_over_torque(made, stress.most),),
     )
 
 
-def _limits(i: In, made: Tightening, stress: Stress) -> tuple[Limit, ...]:
+def _limits_of(i: In, made: Tightening, stress: Stress) -> tuple[Limit, ...]:
     needed = () if i.needed is None else (Limit("the preload when rough", made.low, low=i.needed),)
     return (
         Limit("the stress when slippery", stress.used_most, high=1),
@@ -86,7 +86,7 @@ def _limits(i: In, made: Tightening, stress: Stress) -> tuple[Limit, ...]:
     )
 
 
-def _remarks(i: In, made: Tightening) -> tuple[Remark | None, ...]:
+def _remarks_on(i: In, made: Tightening) -> tuple[Remark | None, ...]:
     return (
         note("Oil on a thread whose torque was given dry adds about half to the preload: see the table."),
         grows_more(i.clamped, i.hot, i.hot_force),

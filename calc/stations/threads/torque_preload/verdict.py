@@ -13,7 +13,7 @@ from calc.stations.threads.torque_preload.stress import Stress
 from calc.stations.threads.torque_preload.tightening import Tightening
 
 
-def judged(i: In, bolt: Bolt, made: Tightening, stress: Stress) -> Judged:
+def verdict_on(i: In, bolt: Bolt, made: Tightening, stress: Stress) -> Judged:
     where = "hot and slippery" if stress.hotter else "when slippery"
     if past(stress.used_most, 1):
         return (
