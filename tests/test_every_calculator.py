@@ -16,7 +16,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from calc.core.reading import quantity, read
+from calc.core.reading import in_si, read
 from calc.core.result import Limit, Refused, Text
 from calc.core.writing import figures, from_unit, to_unit
 from calc.declare.calculator import evaluate
@@ -314,7 +314,7 @@ def test_the_walk_covers_what_is_registered():
         package = stations.station(name)
         assert package.TITLE and package.PURPOSE and package.CALCULATORS
     assert (
-        quantity(
+        in_si(
             "1 in",
             next(
                 iter(

@@ -48,7 +48,7 @@ def read(text: str, kind: Kind, unit: Unit | None = None, possible: Range | None
     return _read(text, kind, unit or kind.metric, possible)
 
 
-def quantity(text: str, kind: Kind) -> float:
+def in_si(text: str, kind: Kind) -> float:
     """The SI value of a quantity in a declaration or data file, such as "37.9 mm".
 
     Stricter than `read`, as nobody is there to see a note: the unit must be named

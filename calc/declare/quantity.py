@@ -10,7 +10,7 @@ from functools import cached_property
 
 from calc.core.advice import Told, rounded
 from calc.core.kinds import Unit
-from calc.core.reading import Entry, EntryError, quantity, quoted, read
+from calc.core.reading import Entry, EntryError, in_si, quoted, read
 from calc.core.result import Refused, Remark, Text, refused, say
 from calc.core.working import Form, Number, constant
 from calc.core.writing import from_unit, stated, to_unit
@@ -75,13 +75,13 @@ class Quantity(Input):
 
     @cached_property
     def hard_range(self) -> tuple[float, float]:
-        return quantity(self.hard[0], self.form.kind), quantity(self.hard[1], self.form.kind)
+        return in_si(self.hard[0], self.form.kind), in_si(self.hard[1], self.form.kind)
 
     @cached_property
     def usual_range(self) -> tuple[float, float] | None:
         if not self.usual:
             return None
-        return quantity(self.usual[0], self.form.kind), quantity(self.usual[1], self.form.kind)
+        return in_si(self.usual[0], self.form.kind), in_si(self.usual[1], self.form.kind)
 
     @cached_property
     def default_value(self) -> float | None:
@@ -92,11 +92,11 @@ class Quantity(Input):
     def example(self, chosen: dict[str, str]) -> float | None:
         """The same for what was chosen: an exhaust valve's sizes where the example is worked for one."""
         if self.default and not ("{" in self.feature and chosen):
-            return quantity(self.default, self.form.kind)
+            return in_si(self.default, self.form.kind)
         found = engine.demo().features.get(self.feature_for(chosen)) if self.feature else None
         size: float | None = getattr(found, self.limit or "nominal") if found else None
         if size is None and self.default:
-            return quantity(self.default, self.form.kind)
+            return in_si(self.default, self.form.kind)
         if size is None and not self.optional:
             raise KeyError(
                 f"{self.name} has no default, and {engine.DEMO} no {self.limit or 'nominal'} of"

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from calc.core.conformance import COVERAGE
 from calc.core.kinds import EXPANSION, TEMPERATURE
-from calc.core.reading import Entry, EntryError, quantity, read
+from calc.core.reading import Entry, EntryError, in_si, read
 from calc.core.result import Refused, Text, say
 from calc.core.working import Form, Number, constant, form, step
 from calc.formulas.warm_reading import (
@@ -21,7 +21,7 @@ from calc.reference.sources import THERMAL
 
 # what may be told beside a measured length: entry name.part
 WARM = {"part": "part temperature", "gauge": "gauge temperature"}
-_RANGE = (quantity("-60 °C", TEMPERATURE), quantity("150 °C", TEMPERATURE))
+_RANGE = (in_si("-60 °C", TEMPERATURE), in_si("150 °C", TEMPERATURE))
 _DEGREES = form(TEMPERATURE, 0)
 
 Refusal = Callable[[str, Text, str], Refused]

@@ -3,8 +3,7 @@ browser."""
 
 from calc.core import working
 from calc.core.kinds import KINDS
-from calc.core.reading import EntryError
-from calc.core.reading import quantity as read_quantity
+from calc.core.reading import EntryError, in_si
 from calc.core.result import Caution
 from calc.declare.calculator import Calculator, evaluate
 from calc.declare.choice import Choice
@@ -184,9 +183,7 @@ def quantity_html(number: str, unit: str) -> Html:
         )
     if unit == kind.inch.symbol != kind.metric.symbol:
         raise KeyError(f"{unit!r} is of the inch system, which is worked out here; give {kind.metric.symbol}")
-    return value(
-        working.form(kind, len(number.partition(".")[2]), unit), read_quantity(f"{number} {unit}", kind)
-    )
+    return value(working.form(kind, len(number.partition(".")[2]), unit), in_si(f"{number} {unit}", kind))
 
 
 def caution_html(id: str) -> Html:

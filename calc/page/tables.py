@@ -9,7 +9,7 @@ A new table is one function in `TABLES`. Cells are bare numbers; the unit stands
 from collections.abc import Callable
 
 from calc.core.kinds import EXPANSION, LENGTH, MODULUS
-from calc.core.reading import quantity
+from calc.core.reading import in_si
 from calc.core.result import Table
 from calc.core.working import Form, form
 from calc.formulas.screw_threads import FULL_CUT, drill_for
@@ -113,7 +113,7 @@ def materials() -> Table:
 def undersizes() -> Table:
     rows = []
     for called in UNDERSIZES:
-        less = quantity(called, LENGTH)
+        less = in_si(called, LENGTH)
         rows.append(
             (called.replace(" ", "\u00a0"), _bare(SIZE, less), _bare(SIZE.with_decimals(4), less / 2))
         )

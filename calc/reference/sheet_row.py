@@ -8,7 +8,7 @@ from typing import Any
 
 from calc.core.conformance import DUST
 from calc.core.kinds import KINDS, Kind
-from calc.core.reading import EntryError, quantity
+from calc.core.reading import EntryError, in_si
 from calc.core.working import Form, form
 from calc.reference.feature import WHAT, Feature, Step
 from calc.reference.materials import MATERIALS
@@ -110,7 +110,7 @@ def _sizes(row: Row, kind: Kind, wrong: Wrong) -> Sizes:
     for what in WHAT:
         if what in row:
             try:
-                sizes[what] = quantity(str(row[what]), kind)
+                sizes[what] = in_si(str(row[what]), kind)
             except EntryError as error:
                 raise wrong(f"has a {what} that cannot be read: {error.problem}; {error.accepted}") from None
     return sizes
@@ -166,7 +166,7 @@ def _steps(row: Row, kind: Kind, sizes: Sizes, wrong: Wrong) -> tuple[Step, ...]
             raise wrong(f'has {key} that are not a list of texts; write {key} = ["0.25 mm", "0.50 mm"]')
         for text in row[key]:
             try:
-                size = quantity(text, kind)
+                size = in_si(text, kind)
             except EntryError as error:
                 raise wrong(f"has {key} that cannot be read: {error.problem}; {error.accepted}") from None
             if size <= 0:

@@ -40,7 +40,7 @@ from calc.core.kinds import (
     TORQUE,
     VOLUME,
 )
-from calc.core.reading import EntryError, quantity, read, readings
+from calc.core.reading import EntryError, in_si, read, readings
 from calc.core.spelling import spellings_of, unit_spelled
 from calc.core.writing import decimals_for, from_unit, stated, to_unit, write
 
@@ -960,9 +960,9 @@ def test_degrees_minutes_seconds_agree_with_decimal_degrees(degrees, minutes, hu
 
 
 def test_quantity_reads_a_declaration():
-    assert quantity("37.9 mm", LENGTH) == 0.0379
-    assert quantity("1 31/64 in", LENGTH) == 0.037703125
-    assert quantity("4", COUNT) == 4.0 and quantity("0.12", RATIO) == 0.12 and quantity("0", LENGTH) == 0.0
+    assert in_si("37.9 mm", LENGTH) == 0.0379
+    assert in_si("1 31/64 in", LENGTH) == 0.037703125
+    assert in_si("4", COUNT) == 4.0 and in_si("0.12", RATIO) == 0.12 and in_si("0", LENGTH) == 0.0
 
 
 @pytest.mark.parametrize(
@@ -978,7 +978,7 @@ def test_quantity_reads_a_declaration():
 )
 def test_quantity_leaves_nothing_to_choose(text, kind):
     with pytest.raises(EntryError):
-        quantity(text, kind)
+        in_si(text, kind)
 
 
 # --- Writing -----------------------------------------------------------------------

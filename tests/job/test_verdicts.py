@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from scipy.stats import norm
 
 from calc.core.conformance import DUST
-from calc.core.reading import quantity
+from calc.core.reading import in_si
 from calc.core.working import constant
 from calc.job.contents import STAGES
 from calc.job.record import add_reading
@@ -711,5 +711,5 @@ def test_a_size_a_hair_past_what_was_made_is_no_worn_size_of_the_next():
         ("cylinder.bore", "88.400 mm", "Worn past its limit by 0.280 mm"),
     ):
         feature = sheet.feature(id)
-        size = constant("", feature.label, feature.form, quantity(text, feature.form.kind))
+        size = constant("", feature.label, feature.form, in_si(text, feature.form.kind))
         assert hold(feature, "received", size).words.plain() == words, (id, text)

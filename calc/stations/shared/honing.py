@@ -8,7 +8,7 @@ needs two hundredths to clean up. Common practice, no source.
 from calc.core.advice import at_least, at_most
 from calc.core.conformance import past
 from calc.core.kinds import LENGTH
-from calc.core.reading import quantity
+from calc.core.reading import in_si
 from calc.core.result import Text, say
 from calc.core.working import Form, Number, constant, form
 
@@ -17,8 +17,8 @@ WHY = "more is for the boring tool; common practice, no source"
 _SIZE = form(LENGTH, 3)
 
 
-TAKES_MOST = constant("a_max", "Hone takes off at most", _SIZE, quantity(MOST, LENGTH))
-LEFT_LEAST = constant("a_min", "Left for the hone, at least", _SIZE, quantity(LEAST, LENGTH))
+TAKES_MOST = constant("a_max", "Hone takes off at most", _SIZE, in_si(MOST, LENGTH))
+LEFT_LEAST = constant("a_min", "Left for the hone, at least", _SIZE, in_si(LEAST, LENGTH))
 
 
 def bored_first(stock, most: Number = TAKES_MOST) -> bool:

@@ -9,7 +9,7 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from calc.core.kinds import LENGTH
-from calc.core.reading import quantity
+from calc.core.reading import in_si
 from calc.core.result import Refused
 from calc.declare.calculator import evaluate
 from calc.declare.standing import Standing
@@ -94,7 +94,7 @@ def test_the_cut_that_is_advised_brings_them_in():
         for system in ("metric", "inch"):
             told = re.search(words, do.plain(system))[1]
             assert chamber_volume(**entries | dict(cut=told)).verdict.state == "pass", told
-            assert 0 <= turn * (quantity(told, LENGTH) / MM - exact) < 0.0101
+            assert 0 <= turn * (in_si(told, LENGTH) / MM - exact) < 0.0101
 
 
 def test_deepest_cut_leaves_the_smallest_at_its_limit():

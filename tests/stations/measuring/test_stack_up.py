@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 from scipy.stats import norm
 
 from calc.core.kinds import LENGTH
-from calc.core.reading import quantity
+from calc.core.reading import in_si
 from calc.core.result import Refused
 from calc.reference import engine
 from calc.stations.measuring.stack_up import stack_up
@@ -190,7 +190,7 @@ def test_share_and_simulation_agree_and_worst_case_bounds_them(chain, shape, sta
     low, high = f"{middle + start / 5000:.4f} mm", f"{middle + (start + width) / 5000:.4f} mm"
     found = stack_up(chain=text(chain), shape=shape, low=low, high=high)
     assert abs(found["simulated"] - found["within"]) < 5.5 * found["error"]
-    if quantity(low, LENGTH) <= found["least_gap"] and found["greatest_gap"] <= quantity(high, LENGTH):
+    if in_si(low, LENGTH) <= found["least_gap"] and found["greatest_gap"] <= in_si(high, LENGTH):
         assert found.verdict.state == "pass" and found["within"] > 0.997
 
 

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from scipy.stats import norm
 
 from calc.core.kinds import LENGTH
-from calc.core.reading import quantity
+from calc.core.reading import in_si
 from calc.core.result import Refused
 from calc.declare.calculator import evaluate
 from calc.declare.standing import Standing
@@ -304,7 +304,7 @@ def test_nothing_is_said_of_a_bush_that_nobody_read():
 
 def test_what_a_hone_does_not_take_is_bored_by_the_one_rule():
     """0.175 mm were left to the hone here, where a lifter's body was bored for more than 0.06: now one rule decides for both."""
-    most = quantity(honing.MOST, LENGTH)
+    most = in_si(honing.MOST, LENGTH)
     for i in range(1, 30):
         found = small_end_bush(supplied_bore=f"{21.75 + i / 100:.2f} mm")
         told = found.verdict.do.plain()
@@ -312,7 +312,7 @@ def test_what_a_hone_does_not_take_is_bored_by_the_one_rule():
         if "Bore to between" in told:
             ends = [float(x) * MM for x in re.search(r"between ([\d.]+) mm and ([\d.]+) mm", told).groups()]
             assert [found["hone"] - end for end in ends] == pytest.approx(
-                [most, quantity(honing.LEAST, LENGTH)], abs=1e-9
+                [most, in_si(honing.LEAST, LENGTH)], abs=1e-9
             )
 
 

@@ -1,7 +1,7 @@
 """Blocks that set an angle under a sine bar, the angle that blocks set, what a micrometre turns it by."""
 
 from calc.core.kinds import ANGLE
-from calc.core.reading import quantity
+from calc.core.reading import in_si
 from calc.core.result import impossible, note
 from calc.core.working import constant
 from calc.declare.calculator import Answer, Limit, answer, calculator
@@ -17,7 +17,7 @@ from calc.stations.measuring.sine_bar.verdict import (
 )
 from calc.stations.shared.forms import FINE
 
-STEEPEST = quantity("60°", ANGLE)
+STEEPEST = in_si("60°", ANGLE)
 
 
 @calculator(
@@ -45,7 +45,7 @@ def sine_bar(i: In) -> Answer:
     off = Out.off(angle_set - i.angle)
     per_second = Out.per_second(
         trig.sine_sensitivity(i.length, i.angle)
-        * constant("1″", "A second of arc", ARC_SECONDS, quantity("1″", ANGLE)),
+        * constant("1″", "A second of arc", ARC_SECONDS, in_si("1″", ANGLE)),
         sources.TRIANGLE,
     )
     picked = blocks_to_wring(float(i.length), i.angle, float(height))

@@ -3,14 +3,14 @@
 import math
 
 from calc.core.kinds import ANGLE, LENGTH
-from calc.core.reading import quantity
+from calc.core.reading import in_si
 from calc.core.result import impossible
 from calc.core.working import Value, constant
 from calc.formulas import trigonometry as trig
 from calc.stations.measuring.taper.asked import In
 from calc.stations.shared.forms import COARSE, SIZE
 
-STEEPEST = quantity("60°", ANGLE)
+STEEPEST = in_si("60°", ANGLE)
 
 
 def ratio_of(i: In) -> Value:
