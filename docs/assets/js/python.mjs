@@ -21,7 +21,7 @@ export const LIBRARY = "python314"; // where Python looks for it
  */
 
 /**
- * Wake Python from its memory as it stood, when the site was built, with all calculators imported and rehearsed.
+ * Wake Python from its memory as it stood, when the site was built, with all imported that calculators need.
  * @param {string} runtime  address of the folder with the runtime, ending in a slash
  * @param {Promise<ArrayBuffer>} memory  what scripts/runtime/remember.mjs wrote
  * @param {Program} program
