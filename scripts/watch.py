@@ -21,7 +21,7 @@ from scripts.build import BUILT_FROM
 from scripts.environment import ROOT
 from scripts.server import TYPES, Handler
 
-WATCHED = ("calc", "docs", "overrides")
+WATCHED = ("calc", "docs", "overrides", "tests/checks")
 TOGETHER = 0.1  # s: an editor writes a file in several steps
 QUIET = 20  # s without an edit until the whole is built
 EVERY = 300  # ms between two looks of the page
