@@ -92,8 +92,8 @@ def guide_fit(i: In) -> Answer:
         grip.lost,
         grip.left,
         grip.pressure,
-        grip.guide_used,
-        grip.head_used,
+        grip.used[0],
+        grip.used[1],
         Out.force(
             fit.holding_force(grip.pressure, i.friction, sizes.hole, i.guide_length), sources.FRICTION_HOLD
         ),

@@ -7,11 +7,11 @@ from calc.formulas import press_fit as fit
 from calc.formulas.rocking import rocking_factor
 from calc.reference import sources
 from calc.stations.heads.guide_fit.asked import In
-from calc.stations.heads.guide_fit.grip import Grip
 from calc.stations.heads.guide_fit.sizes import Sizes
 from calc.stations.heads.guide_fit.told import Out
 from calc.stations.shared.forms import SIZE, TIMES
 from calc.stations.shared.ring_in_wall import bore_moved, compliance
+from calc.stations.shared.sleeve import Grip
 
 
 class Clearance(NamedTuple):

@@ -4,9 +4,9 @@ from calc.core.conformance import past
 from calc.core.result import Judged, Limit, Text, say
 from calc.stations.heads.guide_fit.asked import In
 from calc.stations.heads.guide_fit.clearance import Clearance
-from calc.stations.heads.guide_fit.grip import Grip
 from calc.stations.heads.guide_fit.sizes import Sizes
 from calc.stations.shared.ring_in_wall import short_by
+from calc.stations.shared.sleeve import Grip
 
 
 def verdict_on(i: In, sizes: Sizes, grip: Grip, stem: Clearance) -> Judged:
@@ -42,8 +42,8 @@ def limits_of(i: In, grip: Grip, stem: Clearance, tight: tuple[Limit, ...]) -> t
     return (
         Limit("the grip left", grip.left, low=i.least_grip),
         Limit("what head and guide bear", grip.room, low=0),
-        Limit("the head's stress", grip.head_used, high=1, level="fail" if brittle else "attention"),
-        Limit("the guide's stress", grip.guide_used, high=1, level="attention"),
+        Limit("the head's stress", grip.used[1], high=1, level="fail" if brittle else "attention"),
+        Limit("the guide's stress", grip.used[0], high=1, level="attention"),
         Limit("what is left to ream", stem.stock, low=0, level="attention"),
         Limit("the clearance wanted", stem.cold, low=i.least_new, high=i.most_new, level="attention"),
         *tight,

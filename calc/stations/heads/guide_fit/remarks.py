@@ -4,7 +4,7 @@ from calc.core.conformance import past
 from calc.core.result import Remark, note, warning
 from calc.stations.heads.guide_fit.asked import In
 from calc.stations.heads.guide_fit.clearance import Clearance
-from calc.stations.heads.guide_fit.grip import Grip
+from calc.stations.heads.guide_fit.grip import GuideGrip
 from calc.stations.heads.temper import loses_temper
 
 # Common practice, no source, m: more than this to ream is another guide's bore; a guide that keeps less grip
@@ -12,7 +12,7 @@ from calc.stations.heads.temper import loses_temper
 MUCH, SLIDES = 0.5e-3, 0.005e-3
 
 
-def remarks_on_new(i: In, grip: Grip, stem: Clearance) -> tuple[Remark | None, ...]:
+def remarks_on_new(i: In, grip: GuideGrip, stem: Clearance) -> tuple[Remark | None, ...]:
     return (
         note("The bore closes by {c}: ream after pressing, never before.", c=stem.closing),
         (
@@ -35,7 +35,7 @@ def remarks_on_new(i: In, grip: Grip, stem: Clearance) -> tuple[Remark | None, .
     )
 
 
-def remarks_on_fitted(i: In, grip: Grip, stem: Clearance) -> tuple[Remark | None, ...]:
+def remarks_on_fitted(i: In, grip: GuideGrip, stem: Clearance) -> tuple[Remark | None, ...]:
     return (
         note(
             "The largest bore and the smallest stem were asked for, because they decide whether it is"
@@ -51,7 +51,7 @@ def remarks_on_fitted(i: In, grip: Grip, stem: Clearance) -> tuple[Remark | None
     )
 
 
-def _in_the_oven(i: In, grip: Grip) -> Remark | None:
+def _in_the_oven(i: In, grip: GuideGrip) -> Remark | None:
     if 0 < float(grip.oven) < SLIDES:
         return warning(
             "In an oven at {t} only {d} of grip is left: it may slide while seats are fitted. Note"

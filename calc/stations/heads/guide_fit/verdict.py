@@ -4,8 +4,8 @@ from calc.core.result import Judged, Limit
 from calc.stations.heads.guide_fit import fitted_guide, new_guide
 from calc.stations.heads.guide_fit.asked import In
 from calc.stations.heads.guide_fit.clearance import Clearance
-from calc.stations.heads.guide_fit.grip import Grip
 from calc.stations.heads.guide_fit.sizes import Sizes
+from calc.stations.shared.sleeve import Grip
 
 
 def verdict_on(i: In, sizes: Sizes, grip: Grip, stem: Clearance) -> Judged:

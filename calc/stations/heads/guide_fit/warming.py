@@ -6,9 +6,9 @@ from calc.formulas import press_fit as fit
 from calc.reference.materials import REFERENCE, Material
 from calc.stations.heads.guide_fit.asked import In
 from calc.stations.heads.guide_fit.clearance import Clearance
-from calc.stations.heads.guide_fit.grip import Grip
 from calc.stations.heads.guide_fit.sizes import Sizes
 from calc.stations.shared.forms import DEGREES_C, SIZE
+from calc.stations.shared.sleeve import Grip
 
 
 def clearance_warming_up(i: In, sizes: Sizes, grip: Grip, stem: Clearance, steel: Material) -> Plot | None:

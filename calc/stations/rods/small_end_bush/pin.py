@@ -7,10 +7,10 @@ from calc.core.working import Number, greatest, step
 from calc.formulas import press_fit as fit
 from calc.reference import sources
 from calc.stations.rods.small_end_bush.asked import In
-from calc.stations.rods.small_end_bush.grip import Grip
 from calc.stations.rods.small_end_bush.told import Out
 from calc.stations.shared.forms import TIMES
 from calc.stations.shared.ring_in_wall import bore_moved, compliance
+from calc.stations.shared.sleeve import Grip
 
 
 class Pin(NamedTuple):

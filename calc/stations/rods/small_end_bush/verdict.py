@@ -4,11 +4,11 @@ look."""
 from calc.core.conformance import past
 from calc.core.result import Judged, Limit, Text, say
 from calc.stations.rods.small_end_bush.asked import In
-from calc.stations.rods.small_end_bush.grip import Grip
 from calc.stations.rods.small_end_bush.pin import Pin
 from calc.stations.shared.forms import SIZE
 from calc.stations.shared.honing import bored_first, plan
 from calc.stations.shared.ring_in_wall import short_by
+from calc.stations.shared.sleeve import Grip
 
 
 def verdict_on(i: In, grip: Grip, pin: Pin) -> Judged:
@@ -32,8 +32,8 @@ def limits_of(i: In, grip: Grip, pin: Pin) -> tuple[Limit, ...]:
             if i.honed is not None
             else Limit("what is left to hone", pin.stock, low=0, level="attention")
         ),
-        Limit("the bush's stress", grip.bush_used, high=1, level="attention"),
-        Limit("the rod's stress", grip.rod_used, high=1, level="attention"),
+        Limit("the bush's stress", grip.used[0], high=1, level="attention"),
+        Limit("the rod's stress", grip.used[1], high=1, level="attention"),
         Limit("the pin's clearance cold", pin.clearance, low=i.least_cold, level="attention"),
         Limit("the pin's clearance running", pin.running, low=i.least_clearance, level="attention"),
     )
