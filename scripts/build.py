@@ -202,6 +202,14 @@ def _runtime(fresh: Path, strict: bool, draft: bool) -> str:
     return {bundle.MEMORY: "", bundle.BYTECODE: NO_MEMORY, bundle.SOURCE: DRAFT}[start]
 
 
+def _costs(site_dir: Path) -> str:
+    """What a calculator costs whoever opens a page, as a table."""
+    from scripts.runtime import bundle, costs
+
+    (parts,) = (site_dir / "runtime").glob(f"*/{bundle.STATIONS}")
+    return costs.table(costs.costs(parts, ROOT))
+
+
 def main() -> None:
     parser = argparse.ArgumentParser(prog="python -m scripts.build", description=__doc__.splitlines()[0])
     parser.add_argument("--site-dir", type=Path, default=SITE)
@@ -214,6 +222,8 @@ def main() -> None:
     try:
         build_id = build(chosen.site_dir, chosen.force, chosen.strict, chosen.draft)
         print(f"Built {chosen.site_dir}, build {build_id}.")
+        if not chosen.draft:
+            print(_costs(chosen.site_dir))
     except BuildFailed as error:
         sys.exit(f"Not built. {error}")
 

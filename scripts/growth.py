@@ -2,26 +2,21 @@
 
 Each copy is all stations once more, under other names, with the formulas that they use: what a page brings
 over the line then is made as the build makes it, and weighed as a good host sends it.
-What a calculator weighs in each station is kept in .cache/growth.json.
 """
 
 from __future__ import annotations
 
 import argparse
-import json
 import re
 import shutil
 import tempfile
 from functools import partial
 from pathlib import Path
 
-import brotli
-
 from calc.stations import index as stations
-from scripts import environment
+from scripts import environment, measured
 from scripts.runtime import bundle
-
-QUALITY = 11  # of brotli: as a host that compresses in advance
+from scripts.runtime.costs import on_the_wire
 
 
 def grown(calc: Path, folder: Path, copies: int) -> Path:
@@ -81,29 +76,29 @@ def _as_before(renamed: str, name: str, found: re.Match) -> str:
 def weights(made: Path) -> dict[str, int]:
     """Bytes on the wire of what a first page brings: the memory, the program's part, each station."""
     files = [made / "memory.wasm", made / "hot.wasm", *sorted((made / bundle.STATIONS).iterdir())]
-    return {path.name: len(brotli.compress(path.read_bytes(), quality=QUALITY)) for path in files}
-
-
-def table(found: dict[str, int]) -> dict[str, dict]:
-    """Of each station the bytes on the wire, the calculators, and the bytes of one."""
-    rows = {}
-    for name in stations.STATIONS:
-        bytes_, count = found[f"{name}.zip"], len(stations.station(name).CALCULATORS)
-        rows[name] = {"bytes": bytes_, "calculators": count, "each": round(bytes_ / count)}
-    return rows
+    return {path.name: on_the_wire(path) for path in files}
 
 
 def main() -> None:
     parser = argparse.ArgumentParser(prog="python -m scripts.growth", description=__doc__.splitlines()[0])
     parser.add_argument("--copies", type=int, default=2)
     chosen = parser.parse_args()
+    lines = []
     with tempfile.TemporaryDirectory() as folder:
-        trees = {"now": bundle.CALC, "grown": grown(bundle.CALC, Path(folder), chosen.copies)}
+        count = len(stations.ids())
+        many = f"{count * (chosen.copies + 1)} calculators"
+        trees = {f"{count} calculators": bundle.CALC, many: grown(bundle.CALC, Path(folder), chosen.copies)}
         for name, tree in trees.items():
             found = weights(bundle.memory(environment.CACHE, tree))
-            print(name, found, flush=True)
-            if name == "now":
-                environment.put(environment.CACHE / "growth.json", json.dumps(table(found), indent=1))
+            first = sum(found[part] for part in ("memory.wasm", "hot.wasm"))
+            lines.append(f"{name}: {first / 1e6:.2f} MB, and of a page's station {told(found)}")
+    print("\n".join(lines))
+    measured.write("scripts.growth", "\n".join(lines))
+
+
+def told(found: dict[str, int]) -> str:
+    parts = {name: size for name, size in found.items() if name.endswith(".zip") and "_" not in name}
+    return ", ".join(f"{name.removesuffix('.zip')} {size / 1e3:.0f} kB" for name, size in parts.items())
 
 
 if __name__ == "__main__":
