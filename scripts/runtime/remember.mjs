@@ -70,11 +70,61 @@ async function remember() {
 }
 
 /**
- * Wake that memory with the marked program, rehearse all that calculators can be asked, and read the marks.
+ * Wake that memory with the marked program, and read the marks of all that readers are known to do: asking
+ * before a station is there and then everything; every example, all stations at hand; a station's examples, as its page has them.
+ * What runs hangs on what ran before (a table that grows, the hour of a collection), so each begins with a Python newly woken.
  * @param {ArrayBuffer} memory
  */
 async function observe(memory) {
   const program = await WebAssembly.compile(await readFile(marked));
+  /** @type {Set<number>} */ const seen = new Set();
+  const examples = (/** @type {Woken} */ { answer, python }, /** @type {string[]} */ names) => {
+    for (const name of names) {
+      const ids = /** @type {string[]} */ (JSON.parse(python.runPython(`
+        import json; from calc.stations import index; json.dumps(index.station(${JSON.stringify(name)}).CALCULATORS)`)));
+      for (const calculator of ids) {
+        answer(JSON.stringify({ call: "evaluate", calculator, anchor: calculator, entries: {}, system: "metric" }));
+      }
+    }
+  };
+  const order = /** @type {string[]} */ (JSON.parse((await woken(program, memory)).python.runPython("import json; from calc.stations import index; json.dumps(index.STATIONS)")));
+  const walks = [
+    async (/** @type {Woken} */ { answer, python }) => {
+      without(answer, python.runPython("from calc.stations import index; index.ids()[0]"));
+      add(python, LIBRARY, library);
+      add(python, "calc", calc);
+      for (const name of stations) addStation(python, name, await read(`stations/${name}.zip`));
+      rehearse(python, "rehearse()");
+    },
+    async (/** @type {Woken} */ one) => {
+      for (const name of stations) addStation(one.python, name, await read(`stations/${name}.zip`));
+      examples(one, order);
+    },
+    ...order.map((name) => async (/** @type {Woken} */ one) => {
+      addStation(one.python, name, await read(`stations/${name}.zip`));
+      examples(one, [name]);
+    }),
+  ];
+  for (const walk of walks) {
+    const one = await woken(program, memory);
+    await walk(one);
+    for (let i = 0, marks; (marks = one.exports[`seen${i}`]); i++) {
+      for (let bit = 0; bit < BITS; bit++) if ((marks.value >>> bit) & 1) seen.add(i * BITS + bit);
+    }
+  }
+  return [...seen].sort((a, b) => a - b);
+}
+
+/**
+ * @typedef {{answer: (request: string) => string, python: import("pyodide").PyodideInterface, exports: Record<string, WebAssembly.Global>}} Woken
+ */
+
+/**
+ * A Python newly woken with the marked program, and that program's exports.
+ * @param {WebAssembly.Module} program @param {ArrayBuffer} memory
+ * @returns {Promise<Woken>}
+ */
+async function woken(program, memory) {
   const { instantiate } = WebAssembly;
   let exports = /** @type {Record<string, WebAssembly.Global> | null} */ (null);
   Object.assign(WebAssembly, {
@@ -90,17 +140,9 @@ async function observe(memory) {
       throw new Error("The marked program is whole.");
     },
   });
-  without(answer, python.runPython("from calc.stations import index; index.ids()[0]"));
-  add(python, LIBRARY, library);
-  add(python, "calc", calc);
-  for (const name of stations) addStation(python, name, await read(`stations/${name}.zip`));
-  rehearse(python, "rehearse()");
+  WebAssembly.instantiate = instantiate;
   if (!exports) throw new Error("The marked program has not been begun.");
-  const seen = [];
-  for (let i = 0, marks; (marks = exports[`seen${i}`]); i++) {
-    for (let bit = 0; bit < BITS; bit++) if ((marks.value >>> bit) & 1) seen.push(i * BITS + bit);
-  }
-  return seen;
+  return { answer, python, exports };
 }
 
 /**

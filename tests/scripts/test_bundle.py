@@ -305,6 +305,7 @@ def test_only_the_newest_of_many_edits_are_kept(tmp_path, monkeypatch):
     monkeypatch.setattr(bundle, "_run", lambda command, cwd: (cwd / "calc.zip").write_text("made"))
     monkeypatch.setattr(bundle, "packages", lambda cache: tmp_path)
     monkeypatch.setattr(bundle, "program", lambda cache: tmp_path)
+    monkeypatch.setattr(bundle, "library", lambda cache: tmp_path)
     calc = edited_calc(tmp_path, "page/live.py", lambda text: text)
     folders = []
     for edit in range(bundle.KEPT + 2):
