@@ -29,7 +29,7 @@ def sweep(_options) -> tuple[dict, bool]:
 
 def pages(_options) -> tuple[dict, bool]:
     return tested(
-        ["tests/browser/test_accessibility.py"],
+        ["tests/browser/test_accessibility.py", "tests/browser/test_standing.py"],
         {"SIZEBOOK_PAGES": "every", "SIZEBOOK_CHROMIUM": environment.browser()},
     )
 

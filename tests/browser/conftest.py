@@ -137,6 +137,23 @@ def addresses(site) -> list[str]:
 
 
 @pytest.fixture(scope="session")
+def with_calculators(site, addresses) -> list[str]:
+    """Pages with calculators, by their station's first; all of them where SIZEBOOK_PAGES is "every", as it is each night."""
+    found = [each for each in addresses if "<live-calculator" in text_of(site, each)]
+    if os.environ.get("SIZEBOOK_PAGES") == "every":
+        return found
+    first = {each.partition("/")[0]: each for each in reversed(found)}
+    assert len(first) > 4
+    return sorted(first.values())
+
+
+def text_of(site: Path, address: str) -> str:
+    """The HTML of a page of the built site."""
+    path = site / (address if address.endswith(".html") else f"{address}index.html")
+    return path.read_text(encoding="utf-8")
+
+
+@pytest.fixture(scope="session")
 def address(site) -> str:
     """A page with the calculator that the tests use, from the site's root."""
     for path in sorted(site.rglob("index.html")):

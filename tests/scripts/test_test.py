@@ -43,3 +43,24 @@ def test_every_core_has_its_process_and_what_is_said_otherwise_counts(tmp_path):
         )
         assert done.returncode == 0, done.stdout + done.stderr
         assert len(list(tmp_path.glob("gw*"))) == min(count, 8)
+
+
+def test_a_page_that_crashes_is_begun_anew_once_and_nothing_else_is_tried_again(tmp_path):
+    (tmp_path / "test_each.py").write_text(
+        "import pathlib, pytest\n"
+        "HERE = pathlib.Path(__file__).parent\n"
+        "@pytest.mark.parametrize('words', ['Page.evaluate: Target crashed', 'no such size'])\n"
+        "def test_it(words):\n"
+        "    marks = HERE / words.partition(':')[0]\n"
+        "    first = not marks.exists()\n"
+        "    marks.touch()\n"
+        "    if first:\n"
+        "        raise RuntimeError(words)\n"
+        "def test_always():\n"
+        "    raise RuntimeError('Page.evaluate: Target crashed')\n"
+    )
+    how = ["-c", environment.ROOT / "pyproject.toml", "--rootdir", tmp_path, "-p", "no:cacheprovider", "-q"]
+    ran = subprocess.run(
+        [sys.executable, "-m", "pytest", *how, tmp_path], capture_output=True, text=True, check=False
+    )
+    assert "2 failed, 1 passed, 2 rerun" in ran.stdout, ran.stdout[-1500:]
