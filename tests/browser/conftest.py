@@ -25,6 +25,8 @@ CHROMIUM = [
     "--disable-background-networking",
     "--disable-component-update",
     "--disable-sync",
+    # Every test begins a Python anew: what the browser would compile a second time, faster, is not run long enough.
+    "--js-flags=--liftoff-only",
 ]
 PATIENCE = 60_000  # ms: a loaded machine starts the calculators slowly
 PHONE = {"width": 390, "height": 844}
