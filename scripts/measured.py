@@ -25,5 +25,5 @@ def write(module: str, table: str, page: Path = PAGE) -> None:
     parts = dict(re.findall(r"^## `([\w.]+)`\n(.*?)(?=^## |\Z)", text, re.MULTILINE | re.DOTALL))
     where = f"{date.today().isoformat()}, {platform.system()} {platform.machine()}, {os.cpu_count()} cores"
     parts[module] = f"\n{where}\n\n```\n{table.rstrip()}\n```\n\n"
-    body = "".join(f"## `{name}`\n{part}" for name, part in sorted(parts.items()))
+    body = "".join(f"## `{name}`\n\n{part.strip()}\n\n" for name, part in sorted(parts.items()))
     environment.put(page, f"{HEAD}\n{body}".rstrip() + "\n")
