@@ -220,9 +220,10 @@ def main() -> None:
     )
     chosen = parser.parse_args()
     try:
+        before = built_from(chosen.site_dir)
         build_id = build(chosen.site_dir, chosen.force, chosen.strict, chosen.draft)
         print(f"Built {chosen.site_dir}, build {build_id}.")
-        if not chosen.draft:
+        if not chosen.draft and (chosen.force or built_from(chosen.site_dir) != before):
             print(_costs(chosen.site_dir))
     except BuildFailed as error:
         sys.exit(f"Not built. {error}")

@@ -20,7 +20,7 @@ import pytest
 from calc.page.live import answer
 from scripts.environment import CACHE
 from scripts.runtime import bundle
-from tests.browser.conftest import DESKTOP, PHONE, fresh_page
+from tests.browser.conftest import DESKTOP, PHONE, fresh_page, text_of
 
 pytestmark = pytest.mark.browser
 
@@ -112,11 +112,7 @@ def test_the_fewest_pages_hold_every_kind():
 def walked(site, addresses) -> list[str]:
     if os.environ.get("SIZEBOOK_PAGES") == "every":
         return addresses
-    files = {
-        address: site / (address if address.endswith(".html") else f"{address}index.html")
-        for address in addresses
-    }
-    chosen = fewest({a: Kinds(path.read_text(encoding="utf-8")).found for a, path in files.items()})
+    chosen = fewest({address: Kinds(text_of(site, address)).found for address in addresses})
     assert 5 < len(chosen) < len(addresses)
     return chosen
 

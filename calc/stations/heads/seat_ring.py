@@ -5,7 +5,7 @@ from typing import Any
 from calc.declare.calculator import Inputs, Number, measured, which_valve
 from calc.stations.heads import HEADS
 from calc.stations.shared.asked import material_of
-from calc.stations.shared.forms import SIZE
+from calc.stations.shared.forms import COARSE, SIZE
 
 RINGS = (
     "sintered-iron",
@@ -15,6 +15,36 @@ RINGS = (
     "aluminium-bronze",
     "copper-nickel-silicon",
 )
+
+
+def ring_outside(of: str = "", fold: bool = False) -> Any:
+    """Input: the ring's outside; `of` names the choice of its material, so that it may be read warm."""
+    return measured(
+        "Ring outside",
+        "D_r",
+        SIZE,
+        tool="a micrometer",
+        hard="10 to 90 mm",
+        usual="25 to 60 mm",
+        feature="head.seat_ring_outside_{valve}",
+        of=of,
+        stage="finished",
+        fold=fold,
+    )
+
+
+def ring_bore() -> Any:
+    """Input: the ring's bore."""
+    return measured(
+        "Ring bore",
+        "d_r",
+        COARSE,
+        tool="a calliper or bore gauge",
+        hard="4 to 88 mm",
+        feature="head.seat_ring_bore_{valve}",
+        stage="finished",
+        fold=True,
+    )
 
 
 class RingInPocket(Inputs):
@@ -32,17 +62,7 @@ class RingInPocket(Inputs):
         of="head_material",
         stage="finished",
     )
-    ring_outside: Number = measured(
-        "Ring outside",
-        "D_r",
-        SIZE,
-        tool="a micrometer",
-        hard="10 to 90 mm",
-        usual="25 to 60 mm",
-        feature="head.seat_ring_outside_{valve}",
-        of="ring_material",
-        stage="finished",
-    )
+    ring_outside: Number = ring_outside(of="ring_material")
 
 
 def material_of_ring() -> Any:

@@ -2,6 +2,7 @@
 
 from calc.core.working import Number
 from calc.declare.calculator import Inputs, choice, given, measured, which_valve
+from calc.stations.heads.cylinder import cylinder_bore, stroke
 from calc.stations.heads.port_section.told import METRES
 from calc.stations.shared.forms import COARSE, TURNS
 
@@ -104,26 +105,8 @@ class In(Inputs):
         fold=True,
         assumed=("6.00 mm", "counts only for a D; common practice, no source"),
     )
-    bore: Number = measured(
-        "Cylinder bore",
-        "b",
-        COARSE,
-        tool="a bore gauge",
-        hard="40 to 160 mm",
-        usual="70 to 110 mm",
-        feature="cylinder.bore",
-        fold=True,
-    )
-    stroke: Number = measured(
-        "Stroke",
-        "s",
-        COARSE,
-        tool="a height gauge over the journals",
-        hard="30 to 160 mm",
-        usual="55 to 100 mm",
-        feature="crank.stroke",
-        fold=True,
-    )
+    bore: Number = cylinder_bore()
+    stroke: Number = stroke()
     least_speed: Number = given(
         "Gas speed, least",
         "u_min",

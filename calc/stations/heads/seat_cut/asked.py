@@ -3,6 +3,7 @@
 from calc.core.working import Number
 from calc.declare.calculator import Inputs, given, limit, measured, which_valve
 from calc.stations.heads.seat_cut.told import DEGREES
+from calc.stations.heads.seat_ring import ring_bore, ring_outside
 from calc.stations.shared.forms import COARSE, SIZE
 
 
@@ -193,27 +194,8 @@ class In(Inputs):
         fold=True,
         assumed=("0.4 mm", "common practice, no source"),
     )
-    ring_outside: Number = measured(
-        "Ring outside",
-        "D_r",
-        SIZE,
-        tool="a micrometer",
-        hard="10 to 90 mm",
-        usual="25 to 60 mm",
-        feature="head.seat_ring_outside_{valve}",
-        stage="finished",
-        fold=True,
-    )
-    ring_bore: Number = measured(
-        "Ring bore",
-        "d_r",
-        COARSE,
-        tool="a calliper or bore gauge",
-        hard="4 to 88 mm",
-        feature="head.seat_ring_bore_{valve}",
-        stage="finished",
-        fold=True,
-    )
+    ring_outside: Number = ring_outside(fold=True)
+    ring_bore: Number = ring_bore()
     ring_height: Number = measured(
         "Ring height",
         "h",

@@ -1,23 +1,14 @@
 """What is asked: sizes of ring, pocket and wall, materials, heat while warming up and running, faces."""
 
 from calc.declare.calculator import Number, Rows, given, measured
-from calc.stations.heads.seat_ring import RingInPocket, material_of_head, material_of_ring
+from calc.stations.heads.seat_ring import RingInPocket, material_of_head, material_of_ring, ring_bore
 from calc.stations.shared.asked import friction_of, grip_wanted, roughness_of
 from calc.stations.shared.forms import COARSE, DEGREES_C, ROUGH
 from calc.stations.shared.own_material import own_values
 
 
 class In(RingInPocket):
-    ring_bore: Number = measured(
-        "Ring bore",
-        "d_r",
-        COARSE,
-        tool="a calliper or bore gauge",
-        hard="4 to 88 mm",
-        feature="head.seat_ring_bore_{valve}",
-        stage="finished",
-        fold=True,
-    )
+    ring_bore: Number = ring_bore()
     depth: Number = measured(
         "Depth of the fit",
         "h",

@@ -1,6 +1,7 @@
 """What is asked: lift, valve, seat and throat; for an intake, engine and air too."""
 
 from calc.declare.calculator import Inputs, Number, given, measured, which_valve
+from calc.stations.heads.cylinder import cylinder_bore, stroke
 from calc.stations.shared.forms import COARSE, DEGREES_C, TENTHS_OF_DEGREE, TIMES, TURNS
 
 INTAKE = "intake"
@@ -74,28 +75,8 @@ class In(Inputs):
         fold=True,
         hint="From the plane square to the stem.",
     )
-    bore: Number = measured(
-        "Cylinder bore",
-        "b",
-        COARSE,
-        tool="a bore gauge",
-        hard="40 to 160 mm",
-        usual="70 to 110 mm",
-        feature="cylinder.bore",
-        fold=True,
-        when=("valve", INTAKE),
-    )
-    stroke: Number = measured(
-        "Stroke",
-        "s",
-        COARSE,
-        tool="a height gauge over the journals",
-        hard="30 to 160 mm",
-        usual="55 to 100 mm",
-        feature="crank.stroke",
-        fold=True,
-        when=("valve", INTAKE),
-    )
+    bore: Number = cylinder_bore(when=("valve", INTAKE))
+    stroke: Number = stroke(when=("valve", INTAKE))
     flow_coefficient: Number = given(
         "Flow coefficient, mean over the opening",
         "C_i",
