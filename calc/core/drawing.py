@@ -56,12 +56,14 @@ class Label:
 @dataclass(frozen=True)
 class Drawing:
     """`alt` says in words what is seen. `exaggerated` is a sentence, or empty where the drawing is to
-    scale."""
+    scale. `paper` is what is shown of the plane (left, bottom, right, top), where that is not what is drawn
+    and a margin round it."""
 
     title: str
     alt: Text
     shapes: tuple["Area | Line | Dimension | Label", ...]
     exaggerated: "str | Text" = ""
+    paper: tuple[float, float, float, float] | None = None
 
 
 @dataclass(frozen=True)

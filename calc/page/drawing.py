@@ -24,15 +24,13 @@ def drawn(drawing: Drawing, id: str) -> Html:
     shapes = [
         s for s in drawing.shapes if not (isinstance(s, Area) and not s.points)
     ]  # one that was cut away entirely
-    points = [p for s in shapes for p in _extent(s)]
-    left, right = min(x for x, _ in points), max(x for x, _ in points)
-    low, high = min(y for _, y in points), max(y for _, y in points)
-    scale = (WIDTH - 2 * MARGIN) / max(right - left, (high - low) / 1.2, 1e-9)
-    width, height = WIDTH, (high - low) * scale + 2 * MARGIN
+    left, low, right, high, margin = _paper(drawing, shapes)
+    scale = (WIDTH - 2 * margin) / max(right - left, (high - low) / 1.2 if margin else 0, 1e-9)
+    width, height = WIDTH, (high - low) * scale + 2 * margin
     inset = (WIDTH - (right - left) * scale) / 2
 
     def at(p):
-        return inset + (p[0] - left) * scale, MARGIN + (high - p[1]) * scale
+        return inset + (p[0] - left) * scale, margin + (high - p[1]) * scale
 
     used = sorted({s.hatch for s in shapes if isinstance(s, Area) and s.hatch in _HATCH})
     patterns = [
@@ -48,6 +46,15 @@ def drawn(drawing: Drawing, id: str) -> Html:
     ]
     drawn = [_shape(s, at, scale, id) for s in sorted(shapes, key=_layer)]
     return image(width, height, drawing.alt, el("defs", *patterns) if patterns else None, *drawn)
+
+
+def _paper(drawing, shapes):
+    """What is shown of the plane (left, low, right, high), and the margin round it."""
+    if drawing.paper:
+        return *drawing.paper, 0
+    points = [p for s in shapes for p in _extent(s)]
+    across, up = zip(*points)
+    return min(across), min(up), max(across), max(up), MARGIN
 
 
 def _layer(shape) -> int:
