@@ -1,15 +1,16 @@
 """Markdown forms that put calculators and sizes into a page: a Python-Markdown extension.
 
 `/// calculator | id` and its like are blocks (`blocks.py`), `{size: …}` and `{result: …}` are inline
-forms (`inline.py`). What they render comes from `calc` (`handbook.py`). Anything that is not
-understood stops the build with the file, the line and what would be accepted (`place.py`).
+forms (`inline.py`); what they render comes from `calc` (`handbook.py`). The glossary's words are marked where
+they first stand (`glossary.py`). Anything that is not understood stops the build with the file, the line and
+what would be accepted (`place.py`).
 """
 
 from pathlib import Path
 
 from markdown import Extension
 
-from scripts.mdx import blocks, inline, place, tables, zensical
+from scripts.mdx import blocks, glossary, inline, place, tables, zensical
 from scripts.mdx.handbook import Handbook
 
 DOCS = Path(__file__).resolve().parents[2] / "docs"
@@ -29,6 +30,13 @@ class SizebookExtension(Extension):
         inline.register(md, handbook, lines)
         blocks.register(md, handbook, lines)
         tables.register(md)
+        glossary.register(md, handbook.docs)
+        _count_on(md)
+
+
+def _count_on(md) -> None:
+    """Let a list begin with the number that it is given: steps count on behind a calculator between them."""
+    md.parser.blockprocessors["olist"].LAZY_OL = False
 
 
 def _own_handbook() -> Handbook:

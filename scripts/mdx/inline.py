@@ -5,21 +5,28 @@
     {quantity: 0.03 mm}                         a number of the page's own, such as a rule of thumb
     {caution: hot-head}                         a hazard, in the words that are used everywhere
     {handbook: version}                         which handbook this is
+    {cp}                                        what stands before it is common practice, without a source
 
 Every number is written in both unit systems. Not taken inside code. A new form is one function in `FORMS`.
 """
 
 from __future__ import annotations
 
+import xml.etree.ElementTree as etree
 from collections.abc import Callable
 from typing import NamedTuple
 
 from markdown.inlinepatterns import InlineProcessor
+from markdown.util import AtomicString
 
 import calc
 from calc.reference import engine
 from scripts.mdx.handbook import Handbook
 from scripts.mdx.place import Lines, MarkdownError
+
+CP = "common-practice"  # the anchor of what a tap on the sign shows (glossary.py)
+CP_SIGN = "†"
+CP_MEANING = "Common practice, no source: the maker's figure replaces it."
 
 SIZE_PARTS = ("nominal", "low", "high", "wear", "limits")
 
@@ -61,8 +68,24 @@ def handbook_version(handbook, what: str) -> str:
     return calc.__version__
 
 
+def common_practice(handbook) -> etree.Element:
+    """The sign of what has no source but what shops do; a tap or a screen reader says so in words."""
+    sign = etree.Element(
+        "button",
+        {
+            "type": "button",
+            "class": "cp",
+            "popovertarget": CP,
+            "aria-label": "common practice",
+            "data-search-exclude": "",
+        },
+    )
+    sign.text = AtomicString(CP_SIGN)
+    return sign
+
+
 class Form(NamedTuple):
-    function: Callable[..., str]
+    function: Callable[..., str | etree.Element]
     words: range  # how many it takes
     shape: str  # how it is written
 
@@ -73,6 +96,7 @@ FORMS = {
     "quantity": Form(quantity, range(2, 3), "{quantity: number unit}, such as 0.03 mm"),
     "caution": Form(caution, range(1, 2), "{caution: name}"),
     "handbook": Form(handbook_version, range(1, 2), "{handbook: version}"),
+    "cp": Form(common_practice, range(1), "{cp}"),
 }
 
 
@@ -83,11 +107,11 @@ def register(md, handbook: Handbook, lines: Lines) -> None:
 
 class _Form(InlineProcessor):
     def __init__(self, md, handbook: Handbook, lines: Lines):
-        super().__init__(r"\{(" + "|".join(FORMS) + r"):([^{}]*)\}", md)
+        super().__init__(r"\{(" + "|".join(FORMS) + r")(?::([^{}]*))?\}", md)
         self.handbook, self.lines = handbook, lines
 
     def handleMatch(self, m, data):
-        form, words = FORMS[m[1]], m[2].split()
+        form, words = FORMS[m[1]], (m[2] or "").split()
         try:
             if len(words) not in form.words:
                 raise ValueError(f"write it as {form.shape}")
@@ -95,6 +119,8 @@ class _Form(InlineProcessor):
         except (KeyError, ValueError) as error:
             problem = error.args[0] if error.args else error
             raise MarkdownError(self.lines.first(m[0]), f"{m[0]}: {problem}") from error
+        if isinstance(html, etree.Element):
+            return html, m.start(0), m.end(0)
         # One system is enough for the search, which would run the two together.
         html = html.replace('class="u-inch"', 'class="u-inch" data-search-exclude')
         return self.md.htmlStash.store(html), m.start(0), m.end(0)
