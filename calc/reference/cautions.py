@@ -78,6 +78,16 @@ SPINNING = Caution(
     "A wheel or disc that bursts kills. Never run one above its marked speed, and stand out of its plane.",
 )
 SOLVENT = Caution("solvent", "Solvent vapour burns and harms. Open the door, no flame or spark, gloves on.")
+LEADED_CARBON = Caution(
+    "leaded-carbon",
+    "Carbon of an engine that ran on leaded fuel holds lead. Scrape and brush it wet, with gloves and a mask,"
+    " never with a dry wheel or an air line, and wash before you eat.",
+)
+ONE_GRINDER = Caution(
+    "one-grinder",
+    "Steel sparks set fire to the dust of aluminium and magnesium. A grinder and its dust collector are for"
+    " light metal alone or for steel alone.",
+)
 SHEET = Caution(
     "sheet",
     "Sheet that catches on a drill spins and cuts to the bone. Clamp it to wood, goggles on, no gloves near"
