@@ -57,7 +57,7 @@ class Label:
 class Drawing:
     """`alt` says in words what is seen. `exaggerated` is a sentence, or empty where the drawing is to
     scale. `paper` is what is shown of the plane (left, bottom, right, top), where that is not what is drawn
-    and a margin round it."""
+    and a margin round it; what is laid out so is drawn in its order, else faces lie under lines."""
 
     title: str
     alt: Text

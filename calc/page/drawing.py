@@ -44,7 +44,7 @@ def drawn(drawing: Drawing, id: str) -> Html:
         )
         for h in used
     ]
-    drawn = [_shape(s, at, scale, id) for s in sorted(shapes, key=_layer)]
+    drawn = [_shape(s, at, scale, id) for s in (shapes if drawing.paper else sorted(shapes, key=_layer))]
     return image(width, height, drawing.alt, el("defs", *patterns) if patterns else None, *drawn)
 
 

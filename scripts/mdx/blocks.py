@@ -30,6 +30,7 @@ from pymdownx.blocks.block import Block
 
 from calc.core.result import Refused
 from calc.reference import engine
+from scripts import pictures
 from scripts.mdx import zensical
 from scripts.mdx.handbook import Handbook
 from scripts.mdx.place import Lines, MarkdownError, outside_fences
@@ -75,6 +76,14 @@ def _no_options(use: Use, block: str) -> None:
         raise OptionError(name, f"{name} is not an option of /// {block}, which has none")
 
 
+def _sheet(use: Use, block: str) -> str:
+    """Whose sizes it shows: those of the option `engine`, the only one."""
+    for name in use.options:
+        if name != "engine":
+            raise OptionError(name, f"{name} is not an option of /// {block}; it takes engine")
+    return use.options.get("engine", engine.DEMO)
+
+
 def calculator(use: Use) -> str:
     """The calculator of that id, with its worked example; options pre-set inputs, `engine` takes another
     sheet's sizes."""
@@ -112,10 +121,7 @@ def _listed(handbook: Handbook, station: str) -> str:
 def limits(use: Use) -> Markdown:
     """The limits of an engine's features, by groups of its data sheet; each linked to the calculator that
     judges it."""
-    for name in use.options:
-        if name != "engine":
-            raise OptionError(name, f"{name} is not an option of /// limits; it takes engine")
-    sheet = use.options.get("engine", engine.DEMO)
+    sheet = _sheet(use, "limits")
     rows = [
         f"| {f'[{feature.label}]({link})' if link else feature.label}<br><small>{feature.tool}</small><span"
         f" data-job-size='{feature.id}' data-engine='{sheet}'></span> | {made}{_also(feature)} | {wear} |"
@@ -160,6 +166,11 @@ def table(use: Use) -> str:
     return use.handbook.page.table_html(use.argument, use.anchor)
 
 
+def drawing(use: Use) -> str:
+    """A picture of the work, for the step that a hand gets wrong."""
+    return pictures.picture_html(use.argument, use.anchor, _sheet(use, "drawing"))
+
+
 def job(use: Use) -> str:
     """A page of jobs: jobs, sheet or received; filled on the device that holds them."""
     _no_options(use, "job")
@@ -173,6 +184,7 @@ BLOCKS: dict[str, Callable[[Use], str]] = {
     "limits": limits,
     "checks": checks,
     "table": table,
+    "drawing": drawing,
     "job": job,
 }
 

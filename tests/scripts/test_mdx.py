@@ -137,6 +137,21 @@ REFUSED = {
         2,
         ["rows is not an option of /// table, which has none"],
     ),
+    "unknown picture": (
+        "# Seats\n\n/// drawing | blue-band\n///\n",
+        3,
+        ["no picture 'blue-band'", "did you mean blue-bands?"],
+    ),
+    "an option that a picture does not take": (
+        "/// drawing | blue-bands\n    engin: RC-40\n///\n",
+        2,
+        ["engin is not an option of /// drawing; it takes engine"],
+    ),
+    "a picture for an engine without a sheet": (
+        "/// drawing | blue-bands\n    engine: RC-41\n///\n",
+        1,
+        ["no data sheet for 'RC-41'"],
+    ),
     "unknown calculator": ("# Seats\n\n/// calculator | seat-fitt\n///\n", 3, ["seat-fitt", "seat-fit"]),
     "no calculator named": ("/// calculator\n///\n", 1, ["no calculator ''"]),
     "unknown input, on the line of the input": (

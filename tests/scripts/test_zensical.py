@@ -68,3 +68,8 @@ def test_html_links_from_the_source_where_the_page_stands_a_folder_below_it(conv
     assert convert("heads/job.md", "/// job | sheet\n///") == moved
     assert convert("heads/index.md", "/// job | sheet\n///") == HTML
     assert convert("heads/job.md", "/// job | sheet\n///", maker=False) == HTML
+
+
+def test_a_picture_is_the_same_whoever_makes_the_page(convert):
+    block = "/// drawing | bore-gauge-rocked\n    engine: RC-40\n///"
+    assert "<svg" in convert("heads/job.md", block) == convert("heads/job.md", block, maker=False)
