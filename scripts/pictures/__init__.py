@@ -13,7 +13,7 @@ from calc.core.drawing import Drawing
 from calc.page.figure import figure
 from calc.page.html import Html, el
 from calc.reference import engine
-from scripts.pictures import measuring, rods, seats, valves
+from scripts.pictures import chambers, measuring, rods, seats, springs, valves
 from scripts.pictures.sheet import Sheet
 
 PICTURES: dict[str, Callable[[Sheet], Drawing]] = {
@@ -24,7 +24,12 @@ PICTURES: dict[str, Callable[[Sheet], Drawing]] = {
     "micrometer-square": measuring.micrometer_square,
     "valve-rocked": valves.valve_rocked,
     "valve-margin": valves.valve_margin,
+    "valve-rolled": springs.valve_rolled,
     "stem-height": valves.stem_height,
+    "spring-square": springs.spring_square,
+    "spring-height": springs.spring_height,
+    "full-lift-room": springs.full_lift_room,
+    "keepers": springs.keepers,
     "pilot-leans": seats.pilot_leans,
     "pocket-walls": seats.pocket_walls,
     "ring-lead": seats.ring_lead,
@@ -32,6 +37,11 @@ PICTURES: dict[str, Callable[[Sheet], Drawing]] = {
     "seat-angles": seats.seat_angles,
     "blue-bands": seats.blue_bands,
     "seat-runout": seats.seat_runout,
+    "chamber-filled": chambers.chamber_filled,
+    "sealing-step": chambers.sealing_step,
+    "guide-boss": chambers.guide_boss,
+    "port-step": chambers.port_step,
+    "leak-ways": chambers.leak_ways,
     "rod-directions": rods.rod_directions,
     "big-end-places": rods.big_end_places,
 }

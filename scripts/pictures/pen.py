@@ -175,6 +175,11 @@ def rect(left: float, bottom: float, right: float, top: float, hatch: str = "") 
     return Area(box(left, bottom, right, top), hatch)
 
 
+def both_sides(*points: Point, hatch: str = "a") -> Shapes:
+    """A face right of 0, and the same left of it."""
+    return tuple(Area(tuple((side * x, y) for x, y in points), hatch) for side in (-1, 1))
+
+
 def line(*points: Point, style: str = "outline") -> Line:
     return Line(points, style)
 

@@ -10,6 +10,7 @@ from scripts.pictures.pen import (
     Shapes,
     Words,
     arrow,
+    both_sides,
     bow,
     centre,
     curve,
@@ -29,18 +30,13 @@ from scripts.pictures.sheet import Sheet, practice
 from scripts.pictures.tools import dial
 
 
-def _both(*points: tuple[float, float], hatch: str = "a") -> Shapes:
-    """A cut face right of 0, and the same left of it."""
-    return tuple(Area(tuple((side * x, y) for x, y in points), hatch) for side in (-1, 1))
-
-
 def ring_on_floor(sheet: Sheet) -> Drawing:
     """A ring on its floor, and one that is cocked: the feeler tells."""
-    pocket = _both((48, 44), (48, 0), (30, 0), (30, -26), (76, -26), (76, 44))
+    pocket = both_sides((48, 44), (48, 0), (30, 0), (30, -26), (76, -26), (76, 44))
     axis = centre((0, -34), (0, 58))
 
     def ring(outer: float) -> Shapes:
-        return _both((outer, 34), (outer, 7), (outer - 5, 0), (34, 0), (34, 34), hatch="b")
+        return both_sides((outer, 34), (outer, 7), (outer - 5, 0), (34, 0), (34, 34), hatch="b")
 
     def feeler(end: float) -> Shapes:
         return (rect(-10, 0.5, end, 2.5, "solid"), *arrow((-8, 12), (16, 12)))
@@ -94,7 +90,7 @@ def pilot_leans(sheet: Sheet) -> Drawing:
     def seat(lean: float) -> Shapes:
         return placed(
             (
-                *_both((34, 0), (46, 12), (46, 20), (62, 20), (62, -18), (34, -18), hatch="b"),
+                *both_sides((34, 0), (46, 12), (46, 20), (62, 20), (62, -18), (34, -18), hatch="b"),
                 line((-46, 12), (46, 12), style="thin"),
             ),
             0,
@@ -105,8 +101,8 @@ def pilot_leans(sheet: Sheet) -> Drawing:
     def pilot(lean: float) -> Shapes:
         return placed((rect(-8.5, -58, 8.5, 118), centre((0, -66), (0, 130))), 0, 50, lean)
 
-    straight = _both((9, 0), (22, 0), (22, 100), (9, 100))
-    worn = _both((15, 0), (10, 40), (10, 60), (15, 100), (24, 100), (24, 0))
+    straight = both_sides((9, 0), (22, 0), (22, 100), (9, 100))
+    worn = both_sides((15, 0), (10, 40), (10, 60), (15, 100), (24, 100), (24, 0))
     return sketch(
         "The pilot stands in the guide, and the seat follows it: a worn guide gives a seat that leans",
         "A pilot in its guide with the seat above it, twice. Right: a straight guide holds the pilot in its"
@@ -238,8 +234,8 @@ def seat_runout(sheet: Sheet) -> Drawing:
         262,
         placed(
             (
-                *_both((52, 0), (66, 14), (66, 26), (86, 26), (86, -22), (52, -22), hatch="b"),
-                *_both((12, -72), (24, -72), (24, -26), (12, -26)),
+                *both_sides((52, 0), (66, 14), (66, 26), (86, 26), (86, -22), (52, -22), hatch="b"),
+                *both_sides((12, -72), (24, -72), (24, -26), (12, -26)),
                 rect(-12, -80, 12, 70),
                 rect(-19, 40, 19, 96),
                 Area(((19, 62), (38, 62), (62, 14), (58, 12), (34, 56), (19, 56)), ""),

@@ -81,7 +81,7 @@ def valve_margin(sheet: Sheet) -> Drawing:
         """The edge of a head from the side, its flat top up, the margin to the right."""
         m = margin * unit
         return Area(
-            ((x - 62, top), (x, top), (x, top - m), (x - 44, top - m - 44), (x - 62, top - m - 50)), "a"
+            ((x - 48, top), (x, top), (x, top - m), (x - 44, top - m - 44), (x - 48, top - m - 46)), "a"
         )
 
     def size(x: float, margin: float, what: str) -> Shapes:
@@ -94,10 +94,10 @@ def valve_margin(sheet: Sheet) -> Drawing:
         " face. At the limit: nothing more may be ground off. Wrong: no straight edge is left, face and top"
         " meet in a knife edge, and it takes a new valve.",
         186,
-        (edge(70, new), edge(184, least), edge(318, 0)),
-        (size(70, new, "nominal"), size(184, least, "wear")),
-        note(40, 164, (70, top - new * unit / 2), "margin", anchor="middle"),
-        note(92, 88, (52, top - new * unit - 18), "face"),
+        (edge(60, new), edge(184, least), edge(318, 0)),
+        (size(60, new, "nominal"), size(184, least, "wear")),
+        note(36, 164, (60, top - new * unit / 2), "margin", anchor="middle"),
+        note(84, 88, (42, top - new * unit - 18), "face"),
         note(306, 164, (318, top), "knife edge", anchor="middle"),
         right(6, 40, "as new"),
         words(138, 40, "At the limit:", "grind no more"),
