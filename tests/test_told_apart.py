@@ -145,7 +145,7 @@ def bound(i: In) -> Answer:
             ),
         ),
         remarks=(note("{left} of {wanted}.", left=left, wanted=WANTED),),
-        tables=(Table("All", ("Left", "Wanted"), ((left, say("{wanted}", wanted=WANTED)),)),),
+        tables=lambda: (Table("All", ("Left", "Wanted"), ((left, say("{wanted}", wanted=WANTED)),)),),
     )
 
 

@@ -17,16 +17,16 @@ Turn = Callable[[Fraction], int]  # up or down to a whole number
 
 
 class Told(Number):
-    """A number that is written in its own words in each unit system."""
+    """A number that is written in its own words in each unit system, which `write` makes of the system."""
 
-    __slots__ = ("texts",)
+    __slots__ = ("write",)
 
-    def __init__(self, value: SupportsFloat, texts: dict[str, str]) -> None:
+    def __init__(self, value: SupportsFloat, write: Callable[[str], str]) -> None:
         super().__init__(value)
-        self.texts = texts
+        self.write = write
 
     def text(self, system: str = "metric") -> str:
-        return self.texts[system]
+        return self.write(system)
 
 
 def at_least(value: SupportsFloat, shape: Form) -> Told:
@@ -52,4 +52,4 @@ def _told(value: float, shape: Form, turn: Turn, dust: float) -> Told:
             from_unit(float(rounded(value + dust, shape, system, turn)), unit), unit, shape.places(system)
         )
 
-    return Told(value, {system: text(system) for system in ("metric", "inch")})
+    return Told(value, text)

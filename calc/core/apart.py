@@ -23,7 +23,8 @@ def tell_apart(answer: Answer) -> Answer:
     apart = [*_missed(answer.limits), *_alike(answer)]
     if not apart:
         return answer
-    numbers = {id(number): number for number in _numbers(answer)}
+    shown = tuple(answer.figures()), tuple(answer.tables())
+    numbers = {id(number): number for number in _numbers((answer, shown))}
     forms = {key: shape for key, number in numbers.items() if (shape := _finer(number, apart)) != number.form}
     made: dict[int, Number] = {}
     # what led to a number is older than the number
@@ -32,8 +33,9 @@ def tell_apart(answer: Answer) -> Answer:
             made[id(number)] = own = copy(number)
             own.args = tuple(made.get(id(n), n) for n in number.args)
             own.form = forms.get(id(number), number.form)
+    figures, tables = _with(shown, made)
     new: Answer = _with(answer, made)
-    return new
+    return replace(new, figures=lambda: figures, tables=lambda: tables)
 
 
 def _missed(limits: tuple[Limit, ...]) -> list[_Apart]:

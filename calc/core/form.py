@@ -10,6 +10,7 @@ from calc.core.writing import decimals_for, stated, write
 # A page writes the same few hundred values again on each keystroke, and exact conversion is what takes its
 # time.
 _stated = lru_cache(maxsize=4096)(stated)
+_write = lru_cache(maxsize=4096)(write)
 _decimals_for = lru_cache(maxsize=1024)(decimals_for)
 
 
@@ -41,7 +42,7 @@ class Form:
 
     def bare(self, value: float, system: str) -> str:
         """Value in that system's unit, without the unit."""
-        return write(value, self.unit(system), self._enough(value, system))
+        return _write(value, self.unit(system), self._enough(value, system))
 
     def _enough(self, value: float, system: str) -> int:
         """Decimals that show the value as another one than the limit beside it, as that is written usually
@@ -49,13 +50,13 @@ class Form:
         unit, usual = self.unit(system), self.places(system)
         if self.beside is None or f"{value:.12g}" == f"{self.beside:.12g}":
             return usual  # what floats leave of two equal numbers tells nothing
-        limit = without_zeros(write(self.beside, unit, usual))
+        limit = without_zeros(_write(self.beside, unit, usual))
         return next(
             (
                 places
                 for places in range(usual, usual + 12)
-                if without_zeros(write(value, unit, places))
-                not in (limit, without_zeros(write(self.beside, unit, places)))
+                if without_zeros(_write(value, unit, places))
+                not in (limit, without_zeros(_write(self.beside, unit, places)))
             ),
             usual,
         )

@@ -10,6 +10,7 @@ Text is read as a fraction and becomes a float once, at the very end, so "1 31/6
 import re
 from collections.abc import Sequence
 from fractions import Fraction
+from functools import lru_cache
 
 # Whoever reads entries says what is wrong with them: all of it is imported from here.
 from calc.core.entry import Entry as Entry
@@ -115,6 +116,11 @@ def _read(text: str, kind: Kind, default: Unit, possible: Range | None = None) -
         raise EntryError("not-a-number", f"{quoted(repr(text))} is not text", accepted(kind))
     if len(text) > LONGEST:
         raise EntryError("too-long", f"{quoted(text)} is {len(text)} characters long", accepted(kind))
+    return _read_text(text, kind, default, possible)
+
+
+@lru_cache(maxsize=1024)  # a key changes one entry of a form: all others were read at the key before
+def _read_text(text: str, kind: Kind, default: Unit, possible: Range | None) -> Entry:
     plain = evened(text)
     if not plain:
         raise EntryError("empty", "nothing was given", accepted(kind))

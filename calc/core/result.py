@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Any
 
 from calc.core.working import Number
@@ -29,16 +30,19 @@ class Text:
 
     def parts(self) -> list[Any]:
         """Strings and what stands between them, in turn."""
-        return [
-            self.values[part] if i % 2 else part
-            for i, part in enumerate(re.split(r"\{(\w+)\}", self.template))
-        ]
+        return [self.values[part] if i % 2 else part for i, part in enumerate(_pieces(self.template))]
 
     def plain(self, system: str = "metric") -> str:
         return "".join(
             p.text(system) if isinstance(p, Number) else p.plain(system) if isinstance(p, Text) else str(p)
             for p in self.parts()
         )
+
+
+@lru_cache(maxsize=1024)
+def _pieces(template: str) -> list[str]:
+    """Words and names of what stands between them, in turn."""
+    return re.split(r"\{(\w+)\}", template)
 
 
 def say(template: str, **values: Any) -> Text:
@@ -152,6 +156,10 @@ class Limit:
         )
 
 
+Shown = Callable[[], Iterable[Any]]
+"""Makes what stands below a verdict, once that is to be seen."""
+
+
 @dataclass(frozen=True)
 class Answer:
     """What a calculator's function returns."""
@@ -159,8 +167,8 @@ class Answer:
     numbers: tuple[Number, ...]
     verdict: Verdict
     remarks: tuple[Remark, ...] = ()
-    figures: tuple[Any, ...] = ()  # Drawing or Plot of calc.core.drawing
-    tables: tuple[Table, ...] = ()
+    figures: Shown = tuple  # of Drawing or Plot of calc.core.drawing
+    tables: Shown = tuple  # of Table
     cautions: tuple[Caution, ...] = ()  # those that only this result calls for
     limits: tuple[Limit, ...] = ()
 
@@ -173,12 +181,15 @@ def answer(
     *numbers: Number,
     verdict: Judged,
     remarks: Iterable[Remark | None] = (),
-    figures: Iterable[Any] = (),
-    tables: Iterable[Table | None] = (),
+    figures: Shown = tuple,
+    tables: Shown = tuple,
     cautions: Iterable[Caution] = (),
     limits: Iterable[Limit] = (),
 ) -> Answer:
     """Bundle outputs with `verdict=(state, headline, do)`, words as str or `say(...)`.
+
+    `figures` and `tables` are functions that make them: of the many times that a calculator is worked for one
+    answer only one is shown, and that after its verdict. None among them is dropped.
 
     `limits` are the `Limit`s that decide between passing and failing, or passing and looking again: where
     readings carry a doubt, they tell whether the verdict can be given at all.
@@ -190,8 +201,8 @@ def answer(
         numbers,
         Verdict(state, as_text(headline), as_text(do)),
         tuple(r for r in remarks if r),
-        tuple(f for f in figures if f),
-        tuple(t for t in tables if t),
+        lambda: tuple(f for f in figures() if f),
+        lambda: tuple(t for t in tables() if t),
         tuple(cautions),
         tuple(limits),
     )

@@ -15,7 +15,7 @@ import itertools
 import math
 from collections.abc import Callable, Iterable, Iterator
 from fractions import Fraction
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any, SupportsFloat, Union, overload
 
 # Whoever makes a number says how it is written: both are imported from here.
@@ -205,6 +205,9 @@ def _need_pure(what: str, *numbers: Number) -> None:
 
 def _like(what: str, numbers: tuple[Number, ...]) -> Dims:
     """Common dimensions of numbers that are added or compared; a plain 0 goes with any."""
+    common = numbers[0].dims
+    if all(n.dims == common for n in numbers):
+        return common
     dims = {n.dims for n in numbers if not _zero(n)} or {PURE}
     if len(dims) > 1:
         raise DimensionError(f"{what} of unlike quantities: " + ", ".join(map(repr, numbers)))
@@ -213,7 +216,8 @@ def _like(what: str, numbers: tuple[Number, ...]) -> Dims:
 
 def _sum(op: str, a: Value, b: Value) -> Number:
     a, b = _number(a), _number(b)
-    return Number(a.value + b.value if op == "+" else a.value - b.value, _like(op, (a, b)), op, (a, b))
+    dims = a.dims if a.dims == b.dims else _like(op, (a, b))
+    return Number(a.value + b.value if op == "+" else a.value - b.value, dims, op, (a, b))
 
 
 def _power(base: float, power: float) -> float:
@@ -224,20 +228,38 @@ def _power(base: float, power: float) -> float:
     return value
 
 
+# There are few dimensions, and numbers are made by the thousand at each keystroke: each sum of powers is
+# worked once.
+@lru_cache(maxsize=1024)
 def _times(dims: Dims, power: float) -> Dims:
     """Dimensions of a power, exact: the cube of a cube root is the whole again."""
     exact = Fraction(power).limit_denominator(1000)
-    return tuple(d * exact for d in dims)
+    return tuple(_whole(d * exact) for d in dims)
+
+
+@lru_cache(maxsize=1024)
+def _dims_of_product(a: Dims, b: Dims) -> Dims:
+    return tuple(_whole(x + y) for x, y in zip(a, b))
+
+
+@lru_cache(maxsize=1024)
+def _dims_of_quotient(a: Dims, b: Dims) -> Dims:
+    return tuple(_whole(x - y) for x, y in zip(a, b))
+
+
+def _whole(power: int | Fraction) -> int | Fraction:
+    """As an int where it is one, which is hashed and compared faster."""
+    return int(power) if power.denominator == 1 else power
 
 
 def _product(a: Value, b: Value) -> Number:
     a, b = _number(a), _number(b)
-    return Number(a.value * b.value, tuple(x + y for x, y in zip(a.dims, b.dims)), "*", (a, b))
+    return Number(a.value * b.value, _dims_of_product(a.dims, b.dims), "*", (a, b))
 
 
 def _quotient(a: Value, b: Value) -> Number:
     a, b = _number(a), _number(b)
-    return Number(a.value / b.value, tuple(x - y for x, y in zip(a.dims, b.dims)), "/", (a, b))
+    return Number(a.value / b.value, _dims_of_quotient(a.dims, b.dims), "/", (a, b))
 
 
 class PureFunction:

@@ -1,8 +1,8 @@
 """A calculator as it was declared, and its function worked on values."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
-from functools import cached_property
+from dataclasses import dataclass, replace
+from functools import cached_property, partial
 from math import isfinite
 from typing import Any
 
@@ -50,9 +50,22 @@ class Declaration:
         return {o.key: o for o in self.outputs}
 
     def work(self, values: Values) -> Answer:
-        """Call the calculator's function; entries that do not go together are refused."""
+        """Call the calculator's function; entries that do not go together are refused, by it or by what it
+        shows."""
+        found: Answer = self._refusing(self.function, self.asks(**values))
+        if not all(isfinite(n.value) for n in found.numbers):
+            raise self.no_answer("endless")
+        outputs = [n.key for n in found.numbers]
+        if outputs != list(self.output):
+            raise DeclarationError(f"{self.id}: returned {outputs}, declared {list(self.output)}")
+        if not self.about_doubt:
+            self._check_verdict(found, values)
+        figures, tables = (partial(self._refusing, shown) for shown in (found.figures, found.tables))
+        return replace(found, figures=figures, tables=tables)
+
+    def _refusing(self, make: Callable[..., Any], *given: Any) -> Any:
         try:
-            found = self.function(self.asks(**values))
+            return make(*given)
         except Refused:
             raise
         except Impossible as error:
@@ -61,14 +74,6 @@ class Declaration:
             raise refused(error.field, "impossible", words, **error.text.values) from None
         except (ArithmeticError, ValueError) as error:  # a division by zero, the root of a negative number
             raise self.no_answer(type(error).__name__) from error
-        if not all(isfinite(n.value) for n in found.numbers):
-            raise self.no_answer("endless")
-        outputs = [n.key for n in found.numbers]
-        if outputs != list(self.output):
-            raise DeclarationError(f"{self.id}: returned {outputs}, declared {list(self.output)}")
-        if not self.about_doubt:
-            self._check_verdict(found, values)
-        return found
 
     def _check_verdict(self, found: Answer, values: Values) -> None:
         """Raises `AtOdds` where what passes lies outside one of its limits, or what was measured fails within

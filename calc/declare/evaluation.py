@@ -28,6 +28,7 @@ def evaluate(
     entries: Mapping[str, str] | None = None,
     system: str = "metric",
     standing: Standing | None = None,
+    later: bool = False,
 ) -> Result:
     """Evaluate with the reader's entries (texts, by input name).
 
@@ -37,13 +38,16 @@ def evaluate(
 
     A text without a unit is read in `system`'s unit. Beside an input's own entry there may be others, named
     with a point behind its name: the cells of a grid, the temperatures of a warm reading. Raises `Refused`
-    with one sentence for each entry that cannot be used.
+    with one sentence for each entry that cannot be used. `later` leaves figures and tables until they are
+    looked at, for a reader who waits for the verdict; then what they refuse is raised there.
     """
     taken = take_all(calculator, entries or {}, system, standing)
     values = {t.input.name: t.value for t in taken}
     if standing is None:
-        return _told(calculator, taken, *_judged(calculator, values, taken))
-    return _standing_on(calculator, taken, values, standing)
+        found = _told(calculator, taken, *_judged(calculator, values, taken))
+    else:
+        found = _standing_on(calculator, taken, values, standing)
+    return found if later else found.shown()
 
 
 def _standing_on(calculator: Declaration, taken: Inputs, values: Values, standing: Standing) -> Result:
@@ -139,8 +143,7 @@ def _told(
         (*remarks, *found.remarks),
         tuple(dict.fromkeys((*found.cautions, *calculator.cautions))),
         tuple(dict.fromkeys((*calculator.sources, *used))),
-        found.figures,
-        found.tables,
+        (found.figures, found.tables),
         doubts,
         standing,
         own,

@@ -6,7 +6,7 @@ import math
 from collections.abc import Iterable
 from dataclasses import dataclass
 from fractions import Fraction
-from functools import cached_property
+from functools import cache, cached_property, partial
 
 from calc.core.advice import Told, rounded
 from calc.core.kinds import Unit
@@ -191,20 +191,27 @@ class Quantity(Input):
     def _beside(self, value: float, low: float, high: float) -> dict[str, Told]:
         """A value and the range that it misses, as they are told: what is read here and typed again is
         accepted."""
-        texts: dict[str, dict[str, str]] = {"low": {}, "high": {}, "got": {}}
-        for system in ("metric", "inch"):
+
+        @cache
+        def texts(system: str) -> dict[str, str]:
             unit, places = self.form.unit(system), self.form.places(system)
-            ends, exact = [], Fraction(repr(to_unit(value, unit)))
-            for name, limit, inwards in (("low", low, math.ceil), ("high", high, math.floor)):
-                ends.append(rounded(limit, self.form, system, inwards))
-                texts[name][system] = stated(from_unit(float(ends[-1]), unit), unit, places)
+            exact = Fraction(repr(to_unit(value, unit)))
+            ends = [
+                rounded(limit, self.form, system, inwards)
+                for limit, inwards in ((low, math.ceil), (high, math.floor))
+            ]
             # to tell it from the limit
             enough = next(
                 (more for more in range(places, places + 18) if not ends[0] <= round(exact, more) <= ends[1]),
                 places,
             )
-            texts["got"][system] = stated(value, unit, enough)
-        return {name: Told(value, texts[name]) for name in texts}
+            least, most = (stated(from_unit(float(end), unit), unit, places) for end in ends)
+            return {"low": least, "high": most, "got": stated(value, unit, enough)}
+
+        def text(name: str, system: str) -> str:
+            return texts(system)[name]
+
+        return {name: Told(value, partial(text, name)) for name in ("low", "high", "got")}
 
     def refused(self, code: str, sentence: Text, part: str = "", suggestion: str = "") -> Refused:
         """The error of this input's entry, or of a `part` of it; its label is put in front of the

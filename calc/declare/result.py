@@ -1,9 +1,12 @@
 """A calculator evaluated once, as data: no HTML, no unit system chosen yet."""
 
+from __future__ import annotations
+
 from dataclasses import dataclass, field
+from functools import cached_property
 from typing import Any
 
-from calc.core.result import Caution, Remark, Source, Table, Verdict
+from calc.core.result import Caution, Remark, Shown, Source, Table, Verdict
 from calc.core.working import Number
 from calc.declare.declaration import Declaration
 from calc.declare.own_limits import OwnLimits
@@ -24,14 +27,28 @@ class Result:
     remarks: tuple[Remark, ...]
     cautions: tuple[Caution, ...]
     sources: tuple[Source, ...]
-    figures: tuple[Any, ...] = field(default=())
-    tables: tuple[Table, ...] = field(default=())
+    made: tuple[Shown, Shown] = (tuple, tuple)  # figures and tables, when they are looked at
     # expanded uncertainty (k = 2) of outputs, SI, where readings have one
     doubts: dict[str, float] = field(default_factory=dict)
     # of a reader's entries; None: what was not entered is the example's
     standing: Standing | None = None
     own: tuple[OwnLimits, ...] = ()
     next: tuple[str, ...] = ()  # names of the inputs that are to be read next
+
+    @cached_property
+    def figures(self) -> tuple[Any, ...]:
+        """Raises `Refused` where they cannot be drawn."""
+        return tuple(self.made[0]())
+
+    @cached_property
+    def tables(self) -> tuple[Table, ...]:
+        """Raises `Refused` where they cannot be made."""
+        return tuple(self.made[1]())
+
+    def shown(self) -> Result:
+        """Itself, with all that it shows made. Raises `Refused` where that cannot be."""
+        _ = self.figures, self.tables
+        return self
 
     @property
     def example(self) -> bool:

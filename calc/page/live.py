@@ -2,6 +2,7 @@
 
 import json
 from collections.abc import Callable
+from functools import partial
 
 from calc.core.result import Refused
 from calc.declare.calculator import evaluate
@@ -47,17 +48,11 @@ def answer(request: str) -> str:
 def _evaluated(asked: dict) -> dict:
     """The reply to "evaluate", its parts after the first kept back where they are asked for later."""
     global _rest
-    system = asked["system"]
+    system, standing = asked["system"], standing_of(asked.get("standing"))
     try:
-        found = evaluate(
-            find(asked["calculator"]), asked["entries"], system, standing_of(asked.get("standing"))
-        )
+        found = evaluate(find(asked["calculator"]), asked["entries"], system, standing, later=True)
     except Refused as refused:
-        errors = [
-            {"field": e.field, "code": e.code, "message": e.sentence(system), "suggestion": e.suggestion}
-            for e in refused.errors
-        ]
-        return {"ok": False, "html": {}, "notes": {}, "errors": errors}
+        return _told_of(refused, system)
     anchor = asked.get("anchor") or asked["calculator"]
     notes = {t.input.name: " ".join(t.notes) for t in found.taken if t.notes and t.origin.kind != "missed"}
     told = {
@@ -68,13 +63,24 @@ def _evaluated(asked: dict) -> dict:
     }
     first = live_first(found, anchor, system)
 
-    def rest():
-        return told | {"html": live_rest(found, anchor, asked.get("working", True))}
+    def rest(before: dict[str, str]) -> dict:
+        try:
+            return told | {"html": before | live_rest(found, anchor, asked.get("working", True))}
+        except Refused as refused:  # by a drawing
+            return _told_of(refused, system)
 
     if asked.get("first"):
-        _rest = rest
+        _rest = partial(rest, {})
         return told | {"html": first, "more": True}
-    return told | {"html": first | rest()["html"]}
+    return rest(first)
+
+
+def _told_of(refused: Refused, system: str) -> dict:
+    errors = [
+        {"field": e.field, "code": e.code, "message": e.sentence(system), "suggestion": e.suggestion}
+        for e in refused.errors
+    ]
+    return {"ok": False, "html": {}, "notes": {}, "errors": errors}
 
 
 def standing_of(asked: dict | None) -> Standing | None:

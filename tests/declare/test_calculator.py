@@ -424,6 +424,38 @@ def test_an_endless_number_on_the_way_is_no_answer_either():
         evaluate(way)
 
 
+class ShownIn(Inputs):
+    x: Number = known("Share", "x", SHARE, hard="0 to 9", example="2")
+
+
+def showing(figures):
+    """A calculator whose figures are made so."""
+
+    @calculator("showing", "S", ShownIn, One, purpose="...")
+    def shows(i: ShownIn) -> Answer:
+        return answer(One.y(i.x * 2), verdict=("pass", "a", "b"), figures=figures)
+
+    return shows
+
+
+def test_figures_are_made_once_and_for_a_reader_who_waits_after_the_verdict():
+    made = []
+    drawing = showing(lambda: [made.append("drawn") or "a figure"])
+    found = evaluate(drawing, {"x": "2.5 ± 0.1"}, later=True)  # worked three times for its doubt
+    assert found.doubts["y"] == pytest.approx(0.2) and not made
+    assert found.figures == found.figures == ("a figure",) and made == ["drawn"]
+    assert evaluate(drawing).figures and made == ["drawn"] * 2
+
+
+def test_what_cannot_be_drawn_is_no_answer_at_the_latest_when_it_is_looked_at():
+    undrawn = showing(lambda: [1 / 0])
+    with pytest.raises(Refused, match="no answer"):
+        evaluate(undrawn)
+    found = evaluate(undrawn, later=True)
+    with pytest.raises(Refused, match="no answer"):
+        _ = found.figures
+
+
 def test_a_fault_of_the_calculator_is_not_hidden_as_a_readers_fault():
     class SlipIn(Inputs):
         x: Number = known("Share", "x", SHARE, hard="0 to 9", example="2")

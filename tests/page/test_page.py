@@ -360,6 +360,16 @@ def test_the_verdict_may_come_first_and_all_else_behind_it(working):
     assert "more" not in live("seat-fit", {"pocket_bore": "x"}, first=True)  # a refusal is whole
 
 
+def test_a_drawing_that_fails_is_refused_behind_the_verdict(monkeypatch):
+    def fails(*_):
+        raise ZeroDivisionError
+
+    monkeypatch.setattr("calc.stations.heads.seat_fit.section", fails)
+    assert live("seat-fit", first=True)["ok"]
+    for late in (json.loads(answer(json.dumps({"call": "rest"}))), live("seat-fit")):
+        assert not late["ok"] and [e["code"] for e in late["errors"]] == ["no-answer"]
+
+
 # figures
 
 

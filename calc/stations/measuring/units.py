@@ -102,7 +102,7 @@ def units(i: In) -> Answer:
             ),
         ),
         remarks=(note("Rounded once, at the end, to ten digits; the factors are exact."),),
-        tables=(Table("The same quantity", ("Unit", "Number"), tuple(rows)),),
+        tables=lambda: (Table("The same quantity", ("Unit", "Number"), tuple(rows)),),
     )
 
 

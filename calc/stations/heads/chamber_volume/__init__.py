@@ -65,7 +65,7 @@ def chamber_volume(i: In) -> Answer:
         verdict=verdict,
         limits=limits_of(i, chambers),
         remarks=remarks_on(i, chambers),
-        tables=(chamber_by_chamber(i, chambers),),
+        tables=lambda: (chamber_by_chamber(i, chambers),),
         cautions=(cautions.CUTTING, cautions.MAGNESIUM) if i.cut > 0 or verdict[0] != "pass" else (),
-        figures=(under_its_plate(i, chambers), volume_over_cut(i, chambers)),
+        figures=lambda: (under_its_plate(i, chambers), volume_over_cut(i, chambers)),
     )

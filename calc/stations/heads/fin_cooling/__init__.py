@@ -72,7 +72,7 @@ def fin_cooling(i: In) -> Answer:
         verdict=verdict_on(i, found),
         limits=limits_of(i, found),
         remarks=remarks_on(i, found),
-        tables=(
+        tables=lambda: (
             Table(
                 "Both castings",
                 ("Casting", "Fin efficiency", "At work", "Per kelvin", "Air leaves warmer by"),
@@ -82,5 +82,8 @@ def fin_cooling(i: In) -> Answer:
                 ),
             ),
         ),
-        figures=(three_fins_of_each(this.fins, other.fins), heat_plot(this, other, i.width, found.even)),
+        figures=lambda: (
+            three_fins_of_each(this.fins, other.fins),
+            heat_plot(this, other, i.width, found.even),
+        ),
     )

@@ -102,5 +102,5 @@ def guide_fit(i: In) -> Answer:
         limits=limits_of(i, sizes, grip, stem),
         remarks=remarks_on(i, grip, stem),
         cautions=ON_FITTING if sizes.new else (),
-        figures=(section(i, sizes), lean(i, stem), clearance_warming_up(i, sizes, grip, stem, steel)),
+        figures=lambda: (section(i, sizes), lean(i, stem), clearance_warming_up(i, sizes, grip, stem, steel)),
     )

@@ -63,6 +63,6 @@ def port_section(i: In) -> Answer:
         verdict=verdict_on(i, flow, joint),
         limits=limits_of(i, flow, joint),
         remarks=remarks_on(i, joint),
-        tables=(side_by_side(i, joint),),
-        figures=(port_and_manifold(port, joint), speed_plot(i, flow)),
+        tables=lambda: (side_by_side(i, joint),),
+        figures=lambda: (port_and_manifold(port, joint), speed_plot(i, flow)),
     )

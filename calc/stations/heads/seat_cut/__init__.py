@@ -68,7 +68,10 @@ def seat_cut(i: In) -> Answer:
         verdict=verdict_on(i, cuts, valve),
         limits=limits_of(i, cuts, valve),
         remarks=remarks_on(valve),
-        tables=(cut_by_cut(i, cuts),),
+        tables=lambda: (cut_by_cut(i, cuts),),
         cautions=(cautions.SPINNING,) if i.face_ground > 0 else (),
-        figures=(valve_on_seat(section, cuts.outer, cuts.inner), three_cuts(section, i, valve.room_inside)),
+        figures=lambda: (
+            valve_on_seat(section, cuts.outer, cuts.inner),
+            three_cuts(section, i, valve.room_inside),
+        ),
     )

@@ -79,7 +79,7 @@ def seat_fit(i: In) -> Answer:
         verdict=verdict_on(i, head, grip),
         limits=limits_of(i, head, grip),
         remarks=remarks_on(i, head, grip, hold_hot),
-        figures=(section(i), grip_plot(i, ring, head, grip)),
+        figures=lambda: (section(i), grip_plot(i, ring, head, grip)),
     )
 
 

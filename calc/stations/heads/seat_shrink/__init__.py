@@ -69,8 +69,8 @@ def seat_shrink(i: In) -> Answer:
         ),
         remarks=remarks_on(i, drop, fitting),
         cautions=(cautions.FROZEN_RING,) if i.ring_temperature < FREEZING or drop.margin < 0 else (),
-        tables=(worth_of_chilling(fitting, i.head_limit, easy),),
-        figures=(plot(fitting, float(i.ring_temperature), drop.needed, i.head_limit),),
+        tables=lambda: (worth_of_chilling(fitting, i.head_limit, easy),),
+        figures=lambda: (plot(fitting, float(i.ring_temperature), drop.needed, i.head_limit),),
     )
 
 

@@ -59,7 +59,10 @@ def stem_height(i: In) -> Answer:
         verdict=verdict_on(i, stems),
         limits=limits_of(i, stems),
         remarks=remarks_on(i, stems),
-        tables=(valve_by_valve(i, stems),),
+        tables=lambda: (valve_by_valve(i, stems),),
         cautions=(cautions.SPINNING,) if float(stems.tip) > DUST else (),
-        figures=(assembly(stems.most_to_do(i.wanted), i.tip_to_retainer), beside_each_other(i, stems)),
+        figures=lambda: (
+            assembly(stems.most_to_do(i.wanted), i.tip_to_retainer),
+            beside_each_other(i, stems),
+        ),
     )

@@ -58,5 +58,5 @@ def valve_flow_area(i: In) -> Answer:
         verdict=verdict_on(i, found),
         limits=limits_of(i, found),
         remarks=remarks_on(i),
-        figures=(area_plot(i, found), section(i, float(found.width))),
+        figures=lambda: (area_plot(i, found), section(i, float(found.width))),
     )

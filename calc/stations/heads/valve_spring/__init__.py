@@ -74,6 +74,6 @@ def valve_spring(i: In) -> Answer:
         verdict=verdict_on(i, loads, life, surge, shims),
         limits=limits_of(i, loads, life),
         remarks=remarks_on(i, loads, life),
-        tables=(spring_by_spring(i, loads), harmonics(surge)),
-        figures=(between_plates(i, loads), load_over_height(i, loads)),
+        tables=lambda: (spring_by_spring(i, loads), harmonics(surge)),
+        figures=lambda: (between_plates(i, loads), load_over_height(i, loads)),
     )

@@ -64,5 +64,5 @@ def lifter_bore(i: In) -> Answer:
         limits=limits_of(i, bore, press),
         remarks=remarks_on(i, bore, press),
         cautions=(cautions.PRESS_TRAPPED,) if i.fit_wanted == PRESS else (),
-        figures=(section(i, bore.wall),),
+        figures=lambda: (section(i, bore.wall),),
     )

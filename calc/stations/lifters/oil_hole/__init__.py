@@ -66,8 +66,8 @@ def oil_hole(i: In) -> Answer:
             Limit("the hole's width beside its groove", i.hole, high=i.groove, level="attention"),
         ),
         remarks=_remarks_on(i, feed),
-        tables=(drills.table(),),
-        figures=(drills.plot(),),
+        tables=lambda: (drills.table(),),
+        figures=lambda: (drills.plot(),),
     )
 
 

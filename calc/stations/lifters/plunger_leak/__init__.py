@@ -70,7 +70,7 @@ def plunger_leak(i: In) -> Answer:
             else ()
         ),
         remarks=_remarks_on(i, leak),
-        figures=(section(i, leak.pressure), time_over_clearance(i, leak)),
+        figures=lambda: (section(i, leak.pressure), time_over_clearance(i, leak)),
     )
 
 

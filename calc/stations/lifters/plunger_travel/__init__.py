@@ -78,7 +78,7 @@ def plunger_travel(i: In) -> Answer:
             Limit("what is left to the lower stop", left.bottom, low=i.least_bottom, level="attention"),
         ),
         remarks=_remarks_on(moves, left),
-        figures=(columns(i, moves), warm_up(i, moves)),
+        figures=lambda: (columns(i, moves), warm_up(i, moves)),
     )
 
 

@@ -54,7 +54,7 @@ def ring_groove(i: In) -> Answer:
         verdict=verdict_on(i, seat, bears),
         limits=limits_of(i, seat, bears),
         remarks=_remarks_on(MATERIALS[i.body_material], bears),
-        figures=(section(i, seat.depth),),
+        figures=lambda: (section(i, seat.depth),),
     )
 
 

@@ -53,8 +53,8 @@ def bolt_circle(i: In) -> Answer:
                 way="" if i.sense == AGAINST else ", here smaller",
             ),
         ),
-        tables=(_table(holes),),
-        figures=(pattern(i, holes, chord),),
+        tables=lambda: (_table(holes),),
+        figures=lambda: (pattern(i, holes, chord),),
     )
 
 

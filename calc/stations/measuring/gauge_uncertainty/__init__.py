@@ -68,7 +68,7 @@ def gauge_uncertainty(i: In) -> Answer:
         factor,
         verdict=verdict_on(i, mean, expanded, share, total, budget),
         remarks=_remarks_on(i, readings, n, mean, factor),
-        tables=(table_of(budget, total),),
+        tables=lambda: (table_of(budget, total),),
     )
 
 

@@ -58,8 +58,8 @@ def iso_fit(i: In) -> Answer:
             for part in parts
         ),
         remarks=_remarks_on(i, fit, parts, gap),
-        tables=(part_by_part(parts),) if parts else (),
-        figures=(zones_drawn(fit, i.size, parts),),
+        tables=lambda: (part_by_part(parts),) if parts else (),
+        figures=lambda: (zones_drawn(fit, i.size, parts),),
     )
 
 

@@ -54,8 +54,8 @@ def reading_verdict(i: In) -> Answer:
         found.deciding,
         verdict=verdict_on(i, found),
         remarks=_remarks_on(i, found),
-        tables=(limit_by_limit(i, found),),
-        figures=(scale_of(i, found),),
+        tables=lambda: (limit_by_limit(i, found),),
+        figures=lambda: (scale_of(i, found),),
     )
 
 

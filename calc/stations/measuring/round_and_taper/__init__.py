@@ -53,8 +53,8 @@ def round_and_taper(i: In) -> Answer:
         verdict=verdict_on(i, shape),
         limits=limits_of(i, shape),
         remarks=_remarks_on(shape),
-        tables=(station_by_station(i, shape),),
-        figures=(profile(shape, i.low, i.high),),
+        tables=lambda: (station_by_station(i, shape),),
+        figures=lambda: (profile(shape, i.low, i.high),),
     )
 
 

@@ -69,8 +69,8 @@ def sine_bar(i: In) -> Answer:
             if picked is None
             else None,
         ),
-        tables=(picked,),
-        figures=(bar_on_blocks(i.length, stack, angle_set),),
+        tables=lambda: (picked,),
+        figures=lambda: (bar_on_blocks(i.length, stack, angle_set),),
     )
 
 

@@ -83,7 +83,7 @@ def size_at_20(i: In) -> Answer:
             else ()
         ),
         remarks=_remarks_on(i, unlike=abs(float(alpha - gauge_alpha)) > UNLIKE),
-        figures=(correction_over_warmth(i, correction),),
+        figures=lambda: (correction_over_warmth(i, correction),),
     )
 
 

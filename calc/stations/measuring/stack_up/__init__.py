@@ -63,8 +63,8 @@ def stack_up(i: In) -> Answer:
             Limit("the greatest gap", gap.greatest, high=i.high),
         ),
         remarks=_remarks_on(i, gap),
-        tables=(link_by_link(links, gap),),
-        figures=(spread_of(i, gap, share),),
+        tables=lambda: (link_by_link(links, gap),),
+        figures=lambda: (spread_of(i, gap, share),),
     )
 
 

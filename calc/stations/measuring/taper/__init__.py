@@ -61,7 +61,7 @@ def taper(i: In) -> Answer:
             () if off is None else (Limit("the taper", off, low=-float(i.allowed), high=float(i.allowed)),)
         ),
         remarks=_remarks_on(i, side, raised),
-        figures=(cone(i, small, side),),
+        figures=lambda: (cone(i, small, side),),
     )
 
 

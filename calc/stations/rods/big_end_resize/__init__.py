@@ -62,8 +62,8 @@ def big_end_resize(i: In) -> Answer:
         verdict=verdict_on(i, rods),
         limits=_limits_of(i, rods),
         remarks=remarks_on(i, rods),
-        tables=(rod_by_rod(rods.each, i),),
-        figures=(section(rods.worst, i.wanted),),
+        tables=lambda: (rod_by_rod(rods.each, i),),
+        figures=lambda: (section(rods.worst, i.wanted),),
     )
 
 

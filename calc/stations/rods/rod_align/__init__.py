@@ -57,7 +57,7 @@ def rod_align(i: In) -> Answer:
         verdict=verdict_on(i, found),
         limits=_limits_of(i, found),
         remarks=remarks_on(i, over, max((upright.gauge, laid_over.gauge), key=lambda g: abs(float(g))), lean),
-        figures=(views(u, v, i.span, found.bend, found.twist),),
+        figures=lambda: (views(u, v, i.span, found.bend, found.twist),),
     )
 
 

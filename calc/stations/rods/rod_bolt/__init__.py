@@ -78,7 +78,7 @@ def rod_bolt(i: In) -> Answer:
         verdict=verdict_on(i, made, clamp, used),
         limits=_limits_of(i, clamp.margin, used),
         remarks=_remarks_on(i, used),
-        figures=(clamp_over_speed(made.preload - i.crush, clamp, i.speed),),
+        figures=lambda: (clamp_over_speed(made.preload - i.crush, clamp, i.speed),),
     )
 
 

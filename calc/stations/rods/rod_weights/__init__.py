@@ -65,8 +65,8 @@ def rod_weights(i: In) -> Answer:
             ),
             _not_level(rods.each),
         ),
-        tables=(rod_by_rod(rods, i),),
-        figures=(beam(i.centre_distance, i.beyond_big, i.beyond_small),),
+        tables=lambda: (rod_by_rod(rods, i),),
+        figures=lambda: (beam(i.centre_distance, i.beyond_big, i.beyond_small),),
     )
 
 

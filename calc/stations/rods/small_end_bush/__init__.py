@@ -102,5 +102,5 @@ def small_end_bush(i: In) -> Answer:
             if grip.gives
             else None,
         ),
-        figures=(section(i.rod_bore, i.bush_outside, pin.bore, i.pin, outside, pin.wall),),
+        figures=lambda: (section(i.rod_bore, i.bush_outside, pin.bore, i.pin, outside, pin.wall),),
     )

@@ -63,7 +63,7 @@ def engagement(i: In) -> Answer:
         verdict=verdict_on(i, shear.thread, forces),
         limits=_limits_of(i, forces),
         remarks=_remarks_on(i, shear.thread),
-        figures=(force_over_length(i, shear.thread, forces),),
+        figures=lambda: (force_over_length(i, shear.thread, forces),),
     )
 
 

@@ -75,7 +75,7 @@ def insert_install(i: In) -> Answer:
         limits=_limits_of(i, planned),
         remarks=remarks_on(i),
         cautions=(cautions.MAGNESIUM,) if i.parent == "mg-az91" else (),
-        figures=(section(i, hole, depths),),
+        figures=lambda: (section(i, hole, depths),),
     )
 
 

@@ -86,5 +86,5 @@ def sheet_insert(i: In) -> Answer:
             Limit("the torque that it bears", made.turn, low=i.torque),
         ),
         remarks=remarks_on(i),
-        figures=(section(i, made),),
+        figures=lambda: (section(i, made),),
     )

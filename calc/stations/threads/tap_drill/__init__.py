@@ -70,8 +70,8 @@ def tap_drill(i: In) -> Answer:
         verdict=verdict_on(i, hole, Found(chosen, best, bore, bore_low, bore_high, share)),
         limits=() if i.own is None else own_limit,
         remarks=_remarks_on(tapping, share),
-        tables=(drills_near(near(ideal, i.drills, 7), tapping),),
-        figures=(section(thread, bore, drill),),
+        tables=lambda: (drills_near(near(ideal, i.drills, 7), tapping),),
+        figures=lambda: (section(thread, bore, drill),),
     )
 
 

@@ -70,8 +70,8 @@ def thread_limits(i: In) -> Answer:
             Limit(f"the {r.words.lower()}", r.read, low=float(r.low), high=float(r.high)) for r in readings
         ),
         remarks=_remarks_on(i, readings),
-        tables=(both_parts(hole, bolt), your_thread(readings)),
-        figures=(profile(thread, hole, bolt),),
+        tables=lambda: (both_parts(hole, bolt), your_thread(readings)),
+        figures=lambda: (profile(thread, hole, bolt),),
     )
 
 

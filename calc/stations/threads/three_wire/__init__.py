@@ -67,7 +67,7 @@ def three_wire(i: In) -> Answer:
         verdict=verdict_on(bolt, found, least, most),
         limits=(Limit("the pitch diameter", found, low=float(least), high=float(most)),),
         remarks=_remarks_on(i.wire, thread, correction, best),
-        figures=(wires_in_the_thread(thread, i.reading, i.wire, found),),
+        figures=lambda: (wires_in_the_thread(thread, i.reading, i.wire, found),),
     )
 
 

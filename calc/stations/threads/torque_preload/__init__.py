@@ -72,8 +72,8 @@ def torque_preload(i: In) -> Answer:
         verdict=verdict_on(i, bolt, made, stress),
         limits=_limits_of(i, made, stress),
         remarks=_remarks_on(i, made),
-        tables=(other_states(float(made.torque), bolt),),
-        figures=(preload_over_torque(made, stress.most),),
+        tables=lambda: (other_states(float(made.torque), bolt),),
+        figures=lambda: (preload_over_torque(made, stress.most),),
     )
 
 
