@@ -23,7 +23,7 @@ _WIDTHS = {
     "=": 584,
     "·": 278,
 }
-SIZE = 12  # of the words in drawings, see calculator.css
+SIZE = 12  # of the words in drawings, see drawing.css
 _NUMBER = r"-?\d+(?:\.\d+)?"
 _SLACK = 2  # user units that a line's own thickness or a letter's overhang may take
 

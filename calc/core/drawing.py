@@ -3,14 +3,19 @@
 Coordinates: x to the right, y up. A drawing is to scale in itself unless `exaggerated` says by how much.
 """
 
+from __future__ import annotations
+
 import math
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
+from typing import TypeVar
 
 from calc.core.result import Text
 from calc.core.working import Form, Number
 
 Point = tuple[float, float]
 Points = tuple[Point, ...]
+Move = Callable[[Point], Point]
 
 
 @dataclass(frozen=True)
@@ -22,6 +27,9 @@ class Area:
     hatch: str = "a"
     role: str = "cut"
 
+    def moved(self, at: Move) -> Area:
+        return Area(tuple([at(p) for p in self.points]), self.hatch, self.role)
+
 
 @dataclass(frozen=True)
 class Line:
@@ -29,6 +37,22 @@ class Line:
 
     points: Points
     style: str = "outline"
+
+    def moved(self, at: Move) -> Line:
+        return Line(tuple([at(p) for p in self.points]), self.style)
+
+
+@dataclass(frozen=True)
+class Circle:
+    """A round face, hatched as an Area is; with a `style` only its line, as a Line's."""
+
+    centre: Point
+    radius: float
+    hatch: str = ""
+    style: str = ""
+
+    def moved(self, at: Move) -> Circle:
+        return Circle(at(self.centre), self.radius, self.hatch, self.style)
 
 
 @dataclass(frozen=True)
@@ -48,9 +72,13 @@ class Label:
     """Words at a point, with a leader to `target` where given. `anchor`: start, middle, end."""
 
     at: Point
-    words: "str | Text | Number"
+    words: str | Text | Number
     anchor: str = "middle"
     target: Point | tuple[()] = ()
+
+
+Shape = Area | Line | Circle | Dimension | Label
+Face = TypeVar("Face", Area, Line, Circle, Area | Line | Circle)
 
 
 @dataclass(frozen=True)
@@ -61,8 +89,8 @@ class Drawing:
 
     title: str
     alt: Text
-    shapes: tuple["Area | Line | Dimension | Label", ...]
-    exaggerated: "str | Text" = ""
+    shapes: tuple[Shape, ...]
+    exaggerated: str | Text = ""
     paper: tuple[float, float, float, float] | None = None
 
 
@@ -154,3 +182,17 @@ def clip(points: Points, left: float, bottom: float, right: float, top: float) -
                 kept.append((p[0] + (q[0] - p[0]) * a / (a - b), p[1] + (q[1] - p[1]) * a / (a - b)))
         points = tuple(kept)
     return points
+
+
+def placed(
+    shapes: Iterable[Face], to: Point = (0.0, 0.0), turn: float = 0.0, mirror: bool = False
+) -> tuple[Face, ...]:
+    """Faces, lines and circles moved to where they belong: mirrored in x where wanted, then turned about the
+    origin (radians, counter-clockwise), then shifted."""
+    cos, sin = math.cos(turn), math.sin(turn)
+
+    def at(p: Point) -> Point:
+        x, y = -p[0] if mirror else p[0], p[1]
+        return to[0] + x * cos - y * sin, to[1] + x * sin + y * cos
+
+    return tuple([shape.moved(at) for shape in shapes])

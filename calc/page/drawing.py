@@ -2,10 +2,10 @@
 
 import math
 
-from calc.core.drawing import Area, Dimension, Drawing, Label, Line
+from calc.core.drawing import Area, Circle, Dimension, Drawing, Label, Line
 from calc.core.result import Text
 from calc.page.html import Html, children, el
-from calc.page.svg import TEXT, WIDTH, image, path_through, words_at
+from calc.page.svg import TEXT, WIDTH, image, path_through, trimmed, words_at
 
 MARGIN = 34
 ARROW = 7
@@ -32,7 +32,13 @@ def drawn(drawing: Drawing, id: str) -> Html:
     def at(p):
         return inset + (p[0] - left) * scale, margin + (high - p[1]) * scale
 
-    used = sorted({s.hatch for s in shapes if isinstance(s, Area) and s.hatch in _HATCH})
+    drawn = [shape_drawn(s, at, scale, id) for s in (shapes if drawing.paper else sorted(shapes, key=_layer))]
+    return image(width, height, drawing.alt, hatches(shapes, id), *drawn)
+
+
+def hatches(shapes, id: str) -> Html | None:
+    """The patterns that faces among the shapes are hatched with, under names that begin with `id`."""
+    used = sorted({s.hatch for s in shapes if isinstance(s, (Area, Circle)) and s.hatch in _HATCH})
     patterns = [
         el(
             "pattern",
@@ -44,26 +50,29 @@ def drawn(drawing: Drawing, id: str) -> Html:
         )
         for h in used
     ]
-    drawn = [_shape(s, at, scale, id) for s in (shapes if drawing.paper else sorted(shapes, key=_layer))]
-    return image(width, height, drawing.alt, el("defs", *patterns) if patterns else None, *drawn)
+    return el("defs", *patterns) if patterns else None
 
 
 def _paper(drawing, shapes):
     """What is shown of the plane (left, low, right, high), and the margin round it."""
     if drawing.paper:
         return *drawing.paper, 0
-    points = [p for s in shapes for p in _extent(s)]
+    points = [p for s in shapes for p in extent(s)]
     across, up = zip(*points)
     return min(across), min(up), max(across), max(up), MARGIN
 
 
 def _layer(shape) -> int:
-    return {Area: 0, Line: 1, Dimension: 2, Label: 3}[type(shape)]
+    return {Area: 0, Circle: 0, Line: 1, Dimension: 2, Label: 3}[type(shape)]
 
 
-def _extent(shape):
+def extent(shape):
+    """Points between which a shape lies."""
     if isinstance(shape, (Area, Line)):
         return shape.points
+    if isinstance(shape, Circle):
+        (x, y), r = shape.centre, shape.radius
+        return (x - r, y - r), (x + r, y + r)
     if isinstance(shape, Dimension):
         (nx, ny), a = _normal(shape.start, shape.end), shape.away
         return (
@@ -81,7 +90,8 @@ def _normal(p, q):
     return -dy / length, dx / length
 
 
-def _shape(shape, at, scale, id) -> Html:
+def shape_drawn(shape, at, scale, id) -> Html:
+    """One shape as SVG. `at` turns metres into the paper's units, `scale` is how many go to a metre."""
     if isinstance(shape, Area):
         fill = f"url(#{id}-{shape.hatch})" if shape.hatch in _HATCH else None
         path = path_through(map(at, shape.points), True)
@@ -89,6 +99,8 @@ def _shape(shape, at, scale, id) -> Html:
             el("path", d=path, class_=f"ground {shape.role}{' solid' if shape.hatch == 'solid' else ''}"),
             el("path", d=path, class_="cut", fill=fill) if fill else None,
         )
+    if isinstance(shape, Circle):
+        return _circle(shape, at, scale, id)
     if isinstance(shape, Line):
         return el("path", d=path_through(map(at, shape.points), False), class_=f"line {shape.style}")
     if isinstance(shape, Label):
@@ -100,6 +112,18 @@ def _shape(shape, at, scale, id) -> Html:
         )
         return children(leader, words_at(x, y, shape.words, shape.anchor))
     return _dimension(shape, at, scale)
+
+
+def _circle(c: Circle, at, scale, id) -> Html:
+    x, y = at(c.centre)
+    place = {"cx": trimmed(x), "cy": trimmed(y), "r": trimmed(c.radius * scale)}
+    if c.style:
+        return el("circle", **place, class_=f"line {c.style}")
+    fill = f"url(#{id}-{c.hatch})" if c.hatch in _HATCH else None
+    return children(
+        el("circle", **place, class_=f"ground{' solid' if c.hatch == 'solid' else ''}"),
+        el("circle", **place, class_="cut", fill=fill) if fill else None,
+    )
 
 
 def _dimension(d: Dimension, at, scale) -> Html:
@@ -131,6 +155,7 @@ def _dimension(d: Dimension, at, scale) -> Html:
     ]
     run = ((a[0] - ux * 14, a[1] - uy * 14), (b[0] + ux * 14, b[1] + uy * 14)) if outside else (a, b)
     arrows = [_arrow(a, (ux * way, uy * way)), _arrow(b, (-ux * way, -uy * way))]
+    line = children(*extension, el("path", d=path_through(run, False), class_="line dim"), *arrows)
     turn = math.degrees(math.atan2(uy, ux))
     turn = (
         turn - 180 if turn > 89.9 else turn + 180 if turn < -90.1 else turn
@@ -141,18 +166,8 @@ def _dimension(d: Dimension, at, scale) -> Html:
     x, y = mid[0] + up[0] * lift, mid[1] + up[1] * lift
     words = Text("{name} {number}" if d.name else "{number}", {"name": d.name, "number": d.number})
     if outside and abs(turn) > 45:
-        return children(
-            *extension,
-            el("path", d=path_through(run, False), class_="line dim"),
-            *arrows,
-            words_at(max(a[0], b[0]) + 8, mid[1] + 4, words, "start"),
-        )
-    return children(
-        *extension,
-        el("path", d=path_through(run, False), class_="line dim"),
-        *arrows,
-        words_at(x, y, words, "middle", turn),
-    )
+        return children(line, words_at(max(a[0], b[0]) + 8, mid[1] + 4, words, "start"))
+    return children(line, words_at(x, y, words, "middle", turn))
 
 
 def _arrow(tip, along) -> Html:

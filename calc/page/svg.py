@@ -17,7 +17,7 @@ def trimmed(x) -> str:
 
 
 def path_through(points, closed) -> Html:
-    return Html("M" + "L".join([f"{x:.1f} {y:.1f}" for x, y in points]) + ("Z" if closed else ""))
+    return Html("M" + "L".join([f"{trimmed(x)} {trimmed(y)}" for x, y in points]) + ("Z" if closed else ""))
 
 
 def image(width, height, alt, *nodes) -> Html:

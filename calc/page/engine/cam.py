@@ -1,0 +1,95 @@
+"""The camshaft: along its axis, and a lobe seen from its end."""
+
+import math
+
+from calc.core.drawing import Area, Circle, Line, Points, arc
+from calc.page.engine.crank import along
+from calc.page.engine.shapes import centre, plate
+from calc.page.engine.sizes import Sizes
+from calc.page.engine.view import Place, Solids, View
+
+
+def lobe(s: Sizes, turn: float = math.pi / 2) -> Points:
+    """A lobe round the origin, its nose towards `turn`: base circle, nose, and the straight flanks that touch
+    both."""
+    base, lift = s("cam.base_circle") / 2, s("cam.lobe_lift")
+    nose = 0.42 * base
+    away = base + lift - nose
+    half = math.acos(min(1.0, (base - nose) / away))
+    near = arc((0, 0), base, turn + half, turn + 2 * math.pi - half, 24)
+    middle = (away * math.cos(turn), away * math.sin(turn))
+    return (*near, *arc(middle, nose, turn - half, turn + half, 10))
+
+
+def distance(s: Sizes) -> float:
+    """From the crank's axis down to the cam's: clear of the big ends and of the lobes."""
+    room = s("cam.base_circle") / 2 + s("cam.lobe_lift") + 0.03 * s("cylinder.bore")
+    return s("crank.throw") + 0.78 * s("rod.big_end_bore") + room
+
+
+def cam(s: Sizes) -> Solids:
+    """Along its axis: journals, lobes, the gear at the left end."""
+    a = along(s)
+    journal, base, lift = s("cam.journal") / 2, s("cam.base_circle") / 2, s("cam.lobe_lift")
+    left, right = a.mains[-3] - 0.8 * a.main, a.mains[-1] + 0.8 * a.main
+    shapes: list = [plate(left, -0.8 * journal, right, 0.8 * journal)]
+    shapes += [plate(x - 0.8 * a.main, -journal, x + 0.8 * a.main, journal) for x in a.mains[-3:]]
+    wide = 0.8 * a.pin
+    for x, way in zip(a.pins, (1, -1, 1, -1)):
+        low, high = (-base, base + lift) if way > 0 else (-base - lift, base)
+        shapes.append(plate(x - wide, low, x + wide, high))
+        shapes.append(Line(((x - wide, way * base), (x + wide, way * base)), "thin"))
+    return tuple(shapes)
+
+
+def view(s: Sizes) -> View:
+    journal, base, lift = s("cam.journal") / 2, s("cam.base_circle") / 2, s("cam.lobe_lift")
+    hole = s("crankcase.cam_bore") / 2
+    long, wide = 1.1 * journal, 0.9 * base
+    x1, x2 = 2.2 * journal, 2.2 * journal + wide
+    low = -2.6 * base - lift
+    bearing = (plate(-long, hole, long, 1.7 * hole, "b"), plate(-long, -1.7 * hole, long, -hole, "b"))
+    side: Solids = (
+        *bearing,
+        plate(-1.5 * long, -1.3 * journal, -long * 1.06, 1.3 * journal),
+        plate(-long * 1.06, -journal, long * 1.06, journal),
+        plate(long * 1.06, -0.8 * journal, x1, 0.8 * journal),
+        plate(x1, -base, x2, base + lift),
+        Line(((x1, base), (x2, base)), "thin"),
+        plate(x2, -0.8 * journal, x2 + 0.6 * journal, 0.8 * journal),
+    )
+    middle = (x2 - 1.6 * base, low)
+    end = tuple((x + middle[0], y + middle[1]) for x, y in lobe(s))
+    opens = 0.25 * s("cam.open_angle")
+    return View(
+        "cam",
+        "Camshaft: a journal and a lobe, and the lobe from its end",
+        (
+            *side,
+            Area(end, ""),
+            Circle(middle, base, style="thin"),
+            Circle(middle, 0.8 * journal, style="hidden"),
+        ),
+        (
+            Place("cam.journal", "Journal", (-0.4 * long, -journal), (-0.4 * long, journal)),
+            Place("crankcase.cam_bore", "Bearing\nbore", (0.5 * long, -hole), (0.5 * long, hole)),
+            Place("cam.clearance", "Clearance", (0.9 * long, hole)),
+            Place("cam.end_float", "End float", (-1.03 * long, 1.15 * journal)),
+            Place("cam.lobe_lift", "Lobe lift", (middle[0], low + base), (middle[0], low + base + lift)),
+            Place("cam.base_circle", "Base\ncircle", (middle[0] - base, low), (middle[0] + base, low)),
+            Place(
+                "cam.open_angle",
+                "Open for",
+                (
+                    middle[0] + (base + 0.5 * lift) * math.sin(opens),
+                    low + (base + 0.5 * lift) * math.cos(opens),
+                ),
+            ),
+            Place("cam.may_wear", "May wear\nby", (middle[0] - base * 0.7, low - base * 0.71)),
+        ),
+        (
+            centre((-1.7 * long, 0), (x2 + 0.8 * journal, 0)),
+            centre((middle[0], low - 1.2 * base), (middle[0], low + base + lift * 1.3)),
+            centre((middle[0] - 1.2 * base, low), (middle[0] + 1.2 * base, low)),
+        ),
+    )

@@ -1,0 +1,45 @@
+"""One drawing of an engine, and the places on it."""
+
+from dataclasses import dataclass
+
+from calc.core.drawing import Area, Circle, Line, Point
+
+Solid = Area | Circle | Line
+Solids = tuple[Solid, ...]
+
+
+@dataclass(frozen=True)
+class Place:
+    """Where something is seen. `of` is the id of a size (or of what a part is made of), or the name of a view
+    that shows a part larger. `words` stand beside it, a line or two of ten letters. It is a point, or what
+    lies between `at` and `end`. `part` is the part's own outline, to be touched as well."""
+
+    of: str
+    words: str
+    at: Point
+    end: Point | None = None
+    part: Solids = ()
+    name: str = ""  # as the sheet calls it; filled in by `calc.page.engine.views`
+
+    @property
+    def size(self) -> bool:
+        """Is it a size, and no way to another view?"""
+        return "." in self.of
+
+
+@dataclass(frozen=True)
+class View:
+    """A drawing to scale, x to the right and y up, metres. `shapes` are painted in their order, then the
+    parts of the places, then `over`. A `wide` view has its words above and below it, another beside it."""
+
+    name: str
+    title: str
+    shapes: Solids
+    places: tuple[Place, ...]
+    over: Solids = ()
+    wide: bool = False
+
+    @property
+    def sizes(self) -> tuple[str, ...]:
+        """The ids of the sizes on it."""
+        return tuple(place.of for place in self.places if place.size)
