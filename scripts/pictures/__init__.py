@@ -13,7 +13,18 @@ from calc.core.drawing import Drawing
 from calc.page.figure import figure
 from calc.page.html import Html, el
 from calc.reference import engine
-from scripts.pictures import chambers, measuring, rods, seats, springs, valves
+from scripts.pictures import (
+    chambers,
+    guides,
+    lifters,
+    measuring,
+    rods,
+    seats,
+    sheet_metal,
+    springs,
+    threads,
+    valves,
+)
 from scripts.pictures.sheet import Sheet
 
 PICTURES: dict[str, Callable[[Sheet], Drawing]] = {
@@ -22,8 +33,12 @@ PICTURES: dict[str, Callable[[Sheet], Drawing]] = {
     "pocket-places": measuring.pocket_places,
     "journal-places": measuring.journal_places,
     "micrometer-square": measuring.micrometer_square,
+    "guide-places": guides.guide_places,
     "valve-rocked": valves.valve_rocked,
     "valve-margin": valves.valve_margin,
+    "guide-drilled": guides.guide_drilled,
+    "guide-pressed": guides.guide_pressed,
+    "reamer-turned": guides.reamer_turned,
     "valve-rolled": springs.valve_rolled,
     "stem-height": valves.stem_height,
     "spring-square": springs.spring_square,
@@ -37,13 +52,31 @@ PICTURES: dict[str, Callable[[Sheet], Drawing]] = {
     "seat-angles": seats.seat_angles,
     "blue-bands": seats.blue_bands,
     "seat-runout": seats.seat_runout,
+    "pencil-lines": seats.pencil_lines,
     "chamber-filled": chambers.chamber_filled,
     "sealing-step": chambers.sealing_step,
     "guide-boss": chambers.guide_boss,
     "port-step": chambers.port_step,
     "leak-ways": chambers.leak_ways,
+    "rod-marks": rods.rod_marks,
     "rod-directions": rods.rod_directions,
+    "big-end-cut": rods.big_end_cut,
     "big-end-places": rods.big_end_places,
+    "rod-hung": rods.rod_hung,
+    "shell-crush": rods.shell_crush,
+    "strip-crushed": rods.strip_crushed,
+    "lifter-oil-hole": lifters.lifter_oil_hole,
+    "ring-in-groove": lifters.ring_in_groove,
+    "three-wires": threads.three_wires,
+    "full-turns": threads.full_turns,
+    "drill-square": threads.drill_square,
+    "insert-seated": threads.insert_seated,
+    "insert-pulled": threads.insert_pulled,
+    "torque-oil": threads.torque_oil,
+    "torque-order": threads.torque_order,
+    "rivet-nut": sheet_metal.rivet_nut,
+    "collar-side": sheet_metal.collar_side,
+    "fins-measured": sheet_metal.fins_measured,
 }
 
 

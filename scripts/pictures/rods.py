@@ -5,37 +5,41 @@ from __future__ import annotations
 import math
 
 from calc.core.drawing import Area, Drawing
+from calc.core.result import say
 from scripts.pictures.pen import (
     Shapes,
     arrow,
     bow,
     centre,
+    circle,
     disc,
     line,
+    note,
     numbered,
     placed,
     rect,
     right,
+    ring,
     sketch,
     words,
     wrong,
 )
-from scripts.pictures.sheet import Sheet
+from scripts.pictures.sheet import Sheet, practice
 
 
-def _front(long: float = 120, big: float = 34, small: float = 15) -> Shapes:
+def _front(long: float = 120, big: float = 34, small: float = 15, boss: float = 16) -> Shapes:
     """A rod from the front: big end on 0, 0, small end above it."""
     shank = ((-13, big), (-8, long - small), (8, long - small), (13, big))
     return (
         Area(shank, ""),
-        rect(-big - 16, -13, -big + 4, 13),
-        rect(big - 4, -13, big + 16, 13),
+        rect(-big - boss, -13, -big + 4, 13),
+        rect(big - 4, -13, big + boss, 13),
         disc((0, 0), big + 11),
         disc((0, 0), big),
         disc((0, long), small + 7),
         disc((0, long), small),
-        line((-big - 16, 0), (-big, 0)),
-        line((big, 0), (big + 16, 0)),
+        line((-big - boss, 0), (-big, 0)),
+        line((big, 0), (big + boss, 0)),
     )
 
 
@@ -147,4 +151,198 @@ def big_end_places(sheet: Sheet) -> Drawing:
         line((107, 136), (60, 42), style="thin"),
         wrong(8, 28, "at the joint"),
         right(196, 28, "along the rod,", "and 60° each way"),
+    )
+
+
+def rod_marks(sheet: Sheet) -> Drawing:
+    """Numbers of rod and cap on one side, and a cap that was turned."""
+
+    def marked(cap: float) -> Shapes:
+        front = _front(118, boss=28)
+        return (*front, *words(54, 2, "3", anchor="middle"), *words(cap, -11.5, "3", anchor="middle"))
+
+    return sketch(
+        "A cap fits one rod, one way round: both numbers stand on the same side of the joint",
+        "Two rods with their caps, numbered at the joint. Right: the number on the rod and that on the cap"
+        " stand on the same side. Wrong: the cap was turned round, and its number stands on the other side.",
+        262,
+        placed(marked(54), 88, 96),
+        right(10, 26, "same number,", "same side"),
+        placed(marked(-54), 268, 96),
+        wrong(190, 26, "cap turned"),
+    )
+
+
+def big_end_cut(sheet: Sheet) -> Drawing:
+    """Before and after: shorter along the rod, as wide at the joint as it was."""
+    bore, cut = 58.0, 9.0
+    tilt = math.degrees(math.asin(cut / bore))
+
+    def half(side: int, gap: float) -> Shapes:
+        """Rod (1) or cap (-1), its joint face at `gap` from the middle, cut off the joint by `cut`."""
+        outline = [
+            *bow((0, 0), bore + 20, 12, 168),
+            (-bore - 36, cut),
+            (-bore - 36, gap),
+            (-bore if gap == 0 else -math.sqrt(bore**2 - gap**2), gap),
+            *bow(
+                (0, 0), bore, 180 - math.degrees(math.asin(gap / bore)), math.degrees(math.asin(gap / bore))
+            ),
+            (bore + 36, gap),
+            (bore + 36, cut),
+        ]
+        return (Area(tuple((x, side * y) for x, y in outline), "a"),)
+
+    def metal(side: int) -> Area:
+        """What the hone takes: between its round and the halves that came closer."""
+        points = (*bow((0, 0), bore, 0, 180), *bow((0, -cut), bore, 180 - tilt, tilt))
+        return Area(tuple((x, side * y) for x, y in points), "solid", "blue")
+
+    slices = [rect(side * bore, -cut, side * (bore + 36), cut, "c") for side in (-1, 1)]
+    return sketch(
+        "Cut faces bring the halves closer: metal for the hone along the rod, none at the joint",
+        "A big end before and after its faces are cut. Before: a slice is marked at the joint of rod and"
+        " cap. After: the halves have come closer, and a dashed circle shows the round that is honed."
+        " Between it and the halves lies metal, most along the rod, above and below, and none at the joint,"
+        " left and right.",
+        246,
+        placed((half(1, 0), half(-1, 0), slices, words(0, -4, "before", anchor="middle")), 94, 134, 0, 0.86),
+        note(94, 40, (168, 132), "cut off", anchor="middle"),
+        placed(
+            (
+                placed(half(1, cut), 0, -cut),
+                placed(half(-1, cut), 0, cut),
+                metal(1),
+                metal(-1),
+                circle((0, 0), bore, "hidden"),
+                words(0, -4, "after", anchor="middle"),
+            ),
+            266,
+            134,
+            0,
+            0.86,
+        ),
+        note(206, 222, (262, 180), "metal for the hone", anchor="middle"),
+        note(266, 40, (316, 132), "none at the joint", anchor="middle"),
+        words(266, 16, "as wide as before", anchor="middle"),
+        scale="cut exaggerated",
+    )
+
+
+def shell_crush(sheet: Sheet) -> Drawing:
+    """A shell's ends stand proud of the joint until the cap is on."""
+
+    def cap(proud: float) -> Shapes:
+        return (
+            Area(
+                (
+                    *bow((0, 0), 62, 196, 344),
+                    (78, -17),
+                    (78, 0),
+                    *bow((0, 0), 46, 360, 180),
+                    (-78, 0),
+                    (-78, -17),
+                ),
+                "a",
+            ),
+            Area(
+                (
+                    (-36, proud),
+                    *bow((0, 0), 36, 180, 360),
+                    (36, proud),
+                    (46, proud),
+                    *bow((0, 0), 46, 360, 180),
+                    (-46, proud),
+                ),
+                "b",
+            ),
+            line((-84, 0), (84, 0), style="thin"),
+        )
+
+    return sketch(
+        "A shell that is pressed home stands proud of the joint: that is its crush, and nothing else holds"
+        " it",
+        say(
+            "A half shell in its cap, twice. Right: both its ends stand above the joint, each half by about"
+            " {low} to {high} as a rule. Wrong: the ends were filed level with the joint, nothing presses"
+            " the shell home, and it turns.",
+            low=practice("0.02 mm"),
+            high=practice("0.05 mm"),
+        ),
+        196,
+        placed(cap(9), 90, 128),
+        note(90, 178, (134, 137), "proud", anchor="middle"),
+        right(8, 36, "stands proud"),
+        words(25, 22, say("{low} to {high}", low=practice("0.02 mm"), high=practice("0.05 mm"))),
+        words(25, 8, "as a rule"),
+        placed(cap(0), 270, 128),
+        wrong(188, 36, "filed level:", "it works loose", "and turns"),
+        scale="crush exaggerated",
+    )
+
+
+def strip_crushed(sheet: Sheet) -> Drawing:
+    """The crushed strip is read where it is widest, and lies away from the joint."""
+    upper = ((-60, 4), (-42, 6), (-20, 8), (0, 11), (14, 12), (30, 9), (48, 6), (60, 4))
+    strip = Area((*upper, *((x, -y) for x, y in reversed(upper))), "c")
+
+    def end(degrees: float) -> Shapes:
+        a = math.radians(degrees)
+        return (
+            ring((0, 0), 50, 37, "a"),
+            disc((0, 0), 34),
+            rect(-66, -1, -36, 1, "solid"),
+            rect(36, -1, 66, 1, "solid"),
+            disc((35.5 * math.cos(a), 35.5 * math.sin(a)), 5, "solid", "blue"),
+        )
+
+    return sketch(
+        "Lay the strip along the journal, a quarter turn from the joint, and read it where it was crushed"
+        " widest",
+        "Above: a journal from above with the crushed strip along it, and beside it the packet's card of"
+        " widths; arrows mark the strip's widest place, where the clearance is smallest. Below, the bearing"
+        " from its end, twice. Right: the strip lies a quarter turn from the joint. Wrong: it lies at the"
+        " joint.",
+        306,
+        placed(
+            (rect(-74, -36, 74, 36), strip, arrow((14, 34), (14, 18)), arrow((14, -34), (14, -18))), 88, 254
+        ),
+        note(180, 282, (104, 268), "widest: read here"),
+        (rect(186 + 34 * n, 226 - 3 - 2.5 * n, 214 + 34 * n, 226 + 3 + 2.5 * n, "solid") for n in range(5)),
+        words(186, 198, "card: wider is tighter"),
+        placed(end(90), 88, 116),
+        right(8, 40, "a quarter turn", "from the joint"),
+        placed(end(0), 266, 116),
+        wrong(190, 40, "at the joint"),
+        words(207, 26, "or over an oil hole"),
+    )
+
+
+def rod_hung(sheet: Sheet) -> Drawing:
+    """One end on the balance, the other hung level."""
+    rod = placed(_front(118, 26, 12), 0, 0, -90)
+
+    def weighed(lean: float) -> Shapes:
+        """Big end on the balance, the other end on a hanger from above."""
+        x, y = 118 * math.cos(math.radians(lean)), 118 * math.sin(math.radians(lean))
+        return (
+            *placed(rod, 0, 0, lean),
+            rect(-3, -58, 3, 0, "solid"),
+            rect(-30, -64, 30, -58),
+            Area(((-38, -92), (38, -92), (30, -64), (-30, -64)), ""),
+            line((x, y), (x, 64)),
+            rect(x - 14, 64, x + 14, 72, "a"),
+            centre((-52, 0), (x + 30, 0)),
+        )
+
+    return sketch(
+        "Weigh one end at a time: it stands on the balance, the other end hangs level at its bore's centre",
+        "A rod with its big end on a balance and its small end on a hanger, twice. Right: the rod lies"
+        " level, each end carried at the centre of its bore. Wrong: the hanger is too high, the rod slopes,"
+        " and weight moves from one end to the other.",
+        420,
+        placed(weighed(0), 70, 320),
+        right(222, 314, "level"),
+        placed(weighed(16), 70, 118),
+        wrong(222, 96, "it slopes: the", "reading is of", "neither end"),
     )

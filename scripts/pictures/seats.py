@@ -13,6 +13,7 @@ from scripts.pictures.pen import (
     both_sides,
     bow,
     centre,
+    circle,
     curve,
     disc,
     line,
@@ -262,7 +263,7 @@ def seat_runout(sheet: Sheet) -> Drawing:
 
 def pocket_walls(sheet: Sheet) -> Drawing:
     """Where the metal round the pockets is thinnest."""
-    least = say("{wall} at least (cp)", wall=practice("3 mm"))
+    least = say("{wall} at least, as a rule", wall=practice("3 mm"))
 
     def wall(a: tuple[float, float], b: tuple[float, float], n: int, at: tuple[float, float]) -> Shapes:
         return (
@@ -311,4 +312,29 @@ def pocket_walls(sheet: Sheet) -> Drawing:
         ),
         words(240, 216, "1 pocket to pocket", "2 pocket to plug", "3 pocket to stud"),
         words(240, 160, least),
+    )
+
+
+def pencil_lines(sheet: Sheet) -> Drawing:
+    """Pencil across a seat, valve in and a quarter turned: every line is broken, or one is not."""
+
+    def seat(broken: tuple[bool, ...]) -> Shapes:
+        """A seat from above with its lines; a broken one has a gap where the band is."""
+        lines = []
+        for n, gap in enumerate(broken):
+            whole = (line((36, 0), (60, 0), style="band"),)
+            stroke = (line((36, 0), (44, 0)), line((52, 0), (60, 0))) if gap else whole
+            lines.append(placed(stroke, 0, 0, 360 * n / len(broken)))
+        band = (circle((0, 0), 52, "thin"), circle((0, 0), 44, "thin"))
+        return placed((disc((0, 0), 62), disc((0, 0), 34), band, lines))
+
+    return sketch(
+        "Pencil lines across the seat, valve in, pressed and turned a quarter: every line must be broken",
+        "A seat from above with pencil lines across it all round, twice. Right: each line is rubbed away"
+        " where the band lies. Wrong: two lines beside each other are whole, the valve does not touch there.",
+        196,
+        placed(seat((True,) * 12), 88, 128),
+        right(14, 40, "every line broken"),
+        placed(seat((True, True, False, False) + (True,) * 8), 268, 128),
+        wrong(194, 40, "whole lines:", "no contact there"),
     )
