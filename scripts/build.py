@@ -194,12 +194,21 @@ def _runtime(fresh: Path, strict: bool, draft: bool) -> str:
                 file=sys.stderr,
             )
         stations = {id: name for name in index.STATIONS for id in index.station(name).CALCULATORS}
+        runtime_id += f"-{scripts_digest(fresh)}"
         address = codes.address_in((ROOT / "mkdocs.yml").read_text(encoding="utf-8"))
         stamp.stamp(fresh, runtime_id, address, stations, start)
         offline.write(fresh, runtime_id)
     except (bundle.BundleError, split.SplitError, stamp.StampError, Missing, OSError) as error:
         raise BuildFailed(str(error)) from error
     return {bundle.MEMORY: "", bundle.BYTECODE: NO_MEMORY, bundle.SOURCE: DRAFT}[start]
+
+
+def scripts_digest(site_dir: Path) -> str:
+    """A short digest of the pages' scripts: a Python that outlives its page serves pages of the same scripts only."""
+    digest = hashlib.sha256()
+    for path in sorted((site_dir / "assets/js").iterdir()):
+        digest.update(path.read_bytes())
+    return digest.hexdigest()[:8]
 
 
 def _costs(site_dir: Path) -> str:

@@ -31,7 +31,7 @@ LEFT_OUT_SUFFIXES = (".map", ".br", ".gz")
 def write(site_dir: Path, build_id: str) -> None:
     """Write `site_dir`/sw.js for the files that stand there."""
     held = files(site_dir)
-    python, calc = build_id.split("-")
+    python, calc, *_ = build_id.split("-")
     for needed in ("index.html", f"runtime/{python}/pyodide.asm.mjs", f"runtime/{calc}/calc.zip"):
         if needed not in held:
             raise FileNotFoundError(f"{needed} is not in {site_dir}: the site would not work offline.")

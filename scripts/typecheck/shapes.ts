@@ -68,7 +68,10 @@ declare global {
   /** What is wrong, and with which field; `suggestion` may have been meant. */
   type Wrong = { field: string | null; code?: string; message: string; suggestion?: string };
 
-  type FromWorker = OneOf<{ state: "ready"; woken: boolean } | { state: "failed"; why: string } | { begun: true } | { reply: Reply } | { fault: string }>;
+  /** What a page says to the worker: whose calculators it holds, then its requests, one after the other; and that it goes. */
+  type ToWorker = OneOf<{ come: string[] } | { gone: true } | Numbered>;
+  type Numbered = Asked & { turn: number };
+  type FromWorker = OneOf<{ here: true } | { state: "ready"; woken: boolean } | { state: "failed"; why: string } | { turn: number; begun: true } | { turn: number; reply: Reply } | { turn: number; fault: string }>;
 
   /** Where each field's value comes from; `held` and `state` say what limits of its own it keeps. */
   type Origins = Record<string, { from: string; words: string; shown: string; held?: string; state?: string }>;

@@ -128,6 +128,16 @@ def page(browser, server):
         yield made
 
 
+def without_sharing(page) -> None:
+    """Python in a worker of the page's own, as in a browser where none outlives its page: what it fetches can be held or spoilt."""
+    page.add_init_script("delete globalThis.SharedWorker")
+
+
+@pytest.fixture
+def own_python(page):
+    without_sharing(page)
+
+
 @pytest.fixture(scope="session")
 def addresses(site) -> list[str]:
     """Every page of the built site, from the site's root: what is added to it is walked without being named anywhere."""

@@ -10,7 +10,7 @@ from playwright.sync_api import expect
 from calc.job.files import dump
 from tests.browser.conftest import fresh_page
 from tests.browser.jobs import calculator, fresh, put, with_job
-from tests.browser.live import entry, opened, part
+from tests.browser.live import entry, opened, part, wait_for_state
 from tests.job.jobs import ordinary
 
 SEATS, RODS = "heads/seats/", "rods/resizing/"
@@ -36,7 +36,8 @@ def page(keeping, server):
 
 def left(page) -> None:
     """Mark a page, so that coming back to it can be told from loading it again, and go on to another."""
-    page.wait_for_load_state("networkidle")
+    wait_for_state(page, "ready")
+    expect(page.locator("script[data-held]")).to_have_count(0)
     page.evaluate("globalThis.left = true")
     page.goto("measuring/limits/")
 

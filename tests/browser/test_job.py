@@ -94,7 +94,7 @@ def test_without_a_job_a_calculator_loads_nothing_of_it_and_says_nothing_of_it(p
     expect(part(live, "announce")).not_to_be_empty()
     assert page.locator(".job-strip, .job-field").count() == 0
     page.goto("rods/resizing/")
-    page.wait_for_load_state("networkidle")
+    wait_for_state(page, "ready")
     assert (
         page.locator("[data-job-said]").count() > 5
         and page.locator("[data-job-said]:not(:empty)").count() == 0

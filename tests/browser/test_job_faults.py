@@ -323,6 +323,7 @@ def test_the_browser_is_asked_to_keep_it_with_the_first_job_and_its_answer_is_sh
     expect(page.locator(".job-safety")).to_contain_text("seven days")
 
 
+@pytest.mark.usefixtures("own_python")
 def test_a_worker_that_dies_loses_no_job_and_can_be_started_again(page):
     with_job(page, fresh(), "job/")
     expect(page.locator("#job-now")).to_be_visible()

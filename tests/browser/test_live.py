@@ -8,6 +8,7 @@ from tests.browser.live import entry, message, opened, part, reply, shows, wait_
 pytestmark = pytest.mark.browser
 
 
+@pytest.mark.usefixtures("own_python")
 def test_typed_before_python_is_there_is_answered_as_soon_as_it_is(page, address):
     held = []
     page.route("**/memory.wasm", lambda route: held.append(route))  # Python must not be faster than the test

@@ -8,7 +8,7 @@ import pytest
 from playwright.sync_api import expect
 
 from scripts.runtime import headers
-from tests.browser.conftest import fresh_page, serving
+from tests.browser.conftest import fresh_page, serving, without_sharing
 from tests.browser.live import opened, wait_for_state
 
 pytestmark = pytest.mark.browser
@@ -61,6 +61,7 @@ WAYS = {  # from within the worker, {} is another host
 
 
 def worker_of(page, address):
+    without_sharing(page)
     opened(page, address)
     page.evaluate(
         "import(new URL('/assets/js/runtime.mjs', location)).then(({ runtime }) => runtime.start())"

@@ -10,11 +10,14 @@ from calc.job.files import dump
 from calc.page.live import answer
 from scripts import environment
 from scripts.runtime import bundle, split
-from tests.browser.conftest import fresh_page
+from tests.browser.conftest import fresh_page, without_sharing
 from tests.browser.live import CALCULATOR, entry, opened, part, reply, shows
 from tests.job.jobs import ordinary
 
-pytestmark = pytest.mark.browser
+pytestmark = [
+    pytest.mark.browser,
+    pytest.mark.usefixtures("own_python"),
+]  # shared by all pages: test_visit.py
 
 WASM = re.compile(r"/runtime/.*/hot\.wasm$")
 NEEDED = (
@@ -387,6 +390,7 @@ def test_a_slow_first_visit_that_is_left_and_taken_up_again(browser, server, add
     with fresh_page(
         browser, base_url=server
     ) as page:  # with its service worker, which is still fetching then
+        without_sharing(page)
         page.route("**/runtime/**", lambda route: (page.wait_for_timeout(400), route.continue_()))
         live = opened(page, address)
         entry(live, "ring_outside").fill("37.61")

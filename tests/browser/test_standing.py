@@ -120,6 +120,7 @@ def test_a_job_of_another_engine_never_shows_a_limit_of_the_examples(page, with_
             )
 
 
+@pytest.mark.usefixtures("own_python")
 def test_the_engine_that_is_chosen_last_counts_whatever_is_answered_later(page, address):
     """Two choices while Python is still on its way: the answer for the first comes when nobody asks for it any more."""
     held = []

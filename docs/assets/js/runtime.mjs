@@ -1,15 +1,18 @@
-// The page's side of the calculators' worker: one worker for the page, started late, never restarted
-// on its own. It lives on when the theme swaps the page's content.
+// The page's side of the calculators' worker (visit.mjs says which): started late, never restarted on its own.
 //
 // state: "asleep" → "starting" → "ready", or "failed" with a sentence in `why`; every change is told by
 // a "state" event. Requests asked before it is ready are kept and answered when it is.
 
+import { connect } from "./visit.mjs";
+
 const LIVE = 'meta[name="sizebook-live"]'; // on a page with calculators
 const WITHOUT = 'meta[name="sizebook-start"]'; // on the pages of a build that has no memory to wake Python from
 const ANSWERS = 5_000; // ms until a worker that is there has begun with a request
+const OTHERS = 15_000; // ms until one that serves other pages too has
 const SILENCE = 60_000; // ms without a reply to one that it has begun with: it is stuck
 
 /**
+ * @typedef {import("./visit.mjs").Line} Line
  * @typedef {{request: Asked, lane: unknown, early: (reply: Reply) => void, resolve: (reply: Reply | null) => void}} Waiting
  */
 
@@ -18,8 +21,9 @@ class Runtime extends EventTarget {
   state = "asleep";
   why = "";
   woken = false; // from its memory, or else started from bytecode
-  /** @type {Worker | null} */
-  #worker = null;
+  /** @type {Line | null} */
+  #line = null;
+  #turn = 0;
   /** @type {Map<unknown, Waiting>} */
   #waiting = new Map(); // by lane: the latest of each, in the order of asking
   /** @type {Waiting | null} */
@@ -45,20 +49,19 @@ class Runtime extends EventTarget {
     const build = document.querySelector('meta[name="sizebook-build"]')?.content;
     if (!build) return this.#fail("This copy of the handbook was built without its calculators.");
     if (typeof WebAssembly === "undefined") return this.#fail("This browser cannot run the calculators: it has no WebAssembly, because it is too old or a strict setting turns it off. The pages can be read.");
-    const [python, calc] = build.split("-");
+    const [python, calc, scripts] = build.split("-");
     const stations = document.querySelector(LIVE)?.content.split(" ").filter(Boolean) ?? []; // whose calculators the page holds
-    const where = { runtime: new URL(`runtime/${python}/`, site).href, calc: new URL(`runtime/${calc}/`, site).href, stations, memory: !document.querySelector(WITHOUT) };
+    const where = { runtime: new URL(`runtime/${python}/`, site).href, calc: new URL(`runtime/${calc}/`, site).href, scripts, memory: !document.querySelector(WITHOUT) };
     this.#enter("starting");
     try {
-      this.#worker = new Worker(new URL("worker.mjs", import.meta.url), { type: "module", name: JSON.stringify(where) });
+      const line = connect(where, stations, {
+        hear: (message) => line === this.#line && this.#hear(message),
+        broken: (why) => line === this.#line && this.#fail(`The calculators stopped: ${why}.`),
+      });
+      this.#line = line;
     } catch (error) {
-      return this.#fail(`The calculators could not be started: ${/** @type {Error} */ (error).message}.`);
+      this.#fail(`The calculators could not be started: ${/** @type {Error} */ (error).message}.`);
     }
-    this.#worker.onmessage = ({ data }) => this.#hear(data);
-    this.#worker.onerror = (event) => {
-      event.preventDefault();
-      this.#fail(`The calculators stopped: ${event.message || "a part of them could not be fetched"}.`);
-    };
   }
 
   /** Resolves when it is ready, or has failed. */
@@ -93,21 +96,21 @@ class Runtime extends EventTarget {
   }
 
   #next() {
-    if (this.state !== "ready" || this.#running || !this.#worker) return;
+    if (this.state !== "ready" || this.#running || !this.#line) return;
     const [first] = this.#waiting.values();
-    if (!first) return;
+    if (!first) return void this.dispatchEvent(new Event("idle"));
     this.#waiting.delete(first.lane);
     this.#running = first;
-    this.#watch(ANSWERS);
+    this.#watch(this.#line.shared ? OTHERS : ANSWERS);
     // Where others open the handbook, if the shop has said it (site_url in mkdocs.yml): for links that leave this device.
     const address = document.querySelector('meta[name="sizebook-address"]')?.content;
-    this.#worker.postMessage(address ? { ...first.request, address } : first.request);
+    this.#line.send({ turn: ++this.#turn, ...first.request, ...(address && { address }) });
   }
 
   /** @param {number} patience */
   #watch(patience) {
     clearTimeout(this.#alarm);
-    this.#alarm = setTimeout(() => this.#fail("The calculators do not answer any more."), patience);
+    this.#alarm = setTimeout(() => this.#fail("The calculators do not answer any more.", true), patience);
   }
 
   /** @param {FromWorker} message */
@@ -117,10 +120,10 @@ class Runtime extends EventTarget {
       this.#enter("ready");
     } else if (message.state === "failed") {
       return this.#fail(`The calculators could not ${this.state === "ready" ? "go on" : "be started"}: ${message.why}.`);
+    } else if (!this.#running || message.turn !== this.#turn) {
+      return; // it was cut off
     } else if (message.begun) {
       return this.#watch(SILENCE);
-    } else if (!this.#running) {
-      return; // it was cut off
     } else if (message.reply?.more) {
       const { lane, early } = this.#running;
       if (!this.#waiting.has(lane)) early(message.reply);
@@ -140,16 +143,39 @@ class Runtime extends EventTarget {
   }
 
   /** @param {string} why */
-  #fail(why) {
+  #fail(why, stuck = false) {
+    this.#leave(stuck);
+    this.#enter("failed", why);
+  }
+
+  #leave(stuck = false) {
     clearTimeout(this.#alarm);
-    this.#worker?.terminate();
-    this.#worker = null;
+    this.#line?.leave(stuck);
+    this.#line = null;
     // What was being answered goes back in front of the queue, unless a later request overtook it.
     const cut = this.#running;
     this.#running = null;
     if (cut && this.#waiting.has(cut.lane)) cut.resolve(null);
     else if (cut) this.#waiting = new Map([[cut.lane, cut], ...this.#waiting]);
-    this.#enter("failed", why);
+  }
+
+  /** The page goes, and may be kept by the browser: a word from a worker that others share would make it forget the page. */
+  away() {
+    if (!this.#line?.shared) return;
+    this.#leave();
+    this.state = "asleep";
+  }
+
+  back() {
+    if (this.#waiting.size) this.start();
+    else this.startSoon();
+  }
+
+  /** Resolves when nothing is asked or being answered. */
+  async idle() {
+    while (this.state === "ready" && (this.#running || this.#waiting.size)) {
+      await new Promise((go) => (this.addEventListener("idle", go, { once: true }), this.addEventListener("state", go, { once: true })));
+    }
   }
 
   /** @param {Runtime["state"]} state */
@@ -163,3 +189,5 @@ class Runtime extends EventTarget {
 const FAULT = "The calculator failed on these entries; that is its fault, not yours. Please report it, with the entries.";
 
 export const runtime = new Runtime();
+addEventListener("pagehide", () => runtime.away());
+addEventListener("pageshow", ({ persisted }) => persisted && runtime.back());

@@ -25,6 +25,8 @@ held.replaceWith(script);
 async function calculators() {
   await runtime.settled();
   await pause(HEADSTART);
+  await runtime.idle();
+  await new Promise((go) => requestAnimationFrame(() => setTimeout(go))); // the answer is painted
 }
 
 /** A press or a key outside the calculators. @param {AbortSignal} signal @returns {Promise<void>} */

@@ -1,8 +1,9 @@
-// The worker: wakes Python beside the page and answers one request after the other.
+// The worker: wakes Python beside the pages and answers one request after the other. It serves all pages of a visit, each by a port of
+// its own, where the browser has such workers (visit.mjs), else the one page that made it.
 //
-// Its name is where things are, and whose calculators the page holds: {"runtime": folder, "calc": folder, "stations": names,
-// "memory": whether the build has one}. It says {state: "ready", woken} or
-// {state: "failed", why} once, then {reply} or {fault} to each request; after a reply with `more` another one follows.
+// Its name is where things are: {"runtime": folder, "calc": folder, "memory": whether the build has one}. A page says {come: stations}
+// first, whose calculators it holds, and is told {state: "ready", woken} or {state: "failed", why}; then to each request {turn, …}
+// {turn, begun}, and {turn, reply} or {turn, fault}; after a reply with `more` another one follows. What ends Python is told to all pages, and ends the worker.
 class Missing extends Error {}
 
 const NOT_FETCHED = "a part of them could not be fetched";
@@ -10,8 +11,23 @@ const GONE = "a part of them is not there any more, most likely because a new ed
 const WITHOUT = /No module named 'calc\.stations\.(\w+)\.\w+'/; // what Python says of a station whose calculators are not there yet
 const ANOTHER_PAGE = "the network answered with a page of its own, as one does that asks you to sign in; open that page, then come back";
 
-/** @type {{runtime: string, calc: string, stations: string[], memory: boolean}} */
-const { runtime, calc, stations, memory: hasMemory } = JSON.parse(self.name);
+/** @typedef {{postMessage: (message: FromWorker) => void, onmessage: ((event: MessageEvent<ToWorker>) => void) | null}} Port */
+/** @type {{runtime: string, calc: string, memory: boolean}} */
+const { runtime, calc, memory: hasMemory } = JSON.parse(self.name);
+/** @type {Set<Port>} */
+const pages = new Set();
+/** @type {Map<string, Promise<Uint8Array>>} */
+const fetched = new Map(); // stations, by name
+if ("onconnect" in self) {
+  // Held as long as this worker lives: what its pages go by (visit.mjs).
+  const lives = new Promise((go) => navigator.locks.request(self.name, () => new Promise(() => go(undefined))));
+  self.onconnect = (/** @type {MessageEvent} */ { ports: [port] }) => {
+    if (!port) return;
+    welcome(port);
+    lives.then(() => port.postMessage({ here: true }));
+  };
+} else welcome(/** @type {Port} */ (/** @type {unknown} */ (self)));
+self.addEventListener("error", (event) => end(event.message));
 keepToOurOrigin();
 // Everything is asked for at once; Python itself would ask for one after the other.
 /** @type {Map<string, Promise<Response> | Response>} */
@@ -20,58 +36,103 @@ const asleep = hasMemory && {
   memory: whole(fetch(`${calc}memory.wasm`)).then((response) => response.arrayBuffer()),
   hot: WebAssembly.compileStreaming(whole(fetch(`${calc}hot.wasm`))),
 };
-const early = new Map(stations.map((name) => [name, station(name)]));
 const start = /** @type {Promise<typeof import("./python.mjs")>} */ (part("./python.mjs"));
 for (const module of ["./memory.mjs", "./program.mjs", `${runtime}pyodide.mjs`, `${runtime}pyodide.asm.mjs`]) part(module);
 let lost = false; // a part of the program, while it ran
 
-async function serve() {
+const python = wakeOrStart();
+python.catch((error) => end(messageOf(error)));
+/** Resolves where Python is there; where it does not come, `end` has said so. @type {ReturnType<typeof wakeOrStart>} */
+const served = new Promise((go) => python.then(go, () => {}));
+
+async function wakeOrStart() {
   const { LIBRARY, startPython, wakePython } = await start;
-  const woken = await wake(wakePython);
-  const { answer, add, addStation } = woken ?? (await startPython(runtime, bytes(`${calc}calc.zip`)));
+  const failed = failureOfTheLoader();
+  const woken = await Promise.race([wake(wakePython), failed]);
+  const { answer, add, addStation } = woken ?? (await Promise.race([startPython(runtime, bytes(`${calc}calc.zip`)), failed]));
   const late = new Late(add, LIBRARY, woken);
-  const there = new Set();
+  /** @type {Map<string, Promise<void>>} */
+  const there = new Map();
   /** @param {string} name */
-  const bring = async (name) => {
-    const zip = await (early.get(name) ?? station(name));
-    try {
-      addStation(name, zip);
-    } catch {
-      throw new Missing(NOT_FETCHED); // not all of it
-    }
-    there.add(name);
-  };
-  await Promise.all(stations.map(bring));
-  /** @param {Asked} request @returns {Promise<void>} */
-  const serveOne = async (request) => {
-    try {
-      tell({ begun: true }); // else it would take a minute to see that nobody is here
-      if (request.needs) await late.bring(request.needs);
-      for (let asked = /** @type {Asked | null} */ (request); asked; ) {
-        const reply = /** @type {Reply} */ (JSON.parse(answer(JSON.stringify(asked))));
-        tell({ reply });
-        asked = reply.more ? { call: "rest" } : null;
+  const bring = (name) => {
+    const coming = there.get(name) ?? station(name).then((zip) => {
+      try {
+        addStation(name, zip);
+      } catch {
+        throw new Missing(NOT_FETCHED); // not all of it
       }
-    } catch (error) {
-      if (lost || error instanceof Missing) return fail(error);
-      const asked = WITHOUT.exec(messageOf(error))?.[1];
-      if (asked && !there.has(asked)) return bring(asked).then(() => serveOne(request), fail);
-      // A fault of ours, not of the reader's entries: those come back as a reply. It may be an import that found nothing.
-      if (late.isThere) return tell({ fault: messageOf(error) });
-      serveOne({ ...request, needs: request.needs ?? [] });
-    }
+    });
+    there.set(name, coming);
+    coming.catch(() => (there.delete(name), fetched.delete(name)));
+    return coming;
   };
-  self.onmessage = ({ data }) => serveOne(data);
-  tell({ state: "ready", woken: Boolean(woken) });
+  return { answer, late, bring, there, woken: Boolean(woken) };
 }
 
-/** @param {FromWorker} message */
-function tell(message) {
-  self.postMessage(message);
+/** @param {Port} port */
+function welcome(port) {
+  pages.add(port);
+  port.onmessage = ({ data }) => (data.gone ? pages.delete(port) : data.come ? come(port, data.come) : serve(port, data));
 }
 
-/** @param {unknown} error  why something could not be fetched */
-const fail = (error) => tell({ state: "failed", why: error instanceof Missing ? error.message : NOT_FETCHED });
+/** @param {Port} port @param {string[]} stations */
+async function come(port, stations) {
+  stations.map(station); // beside the memory
+  const { bring, woken } = await served;
+  await Promise.all(stations.map(bring)).then(() => port.postMessage({ state: "ready", woken }), (error) => fail(port, error));
+}
+
+/** @param {Port} port @param {Numbered} request @returns {Promise<void>} */
+async function serve(port, request) {
+  const { answer, late, bring, there } = await served;
+  const { turn, ...first } = request;
+  /** @param {{begun: true} | {reply: Reply} | {fault: string}} message */
+  const tell = (message) => port.postMessage({ turn, ...message });
+  tell({ begun: true }); // else it would take a minute to see that nobody is here
+  try {
+    if (request.needs) await late.bring(request.needs);
+  } catch (error) {
+    return fail(port, error);
+  }
+  try {
+    // Nothing is waited for in here: what another page asks comes before or after, never between a reply and the rest of it.
+    for (let asked = /** @type {Asked | null} */ (first); asked; ) {
+      const reply = /** @type {Reply} */ (JSON.parse(answer(JSON.stringify(asked))));
+      tell({ reply });
+      asked = reply.more ? { call: "rest" } : null;
+    }
+  } catch (error) {
+    if (lost || error instanceof Missing) return end(error instanceof Missing ? error.message : NOT_FETCHED);
+    const asked = WITHOUT.exec(messageOf(error))?.[1];
+    if (asked && !there.has(asked)) return bring(asked).then(() => serve(port, request), (missing) => fail(port, missing));
+    if (!answers(answer)) return end(messageOf(error));
+    // A fault of ours, not of the reader's entries: those come back as a reply. It may be an import that found nothing.
+    if (late.isThere) return tell({ fault: messageOf(error) });
+    serve(port, { ...request, needs: request.needs ?? [] });
+  }
+}
+
+/** Whether Python still answers at all: out of memory, or with a fault of the program, it does no more. @param {(request: string) => string} answer */
+function answers(answer) {
+  try {
+    return Boolean(answer('{"call": "sizes", "engine": "", "sizes": []}'));
+  } catch {
+    return false;
+  }
+}
+
+/** One page does not get what it needs; the others go on. @param {Port} port @param {unknown} error  why something could not be fetched */
+function fail(port, error) {
+  pages.delete(port);
+  port.postMessage({ state: "failed", why: error instanceof Missing ? error.message : NOT_FETCHED });
+}
+
+/** There is no Python here any more. @param {string} why */
+function end(why) {
+  for (const port of pages) port.postMessage({ state: "failed", why });
+  pages.clear();
+  self.close();
+}
 
 /** @param {unknown} error */
 const messageOf = (error) => (error instanceof Error ? error.message : String(error));
@@ -147,7 +208,8 @@ function part(address) {
 
 /** A station's calculators; where they cannot be had, that is told when they are waited for. @param {string} name */
 function station(name) {
-  const part = bytes(`${calc}stations/${name}.zip`);
+  const part = fetched.get(name) ?? bytes(`${calc}stations/${name}.zip`);
+  fetched.set(name, part);
   part.catch(() => {});
   return part;
 }
@@ -205,6 +267,7 @@ function keepToOurOrigin() {
 /**
  * Rejects when one of the loader's downloads fails, or its compilation: it only prints that to the console, and
  * then waits for ever. On the way it is handed what is under way already.
+ * @returns {Promise<never>}
  */
 function failureOfTheLoader() {
   const { fetch } = self;
@@ -216,6 +279,7 @@ function failureOfTheLoader() {
       return promise;
     };
     self.fetch = (address, ...more) => {
+      if (!String(address).startsWith(runtime)) return fetch(address, ...more); // a station's: whoever asked for it is told
       const name = String(address).split("/").pop() ?? "";
       const early = downloads.get(name);
       downloads.delete(name);
@@ -223,10 +287,4 @@ function failureOfTheLoader() {
     };
     WebAssembly.instantiateStreaming = (...how) => watched(instantiateStreaming.apply(WebAssembly, how));
   });
-}
-
-try {
-  await Promise.race([serve(), failureOfTheLoader()]);
-} catch (error) {
-  tell({ state: "failed", why: messageOf(error) });
 }
