@@ -46,7 +46,6 @@ def chamber_filled(sheet: Sheet) -> Drawing:
         " the plate's hole lies highest, and no bubble is left. Wrong: the hole lies low, and a bubble"
         " stays under the plate. Right: the eye is level with the bottom of the liquid's curve. Wrong: the"
         " eye looks down on it and reads it too high.",
-        366,
         placed((chamber(5, False), arrow((52, 56), (40, 14))), 90, 296, 0, 0.92),
         right(10, 208, "hole highest,", "no bubble"),
         placed(chamber(-5, True), 270, 296, 0, 0.92),
@@ -90,7 +89,6 @@ def port_step(sheet: Sheet) -> Drawing:
         " first in the flow, is smaller than the head, and the step falls away. Intake, wrong: the manifold"
         " is larger, and the head's edge faces the flow. Exhaust, right: the pipe is larger than the head."
         " Exhaust, wrong: the pipe is smaller, and its edge faces the flow.",
-        330,
         words(92, 314, "intake: manifold, head", anchor="middle"),
         words(268, 314, "exhaust: head, pipe", anchor="middle"),
         placed((joint(22, 28), passes(18), passes(-18)), 92, 256),
@@ -125,7 +123,6 @@ def guide_boss(sheet: Sheet) -> Drawing:
         "A guide boss in the roof of a port, seen from the side, flow from the left, twice. Right: it runs"
         " out to both sides like the nose and tail of a boat and keeps its length. Wrong: boss and guide"
         " are cut off at the roof, and the stem is held by what is left.",
-        212,
         placed(port((boat,), -8), 92, 130),
         right(10, 40, "nose and tail", "long, length left"),
         placed(port((), 40), 268, 130),
@@ -151,7 +148,6 @@ def sealing_step(sheet: Sheet) -> Drawing:
         "The rim of a chamber on its cylinder, cut, twice. Right: the cylinder's face bears on the sealing"
         " step, and the fins of head and cylinder stand clear of each other. Wrong: after the cut a fin of"
         " the head touches the cylinder, and the step no longer seals.",
-        218,
         placed((mouth(2), line((14, 0), (40, 0), style="band")), 90, 130),
         note(92, 208, (112, 130), "sealing step", anchor="end"),
         right(8, 40, "bears on the step,", "fins stand clear"),
@@ -184,7 +180,6 @@ def leak_ways(sheet: Sheet) -> Drawing:
         "A valve on its seat, chamber above and port below, twice. Left: a cup on the port draws air out, and"
         " the valve is drawn onto its seat. Right: air is let into the port, and the valve is pushed off its"
         " seat unless its own spring is fitted.",
-        226,
         placed((head(0), arrow((0, 44), (0, 20)), arrow((56, -52), (88, -52))), 84, 156),
         words(10, 40, "vacuum in the port:", "drawn shut"),
         placed((head(9), arrow((18, 24), (18, 48)), arrow((86, -52), (54, -52))), 270, 156),

@@ -33,7 +33,6 @@ def guide_places(sheet: Sheet) -> Drawing:
             " rocker's direction, B across it.",
             end=practice("5 mm"),
         ),
-        236,
         placed(
             (
                 both_sides((40, 0), (34, 30), (32, 70), (34, 110), (40, 140), (62, 140), (62, 0), hatch="b"),
@@ -86,7 +85,6 @@ def guide_drilled(sheet: Sheet) -> Drawing:
         "A guide in the head, cut, port below, collar above, twice. First: a drill comes from the port and"
         " leaves a thin shell. Then: the warm head, and a stepped drift that pushes the shell up, towards the"
         " collar. Pushed down it would be held by the collar, and its crusted end would score the hole.",
-        262,
         placed((head(), guide(13), drill, push, centre((0, -110), (0, 60))), 88, 176),
         words(12, 46, "1 drill from the port,", "a thin shell stays"),
         placed((head(), placed(guide(13), 0, 14), drift, push, centre((0, -110), (0, 76))), 268, 176),
@@ -111,7 +109,6 @@ def guide_pressed(sheet: Sheet) -> Drawing:
         "A guide that starts into its hole in the head, cut, twice. Right: it stands in line with the hole,"
         " on a drift that fits its bore. Wrong: it leans in the mouth of the hole, and would plough its"
         " wall.",
-        234,
         placed((head(), *guide), 88, 112),
         right(8, 34, "square, by hand,", "then in one go"),
         placed((head(), placed(guide, 2, 8, -7)), 268, 112),
@@ -135,11 +132,10 @@ def reamer_turned(sheet: Sheet) -> Drawing:
         "A reamer turns the way that cuts, on the way in and on the way out: turned back, it scores the bore",
         "A reamer in a guide, three times. Right, on the way in: turned the way that cuts. Right, on the way"
         " out: drawn out while it is turned the same way. Wrong: turned back on the way out.",
-        234,
-        placed((reamer(True), turning((0, 70), 24, 205, 335)), 54, 118),
+        placed((reamer(True), turning((0, 70), 24, 335, 205)), 54, 118),
         right(2, 34, "on the", "way in"),
-        placed((reamer(False), turning((0, 70), 24, 205, 335)), 172, 118),
+        placed((reamer(False), turning((0, 70), 24, 335, 205)), 172, 118),
         right(120, 34, "the same", "way out"),
-        placed((reamer(False), turning((0, 70), 24, 335, 205)), 290, 118),
+        placed((reamer(False), turning((0, 70), 24, 205, 335)), 290, 118),
         wrong(240, 34, "turned", "back"),
     )

@@ -49,7 +49,6 @@ def lifter_oil_hole(sheet: Sheet) -> Drawing:
         " circle: the groove with its oil hole stands at the gallery. Right, at full lift: the groove has"
         " passed the gallery and is still inside the bore. Wrong, at full lift: the groove has come out of"
         " the bore, and oil runs out of the gallery.",
-        246,
         words(66, 232, "valve shut", anchor="middle"),
         words(184, 232, "full lift", anchor="middle"),
         words(302, 232, "full lift", anchor="middle"),
@@ -87,7 +86,6 @@ def ring_in_groove(sheet: Sheet) -> Drawing:
         "The upper edge of a lifter's wall with its groove, cut and enlarged, twice. Right: the groove has"
         " square corners, the ring reaches its bottom, and its sharp side faces outwards. Wrong: the groove's"
         " bottom is round, the ring does not reach it, and its rounded side faces outwards: it climbs out.",
-        206,
         words(62, 194, "outwards", anchor="middle"),
         arrow((62, 168), (62, 186)),
         placed((wall(True), cup, ring(3, True)), 98, 122),

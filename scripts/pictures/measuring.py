@@ -39,12 +39,11 @@ def bore_gauge_rocked(sheet: Sheet) -> Drawing:
         "A bore gauge in a bore, three times. Wrong: leaning to the left and leaning to the right, its feet"
         " reach slantwise from wall to wall, and it reads too large. Right: upright between the two, where"
         " the needle turns back, it reads smallest, and that is the size of the bore.",
-        226,
         placed((leaning(62, 14, 60), leaning(180, 0, 0), leaning(298, -14, 60)), 0, 42),
         turning((180, 82), 139, 117, 104),
         turning((180, 82), 139, 63, 76),
         wrong(10, 22, "leans,", "reads too large"),
-        right(132, 22, "upright,", "the smallest"),
+        right(122, 22, "upright,", "the smallest"),
         wrong(240, 22, "leans,", "reads too large"),
     )
 
@@ -72,7 +71,6 @@ def bore_places(sheet: Sheet) -> Drawing:
         "Left, a bore cut along its axis, with three readings across it: near the upper end, in the middle"
         " and near the lower end, each clear of the edges. Right, the same bore from above, with two"
         " directions at right angles: along the load, A, and across it, B. Six readings in all.",
-        196,
         placed(
             (
                 rect(-66, 0, -44, 130, "a"),
@@ -104,7 +102,6 @@ def pocket_places(sheet: Sheet) -> Drawing:
         "Left, a seat pocket cut along its axis, with readings close below the mouth, half way down and"
         " close above the floor. Right, the pocket from above with three directions, each turned 60° from"
         " the last.",
-        196,
         placed((body, centre((0, -38), (0, 106)), _levels((84, 48, 12), 54)), 86, 76),
         words(86, 22, "below the mouth, half way,", "above the floor", anchor="middle"),
         placed((disc((0, 0), 66, "a"), disc((0, 0), 52), disc((0, 0), 38)), 270, 116),
@@ -131,7 +128,6 @@ def journal_places(sheet: Sheet) -> Drawing:
         "Left, a crank pin between its cheeks. Three readings stand on its plain part: near each end and in"
         " the middle. Crosses mark the fillet and the oil hole, where nothing is read. Right, the pin from"
         " its end, with two directions: A in line with the throw, B across it.",
-        226,
         placed(
             (
                 Area(cheek, ""),
@@ -148,8 +144,8 @@ def journal_places(sheet: Sheet) -> Drawing:
         ),
         line((45, 107), (22, 40), style="thin"),
         wrong(12, 26, "on the fillet"),
-        line((134, 135), (112, 24), style="thin"),
-        wrong(56, 8, "over the oil hole"),
+        line((134, 135), (198, 13), style="thin"),
+        wrong(12, 8, "over the oil hole"),
         placed(
             (
                 Area((*bow((0, 0), 44, -10, 190), *bow((0, -62), 30, 190, 350)), ""),
@@ -188,7 +184,6 @@ def micrometer_square(sheet: Sheet) -> Drawing:
         "Four pairs of a micrometer's faces on a round part. Seen from the part's end, wrong: off the middle"
         " they read too small; right: through the middle, where the reading is largest. Seen from the side,"
         " wrong: leaning they read too large; right: square to the axis, where the reading is smallest.",
-        298,
         placed((round_, placed(jaws(2 * math.sqrt(34**2 - 18**2)), 0, -18)), 84, 242),
         wrong(22, 182, "off centre,", "too small"),
         placed((round_, jaws(68)), 270, 242),

@@ -1,7 +1,7 @@
 """What the pictures are put together from: marks, words, arrows, and shapes moved to their place.
 
-A picture is laid out on its paper, 360 units wide (`calc.page.svg`), y up from its foot; words are 12 units
-high. Where it says that it is to scale, one unit is as many millimetres all over it.
+A picture is laid out on paper 360 units wide (`calc.page.svg`), y up; words are 12 units high. Where it
+says that it is to scale, one unit is as many millimetres all over it.
 """
 
 from __future__ import annotations
@@ -21,21 +21,30 @@ Shapes = tuple[Shape, ...]
 Words = str | Text | Number
 
 LINE = 14.0  # from one line of words to the next
+EDGE = 3.0  # above and below all
 NOT_TO_SCALE = "not to scale"
 
 
 def sketch(
-    caption: str,
-    alt: str | Text,
-    height: float,
-    *parts: object,
-    scale: str = NOT_TO_SCALE,
-    sizes: Sheet | None = None,
+    caption: str, alt: str | Text, *parts: object, scale: str = NOT_TO_SCALE, sizes: Sheet | None = None
 ) -> Drawing:
-    """A picture of that height. `parts` are shapes, in whatever heaps they were made; `sizes` is the sheet
-    that they took sizes from, if any. An empty `scale` says that the picture is to scale."""
+    """A picture as high as what is drawn. `parts` are shapes, in whatever heaps they were made; `sizes` is
+    the sheet that they took sizes from, if any. An empty `scale` says that the picture is to scale."""
     told = f"{scale or 'to scale'}; sizes of {sizes.name}" if sizes and sizes.shown else scale
-    return Drawing(caption, as_text(alt), tuple(_each(parts)), told, (0.0, 0.0, float(WIDTH), float(height)))
+    shapes = tuple(_each(parts))
+    heights = [y for shape in shapes for y in _heights(shape)]
+    paper = (0.0, min(heights) - EDGE, float(WIDTH), max(heights) + EDGE)
+    return Drawing(caption, as_text(alt), shapes, told, paper)
+
+
+def _heights(shape: Shape) -> Iterator[float]:
+    """Heights between which a shape lies."""
+    if isinstance(shape, Label):
+        yield from (shape.at[1] - 3, shape.at[1] + 10)
+    elif isinstance(shape, Dimension):
+        yield from (shape.start[1], shape.end[1])
+    else:
+        yield from (y for _, y in shape.points)
 
 
 def _each(parts: object) -> Iterator[Shape]:

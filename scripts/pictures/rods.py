@@ -71,7 +71,6 @@ def rod_directions(sheet: Sheet) -> Drawing:
         "Three rods. Bend: seen from the side, the small-end arbor leans against the big-end mandrel. Twist:"
         " seen from above, along the rod, the arbor crosses the mandrel at an angle. Offset: both bores are"
         " parallel, but the small end stands to one side along the crank.",
-        236,
         placed(
             (line((-56, 114), (56, 114), style="hidden"), rod(0, 0, 12), arrow((48, 112), (47, 118))), 62, 82
         ),
@@ -114,7 +113,6 @@ def big_end_places(sheet: Sheet) -> Drawing:
         "A big end from the front, cap below, bolted up. Readings run along the rod, A, and 60° to the right"
         " and to the left of that, B and C. A cross marks the joint between rod and cap, left and right: no"
         " place to read.",
-        262,
         placed(
             (
                 Area(
@@ -165,7 +163,6 @@ def rod_marks(sheet: Sheet) -> Drawing:
         "A cap fits one rod, one way round: both numbers stand on the same side of the joint",
         "Two rods with their caps, numbered at the joint. Right: the number on the rod and that on the cap"
         " stand on the same side. Wrong: the cap was turned round, and its number stands on the other side.",
-        262,
         placed(marked(54), 88, 96),
         right(10, 26, "same number,", "same side"),
         placed(marked(-54), 268, 96),
@@ -205,7 +202,6 @@ def big_end_cut(sheet: Sheet) -> Drawing:
         " cap. After: the halves have come closer, and a dashed circle shows the round that is honed."
         " Between it and the halves lies metal, most along the rod, above and below, and none at the joint,"
         " left and right.",
-        246,
         placed((half(1, 0), half(-1, 0), slices, words(0, -4, "before", anchor="middle")), 94, 134, 0, 0.86),
         note(94, 40, (168, 132), "cut off", anchor="middle"),
         placed(
@@ -269,7 +265,6 @@ def shell_crush(sheet: Sheet) -> Drawing:
             low=practice("0.02 mm"),
             high=practice("0.05 mm"),
         ),
-        196,
         placed(cap(9), 90, 128),
         note(90, 178, (134, 137), "proud", anchor="middle"),
         right(8, 36, "stands proud"),
@@ -303,7 +298,6 @@ def strip_crushed(sheet: Sheet) -> Drawing:
         " widths; arrows mark the strip's widest place, where the clearance is smallest. Below, the bearing"
         " from its end, twice. Right: the strip lies a quarter turn from the joint. Wrong: it lies at the"
         " joint.",
-        306,
         placed(
             (rect(-74, -36, 74, 36), strip, arrow((14, 34), (14, 18)), arrow((14, -34), (14, -18))), 88, 254
         ),
@@ -340,7 +334,6 @@ def rod_hung(sheet: Sheet) -> Drawing:
         "A rod with its big end on a balance and its small end on a hanger, twice. Right: the rod lies"
         " level, each end carried at the centre of its bore. Wrong: the hanger is too high, the rod slopes,"
         " and weight moves from one end to the other.",
-        420,
         placed(weighed(0), 70, 320),
         right(222, 314, "level"),
         placed(weighed(16), 70, 118),

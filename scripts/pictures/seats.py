@@ -46,7 +46,6 @@ def ring_on_floor(sheet: Sheet) -> Drawing:
         "A ring lies on its floor all round: try the thinnest feeler under it, from the port",
         "A seat ring in its pocket, cut, twice. Right: it lies flat on the floor, and the feeler stops at its"
         " inner edge. Wrong: it stands crooked, and on one side the feeler goes under it.",
-        196,
         placed((pocket, ring(48), axis, feeler(33)), 90, 104),
         note(60, 184, (132, 128), "ring", anchor="middle"),
         right(8, 48, "on its floor,", "no feeler enters"),
@@ -72,7 +71,6 @@ def ring_lead(sheet: Sheet) -> Drawing:
         "The corner of a pocket with the ring in it, enlarged, twice. Right: the ring's lead is larger than"
         " the radius in the corner, and the ring lies on the floor. Wrong: the lead is smaller, its edge"
         " rides on the radius, and a gap stays under the ring.",
-        206,
         placed((head, ring(20, 0)), 76, 92),
         words(84, 124, "ring", anchor="middle"),
         note(24, 194, (114, 118), "lead"),
@@ -109,7 +107,6 @@ def pilot_leans(sheet: Sheet) -> Drawing:
         "A pilot in its guide with the seat above it, twice. Right: a straight guide holds the pilot in its"
         " axis, and the seat is cut square. Wrong: in a guide that is wide at its ends the pilot leans, and"
         " the seat is cut leaning with it.",
-        262,
         placed((straight, seat(0), pilot(0)), 88, 66),
         note(20, 230, (88, 222), "pilot"),
         note(14, 110, (72, 130), "guide"),
@@ -157,7 +154,6 @@ def seat_angles(sheet: Sheet) -> Drawing:
             upper=named[1],
             throat=named[2],
         ),
-        290,
         Area(
             (
                 bore,
@@ -207,7 +203,6 @@ def blue_bands(sheet: Sheet) -> Drawing:
         " inside and outside of it. Wrong: broken, it leaks. Wrong: too wide. Wrong: out at the valve's"
         " edge, which the upper cut cures. Wrong: in near the stem, which the throat cut cures. Wrong:"
         " turned while it was pressed, so that the smear hides every gap.",
-        272,
         valve(60, 228, 30.5, 25),
         right(2, 172, "even", "and whole"),
         valve(180, 228, 30.5, 25, (38, 96), (200, 226)),
@@ -232,7 +227,6 @@ def seat_runout(sheet: Sheet) -> Drawing:
         "A runout gauge stands on the pilot in the guide, cut. Its finger lies on the seat; an arrow shows it"
         " turned once round the pilot. Beside it a dial with two needles: the full reading is the whole way"
         " between them.",
-        262,
         placed(
             (
                 *both_sides((52, 0), (66, 14), (66, 26), (86, 26), (86, -22), (52, -22), hatch="b"),
@@ -263,7 +257,7 @@ def seat_runout(sheet: Sheet) -> Drawing:
 
 def pocket_walls(sheet: Sheet) -> Drawing:
     """Where the metal round the pockets is thinnest."""
-    least = say("{wall} at least, as a rule", wall=practice("3 mm"))
+    least = say("{wall} at least,", wall=practice("3 mm"))
 
     def wall(a: tuple[float, float], b: tuple[float, float], n: int, at: tuple[float, float]) -> Shapes:
         return (
@@ -282,7 +276,6 @@ def pocket_walls(sheet: Sheet) -> Drawing:
             " least.",
             wall=practice("3 mm"),
         ),
-        266,
         placed(
             (
                 Area(
@@ -311,7 +304,7 @@ def pocket_walls(sheet: Sheet) -> Drawing:
             150,
         ),
         words(240, 216, "1 pocket to pocket", "2 pocket to plug", "3 pocket to stud"),
-        words(240, 160, least),
+        words(240, 160, least, "as a rule"),
     )
 
 
@@ -332,7 +325,6 @@ def pencil_lines(sheet: Sheet) -> Drawing:
         "Pencil lines across the seat, valve in, pressed and turned a quarter: every line must be broken",
         "A seat from above with pencil lines across it all round, twice. Right: each line is rubbed away"
         " where the band lies. Wrong: two lines beside each other are whole, the valve does not touch there.",
-        196,
         placed(seat((True,) * 12), 88, 128),
         right(14, 40, "every line broken"),
         placed(seat((True, True, False, False) + (True,) * 8), 268, 128),

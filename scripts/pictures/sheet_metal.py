@@ -49,7 +49,6 @@ def rivet_nut(sheet: Sheet) -> Drawing:
         "A rivet nut in sheet metal, cut, twice. Right: the body fills the hole, and the upset below bears"
         " tight on the sheet all round. Wrong: the hole is too large, the upset stands off the sheet, and"
         " the nut turns with the screw.",
-        186,
         placed((sheet_(24), nut(14, -15), centre((0, -72), (0, 20))), 90, 136),
         note(16, 94, (60, 122), "upset"),
         right(8, 42, "fills its hole,", "upset is tight"),
@@ -74,7 +73,6 @@ def collar_side(sheet: Sheet) -> Drawing:
         "Pierce, draw the collar up, and tap it from the side that it was pierced from",
         "Sheet metal with a drawn collar, cut, twice. Left: the pilot hole is pierced and the collar drawn"
         " down by a punch from above. Right: the tap comes from the same side, from above.",
-        206,
         placed(
             (
                 collar(36),
@@ -86,7 +84,7 @@ def collar_side(sheet: Sheet) -> Drawing:
             116,
         ),
         words(12, 40, "1 the punch draws", "the collar"),
-        placed((collar(36), *tap, arrow((34, 52), (34, 20)), turning((0, 60), 22, 210, 330)), 268, 116),
+        placed((collar(36), *tap, arrow((34, 52), (34, 20)), turning((0, 60), 22, 330, 210)), 268, 116),
         words(190, 40, "2 the tap comes from", "the same side"),
     )
 
@@ -110,7 +108,6 @@ def fins_measured(sheet: Sheet) -> Drawing:
         " the tips",
         "Four fins of a casting, cut. Arrows mark 1 the thickness of a fin half way up, 2 the gap between two"
         " fins half way up, 3 the length from root to tip. A baffle lies above the tips, close to them.",
-        206,
         placed(
             (
                 casting(),

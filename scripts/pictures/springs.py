@@ -61,7 +61,6 @@ def spring_square(sheet: Sheet) -> Drawing:
             " foot to top. Wrong: its top stands off by a gap; {most} at most is common practice.",
             most=practice("1.5 mm"),
         ),
-        228,
         placed(stand(0), 84, 66),
         turning((84, 172), 28, 150, 30),
         right(8, 30, "touches", "all the way up"),
@@ -111,7 +110,6 @@ def spring_height(sheet: Sheet) -> Drawing:
         "A stem with retainer and keepers over the spring's bed, without a spring, twice. Left: the"
         " retainer is pulled up, and the height is read from the bare bed to the retainer's underside."
         " Right: shims lie on the bed, and the height is read again, from the top of the shims.",
-        262,
         placed((_bed(), stem, _retainer(high), centre((0, -34), (0, high + 34))), 88, 84),
         arrow((120, 84 + high + 14), (120, 84 + high + 36)),
         arrow((56, 84 + high + 14), (56, 84 + high + 36)),
@@ -148,7 +146,6 @@ def full_lift_room(sheet: Sheet) -> Drawing:
             " the seal on the guide. Both keep {least} or more, common practice.",
             least=practice("1 mm"),
         ),
-        226,
         placed(
             (
                 rect(-66, -12, 66, 0, "a"),
@@ -198,7 +195,6 @@ def keepers(sheet: Sheet) -> Drawing:
         "Keepers in their retainer, cut and from above, twice. Right: both stand at one height, and from"
         " above there is a gap on both sides. Wrong: one stands higher than the other, and from above they"
         " touch on one side.",
-        262,
         placed(fitted(0), 88, 186),
         placed(above(14, 14), 88, 86),
         right(8, 26, "level, a gap", "on both sides"),
@@ -223,7 +219,6 @@ def valve_rolled(sheet: Sheet) -> Drawing:
         "A valve lies with its stem on two V-blocks, its tip against a stop, and is turned by hand. A dial"
         " gauge stands on the middle of the stem, marked 1; then on the face of the head, square to it,"
         " marked 2.",
-        226,
         placed((vee, line((0, -9), (0, -9))), 130, 89),
         placed(vee, 270, 89),
         placed(valve, 40, 100),

@@ -61,7 +61,6 @@ def insert_seated(sheet: Sheet) -> Drawing:
         "Three tapped holes with a wire insert, cut. Right: the top turn lies a little under the face, and"
         " the tang at the foot was broken off and taken out. Wrong: the top turn stands above the face."
         " Wrong: the tang still lies across the hole, where the stud would meet it.",
-        206,
         placed(shown(1), 62, 168),
         right(2, 36, "under the", "face, tang out"),
         placed(shown(-2), 180, 168),
@@ -92,7 +91,6 @@ def insert_pulled(sheet: Sheet) -> Drawing:
         "A stud in an insert, pulled by its nut over a spacer, cut, twice. Right: the spacer stands on the"
         " case outside of the insert, and an arrow shows the metal free to rise. Wrong: the spacer stands"
         " on the insert itself and holds it down, so the test shows nothing.",
-        252,
         placed((test(30), arrow((24, 6), (24, 30)), arrow((-24, 6), (-24, 30))), 88, 136),
         right(8, 34, "spacer wider", "than the insert"),
         placed(test(13), 268, 136),
@@ -131,7 +129,6 @@ def three_wires(sheet: Sheet) -> Drawing:
         " neighbouring grooves on one side, one opposite between them; each touches both flanks half way up"
         " and stands above the crests. Wrong: the wires are too thin, sink to the root, and the micrometer"
         " touches the crests.",
-        206,
         placed(bolt(10.5), 92, 126),
         right(10, 36, "near the best size,", "above the crests"),
         placed(bolt(6), 274, 126),
@@ -147,7 +144,6 @@ def full_turns(sheet: Sheet) -> Drawing:
         "A stud in a tapped hole, cut. A dimension line marks the length in which stud and hole both have"
         " full turns. Above it the countersink of the hole, below it the chamfered end of the stud and the"
         " run-out of the tap are left out.",
-        232,
         placed(
             (
                 _hole(26, 96, 12, 74, -126),
@@ -189,7 +185,6 @@ def torque_oil(sheet: Sheet) -> Drawing:
         "Oil the thread and the face under the nut: almost half of the rubbing is at the face",
         "A nut on its stud, cut. Thick lines mark two places for oil: 1 the thread, 2 the face of the nut"
         " on its washer.",
-        182,
         placed(
             (
                 joint(),
@@ -220,7 +215,6 @@ def torque_order(sheet: Sheet) -> Drawing:
         "A head for two cylinders with eight nuts, numbered in the order in which they are tightened: the"
         " four in the middle first, crosswise, then the outer four, crosswise. Rounds: first a third of the"
         " torque, then two thirds, then all of it, and once more round.",
-        286,
         placed(
             (
                 Area(((20, 20), (340, 20), (340, 160), (20, 160)), "a"),
@@ -260,7 +254,6 @@ def drill_square(sheet: Sheet) -> Drawing:
         "The tap follows the drill, and the stud the tap: a hole that leans bends its stud",
         "A stud in its hole beside a square, twice. Right: it stands along the square from foot to top."
         " Wrong: the hole was drilled leaning, and the stud stands off more and more towards its top.",
-        252,
         placed(stud(0), 88, 108),
         right(8, 26, "stands square"),
         placed(stud(6), 268, 108),

@@ -54,7 +54,6 @@ def valve_rocked(sheet: Sheet) -> Drawing:
         " dial gauge touches the edge of the valve's head, square to the stem. Arrows show the valve pushed"
         " to and fro. Dimension lines show the guide's length, the way from the guide's end to the dial,"
         " and how far the tip stands out.",
-        262,
         placed(walls, 0, axis),
         placed(Area(_valve(long * unit, head * unit, stem * unit, margin * unit), ""), left, axis),
         centre((left - 14, axis), (350, axis)),
@@ -93,7 +92,6 @@ def valve_margin(sheet: Sheet) -> Drawing:
         "The edge of a valve's head, cut, three times. Right: a thick straight edge above the slanting"
         " face. At the limit: nothing more may be ground off. Wrong: no straight edge is left, face and top"
         " meet in a knife edge, and it takes a new valve.",
-        186,
         (edge(60, new), edge(184, least), edge(318, 0)),
         (size(60, new, "nominal"), size(184, least, "wear")),
         note(36, 164, (60, top - new * unit / 2), "margin", anchor="middle"),
@@ -146,7 +144,6 @@ def stem_height(sheet: Sheet) -> Drawing:
         "A stem in its guide, twice. Left, right: the depth gauge lies on the tip and its rod stands on the"
         " bare bed of the spring. Right, wrong: the rod stands on a shim that was left on the bed, and the"
         " height reads too small by the shim.",
-        250,
         placed((head(False), gauge(0)), 84, foot),
         sheet.dimension("head.stem_height", (96, foot), (96, foot + high), -44),
         right(12, 30, "on the bare bed"),
