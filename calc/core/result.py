@@ -171,6 +171,7 @@ class Answer:
     tables: Shown = tuple  # of Table
     cautions: tuple[Caution, ...] = ()  # those that only this result calls for
     limits: tuple[Limit, ...] = ()
+    decides: tuple[Limit, ...] = ()
 
 
 # A verdict as a calculator gives it to `answer`: its state, the headline, what to do.
@@ -185,6 +186,7 @@ def answer(
     tables: Shown = tuple,
     cautions: Iterable[Caution] = (),
     limits: Iterable[Limit] = (),
+    decides: Iterable[Limit] = (),
 ) -> Answer:
     """Bundle outputs with `verdict=(state, headline, do)`, words as str or `say(...)`.
 
@@ -192,7 +194,8 @@ def answer(
     answer only one is shown, and that after its verdict. None among them is dropped.
 
     `limits` are the `Limit`s that decide between passing and failing, or passing and looking again: where
-    readings carry a doubt, they tell whether the verdict can be given at all.
+    readings carry a doubt, they tell whether the verdict can be given at all. A calculator whose verdict
+    counts the doubt itself names what it hangs on as what `decides`.
     """
     state, headline, do = verdict
     if not all(isinstance(n, Number) for n in numbers):
@@ -205,6 +208,7 @@ def answer(
         lambda: tuple(t for t in tables() if t),
         tuple(cautions),
         tuple(limits),
+        tuple(decides),
     )
 
 

@@ -9,9 +9,10 @@ from calc.core.apart import tell_apart
 from calc.core.result import Answer, Refused, Remark, Verdict, as_text, say
 from calc.core.working import Number, origins, steps_behind
 from calc.declare import doubt
+from calc.declare.deciding import deciding, held_by_itself
 from calc.declare.declaration import Declaration, Values
 from calc.declare.missed import awaited, fails_anyway, listed, told_without
-from calc.declare.own_limits import OwnLimits, never_better, own_limits
+from calc.declare.own_limits import OwnLimits, own_limits, told_of, worse
 from calc.declare.quantity import Quantity
 from calc.declare.range_walk import walk
 from calc.declare.result import Result
@@ -77,7 +78,6 @@ def _standing_on(calculator: Declaration, taken: Inputs, values: Values, standin
         doubts = {key: u for key, spread in walked.spread.items() if (u := doubts.get(key, 0.0) + spread)}
         if turning := walked.turning:
             verdict = _turned([t for t in spans if t.input.name in turning], standing)
-    verdict = never_better(verdict, own, standing)
     return _told(calculator, taken, found, verdict, doubts, standing, own, turning)
 
 
@@ -123,6 +123,9 @@ def _told(
     own: tuple[OwnLimits, ...] = (),
     to_read: tuple[str, ...] = (),
 ) -> Result:
+    worst = worse(verdict, own)
+    if worst and standing:
+        verdict = told_of(worst, verdict, standing)
     if verdict.state not in ("unsure", "awaited"):  # a number in doubt is told no finer than its doubt
         found = tell_apart(replace(found, verdict=verdict))
         verdict = found.verdict
@@ -148,6 +151,8 @@ def _told(
         standing,
         own,
         to_read,
+        held_by_itself(worst) if worst else deciding(verdict, found.decides or found.limits),
+        tuple(found.cautions),
     )
 
 
@@ -194,6 +199,5 @@ def _partly(
     if numbers and any(t.doubts for t in taken):
         weighed, _ = doubt.weigh(work, values, taken, work(values))
         doubts = {n.key: weighed[n.key] for n in numbers}
-    verdict = never_better(verdict, own, standing)
     to_read = tuple(t.input.name for t in missed)
     return _told(calculator, taken, Answer(numbers, verdict), verdict, doubts, standing, own, to_read)

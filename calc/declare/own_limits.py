@@ -84,11 +84,16 @@ def _held(size: _Size, feature: Feature) -> OwnLimits:
     return OwnLimits(declared, feature, hold(feature, size.stage, number, COVERAGE * size.doubt or None))
 
 
-def never_better(verdict: Verdict, own: tuple[OwnLimits, ...], standing: Standing) -> Verdict:
-    """The verdict, or that on the worst of the sizes in it by its own limits, where this is worse."""
+def worse(verdict: Verdict, own: tuple[OwnLimits, ...]) -> OwnLimits | None:
+    """The worst of the sizes in a verdict by its own limits, where this is worse than the verdict."""
     worst = max(own, key=lambda one: SEVERITY[one.held.state], default=None)
     if worst is None or SEVERITY[worst.held.state] <= SEVERITY.get(verdict.state, 1):
-        return verdict
+        return None
+    return worst
+
+
+def told_of(worst: OwnLimits, verdict: Verdict, standing: Standing) -> Verdict:
+    """The verdict on a size by its own limits, in place of one that is better."""
     headline = say(
         "{label} {size}: {words} of {sheet}",
         label=worst.input.label,

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Any
 
-from calc.core.result import Caution, Remark, Shown, Source, Table, Verdict
+from calc.core.result import Caution, Limit, Remark, Shown, Source, Table, Verdict
 from calc.core.working import Number
 from calc.declare.declaration import Declaration
 from calc.declare.own_limits import OwnLimits
@@ -34,6 +34,8 @@ class Result:
     standing: Standing | None = None
     own: tuple[OwnLimits, ...] = ()
     next: tuple[str, ...] = ()  # names of the inputs that are to be read next
+    decides: Limit | None = None  # what the verdict hangs on
+    raised: tuple[Caution, ...] = ()  # of the cautions those that these very numbers call for
 
     @cached_property
     def figures(self) -> tuple[Any, ...]:

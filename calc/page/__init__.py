@@ -47,7 +47,7 @@ def calculator_html(
         "live-calculator",
         _header(calculator, anchor),
         el("calc-top", verdict, fields, class_="calc-top", data_search_exclude=True),
-        _below(found, anchor),
+        _below(found, anchor, alone=filled is not None),
         el("p", data_part="announce", class_="visually-hidden", aria_live="polite"),
         class_="calculator",
         id=anchor,
@@ -58,23 +58,24 @@ def calculator_html(
 
 
 def _header(calculator: Calculator, anchor: str) -> Html:
-    """Title and purpose. Search finds a calculator by what stands here, not by the numbers of its example:
-    the theme's indexer leaves an element out up to the first end tag of the same name, hence names that occur
-    once in a calculator."""
+    """Title, and in a fold what it works out. Search finds a calculator by what stands here, not by the
+    numbers of its example: the theme's indexer leaves an element out up to the first end tag of the same
+    name, hence names that occur once in a calculator."""
     finds = None
     if calculator.finds:
         finds = el("p", "Also looked for as: ", ", ".join(calculator.finds), ".", class_="finds")
+    purpose = el("p", calculator.purpose, class_="purpose")
     return el(
         "header",
         el("h3", calculator.title, id=f"{anchor}-title"),
-        el("p", calculator.purpose, class_="purpose"),
-        finds,
+        result_page.fold("about", "About", purpose, finds, class_="about"),
         class_="calc-head",
     )
 
 
-def _below(found: Result, anchor: str) -> Html:
-    """What stands below the entries: drawings, tables and remarks, and the working in its fold."""
+def _below(found: Result, anchor: str, alone: bool) -> Html:
+    """What stands below the entries, each thing in a fold; the hazards unfolded where no page around it says
+    them (`alone`)."""
     working = el(
         "div",
         result_page.working(found),
@@ -87,8 +88,9 @@ def _below(found: Result, anchor: str) -> Html:
         "calc-below",
         el("p", STALE, data_part="stale", class_="stale", hidden=True),
         el("p", data_part="status", class_="status", role="status"),
+        result_page.care(found.calculator.cautions, open=alone),
         el("div", result_page.body(found, anchor), data_part="result"),
-        el("details", el("summary", "Working"), working, data_keep="working"),
+        result_page.fold("working", "Working, sources", working),
         class_="part-result",
         data_search_exclude=True,
     )

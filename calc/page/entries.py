@@ -1,8 +1,8 @@
 """Where entries are typed: every field of a calculator with its symbol, unit, how to measure it, and a place
 for one sentence."""
 
-from calc.core.kinds import LENGTH, TEMPERATURE
-from calc.core.working import form
+from calc.core.kinds import ANGLE, FORCE, LENGTH, PRESSURE, TEMPERATURE
+from calc.core.working import Form, form
 from calc.core.writing import to_unit
 from calc.declare.calculator import Calculator
 from calc.declare.choice import Choice
@@ -12,6 +12,7 @@ from calc.declare.quantity import Quantity, with_unit
 from calc.declare.taken import Taken
 from calc.declare.warm import WARM
 from calc.page.html import Html, both, children, el, symbol
+from calc.page.result import fold
 
 
 def entry_fields(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, presets: dict) -> Html:
@@ -23,19 +24,11 @@ def entry_fields(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, 
     warm = [
         _warm_row(t.input, anchor, presets) for t in taken if isinstance(t.input, Quantity) and t.input.parts
     ]
-    foot = el(
-        "div",
-        el("button", "Empty all fields", type="reset", data_reset=True, class_="reset"),
-        class_="form-foot",
-    )
     whose = (
         el(
-            "p",
-            el(
-                "label",
-                "Limits of ",
-                el("select", data_engine_choice=True, data_none="another engine (no sheet)"),
-            ),
+            "label",
+            "Limits of ",
+            el("select", data_engine_choice=True, data_none="another engine (no sheet)"),
             class_="engine-choice",
         )
         if any(t.input.feature for t in taken)
@@ -43,24 +36,22 @@ def entry_fields(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, 
     )
     return el(
         "form",
-        whose,
         el("div", *first, class_="fields"),
-        (
-            _fold("more", f"{len(folded)} more that rarely change", el("div", *folded, class_="fields"))
+        el(
+            "div",
+            fold("more", f"{len(folded)} rarely changed", el("div", *folded, class_="fields"), class_="more")
             if folded
-            else None
+            else None,
+            fold("warm", "Read warm?", *warm, class_="more warm") if warm else None,
+            whose,
+            el("button", "Empty all fields", type="reset", data_reset=True, class_="reset"),
+            class_="form-foot",
         ),
-        _fold("warm", "Read warm? Part and gauge temperatures", *warm) if warm else None,
-        foot,
         data_form=True,
         novalidate=True,
         autocomplete="off",
         class_="calc-form",
     )
-
-
-def _fold(name: str, words: str, *nodes) -> Html:
-    return el("details", el("summary", words), *nodes, class_=f"more {name}", data_keep=name)
 
 
 def _field(taken: Taken, anchor: str, presets: dict) -> Html:
@@ -86,9 +77,14 @@ def _field(taken: Taken, anchor: str, presets: dict) -> Html:
         _origin(id, declared.name),
         _message(id, declared.name),
         el("p", hint, id=f"{id}-hint", class_="hint") if hint else None,
-        class_="field",
+        class_="field wide" if _wordy(declared) else "field",
         data_field=True,
     )
+
+
+def _wordy(declared) -> bool:
+    """Is a choice too wide for half a phone's screen?"""
+    return isinstance(declared, Choice) and max(map(len, declared.options.values())) > HALF
 
 
 def _select(taken: Taken, id: str, preset: str | None, described: str) -> Html:
@@ -207,6 +203,7 @@ def _grid(taken: Taken, anchor: str, presets: dict) -> Html:
     return el(
         "fieldset",
         el("legend", declared.label),
+        _all_rows(declared),
         table,
         _keys(declared.label, shapes, signed, declared.measured),
         _origin(id, declared.name),
@@ -235,8 +232,21 @@ def _rows(taken: Taken, id: str, presets: dict) -> list[Html]:
                 cell.label,
             )
             cells.append(el("td", el("div", entry, class_="entry"), data_head=column.label))
-        rows.append(el("tr", el("th", row, scope="row"), *cells))
+        spare = "spare" if r >= _enough(declared) and not declared.fold else None
+        rows.append(el("tr", el("th", row, scope="row"), *cells, class_=spare))
     return rows
+
+
+def _enough(declared: Grid) -> int:
+    """Rows without which nothing is told; a filled one brings the next to sight."""
+    return max(declared.least, 1)
+
+
+def _all_rows(declared: Grid) -> Html | None:
+    """A fold that holds nothing: while it stands open, the rows below it do that are not needed."""
+    if len(declared.rows) <= _enough(declared) or declared.fold:
+        return None
+    return fold(f"rows-{declared.name}", f"All {len(declared.rows)} rows", class_="rows")
 
 
 def _symbol(written: str) -> Html | None:
@@ -290,36 +300,41 @@ def _signed(declared: Quantity) -> bool:
     )
 
 
-def _keys(label: str, shapes: list, signed: bool, doubtful: bool) -> Html:
-    """Signs that a phone's number pad lacks."""
+# Letters of a choice, after “Example: ”, that half of a narrow phone's screen shows.
+HALF = 8
+# Beside a field's own units: what a hand reads off a gauge or a scale.
+ALSO_READ = {LENGTH: ("thou",), PRESSURE: ("bar",), FORCE: ("kgf",), ANGLE: ("°", "′", "″")}
+
+
+def _keys(label: str, shapes: list[Form], signed: bool, doubtful: bool) -> Html | None:
+    """Signs that a phone's number pad lacks: of units the other system's, since a bare number is in the
+    reader's own, and what else the trade reads a quantity of this kind in."""
     fractions = any(shape.kind is LENGTH for shape in shapes)
-    units = list(
-        dict.fromkeys(
-            symbol
-            for shape in shapes
-            for symbol in (shape.metric.symbol, shape.inch.symbol, *(u.symbol for u in shape.kind.units))
-        )
-    )
-    inserted = [
+    signs = [
         *((("−", "−"),) * signed),
         *((("/", "/"), ("space", " ")) * fractions),
         *((("±", " ± "),) * doubtful),
-        *[(u, f" {u}") for u in units if u][:5],
     ]
+    kinds = dict.fromkeys(shape.kind for shape in shapes)
+    also = [(unit, f" {unit}") for kind in kinds for unit in ALSO_READ.get(kind, ())]
+    pairs = dict.fromkeys((shape.metric.symbol, shape.inch.symbol) for shape in shapes)
+    turned = [
+        _key(foreign, f" {foreign}", class_)
+        for metric, inch in pairs
+        if metric != inch
+        for foreign, class_ in ((inch, "u-metric"), (metric, "u-inch"))
+    ]
+    keys = [*(_key(*sign) for sign in signs), *turned, *(_key(*unit) for unit in also)]
+    return el("div", *keys, class_="keys", role="group", aria_label=f"Signs for {label}") if keys else None
+
+
+def _key(shown: str, text: str, class_: str | None = None) -> Html:
     return el(
-        "div",
-        *(
-            el(
-                "button",
-                shown,
-                type="button",
-                tabindex="-1",
-                data_key=text,
-                aria_label=shown if not text.strip() else None,
-            )
-            for shown, text in inserted
-        ),
-        class_="keys",
-        role="group",
-        aria_label=f"Signs for {label}",
+        "button",
+        shown,
+        type="button",
+        tabindex="-1",
+        data_key=text,
+        aria_label=shown if not text.strip() else None,
+        class_=class_,
     )

@@ -1,14 +1,20 @@
 """A result as HTML: first what to do, then the numbers, then why."""
 
-from calc.core.result import VERDICT_WORDS, Caution, Table
+from calc.core.drawing import Drawing
+from calc.core.result import VERDICT_WORDS, Caution, Limit, Remark, Source, Table
 from calc.core.working import Number
 from calc.core.working import origins as origins_of
+from calc.declare.outputs import Output
 from calc.declare.own_limits import SEVERITY
 from calc.declare.result import Result
 from calc.page.figure import figure
 from calc.page.formula import line_html
 from calc.page.html import Html, children, el, quantity, symbol, value
 from calc.reference import engine
+from calc.reference.cautions import AIRCRAFT, MAKER_FIRST
+
+# Of every work; pages head them so.
+WHO_DECIDES = (MAKER_FIRST, AIRCRAFT)
 
 SOURCE_KINDS = {
     "standard": "published standard",
@@ -21,17 +27,15 @@ SOURCE_KINDS = {
 
 
 def verdict(result: Result, anchor: str) -> Html:
-    """The verdict with the leading numbers, which stays in sight while entries change; below it what to do,
-    and what it takes for granted. An example is marked as one, in words and shape."""
+    """The verdict with what it hangs on, which stays in sight while entries change; below it what to do, and
+    what it takes for granted. An example is marked as one, in words and shape."""
     v, state = result.verdict, "example" if result.example else result.verdict.state
     headline = (
         _listed((_linked(t, anchor) for t in _next(result)), "; ")
         if state == "awaited" and result.next
         else v.headline
     )
-    main = [
-        o for o in result.calculator.outputs if o.main and o.key in result.outputs and _readers(o, result)
-    ]
+    leading = _leading(result)
     return children(
         el(
             "div",
@@ -43,19 +47,51 @@ def verdict(result: Result, anchor: str) -> Html:
                 headline,
                 class_="verdict-head",
             ),
-            el("dl", *(_output(o, result) for o in main), class_="outputs main") if main else None,
+            el("dl", leading, class_="outputs main") if leading else None,
             class_=f"verdict verdict-{state}",
             role="group",
             aria_label="Verdict",
         ),
         el(
             "p",
-            children("Nobody read these sizes: type yours. In the example: ") if result.example else None,
+            children("Type your own. In the example: ") if result.example else None,
             v.do,
             class_=f"verdict-do verdict-{state}",
         ),
         granted(result, anchor),
     )
+
+
+def _leading(result: Result) -> Html:
+    """The number that the verdict hangs on, beside its limit; where it hangs on none, the leading numbers."""
+    if result.decides:
+        return _held(result.decides, result)
+    return children(*(_output(o, result) for o in _main(result)))
+
+
+def _main(result: Result) -> list[Output]:
+    return [
+        o for o in result.calculator.outputs if o.main and o.key in result.outputs and _readers(o, result)
+    ]
+
+
+def _held(limit: Limit, result: Result) -> Html:
+    """A number and the limit that it is held against."""
+    n = limit.number
+    return el(
+        "div",
+        el("dt", n.label or limit.words[:1].upper() + limit.words[1:]),
+        el("dd", quantity(n), _doubt(n.key, n, result), class_="num"),
+        el("dd", _bounds(limit), class_="held-to"),
+        class_="decides",
+    )
+
+
+def _bounds(limit: Limit) -> Html:
+    low, high = limit.low, limit.high
+    if low is not None and high is not None:
+        return children("limits ", low, " to ", high)
+    return children("at least ", low) if high is None else children("at most ", high)
 
 
 def _readers(output, result: Result) -> bool:
@@ -193,54 +229,51 @@ def _worst(held, system) -> dict:
 
 
 def body(result: Result, anchor: str) -> Html:
-    """Everything below the verdict."""
-    rest = [o for o in result.calculator.outputs if not o.main and o.key in result.outputs]
+    """Everything below the entries that changes with them: in sight what these very numbers warn of, all else
+    in a fold each."""
+    leading = [] if result.decides else _main(result)
+    rest = [o for o in result.calculator.outputs if o.key in result.outputs and o not in leading]
+    warnings, notes = (
+        [r for r in result.remarks if (r.level == "warning") is warns] for warns in (True, False)
+    )
+    numbers = el("dl", *(_output(o, result) for o in rest), class_="outputs") if rest else None
     return children(
+        cautions(result.raised),
+        remarks(warnings),
+        fold("numbers", "Numbers", numbers, remarks(notes)) if numbers or notes else None,
+        *(fold(f"table-{i}", t.title, table(t)) for i, t in enumerate(result.tables)),
         (
-            el(
-                "ul",
-                *(el("li", r.text, class_=f"remark-{r.level}") for r in result.remarks),
-                class_="remarks",
+            fold(
+                "figures",
+                "Drawing" if isinstance(result.figures[0], Drawing) else "Plot",
+                *(figure(f, f"{anchor}-f{i}") for i, f in enumerate(result.figures)),
             )
-            if result.remarks
+            if result.figures
             else None
-        ),
-        *(figure(f, f"{anchor}-f{i}") for i, f in enumerate(result.figures)),
-        *(table(t) for t in result.tables),
-        el("dl", *(_output(o, result) for o in rest), class_="outputs") if rest else None,
-        cautions(result.cautions),
-        el(
-            "details",
-            el("summary", "Sources"),
-            el(
-                "ul",
-                *(
-                    el(
-                        "li",
-                        s.text,
-                        " ",
-                        el(
-                            "span",
-                            SOURCE_KINDS[s.kind],
-                            (
-                                ", quoted from memory"
-                                if s.from_memory and s.kind in ("standard", "handbook")
-                                else None
-                            ),
-                            class_="source-kind",
-                        ),
-                    )
-                    for s in result.sources
-                ),
-            ),
-            class_="sources",
-            data_keep="sources",
         ),
     )
 
 
+def fold(name: str, words: "str | Html", *nodes, class_: str = "", open: bool = False) -> Html:
+    """What stands behind one line until it is asked for. Whether it was open is remembered by its name."""
+    kind = f"fold {class_}".rstrip()
+    return el("details", el("summary", words), *nodes, class_=kind, data_keep=name, open=open)
+
+
+def remarks(listed: list[Remark]) -> Html | None:
+    if not listed:
+        return None
+    return el("ul", *(el("li", r.text, class_=f"remark-{r.level}") for r in listed), class_="remarks")
+
+
+def _source(source: Source) -> tuple:
+    memory = source.from_memory and source.kind in ("standard", "handbook")
+    kind = SOURCE_KINDS[source.kind] + ", quoted from memory" * memory
+    return source.text, " ", el("span", kind, class_="source-kind")
+
+
 def working(result: Result) -> Html:
-    """How the numbers came about, line by line, and before it what they came from."""
+    """How the numbers came about, line by line; before it what they came from, behind it what that rests on."""
     return children(
         el(
             "ul",
@@ -252,6 +285,8 @@ def working(result: Result) -> Html:
             class_="working-from",
         ),
         el("ol", *(_line(n) for n in result.working), class_="working"),
+        el("p", "Sources", class_="sources-head"),
+        el("ul", *(el("li", *_source(s)) for s in result.sources), class_="sources"),
     )
 
 
@@ -275,7 +310,18 @@ def _came(origin) -> str:
     )
 
 
+def care(listed: "tuple[Caution, ...]", open: bool = False) -> Html | None:
+    """The hazards of the work itself, in a line that opens: a page says them in full where the step is
+    (tests/page/test_cautions.py)."""
+    if not listed:
+        return None
+    hurts = ", ".join(c.id.replace("-", " ") for c in listed if c not in WHO_DECIDES)
+    told = el("ul", *(el("li", c.text) for c in listed))
+    return fold("care", f"Take care: {hurts}" if hurts else "Who decides", told, class_="care", open=open)
+
+
 def cautions(listed: "tuple[Caution, ...]") -> Html | None:
+    """Hazards that these very numbers call for: in full, wherever else they are said."""
     if not listed:
         return None
     return el(
@@ -348,6 +394,7 @@ def _row_state(state: str) -> Html | None:
 
 
 def _output(output, result) -> Html:
+    n = result.outputs[output.key]
     return el(
         "div",
         el(
@@ -356,15 +403,15 @@ def _output(output, result) -> Html:
             " ",
             el("span", symbol(output.symbol), class_="sym") if output.symbol else None,
         ),
-        el("dd", quantity(result.outputs[output.key]), _doubt(output, result), class_="num"),
+        el("dd", quantity(n), _doubt(output.key, n, result), class_="num"),
         class_="output",
         data_output=output.key,
     )
 
 
-def _doubt(output, result) -> Html | None:
-    """The expanded uncertainty behind a number, where the readings have one."""
-    U, shape = result.doubts.get(output.key, 0.0), result.outputs[output.key].form.difference
+def _doubt(key: str, n: Number, result) -> Html | None:
+    """The expanded uncertainty behind an output, where the readings have one."""
+    U, shape = result.doubts.get(key, 0.0), n.sure_form.difference
     if not any(digit in "123456789" for digit in shape.bare(U, "metric")):
         return None  # what stands in moves it by less than is shown
     return el("span", " ± ", value(shape, U), class_="doubt")

@@ -29,7 +29,7 @@ Limits = tuple[float | None, float | None]  # lower and upper, None where there 
 class Held:
     """A size and what it is worth. `value` is written so that it does not read as the limit that it has
     passed; `step` is the size that the part was made to. `state`: pass, fail, attention, unsure, or "" where
-    the sheet has no limits. `worn`: past its wear limit.
+    the sheet has no limits. `worn`: past its wear limit. `limits`: those that it was held against (SI).
     """
 
     value: Number
@@ -38,6 +38,7 @@ class Held:
     words: Text
     do: Text
     worn: bool = False
+    limits: Limits = (None, None)
 
 
 def hold(
@@ -113,7 +114,7 @@ class _Size:
         self, state: str, words: str | Text, do: str | Text, value: Number | None = None, worn: bool = False
     ) -> Held:
         told = self.value if value is None else value
-        return Held(told, self.step, state, as_text(words), as_text(do), worn)
+        return Held(told, self.step, state, as_text(words), as_text(do), worn, self._limits())
 
     def _difference(self, size: float) -> Number:
         return constant("", "", self.feature.form.difference.apart_from(0.0), size)

@@ -631,15 +631,24 @@ def test_signs_that_a_number_pad_lacks_fit_what_is_asked_for():
     def keys(name):
         return [b.get("data-key") for b in fields[name].iter("button")]
 
-    assert keys("pocket_bore")[:3] == ["/", " ", " ± "] and {" mm", " in"} <= set(
-        keys("pocket_bore")
-    )  # read with a tool, so it may carry a doubt
+    # read with a tool, so it may carry a doubt; of its units each is a sign where a bare number is the other's
+    assert keys("pocket_bore") == ["/", " ", " ± ", " in", " mm", " thou"]
+    units = [b for b in fields["pocket_bore"].iter("button") if b.get("class")]
+    assert [(b.get("class"), words(b)) for b in units] == [("u-metric", "in"), ("u-inch", "mm")]
     assert (
         keys("ring_temperature")[0] == "−"
         and " ± " not in keys("ring_temperature")
         and {" °C", " °F"} <= set(keys("ring_temperature"))
     )
-    assert keys("friction") == [" %", " ‰", " ppm"] and keys("ring_material") == []
+    assert keys("friction") == [] == keys("ring_material")
+
+
+@pytest.mark.parametrize("id", IDS)
+def test_no_sign_stands_for_a_unit_that_a_bench_does_not_read(id):
+    signs = {b.get("data-key") for b in form_of(id).iter("button") if b.get("data-key")}
+    assert not signs & {
+        f" {unit}" for unit in ("m", "cm", "km", "MN", "mN", "daN", "ppm", "rad", "Pa", "hPa")
+    }
 
 
 def test_what_rarely_changes_and_warm_readings_are_folded():
@@ -647,7 +656,7 @@ def test_what_rarely_changes_and_warm_readings_are_folded():
     assert (
         list(folds) == ["more", "warm"]
         and words(folds["more"].find("summary"))
-        == f"{sum(i.fold for i in stations.find('seat-fit').inputs)} more that rarely change"
+        == f"{sum(i.fold for i in stations.find('seat-fit').inputs)} rarely changed"
     )
     assert (
         {e.get("name") for e in folds["warm"].iter("input")}

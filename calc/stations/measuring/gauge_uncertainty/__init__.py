@@ -1,7 +1,7 @@
 """How good is a reading? The doubt that repeats, gauge and temperature leave, source by source."""
 
 from calc.core.kinds import COUNT
-from calc.core.result import Remark, note, warning
+from calc.core.result import Limit, Remark, note, warning
 from calc.core.working import Number, constant, form
 from calc.declare.calculator import Answer, answer, calculator
 from calc.formulas import uncertainty
@@ -9,7 +9,7 @@ from calc.reference import cautions, sources
 from calc.stations.measuring.gauge_uncertainty.asked import In
 from calc.stations.measuring.gauge_uncertainty.budget import budget_of, table_of
 from calc.stations.measuring.gauge_uncertainty.told import Out
-from calc.stations.measuring.gauge_uncertainty.verdict import verdict_on
+from calc.stations.measuring.gauge_uncertainty.verdict import GOOD, verdict_on
 from calc.stations.shared.forms import TIMES
 
 PROBABILITY = 0.95
@@ -67,6 +67,7 @@ def gauge_uncertainty(i: In) -> Answer:
         freedom,
         factor,
         verdict=verdict_on(i, mean, expanded, share, total, budget),
+        decides=(Limit("the share of the tolerance", share, high=GOOD, level="attention"),),
         remarks=_remarks_on(i, readings, n, mean, factor),
         tables=lambda: (table_of(budget, total),),
     )

@@ -1,6 +1,6 @@
 """Does a reading conform to its limits, does it not, or can nobody tell?"""
 
-from calc.core.result import Remark, impossible, note, warning
+from calc.core.result import Limit, Remark, impossible, note, warning
 from calc.core.working import constant
 from calc.declare.calculator import Answer, answer, calculator
 from calc.reference import cautions, sources
@@ -53,6 +53,7 @@ def reading_verdict(i: In) -> Answer:
         found.guard,
         found.deciding,
         verdict=verdict_on(i, found),
+        decides=(Limit("the reading", i.reading, i.low, i.high),),
         remarks=_remarks_on(i, found),
         tables=lambda: (limit_by_limit(i, found),),
         figures=lambda: (scale_of(i, found),),
