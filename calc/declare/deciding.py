@@ -1,30 +1,43 @@
 """Which limit a verdict hangs on: the one that failed, or that is nearest to failing."""
 
-from collections.abc import Iterable
+from collections.abc import Container, Iterable
 from dataclasses import replace
 from math import inf
 from typing import Any
 
 from calc.core.kinds import LENGTH
 from calc.core.result import Limit, Text, Verdict
-from calc.core.working import Form, Number, constant, form
+from calc.core.working import Form, Number, constant, form, origins
 from calc.declare.own_limits import OwnLimits
 
 DISTANCE = form(LENGTH, 2)  # of a distance that no calculator tells by itself
 
 
-def deciding(verdict: Verdict, limits: Iterable[Limit]) -> Limit | None:
+def deciding(verdict: Verdict, limits: Iterable[Limit], read: Container[str] | None = None) -> Limit | None:
     """The limit that decided: of those that the number lies outside of, where the verdict is for that; else
-    of all. Among them one that the headline speaks of, and of these the one with the least to spare.
+    of all. Among them one that the headline speaks of, and of these the one with the least to spare; given
+    the names of the inputs that were `read`, a number that comes of them first: what the sheet alone makes
+    is no headline.
 
     None where a verdict does not hang on a number and its limit.
     """
     if verdict.state in ("awaited", "unjudged"):
         return None
-    told = [limit for limit in map(_written, limits) if limit]
-    passed = [limit for limit in told if limit.level == verdict.state and spare(limit) < 0]
-    return min(
-        passed or told, key=lambda limit: (not _quoted(limit, verdict.headline), spare(limit)), default=None
+    told = [(limit, shown) for limit in limits if (shown := _written(limit))]
+    passed = [(limit, shown) for limit, shown in told if limit.level == verdict.state and spare(limit) < 0]
+
+    def rank(one: tuple[Limit, Limit]) -> tuple[bool, bool, float]:
+        limit, _ = one
+        foreign = read is not None and not comes_of(limit.number, read)
+        return foreign, not _quoted(limit, verdict.headline), spare(limit)
+
+    return min(passed or told, key=rank)[1] if told else None
+
+
+def comes_of(n: Number, read: Container[str]) -> bool:
+    """Does a number stand on any of these inputs?"""
+    return isinstance(n, Number) and any(
+        origin.key.partition(".")[0] in read for origin in origins([n]) if origin.key and origin.op == "given"
     )
 
 

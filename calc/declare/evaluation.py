@@ -6,7 +6,7 @@ from math import isfinite
 from typing import Any
 
 from calc.core.apart import tell_apart
-from calc.core.result import Answer, Refused, Remark, Verdict, as_text, say
+from calc.core.result import Answer, Limit, Refused, Remark, Verdict, as_text, say
 from calc.core.working import Number, origins, steps_behind
 from calc.declare import doubt
 from calc.declare.deciding import deciding, held_by_itself
@@ -151,9 +151,18 @@ def _told(
         standing,
         own,
         to_read,
-        held_by_itself(worst) if worst else deciding(verdict, found.decides or found.limits),
+        _hangs_on(verdict, found, taken, standing, worst),
         tuple(found.cautions),
     )
+
+
+def _hangs_on(
+    verdict: Verdict, found: Answer, taken: Inputs, standing: Standing | None, worst: OwnLimits | None
+) -> Limit | None:
+    if worst:
+        return held_by_itself(worst)
+    read = None if standing is None else {t.input.name for t in taken if t.entered}
+    return deciding(verdict, found.decides or found.limits, read)
 
 
 def _idle(taken: Inputs, numbers: Iterable[Number]) -> set[int]:

@@ -3,7 +3,7 @@
 from calc.core.drawing import Drawing
 from calc.core.result import VERDICT_WORDS, Caution, Limit, Remark, Source, Table
 from calc.core.working import Number
-from calc.core.working import origins as origins_of
+from calc.declare.deciding import comes_of
 from calc.declare.outputs import Output
 from calc.declare.own_limits import SEVERITY
 from calc.declare.result import Result
@@ -94,14 +94,10 @@ def _bounds(limit: Limit) -> Html:
     return children("at least ", low) if high is None else children("at most ", high)
 
 
-def _readers(output, result: Result) -> bool:
+def _readers(output: Output, result: Result) -> bool:
     """Does a number stand on anything that was read? What the sheet alone makes is no headline."""
     read = {t.input.name for t in result.taken if t.entered}
-    return result.standing is None or any(
-        origin.key.partition(".")[0] in read
-        for origin in origins_of([result.outputs[output.key]])
-        if origin.key and origin.op == "given"
-    )
+    return result.standing is None or comes_of(result.outputs[output.key], read)
 
 
 def granted(result: Result, anchor: str) -> Html | None:
@@ -273,7 +269,7 @@ def _source(source: Source) -> tuple:
 
 
 def working(result: Result) -> Html:
-    """How the numbers came about, line by line; before it what they came from, behind it what that rests on."""
+    """How the numbers came about, line by line; before it what they came from, behind it the sources."""
     return children(
         el(
             "ul",

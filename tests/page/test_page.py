@@ -656,7 +656,7 @@ def test_what_rarely_changes_and_warm_readings_are_folded():
     assert (
         list(folds) == ["more", "warm"]
         and words(folds["more"].find("summary"))
-        == f"{sum(i.fold for i in stations.find('seat-fit').inputs)} rarely changed"
+        == f"{sum(i.fold for i in stations.find('seat-fit').inputs)} more that rarely change"
     )
     assert (
         {e.get("name") for e in folds["warm"].iter("input")}

@@ -11,6 +11,8 @@ const PATIENCE = 150; // ms after which a result that waits for its answer is ma
 const PAUSE = 700; // ms of rest in typing before the verdict is read out
 const REHEARSALS = 5; // answers that nobody has asked for
 
+const FOLDS = "sizebook:folds"; // in sessionStorage: which folds of a calculator stand open, on whatever page it is
+
 const JOB = "sizebook:job"; // in localStorage while a job is worked on; without one nothing of it is loaded
 
 /**
@@ -51,6 +53,8 @@ export class LiveCalculator extends HTMLElement {
     // The entry keeps the focus: without it the signs below it would go, and the button move away under the thumb.
     on(this, "mousedown", (event) => event.target.closest("button, summary") && event.preventDefault());
     on(this, "click", (event) => this.#pressed(event));
+    for (const fold of foldsIn(this)) fold.open = kept()[this.calculator]?.[fold.dataset.keep ?? ""] ?? fold.open;
+    this.addEventListener("toggle", ({ target }) => target.matches("details[data-keep]") && this.#folded(target), { signal, capture: true }); // it does not bubble
     on(this.#working, "toggle", () => this.#working.open && this.#example && this.#evaluate());
     on(runtime, "state", () => this.#tellState());
     on(document, "sizebook:units", ({ detail: left }) => this.#turned(left));
@@ -307,6 +311,20 @@ export class LiveCalculator extends HTMLElement {
     }
   }
 
+  /**
+   * Remember a fold as the reader left it: of this calculator, since who wants the working of one does not want that of all.
+   * @param {HTMLDetailsElement} fold
+   */
+  #folded(fold) {
+    const folds = kept();
+    folds[this.calculator] = { ...folds[this.calculator], [fold.dataset.keep ?? ""]: fold.open };
+    try {
+      sessionStorage.setItem(FOLDS, JSON.stringify(folds));
+    } catch {
+      // storage may be forbidden or full
+    }
+  }
+
   /** @param {MouseEvent} event */
   #pressed(event) {
     const { target } = event;
@@ -345,7 +363,7 @@ export class LiveCalculator extends HTMLElement {
     const entry = this.#entries.named(name) ?? this.#entries.all.find((one) => one.name.startsWith(`${name}.`));
     if (!entry) return;
     event.preventDefault();
-    const fold = entry.closest("details");
+    const fold = entry.closest("details") ?? (entry.checkVisibility() ? null : entry.closest("[data-field]")?.querySelector("details")); // of the rows of a grid
     if (fold) fold.open = true;
     entry.focus();
   }
@@ -404,14 +422,25 @@ const partOf = (part) => part.dataset.part ?? "";
  * @param {HTMLElement} part @param {string} html
  */
 function swap(part, html) {
-  const folds = (/** @type {HTMLElement} */ root) => root.querySelectorAll("details[data-keep]");
-  const open = new Map([...folds(part)].map((fold) => [fold.dataset.keep, fold.open]));
+  const open = new Map([...foldsIn(part)].map((fold) => [fold.dataset.keep, fold.open]));
   const focused = part.contains(document.activeElement) && document.activeElement?.closest("[data-keep]")?.dataset.keep;
   part.innerHTML = html;
-  for (const fold of folds(part)) {
+  for (const fold of foldsIn(part)) {
     const { keep } = fold.dataset;
     fold.open = open.get(keep) ?? fold.open;
     if (keep === focused) fold.querySelector("summary")?.focus({ preventScroll: true });
+  }
+}
+
+/** @param {HTMLElement} root */
+const foldsIn = (root) => root.querySelectorAll("details[data-keep]");
+
+/** @returns {Record<string, Record<string, boolean>>} which folds were opened or shut, by calculator and fold */
+function kept() {
+  try {
+    return JSON.parse(sessionStorage.getItem(FOLDS) ?? "{}");
+  } catch {
+    return {};
   }
 }
 
