@@ -39,7 +39,12 @@ def entry_fields(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, 
         el("div", *first, class_="fields"),
         el(
             "div",
-            fold("more", f"{len(folded)} more that rarely change", el("div", *folded, class_="fields"), class_="more")
+            fold(
+                "more",
+                f"{len(folded)} more that rarely change",
+                el("div", *folded, class_="fields"),
+                class_="more",
+            )
             if folded
             else None,
             fold("warm", "Read warm?", *warm, class_="more warm") if warm else None,
