@@ -8,6 +8,7 @@ from scripts.pictures.pen import (
     Shapes,
     arrow,
     both_sides,
+    bow,
     centre,
     disc,
     line,
@@ -50,7 +51,7 @@ def guide_places(sheet: Sheet) -> Drawing:
         placed(
             (
                 disc((0, 0), 60, "b"),
-                Area(tuple((x * 1.28, y) for x, y in disc((0, 0), 34).points), ""),
+                Area(tuple((x * 1.28, y) for x, y in bow((0, 0), 34, 0, 360)), ""),
                 arrow((-38, 0), (38, 0), double=True),
                 arrow((0, -28), (0, 28), double=True),
                 numbered(22, 0, "A"),

@@ -10,13 +10,13 @@ import math
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
 
-from calc.core.drawing import Area, Dimension, Drawing, Label, Line, Point, Points, arc, box
+from calc.core.drawing import Area, Circle, Dimension, Drawing, Label, Line, Point, Points, Shape, arc, box
 from calc.core.result import Text, as_text
 from calc.core.working import Number
+from calc.page.drawing import extent
 from calc.page.svg import WIDTH, length_of
 from scripts.pictures.sheet import Sheet
 
-Shape = Area | Line | Dimension | Label
 Shapes = tuple[Shape, ...]
 Words = str | Text | Number
 
@@ -32,19 +32,14 @@ def sketch(
     the sheet that they took sizes from, if any. An empty `scale` says that the picture is to scale."""
     told = f"{scale or 'to scale'}; sizes of {sizes.name}" if sizes and sizes.shown else scale
     shapes = tuple(_each(parts))
-    heights = [y for shape in shapes for y in _heights(shape)]
+    heights = [y + more for shape in shapes for _, y in extent(shape) for more in _beyond(shape)]
     paper = (0.0, min(heights) - EDGE, float(WIDTH), max(heights) + EDGE)
     return Drawing(caption, as_text(alt), shapes, told, paper)
 
 
-def _heights(shape: Shape) -> Iterator[float]:
-    """Heights between which a shape lies."""
-    if isinstance(shape, Label):
-        yield from (shape.at[1] - 3, shape.at[1] + 10)
-    elif isinstance(shape, Dimension):
-        yield from (shape.start[1], shape.end[1])
-    else:
-        yield from (y for _, y in shape.points)
+def _beyond(shape: Shape) -> tuple[float, ...]:
+    """How far a shape reaches below and above the points between which it lies."""
+    return (-3.0, 10.0) if isinstance(shape, Label) else (0.0,)
 
 
 def _each(parts: object) -> Iterator[Shape]:
@@ -67,11 +62,13 @@ def placed(
         return (x + px * c - py * s, y + px * s + py * c)
 
     def one(shape: Shape) -> Shape:
-        if isinstance(shape, (Area, Line)):
-            return replace(shape, points=tuple(map(at, shape.points)))
+        if isinstance(shape, Circle):
+            return replace(shape, centre=at(shape.centre), radius=shape.radius * times)
         if isinstance(shape, Dimension):
             return replace(shape, start=at(shape.start), end=at(shape.end), away=shape.away * times * side)
-        return replace(shape, at=at(shape.at), target=at(shape.target) if shape.target else ())
+        if isinstance(shape, Label):
+            return replace(shape, at=at(shape.at), target=at(shape.target) if shape.target else ())
+        return shape.moved(at)
 
     return tuple(map(one, _each(parts)))
 
@@ -93,8 +90,8 @@ def note(x: float, y: float, target: Point, *lines: Words, anchor: str = "start"
     return (*words(x, y, *lines, anchor=anchor), Line((end, target), "thin"), dot(target))
 
 
-def dot(at: Point, radius: float = 1.9) -> Area:
-    return Area(arc(at, radius, 0, 2 * math.pi, 7)[:-1], "solid")
+def dot(at: Point, radius: float = 1.9) -> Circle:
+    return Circle(at, radius, "solid")
 
 
 def right(x: float, y: float, *lines: str) -> Shapes:
@@ -119,7 +116,7 @@ def _signed(x: float, sign: str, lines: tuple[str, ...]) -> tuple[float, tuple[s
 
 def numbered(x: float, y: float, number: str | int, radius: float = 9.0) -> Shapes:
     """A number in a circle: a place, or a step."""
-    return (Area(arc((x, y), radius, 0, 2 * math.pi, 16)[:-1], ""), Label((x, y - 4.2), str(number)))
+    return (Circle((x, y), radius), Label((x, y - 4.2), str(number)))
 
 
 # movement
@@ -152,12 +149,14 @@ def _tip(at: Point, behind: Point, long: float = 9.0) -> Area:
 # shapes
 
 
-def disc(at: Point, radius: float, hatch: str = "", role: str = "cut") -> Area:
-    return Area(_round(at, radius), hatch, role)
+def disc(at: Point, radius: float, hatch: str = "") -> Circle:
+    """A round face."""
+    return Circle(at, radius, hatch)
 
 
-def circle(at: Point, radius: float, style: str = "outline") -> Line:
-    return Line(_round(at, radius), style)
+def circle(at: Point, radius: float, style: str = "outline") -> Circle:
+    """A round line."""
+    return Circle(at, radius, style=style)
 
 
 def curve(at: Point, radius: float, start: float, end: float, style: str = "outline") -> Line:
@@ -174,10 +173,6 @@ def bow(at: Point, radius: float, start: float, end: float) -> Points:
 def ring(at: Point, outer: float, inner: float, hatch: str = "a", start: float = 0, end: float = 360) -> Area:
     """A ring, or a part of one, cut."""
     return Area((*bow(at, outer, start, end), *bow(at, inner, end, start)), hatch)
-
-
-def _round(at: Point, radius: float) -> Points:
-    return bow(at, radius, 0, 360)
 
 
 def rect(left: float, bottom: float, right: float, top: float, hatch: str = "") -> Area:

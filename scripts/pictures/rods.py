@@ -288,7 +288,7 @@ def strip_crushed(sheet: Sheet) -> Drawing:
             disc((0, 0), 34),
             rect(-66, -1, -36, 1, "solid"),
             rect(36, -1, 66, 1, "solid"),
-            disc((35.5 * math.cos(a), 35.5 * math.sin(a)), 5, "solid", "blue"),
+            disc((35.5 * math.cos(a), 35.5 * math.sin(a)), 5, "solid"),
         )
 
     return sketch(
