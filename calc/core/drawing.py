@@ -136,7 +136,7 @@ def box(left: float, bottom: float, right: float, top: float) -> Points:
 
 def coils(
     x: float, bottom: float, height: float, wire: float, mean_diameter: float, active: float, total: float
-) -> tuple[Area, ...]:
+) -> tuple[Area | Circle, ...]:
     """A helical spring in section on the axis `x`: the half turns behind the cut, then the cut wires, so that
     what stands in the middle can be drawn over the former. The end turns lie closed and are ground flat.
     Metres; turns may be fractions.
@@ -157,13 +157,16 @@ def coils(
         kept = clip(points, x - mean_diameter, bottom, x + mean_diameter, bottom + height)
         return (Area(kept, hatch),) if kept else ()
 
-    shapes: list[Area] = []
+    shapes: list[Area | Circle] = []
     for (x1, y1), (x2, y2) in zip(places[1::2], places[2::2]):
         length = math.hypot(x2 - x1, y2 - y1)
         nx, ny = -(y2 - y1) / length * wire / 2, (x2 - x1) / length * wire / 2
         shapes += seen(((x1 + nx, y1 + ny), (x2 + nx, y2 + ny), (x2 - nx, y2 - ny), (x1 - nx, y1 - ny)), "")
     for place in places:
-        shapes += seen(arc(place, wire / 2, 0, 2 * math.pi, 24), "c")
+        if bottom + wire / 2 <= place[1] <= bottom + height - wire / 2:
+            shapes.append(Circle(place, wire / 2, "c"))
+        else:
+            shapes += seen(arc(place, wire / 2, 0, 2 * math.pi, 24), "c")
     return tuple(shapes)
 
 

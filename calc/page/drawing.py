@@ -42,6 +42,7 @@ def hatches(shapes, id: str) -> Html | None:
     patterns = [
         el(
             "pattern",
+            el("path", d="M0,0 h8 v8 h-8 z", class_="paper"),  # so that a face hides what lies behind it
             el("path", d=_HATCH[h], class_="hatch-line"),
             id=f"{id}-{h}",
             width=4 if h == "c" else 8,
@@ -90,19 +91,17 @@ def _normal(p, q):
     return -dy / length, dx / length
 
 
-def shape_drawn(shape, at, scale, id) -> Html:
-    """One shape as SVG. `at` turns metres into the paper's units, `scale` is how many go to a metre."""
+def shape_drawn(shape, at, scale, id, path=path_through) -> Html:
+    """One shape as SVG. `at` turns metres into the paper's units, `scale` is how many go to a metre; `path`
+    writes lines through points."""
     if isinstance(shape, Area):
-        fill = f"url(#{id}-{shape.hatch})" if shape.hatch in _HATCH else None
-        path = path_through(map(at, shape.points), True)
-        return children(
-            el("path", d=path, class_=f"ground {shape.role}{' solid' if shape.hatch == 'solid' else ''}"),
-            el("path", d=path, class_="cut", fill=fill) if fill else None,
-        )
+        return el("path", d=path(map(at, shape.points), True), **_face(shape.hatch, shape.role, id))
     if isinstance(shape, Circle):
-        return _circle(shape, at, scale, id)
+        x, y = at(shape.centre)
+        look = {"class_": f"line {shape.style}"} if shape.style else _face(shape.hatch, "", id)
+        return el("circle", cx=trimmed(x), cy=trimmed(y), r=trimmed(shape.radius * scale), **look)
     if isinstance(shape, Line):
-        return el("path", d=path_through(map(at, shape.points), False), class_=f"line {shape.style}")
+        return el("path", d=path(map(at, shape.points), False), class_=f"line {shape.style}")
     if isinstance(shape, Label):
         x, y = at(shape.at)
         leader = (
@@ -114,16 +113,11 @@ def shape_drawn(shape, at, scale, id) -> Html:
     return _dimension(shape, at, scale)
 
 
-def _circle(c: Circle, at, scale, id) -> Html:
-    x, y = at(c.centre)
-    place = {"cx": trimmed(x), "cy": trimmed(y), "r": trimmed(c.radius * scale)}
-    if c.style:
-        return el("circle", **place, class_=f"line {c.style}")
-    fill = f"url(#{id}-{c.hatch})" if c.hatch in _HATCH else None
-    return children(
-        el("circle", **place, class_=f"ground{' solid' if c.hatch == 'solid' else ''}"),
-        el("circle", **place, class_="cut", fill=fill) if fill else None,
-    )
+def _face(hatch: str, role: str, id: str) -> dict[str, str]:
+    """How a face is filled: hatched over paper, solid, or with paper only."""
+    words = ("ground", role, "solid" if hatch == "solid" else "")
+    fill = {"fill": f"url(#{id}-{hatch})"} if hatch in _HATCH else {}
+    return {"class_": " ".join(filter(None, words)), **fill}
 
 
 def _dimension(d: Dimension, at, scale) -> Html:

@@ -45,7 +45,8 @@ def laid_out(view: View) -> Layout:
 def _bounds(view: View) -> tuple[float, float, float, float]:
     points = [p for s in (*view.shapes, *view.over) for p in extent(s)]
     for place in view.places:
-        points += [place.at, *([place.end] if place.end else []), *(p for s in place.part for p in extent(s))]
+        part = [p for s in place.part for p in extent(s)]
+        points += [place.at, place.end or place.at, *part, *(t.at(p) for t in place.twins for p in part)]
     xs, ys = [x for x, _ in points], [y for _, y in points]
     return min(xs), min(ys), max(xs), max(ys)
 
@@ -64,10 +65,11 @@ def _upright(view: View) -> Layout:
     bounds = _bounds(view)
     across = WIDTH - 2 * (COLUMN + GAP)
     scale = min(across / (bounds[2] - bounds[0]), TALLEST / (bounds[3] - bounds[1]))
-    rows = (len(view.places) + 1) // 2
+    named = [p for p in view.places if p.of]
+    rows = (len(named) + 1) // 2
     height = max((bounds[3] - bounds[1]) * scale + 2 * EDGE, rows * TOUCH)
     at = _placer(bounds, scale, (WIDTH / 2, height / 2))
-    by_x = sorted(view.places, key=lambda p: _middle(p, at))
+    by_x = sorted(named, key=lambda p: _middle(p, at))
     callouts = (
         *_column(by_x[: len(by_x) // 2], "left", height, at),
         *_column(by_x[len(by_x) // 2 :], "right", height, at),
@@ -79,9 +81,10 @@ def _wide(view: View) -> Layout:
     """Words above and below the drawing."""
     bounds = _bounds(view)
     scale = (WIDTH - 2 * EDGE) / (bounds[2] - bounds[0])
-    height = (bounds[3] - bounds[1]) * scale + 2 * (TOUCH + GAP)
+    named = [p for p in view.places if p.of]
+    height = (bounds[3] - bounds[1]) * scale + 2 * (TOUCH + GAP if named else EDGE)
     at = _placer(bounds, scale, (WIDTH / 2, height / 2))
-    by_y = sorted(view.places, key=lambda p: at(p.at)[1])
+    by_y = sorted(named, key=lambda p: at(p.at)[1])
     half = len(by_y) // 2
     return Layout(
         height, scale, at, (*_row(by_y[:half], "top", height, at), *_row(by_y[half:], "bottom", height, at))

@@ -11,16 +11,21 @@ from calc.page.engine.piston import piston_cut
 from calc.page.engine.rod import rod
 from calc.page.engine.shapes import centre
 from calc.page.engine.sizes import Sizes
-from calc.page.engine.view import Place, Solids, View
+from calc.page.engine.view import Place, Solids, Twin, View
 
 TURN = math.radians(38)  # the crank, so that rods and pistons are seen apart
+MIRRORED = (Twin(x=-1),)
+TURNED = (Twin(x=-1, y=-1),)
 
 
-def bank(shapes: Solids, s: Sizes, left: bool, up: float = 0.0) -> Solids:
-    """Shapes of a cylinder's own frame, `up` from the crank's axis, laid to the right or to the left."""
-    raised = placed(shapes, (0, up))
-    laid = placed(raised, (0, 0), -math.pi / 2)
-    return placed(laid, mirror=True) if left else laid
+def bank(shapes: Solids, up: float) -> Solids:
+    """Shapes of a cylinder's own frame, `up` from the crank's axis, laid to the right."""
+    return placed(placed(shapes, (0, up)), turn=-math.pi / 2)
+
+
+def from_cam(shapes: Solids, s: Sizes, up: float) -> Solids:
+    """Shapes of a lifter's frame, `up` from the cam's axis, laid to the right."""
+    return placed(placed(shapes, (0, up)), (0, -distance(s)), crankcase.lean(s) - math.pi / 2)
 
 
 def wrist(s: Sizes) -> float:
@@ -29,81 +34,63 @@ def wrist(s: Sizes) -> float:
     return r * math.cos(TURN) + math.sqrt(long**2 - (r * math.sin(TURN)) ** 2)
 
 
-def turned_rod(s: Sizes, left: bool) -> Solids:
+def rod_on_pin(s: Sizes) -> Solids:
+    """The right rod, and the journal in it."""
     r = s("crank.throw")
-    pin: Point = (r * math.cos(TURN), r * math.sin(TURN))
-    angle = math.atan2(-pin[1], wrist(s) - pin[0]) - math.pi / 2
-    laid = placed(rod(s), pin, angle)
-    return placed(laid, turn=math.pi) if left else laid
+    x, y = r * math.cos(TURN), r * math.sin(TURN)
+    angle = math.atan2(-y, wrist(s) - x) - math.pi / 2
+    return (*placed(rod(s), (x, y), angle), Circle((x, y), s("crank.rod_journal") / 2, "a"))
 
 
 def crank_end(s: Sizes) -> Solids:
-    """Web, pins and main journal from the end."""
-    r, pin, main = s("crank.throw"), s("crank.rod_journal") / 2, s("crank.main_journal") / 2
-    far, wide = r + 1.15 * pin, 1.12 * max(pin, main)
-    across = placed(
-        (
-            Area(
-                (
-                    (-far, -wide * 0.8),
-                    (-far, wide * 0.8),
-                    (-0.5 * far, wide),
-                    (0.5 * far, wide),
-                    (far, wide * 0.8),
-                    (far, -wide * 0.8),
-                    (0.5 * far, -wide),
-                    (-0.5 * far, -wide),
-                )
-            ),
-        ),
-        turn=TURN,
+    """The room for it in the case, then its web from the end, with the main journal behind."""
+    pin, main = s("crank.rod_journal") / 2, s("crank.main_journal") / 2
+    far, wide = s("crank.throw") + 1.15 * pin, 1.12 * max(pin, main)
+    corners = (
+        (-far, -wide * 0.8),
+        (-far, wide * 0.8),
+        (-0.5 * far, wide),
+        (0.5 * far, wide),
+        (far, wide * 0.8),
+        (far, -wide * 0.8),
+        (0.5 * far, -wide),
+        (-0.5 * far, -wide),
     )
-    return across
+    room = crankcase.inside(s)
+    return (
+        Area((*room, *((-x, y) for x, y in reversed(room))), ""),
+        *placed((Area(corners, ""),), turn=TURN),
+        Circle((0, 0), main, style="hidden"),
+    )
 
 
-def journals(s: Sizes) -> Solids:
-    r, pin, main = s("crank.throw"), s("crank.rod_journal") / 2, s("crank.main_journal") / 2
-    x, y = r * math.cos(TURN), r * math.sin(TURN)
-    return (Circle((x, y), pin, "a"), Circle((-x, -y), pin, "a"), Circle((0, 0), main, style="hidden"))
-
-
-def pushrods(s: Sizes, left: bool) -> Solids:
-    low, turn = distance(s), crankcase.lean(s)
-    raised = placed(lifter.pushrod_seen(s, s("lifter.pushrod")), (0, s("lifter.reach")))
-    laid = placed(raised, (0, -low), turn - math.pi / 2)
-    return placed(laid, mirror=True) if left else laid
-
-
-def lifters(s: Sizes, left: bool) -> Solids:
-    low, turn = distance(s), crankcase.lean(s)
-    raised = placed(lifter.lifter_seen(s), (0, s("cam.base_circle") / 2))
-    laid = placed(raised, (0, -low), turn - math.pi / 2)
-    return placed(laid, mirror=True) if left else laid
-
-
-def sides(shapes: Solids, s: Sizes, up: float) -> Solids:
-    """Shapes of a cylinder's own frame, on both sides."""
-    return (*bank(shapes, s, False, up), *bank(shapes, s, True, up))
-
-
-def parts(s: Sizes) -> dict[str, Solids]:
-    """What is seen of each part, what lies behind first."""
+def parts(s: Sizes) -> dict[str, tuple[Solids, tuple[Twin, ...]]]:
+    """What is seen of each part on the right, what lies behind first; and where it is seen again."""
     seat, low = s("crankcase.seat_height"), distance(s)
     face = seat + s("cylinder.length")
     return {
-        "case": crankcase.case(s),
-        "head": sides((*head.cover(s), *head.body(s)), s, face),
-        "cylinder": sides(barrel(s), s, seat),
-        "piston": sides(piston_cut(s), s, wrist(s)),
-        "crank": crank_end(s),
-        "rod": (*turned_rod(s, True), *turned_rod(s, False), *journals(s)),
-        "guide": sides(head.valve_group(s), s, face),
-        "stem": sides(head.springs(s), s, face),
-        "lifter": (*lifters(s, True), *lifters(s, False)),
-        "pushrod": (*pushrods(s, True), *pushrods(s, False), *sides(head.rocker(s), s, face)),
+        "case": ((Area(crankcase.outline(s), "a"), crankcase.lifter_hole(s)), MIRRORED),
+        "crank": (crank_end(s), ()),
+        "head": (bank((*head.cover(s), *head.body(s)), face), MIRRORED),
+        "cylinder": (bank(barrel(s), seat), MIRRORED),
+        "piston": (bank(piston_cut(s), wrist(s)), MIRRORED),
+        "rod": (rod_on_pin(s), TURNED),
+        "stem": (bank(head.springs(s), face), MIRRORED),
+        "guide": (bank(head.valve_group(s), face), MIRRORED),
+        "lifter": (from_cam(lifter.lifter_seen(s), s, s("cam.base_circle") / 2), MIRRORED),
+        "pushrod": (
+            (
+                *from_cam(lifter.pushrod_seen(s, s("lifter.pushrod")), s, s("lifter.reach")),
+                *bank(head.rocker(s), face),
+            ),
+            MIRRORED,
+        ),
         "cam": (
-            Area(tuple((x, y - low) for x, y in lobe(s, 0.3))),
-            Circle((0, -low), s("cam.journal") / 2, style="hidden"),
+            (
+                Area(tuple((x, y - low) for x, y in lobe(s, 0.3)), ""),
+                Circle((0, -low), s("cam.journal") / 2, style="hidden"),
+            ),
+            (),
         ),
     }
 
@@ -136,7 +123,7 @@ def view(s: Sizes) -> View:
         "end",
         "The engine cut across, through a pair of cylinders",
         (),
-        tuple(Place(of, *called[of], part=shapes) for of, shapes in parts(s).items()),
+        tuple(Place(of, *called[of], part=shapes, twins=twins) for of, (shapes, twins) in parts(s).items()),
         (
             centre((-end, 0), (end, 0)),
             centre((0, room_top(s) + 0.1 * bore), (0, -low - 0.68 * bore)),

@@ -158,7 +158,7 @@ def view(s: Sizes) -> View:
     return View(
         "head",
         "Head, cut through a valve, with its rocker",
-        (*cover(s), *body(s, kind), *valve_group(s, kind), *springs(s), *rocker(s), *_nut(s)),
+        (*cover(s), *body(s, kind), *springs(s), *valve_group(s, kind), *rocker(s), *_nut(s)),
         (
             Place("chamber.mouth", "Chamber\nmouth", (-mouth, -0.16 * bore), (mouth, -0.16 * bore)),
             Place("chamber.volume", "Chamber\nvolume", (0.35 * mouth, 0.45 * at.roof)),

@@ -1,7 +1,6 @@
 """The whole engine cut level through crank and cylinders, seen from above."""
 
 import math
-from collections.abc import Callable
 
 from calc.core.drawing import Point, placed
 from calc.page.engine import head
@@ -12,7 +11,7 @@ from calc.page.engine.piston import piston_whole
 from calc.page.engine.rod import big_end, small_end
 from calc.page.engine.shapes import centre, plate
 from calc.page.engine.sizes import Sizes
-from calc.page.engine.view import Area, Place, Solids, View
+from calc.page.engine.view import Area, Place, Solids, Twin, View
 
 
 def rod_side(s: Sizes) -> Solids:
@@ -26,31 +25,29 @@ def rod_side(s: Sizes) -> Solids:
     )
 
 
-def on_pins(make: Callable[[int], Solids], s: Sizes) -> Solids:
-    """What `make` draws for each pin in its cylinder's own frame, laid along the crank: every second one
-    down."""
-    shapes: list = []
-    for i, x in enumerate(along(s).pins):
-        if i % 2 == 0:
-            shapes += placed(make(i), (x, 0))
-        else:
-            shapes += placed(placed(make(i), (-x, 0)), turn=math.pi)
-    return tuple(shapes)
+def on_pins(s: Sizes, *at: Solids) -> Solids:
+    """Shapes of a cylinder's own frame, laid over the first pin and over the third."""
+    a = along(s)
+    return tuple(shape for x, shapes in zip((a.pins[0], a.pins[2]), at) for shape in placed(shapes, (x, 0)))
 
 
-def parts(s: Sizes) -> dict[str, Solids]:
-    """What is seen of each part, the crank along x; what lies behind first."""
+def parts(s: Sizes) -> dict[str, tuple[Solids, tuple[Twin, ...]]]:
+    """What is seen of each part, the crank along x, what lies behind first; and, on the paper, where it is
+    seen again: on the other side a pin further along."""
     a, seat = along(s), s("crankcase.seat_height")
     face, throw, long = seat + s("cylinder.length"), s("crank.throw"), s("rod.centre_distance")
-    out = [way * throw * (1 - 2 * (i % 2)) for i, way in enumerate(a.ways)]
+    first, second = a.ways[0] * throw, a.ways[2] * throw
+    on, back = a.pins[0] - a.pins[1], a.pins[0] - a.pins[2]
+    other = (Twin(x=-1, shift=(0, on)),)
+    every = (Twin(shift=(0, back)), *other, Twin(x=-1, shift=(0, on + back)))
     return {
-        "head": on_pins(lambda i: placed(head_level(s), (0, face)), s),
-        "cylinder": on_pins(lambda i: placed(barrel(s), (0, seat)), s),
-        "piston": on_pins(lambda i: placed(piston_whole(s), (0, out[i] + long)), s),
-        "rod": on_pins(lambda i: placed(rod_side(s), (0, out[i])), s),
-        "crank": crank(s),
-        "flywheel": placed(flywheel(s), (a.flange, 0)),
-        "case": case_level(s),
+        "case": (case_level(s), ()),
+        "head": (on_pins(s, placed(head_level(s), (0, face))), every),
+        "cylinder": (on_pins(s, placed(barrel(s), (0, seat))), every),
+        "piston": (on_pins(s, *(placed(piston_whole(s), (0, out + long)) for out in (first, second))), other),
+        "rod": (on_pins(s, *(placed(rod_side(s), (0, out)) for out in (first, second))), other),
+        "crank": (crank(s), ()),
+        "flywheel": (placed(flywheel(s), (a.flange, 0)), ()),
     }
 
 
@@ -79,8 +76,14 @@ def view(s: Sizes) -> View:
         "The engine cut level through crank and cylinders, seen from above",
         placed(pulley(s), turn=turn),
         tuple(
-            Place(of, called[of][0], (called[of][1][1], -called[of][1][0]), part=placed(shapes, turn=turn))
-            for of, shapes in parts(s).items()
+            Place(
+                of,
+                called[of][0],
+                (called[of][1][1], -called[of][1][0]),
+                part=placed(shapes, turn=turn),
+                twins=twins,
+            )
+            for of, (shapes, twins) in parts(s).items()
         ),
         (
             *placed((axis(s),), turn=turn),

@@ -3,11 +3,11 @@
 from calc.core.drawing import Area, coils
 from calc.page.engine.shapes import centre, plate, turned
 from calc.page.engine.sizes import Sizes
-from calc.page.engine.view import Place, Solids, View
+from calc.page.engine.view import Place, Solid, Solids, View
 
 
-def on_its_bed(s: Sizes, bed: float) -> Solids:
-    """The spring at its fitted height, and its retainer."""
+def on_its_bed(s: Sizes, bed: float, *within: Solid) -> Solids:
+    """The spring at its fitted height, what stands in it, and its retainer."""
     wire, wide, high = s("spring.wire"), s("spring.mean_diameter"), s("spring.installed_height")
     shim, top = s("spring.shim"), bed + high
     r = (wide + wire) / 2
@@ -24,6 +24,7 @@ def on_its_bed(s: Sizes, bed: float) -> Solids:
     )
     return (
         *coils(0, bed + shim, high - shim, wire, wide, s("spring.active_turns"), s("spring.total_turns")),
+        *within,
         plate(-1.02 * r, bed, -0.45 * r, bed + max(shim, 0.02 * r), "solid"),
         plate(0.45 * r, bed, 1.02 * r, bed + max(shim, 0.02 * r), "solid"),
         Area(retainer[:7], "c"),
@@ -66,7 +67,7 @@ def stem_view(s: Sizes) -> View:
     return View(
         "stem",
         "Stem tip and spring over the spring's bed",
-        (*bed, *guide, valve, *on_its_bed(s, 0.0)),
+        (*bed, *guide, *on_its_bed(s, 0.0, valve)),
         (
             Place("head.stem_height", "Stem\nheight", (-1.65 * out, 0), (-1.65 * out, tip)),
             Place("head.stem_rise", "Rise since\nnew", (-0.5 * stem, tip)),

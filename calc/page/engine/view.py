@@ -9,6 +9,18 @@ Solids = tuple[Solid, ...]
 
 
 @dataclass(frozen=True)
+class Twin:
+    """A part seen once more: mirrored in x or y or both (-1), then shifted, m."""
+
+    x: int = 1
+    y: int = 1
+    shift: Point = (0.0, 0.0)
+
+    def at(self, p: Point) -> Point:
+        return self.x * p[0] + self.shift[0], self.y * p[1] + self.shift[1]
+
+
+@dataclass(frozen=True)
 class Place:
     """Where something is seen. `of` is the id of a size (or of what a part is made of), or the name of a view
     that shows a part larger. `words` stand beside it, a line or two of ten letters. It is a point, or what
@@ -19,6 +31,7 @@ class Place:
     at: Point
     end: Point | None = None
     part: Solids = ()
+    twins: tuple[Twin, ...] = ()
     name: str = ""  # as the sheet calls it; filled in by `calc.page.engine.views`
 
     @property

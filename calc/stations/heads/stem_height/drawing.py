@@ -1,6 +1,6 @@
 """A valve with its spring, and the stems beside each other."""
 
-from calc.core.drawing import Area, Axis, Dimension, Drawing, Line, Plot, Series, box, coils
+from calc.core.drawing import Area, Axis, Circle, Dimension, Drawing, Line, Plot, Series, box, coils
 from calc.core.kinds import COUNT
 from calc.core.result import say
 from calc.core.working import Number, constant, form
@@ -43,7 +43,7 @@ def assembly(valve: Valve, tip_to_retainer: Number) -> Drawing:
     )
 
 
-def _parts(tip: float, bearing: float, shim: float) -> tuple[Area, ...]:
+def _parts(tip: float, bearing: float, shim: float) -> tuple[Area | Circle, ...]:
     """Spring, stem, and on both sides of it head, guide, retainer and shim."""
     chamfer = 0.5 * MM
     stem = (

@@ -1,6 +1,6 @@
 """The spring between its plates, and its load over its height."""
 
-from calc.core.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, box, coils
+from calc.core.drawing import Area, Axis, Dimension, Drawing, Label, Line, Plot, Series, Shape, box, coils
 from calc.core.result import say
 from calc.core.working import Number, constant
 from calc.formulas import spring
@@ -38,7 +38,7 @@ def between_plates(i: In, loads: Loads) -> Drawing:
     )
 
 
-def _pressed(i: In, x: float, height: float, load: Number, when: str) -> tuple[Area | Line | Label, ...]:
+def _pressed(i: In, x: float, height: float, load: Number, when: str) -> tuple[Shape, ...]:
     """The spring on the axis `x`, pressed to a height between its plates."""
     wire, mean = float(i.wire), float(i.mean_diameter)
     plate, wide = 0.8 * wire, mean / 2 + 1.2 * wire
