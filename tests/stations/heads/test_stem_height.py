@@ -9,6 +9,7 @@ from scipy.optimize import LinearConstraint, linprog, milp
 from calc.core.result import Refused
 from calc.declare.calculator import evaluate
 from calc.declare.standing import Standing
+from calc.page.drawing import extent
 from calc.reference import engine
 from calc.stations.heads import VALVES
 from calc.stations.heads.stem_height import stem_height
@@ -356,10 +357,10 @@ def test_drawing_stands_at_the_heights_of_the_valve_that_needs_most():
     assert drawing.title == "Valve 2 exhaust: stem height and spring"
     stem = max(
         (s for s in drawing.shapes if getattr(s, "hatch", None) == ""),
-        key=lambda s: max(y for _, y in s.points),
+        key=lambda s: max(y for _, y in extent(s)),
     )
     assert max(y for _, y in stem.points) == pytest.approx(45.6 * MM)
-    wires = [y for s in drawing.shapes if getattr(s, "hatch", None) == "c" for _, y in s.points]
+    wires = [y for s in drawing.shapes if getattr(s, "hatch", None) == "c" for _, y in extent(s)]
     assert max(wires) == pytest.approx(37.1 * MM) and min(wires) == pytest.approx(0.6 * MM)  # on its shim
     points = next(s for s in plot.series if s.style == "points").points
     assert points[3] == (4, pytest.approx(45.6 * MM)) and len(points) == 8

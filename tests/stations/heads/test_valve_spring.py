@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 from calc.core.result import Refused
 from calc.declare.calculator import evaluate
 from calc.declare.standing import Standing
+from calc.page.drawing import extent
 from calc.reference import engine
 from calc.stations.heads import VALVES
 from calc.stations.heads import valve_spring as module
@@ -263,10 +264,14 @@ def test_a_doubt_that_reaches_the_limit_leaves_it_open():
 def test_drawing_shows_both_heights_to_scale():
     drawing, plot = valve_spring(fitted_height="36 mm", lift="8 mm").figures
     tops = sorted(
-        {round(max(y for _, y in s.points) / MM, 6) for s in drawing.shapes if getattr(s, "hatch", "") == "c"}
+        {
+            round(max(y for _, y in extent(s)) / MM, 6)
+            for s in drawing.shapes
+            if getattr(s, "hatch", "") == "c"
+        }
     )
     assert tops[-1] == pytest.approx(36.0) and any(t == pytest.approx(28.0) for t in tops)
-    lowest = min(y for s in drawing.shapes if getattr(s, "hatch", "") == "c" for _, y in s.points)
+    lowest = min(y for s in drawing.shapes if getattr(s, "hatch", "") == "c" for _, y in extent(s))
     assert lowest == pytest.approx(0.0, abs=1e-12)
     marks = {words: (x, y) for x, y, words in plot.marks}
     assert marks["shut"][0] == pytest.approx(36 * MM) and marks["coil bind"][0] == pytest.approx(26 * MM)
