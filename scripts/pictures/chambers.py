@@ -40,8 +40,7 @@ def chamber_filled(sheet: Sheet) -> Drawing:
         )
 
     return sketch(
-        "The hole in the plate at the highest place, so that the last bubble leaves; eye level with the"
-        " curve",
+        "Hole at the highest place, eye level with the liquid's curve",
         "A chamber under its plate, and a burette, each twice. Right: the head is tilted a little so that"
         " the plate's hole lies highest, and no bubble is left. Wrong: the hole lies low, and a bubble"
         " stays under the plate. Right: the eye is level with the bottom of the liquid's curve. Wrong: the"
@@ -118,8 +117,7 @@ def guide_boss(sheet: Sheet) -> Drawing:
 
     boat = Area(((-64, 41), (-40, 34), (-16, 6), (-10, 0), (10, 0), (18, 6), (52, 34), (72, 41)), "a")
     return sketch(
-        "Round the guide boss off along the flow, and leave its length: it holds the guide and carries heat"
-        " away",
+        "Round the boss off along the flow, and leave its length",
         "A guide boss in the roof of a port, seen from the side, flow from the left, twice. Right: it runs"
         " out to both sides like the nose and tail of a boat and keeps its length. Wrong: boss and guide"
         " are cut off at the roof, and the stem is held by what is left.",
@@ -144,7 +142,7 @@ def sealing_step(sheet: Sheet) -> Drawing:
         )
 
     return sketch(
-        "A cut takes from the sealing step alone: the cylinder must bear on it all round, and on no fin",
+        "After the cut the cylinder bears on the step, and on no fin",
         "The rim of a chamber on its cylinder, cut, twice. Right: the cylinder's face bears on the sealing"
         " step, and the fins of head and cylinder stand clear of each other. Wrong: after the cut a fin of"
         " the head touches the cylinder, and the step no longer seals.",
@@ -175,8 +173,7 @@ def leak_ways(sheet: Sheet) -> Drawing:
         )
 
     return sketch(
-        "Vacuum in the port draws the valve shut; air in the port pushes it open, so its own spring must"
-        " hold it",
+        "Vacuum draws the valve shut, air pushes it open",
         "A valve on its seat, chamber above and port below, twice. Left: a cup on the port draws air out, and"
         " the valve is drawn onto its seat. Right: air is let into the port, and the valve is pushed off its"
         " seat unless its own spring is fitted.",

@@ -27,7 +27,7 @@ from scripts.pictures.sheet import Sheet, practice
 def guide_places(sheet: Sheet) -> Drawing:
     """Three heights, in the rocker's direction and across it; a guide wears oval and bell-mouthed."""
     return sketch(
-        "A guide wears wide at its ends, and oval in the rocker's direction: read ends and middle, both ways",
+        "A guide wears wide at its ends, and oval in the rocker's direction",
         say(
             "Left, a worn guide cut along its axis, wider at both ends than in the middle, with readings"
             " {end} from each end and in the middle. Right, its bore from above, worn oval: A in the"
@@ -81,8 +81,7 @@ def guide_drilled(sheet: Sheet) -> Drawing:
     nose = ((-17, -70), (-12, -70), (-12, -8), (12, -8), (12, -70), (17, -70))
     drift = Area((*nose, (17, -104), (-17, -104)), "c")
     return sketch(
-        "The old guide is drilled out from the port to a thin shell, and the shell pushed out towards its"
-        " collar",
+        "Drill from the port to a thin shell; push that out towards its collar",
         "A guide in the head, cut, port below, collar above, twice. First: a drill comes from the port and"
         " leaves a thin shell. Then: the warm head, and a stepped drift that pushes the shell up, towards the"
         " collar. Pushed down it would be held by the collar, and its crusted end would score the hole.",
@@ -106,7 +105,7 @@ def guide_pressed(sheet: Sheet) -> Drawing:
         centre((0, -40), (0, 116)),
     )
     return sketch(
-        "Start the guide by hand, square, on a drift that fits its bore: what starts crooked stays crooked",
+        "Start the guide by hand: what starts crooked stays crooked",
         "A guide that starts into its hole in the head, cut, twice. Right: it stands in line with the hole,"
         " on a drift that fits its bore. Wrong: it leans in the mouth of the hole, and would plough its"
         " wall.",
@@ -130,7 +129,7 @@ def reamer_turned(sheet: Sheet) -> Drawing:
         )
 
     return sketch(
-        "A reamer turns the way that cuts, on the way in and on the way out: turned back, it scores the bore",
+        "Turn a reamer the way that cuts, on the way out as well",
         "A reamer in a guide, three times. Right, on the way in: turned the way that cuts. Right, on the way"
         " out: drawn out while it is turned the same way. Wrong: turned back on the way out.",
         placed((reamer(True), turning((0, 70), 24, 335, 205)), 54, 118),

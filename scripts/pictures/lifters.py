@@ -44,7 +44,7 @@ def lifter_oil_hole(sheet: Sheet) -> Drawing:
         )  # fmt: skip
 
     return sketch(
-        "The oil hole meets the gallery while the valve is shut, and stays inside the bore at full lift",
+        "The hole meets the gallery while the valve is shut, and never leaves the bore",
         "A lifter in its bore in the case, three times; the gallery comes from the left. Right, on the base"
         " circle: the groove with its oil hole stands at the gallery. Right, at full lift: the groove has"
         " passed the gallery and is still inside the bore. Wrong, at full lift: the groove has come out of"
@@ -82,7 +82,7 @@ def ring_in_groove(sheet: Sheet) -> Drawing:
 
     cup = rect(-60, -40, 4, -6, "c")
     return sketch(
-        "The snap ring lies in the groove to its bottom, sharp side outwards, against square corners",
+        "Ring to the bottom of its groove, sharp side outwards",
         "The upper edge of a lifter's wall with its groove, cut and enlarged, twice. Right: the groove has"
         " square corners, the ring reaches its bottom, and its sharp side faces outwards. Wrong: the groove's"
         " bottom is round, the ring does not reach it, and its rounded side faces outwards: it climbs out.",

@@ -35,7 +35,7 @@ def bore_gauge_rocked(sheet: Sheet) -> Drawing:
         return (*placed(walls, x), *placed(bore_gauge(longer, 100, reading), x, low, degrees))
 
     return sketch(
-        "Rock the gauge about its head and watch the needle turn back: the smallest reading is the bore",
+        "Rock the gauge: where the needle turns back, the smallest reading is the bore",
         "A bore gauge in a bore, three times. Wrong: leaning to the left and leaning to the right, its feet"
         " reach slantwise from wall to wall, and it reads too large. Right: upright between the two, where"
         " the needle turns back, it reads smallest, and that is the size of the bore.",
@@ -67,7 +67,7 @@ def _levels(heights: tuple[float, ...], half: float) -> Shapes:
 def bore_places(sheet: Sheet) -> Drawing:
     """Three heights, two directions: what every bore is read at."""
     return sketch(
-        "Where a bore is read: at three heights, in two directions square to each other",
+        "Where a bore is read: three heights, two directions square to each other",
         "Left, a bore cut along its axis, with three readings across it: near the upper end, in the middle"
         " and near the lower end, each clear of the edges. Right, the same bore from above, with two"
         " directions at right angles: along the load, A, and across it, B. Six readings in all.",
@@ -123,8 +123,7 @@ def journal_places(sheet: Sheet) -> Drawing:
         return (*arrow((x, 58), (x, 37)), *arrow((x, -58), (x, -37)), *numbered(x, 70, n))
 
     return sketch(
-        "Where a journal is read: near both ends and in the middle, clear of fillet and oil hole, in two"
-        " directions",
+        "Where a journal is read: clear of fillet and oil hole, in two directions",
         "Left, a crank pin between its cheeks. Three readings stand on its plain part: near each end and in"
         " the middle. Crosses mark the fillet and the oil hole, where nothing is read. Right, the pin from"
         " its end, with two directions: A in line with the throw, B across it.",
@@ -180,7 +179,7 @@ def micrometer_square(sheet: Sheet) -> Drawing:
     body = (rect(-26, -44, 26, 44), centre((0, -52), (0, 52)))
     round_ = (disc((0, 0), 34), centre((-42, 0), (42, 0)), centre((0, -42), (0, 42)))
     return sketch(
-        "Move the micrometer until it is square: across, the largest reading; along the axis, the smallest",
+        "Seek the largest reading across, and the smallest along the axis",
         "Four pairs of a micrometer's faces on a round part. Seen from the part's end, wrong: off the middle"
         " they read too small; right: through the middle, where the reading is largest. Seen from the side,"
         " wrong: leaning they read too large; right: square to the axis, where the reading is smallest.",

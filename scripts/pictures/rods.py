@@ -67,7 +67,7 @@ def rod_directions(sheet: Sheet) -> Drawing:
         placed((rect(-12, -10, 12, 10), rect(-42, -4, 42, 4), centre((-54, 0), (54, 0))), 0, 0, 16),
     )
     return sketch(
-        "The three ways a rod is out of line; bend and twist are read over a length of arbor",
+        "Three ways for a rod to be out of line",
         "Three rods. Bend: seen from the side, the small-end arbor leans against the big-end mandrel. Twist:"
         " seen from above, along the rod, the arbor crosses the mandrel at an angle. Offset: both bores are"
         " parallel, but the small end stands to one side along the crank.",
@@ -108,8 +108,7 @@ def big_end_places(sheet: Sheet) -> Drawing:
         return numbered(40 * math.cos(a), 40 * math.sin(a), n)
 
     return sketch(
-        "Three directions in a big end, none of them at the joint: its edges are broken, and the gauge"
-        " drops in",
+        "Three directions, none at the joint: there the gauge drops in",
         "A big end from the front, cap below, bolted up. Readings run along the rod, A, and 60° to the right"
         " and to the left of that, B and C. A cross marks the joint between rod and cap, left and right: no"
         " place to read.",
@@ -160,7 +159,7 @@ def rod_marks(sheet: Sheet) -> Drawing:
         return (*front, *words(54, 2, "3", anchor="middle"), *words(cap, -11.5, "3", anchor="middle"))
 
     return sketch(
-        "A cap fits one rod, one way round: both numbers stand on the same side of the joint",
+        "A cap fits one way round: both numbers on the same side",
         "Two rods with their caps, numbered at the joint. Right: the number on the rod and that on the cap"
         " stand on the same side. Wrong: the cap was turned round, and its number stands on the other side.",
         placed(marked(54), 88, 96),
@@ -197,7 +196,7 @@ def big_end_cut(sheet: Sheet) -> Drawing:
 
     slices = [rect(side * bore, -cut, side * (bore + 36), cut, "c") for side in (-1, 1)]
     return sketch(
-        "Cut faces bring the halves closer: metal for the hone along the rod, none at the joint",
+        "Cut faces leave metal for the hone along the rod, none at the joint",
         "A big end before and after its faces are cut. Before: a slice is marked at the joint of rod and"
         " cap. After: the halves have come closer, and a dashed circle shows the round that is honed."
         " Between it and the halves lies metal, most along the rod, above and below, and none at the joint,"
@@ -256,8 +255,7 @@ def shell_crush(sheet: Sheet) -> Drawing:
         )
 
     return sketch(
-        "A shell that is pressed home stands proud of the joint: that is its crush, and nothing else holds"
-        " it",
+        "A shell pressed home stands proud of the joint: that is its crush",
         say(
             "A half shell in its cap, twice. Right: both its ends stand above the joint, each half by about"
             " {low} to {high} as a rule. Wrong: the ends were filed level with the joint, nothing presses"
@@ -292,8 +290,7 @@ def strip_crushed(sheet: Sheet) -> Drawing:
         )
 
     return sketch(
-        "Lay the strip along the journal, a quarter turn from the joint, and read it where it was crushed"
-        " widest",
+        "A quarter turn from the joint, and read where it is widest",
         "Above: a journal from above with the crushed strip along it, and beside it the packet's card of"
         " widths; arrows mark the strip's widest place, where the clearance is smallest. Below, the bearing"
         " from its end, twice. Right: the strip lies a quarter turn from the joint. Wrong: it lies at the"
@@ -330,7 +327,7 @@ def rod_hung(sheet: Sheet) -> Drawing:
         )
 
     return sketch(
-        "Weigh one end at a time: it stands on the balance, the other end hangs level at its bore's centre",
+        "One end on the balance, the other hung level at its bore's centre",
         "A rod with its big end on a balance and its small end on a hanger, twice. Right: the rod lies"
         " level, each end carried at the centre of its bore. Wrong: the hanger is too high, the rod slopes,"
         " and weight moves from one end to the other.",

@@ -43,7 +43,7 @@ def ring_on_floor(sheet: Sheet) -> Drawing:
         return (rect(-10, 0.5, end, 2.5, "solid"), *arrow((-8, 12), (16, 12)))
 
     return sketch(
-        "A ring lies on its floor all round: try the thinnest feeler under it, from the port",
+        "The thinnest feeler, from the port: a ring on its floor lets it in nowhere",
         "A seat ring in its pocket, cut, twice. Right: it lies flat on the floor, and the feeler stops at its"
         " inner edge. Wrong: it stands crooked, and on one side the feeler goes under it.",
         placed((pocket, ring(48), axis, feeler(33)), 90, 104),
@@ -66,8 +66,7 @@ def ring_lead(sheet: Sheet) -> Drawing:
         return Area(((-30, up), (-30, up + 74), (46, up + 74), *corner), "b")
 
     return sketch(
-        "The lead on the ring is larger than the radius in the pocket's corner, or the ring cannot reach"
-        " its floor",
+        "A ring reaches its floor only if its lead is larger than the corner's radius",
         "The corner of a pocket with the ring in it, enlarged, twice. Right: the ring's lead is larger than"
         " the radius in the corner, and the ring lies on the floor. Wrong: the lead is smaller, its edge"
         " rides on the radius, and a gap stays under the ring.",
@@ -103,7 +102,7 @@ def pilot_leans(sheet: Sheet) -> Drawing:
     straight = both_sides((9, 0), (22, 0), (22, 100), (9, 100))
     worn = both_sides((15, 0), (10, 40), (10, 60), (15, 100), (24, 100), (24, 0))
     return sketch(
-        "The pilot stands in the guide, and the seat follows it: a worn guide gives a seat that leans",
+        "The seat follows the pilot, and the pilot the guide",
         "A pilot in its guide with the seat above it, twice. Right: a straight guide holds the pilot in its"
         " axis, and the seat is cut square. Wrong: in a guide that is wide at its ends the pilot leans, and"
         " the seat is cut leaning with it.",
@@ -144,7 +143,7 @@ def seat_angles(sheet: Sheet) -> Drawing:
         return (line(a, b, style="band"), *note(x - 40, y + 26, (x, y), "")[1:], *numbered(x - 46, y + 30, n))
 
     return sketch(
-        "Three cuts round one pilot; their angles count from the plane square to the stem",
+        "Angles count from the plane square to the stem",
         say(
             "A seat ring cut on the right of its axis, with the pilot in the guide on the left. From the"
             " throat upwards: the steep throat cut, {throat}; the seat, {seat}; the flat upper cut,"
@@ -198,7 +197,7 @@ def blue_bands(sheet: Sheet) -> Drawing:
         return placed((disc((0, 0), edge), blue, disc((0, 0), face), disc((0, 0), 5)), x, y)
 
     return sketch(
-        "What the blue says: one unbroken band of even width, with valve face showing on both sides of it",
+        "What the blue says: one unbroken, even band, bare face on both sides",
         "Six valve faces seen from below, each with a band of blue. Right: unbroken, even, with bare face"
         " inside and outside of it. Wrong: broken, it leaks. Wrong: too wide. Wrong: out at the valve's"
         " edge, which the upper cut cures. Wrong: in near the stem, which the throat cut cures. Wrong:"
@@ -222,8 +221,7 @@ def blue_bands(sheet: Sheet) -> Drawing:
 def seat_runout(sheet: Sheet) -> Drawing:
     """The gauge turns on the pilot, its finger runs round the seat."""
     return sketch(
-        "Runout: the gauge turns once on the pilot, its finger on the seat; count from the lowest to the"
-        " highest reading",
+        "Turn it once; the full reading is from the lowest to the highest",
         "A runout gauge stands on the pilot in the guide, cut. Its finger lies on the seat; an arrow shows it"
         " turned once round the pilot. Beside it a dial with two needles: the full reading is the whole way"
         " between them.",
@@ -268,7 +266,7 @@ def pocket_walls(sheet: Sheet) -> Drawing:
 
     intake, exhaust = (-40.0, 0.0), (44.0, 0.0)
     return sketch(
-        "Before a pocket is bored larger: find the thinnest wall that would be left, and measure it",
+        "Where the metal is thinnest: measure it before a pocket is bored larger",
         say(
             "A combustion chamber seen from the cylinder: two seat pockets side by side, the plug hole"
             " below them, studs round the outside. Numbers mark the thin walls: 1 between the pockets, 2"
@@ -322,7 +320,7 @@ def pencil_lines(sheet: Sheet) -> Drawing:
         return placed((disc((0, 0), 62), disc((0, 0), 34), band, lines))
 
     return sketch(
-        "Pencil lines across the seat, valve in, pressed and turned a quarter: every line must be broken",
+        "Press the valve, turn it a quarter: every pencil line must be broken",
         "A seat from above with pencil lines across it all round, twice. Right: each line is rubbed away"
         " where the band lies. Wrong: two lines beside each other are whole, the valve does not touch there.",
         placed(seat((True,) * 12), 88, 128),

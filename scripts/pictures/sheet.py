@@ -18,7 +18,7 @@ class Sheet:
 
     def __init__(self, engine: Engine):
         self.engine = engine
-        self.name = f"{engine.name}, an invented engine" if engine.invented else engine.name
+        self.name = f"{engine.name} (invented)" if engine.invented else engine.name
         self.shown: list[str] = []
 
     def mm(self, id: str, otherwise: float, what: str = "nominal") -> float:

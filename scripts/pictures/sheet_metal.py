@@ -45,7 +45,7 @@ def rivet_nut(sheet: Sheet) -> Drawing:
         return both_sides((hole, 0), (78, 0), (78, -10), (hole, -10))
 
     return sketch(
-        "A rivet nut holds by its upset: tight against the sheet, in a hole that its body just enters",
+        "The upset holds: tight on the sheet, in a hole that the body fills",
         "A rivet nut in sheet metal, cut, twice. Right: the body fills the hole, and the upset below bears"
         " tight on the sheet all round. Wrong: the hole is too large, the upset stands off the sheet, and"
         " the nut turns with the screw.",
@@ -104,8 +104,7 @@ def fins_measured(sheet: Sheet) -> Drawing:
         return (*arrow((a[0] - 18, a[1]), (a[0] - 4, a[1])), *arrow((b[0] + 18, b[1]), (b[0] + 4, b[1])))
 
     return sketch(
-        "Cast fins taper: read thickness and gap half way up, length from root to tip; baffles lie close to"
-        " the tips",
+        "Cast fins taper: read thickness and gap half way up",
         "Four fins of a casting, cut. Arrows mark 1 the thickness of a fin half way up, 2 the gap between two"
         " fins half way up, 3 the length from root to tip. A baffle lies above the tips, close to them.",
         placed(

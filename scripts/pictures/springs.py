@@ -55,7 +55,7 @@ def spring_square(sheet: Sheet) -> Drawing:
         )
 
     return sketch(
-        "Stand the spring beside a square and turn it: the gap at its top is how far it leans",
+        "Turn the spring beside a square: the gap at its top is its lean",
         say(
             "A spring on a plate beside a square, twice. Right: as it is turned, it touches the square from"
             " foot to top. Wrong: its top stands off by a gap; {most} at most is common practice.",
@@ -105,8 +105,7 @@ def spring_height(sheet: Sheet) -> Drawing:
     high = sheet.mm("spring.installed_height", 36.5) * unit
     stem = rect(-4.5, -26, 4.5, high + 26)
     return sketch(
-        "The fitted height: from what the spring stands on to where it bears, valve on its seat, no spring"
-        " in",
+        "Fitted height: from what the spring stands on to where it bears",
         "A stem with retainer and keepers over the spring's bed, without a spring, twice. Left: the"
         " retainer is pulled up, and the height is read from the bare bed to the retainer's underside."
         " Right: shims lie on the bed, and the height is read again, from the top of the shims.",
@@ -139,7 +138,7 @@ def full_lift_room(sheet: Sheet) -> Drawing:
     """Coil on coil, retainer on seal: what must not touch at full lift."""
     room = say("{least} left or more", least=practice("1 mm"))
     return sketch(
-        "At full lift two things can collide: coil on coil, and retainer on seal or guide",
+        "At full lift, coil may meet coil and retainer may meet seal",
         say(
             "A spring pressed to full lift, and a retainer above its guide. Left: the gaps between the"
             " coils, which together are the room left. Right: the gap between the retainer's underside and"
@@ -215,7 +214,7 @@ def valve_rolled(sheet: Sheet) -> Drawing:
         "",
     )  # fmt: skip
     return sketch(
-        "Roll the stem on two V-blocks, against a stop: dial in its middle, then on the slanting face",
+        "Roll the stem on two V-blocks, its tip against a stop",
         "A valve lies with its stem on two V-blocks, its tip against a stop, and is turned by hand. A dial"
         " gauge stands on the middle of the stem, marked 1; then on the face of the head, square to it,"
         " marked 2.",

@@ -57,7 +57,7 @@ def insert_seated(sheet: Sheet) -> Drawing:
         return (*_hole(half, 90, pitch, 54), face, *turns, *bar, centre((0, -112), (0, 24)))
 
     return sketch(
-        "The first turn of a wire insert lies a quarter to one pitch under the face, and its tang is out",
+        "First turn a quarter to one pitch under the face, tang out",
         "Three tapped holes with a wire insert, cut. Right: the top turn lies a little under the face, and"
         " the tang at the foot was broken off and taken out. Wrong: the top turn stands above the face."
         " Wrong: the tang still lies across the hole, where the stud would meet it.",
@@ -87,7 +87,7 @@ def insert_pulled(sheet: Sheet) -> Drawing:
         )
 
     return sketch(
-        "The pull test needs a spacer wider than the insert, so that what is loose can come up",
+        "A spacer wider than the insert, so that what is loose can come up",
         "A stud in an insert, pulled by its nut over a spacer, cut, twice. Right: the spacer stands on the"
         " case outside of the insert, and an arrow shows the metal free to rise. Wrong: the spacer stands"
         " on the insert itself and holds it down, so the test shows nothing.",
@@ -123,8 +123,7 @@ def three_wires(sheet: Sheet) -> Drawing:
         )
 
     return sketch(
-        "Two wires in neighbouring grooves, one opposite; they must touch the flanks and stand above the"
-        " thread",
+        "Two wires in neighbouring grooves, one opposite, on the flanks",
         "A bolt's thread between a micrometer's faces, with three wires, twice. Right: two wires lie in"
         " neighbouring grooves on one side, one opposite between them; each touches both flanks half way up"
         " and stands above the crests. Wrong: the wires are too thin, sink to the root, and the micrometer"
@@ -140,7 +139,7 @@ def full_turns(sheet: Sheet) -> Drawing:
     """What counts of a stud in its hole: full turns of both."""
     counted = 54.0
     return sketch(
-        "Only full turns of both threads count: no chamfer, no run-out, no end of the bolt",
+        "Full turns count: no chamfer, no run-out, no end of the bolt",
         "A stud in a tapped hole, cut. A dimension line marks the length in which stud and hole both have"
         " full turns. Above it the countersink of the hole, below it the chamfered end of the stud and the"
         " run-out of the tap are left out.",
@@ -182,7 +181,7 @@ def torque_oil(sheet: Sheet) -> Drawing:
         )
 
     return sketch(
-        "Oil the thread and the face under the nut: almost half of the rubbing is at the face",
+        "Oil thread and face: almost half of the rubbing is at the face",
         "A nut on its stud, cut. Thick lines mark two places for oil: 1 the thread, 2 the face of the nut"
         " on its washer.",
         placed(
@@ -210,8 +209,7 @@ def torque_order(sheet: Sheet) -> Drawing:
     order = ((150, 52), (210, 128), (210, 52), (150, 128), (60, 52), (300, 128), (300, 52), (60, 128))
     full = sheet.tell("torque.head_nut", "nominal", "3  all, {size}") or ("3  all",)
     return sketch(
-        "From the middle outwards and crosswise, in rounds; this order is invented, the maker's goes before"
-        " it",
+        "Crosswise from the middle; an invented order, the maker's goes before it",
         "A head for two cylinders with eight nuts, numbered in the order in which they are tightened: the"
         " four in the middle first, crosswise, then the outer four, crosswise. Rounds: first a third of the"
         " torque, then two thirds, then all of it, and once more round.",
@@ -251,7 +249,7 @@ def drill_square(sheet: Sheet) -> Drawing:
         )
 
     return sketch(
-        "The tap follows the drill, and the stud the tap: a hole that leans bends its stud",
+        "The tap follows the drill, and the stud the tap",
         "A stud in its hole beside a square, twice. Right: it stands along the square from foot to top."
         " Wrong: the hole was drilled leaning, and the stud stands off more and more towards its top.",
         placed(stud(0), 88, 108),

@@ -48,8 +48,7 @@ def valve_rocked(sheet: Sheet) -> Drawing:
         )
     ]
     return sketch(
-        "Rocking a valve: tip out as far as is told, the dial on the edge of the head, in the rocker's"
-        " direction",
+        "The tip out as far as is told, the dial on the edge of the head",
         "A valve lies in its guide, drawn out until its tip stands a little out of the guide's other end. A"
         " dial gauge touches the edge of the valve's head, square to the stem. Arrows show the valve pushed"
         " to and fro. Dimension lines show the guide's length, the way from the guide's end to the dial,"
@@ -88,7 +87,7 @@ def valve_margin(sheet: Sheet) -> Drawing:
         return sheet.dimension("head.valve_margin_intake", (x, foot), (x, top), -10, what=what)
 
     return sketch(
-        "The margin is the straight edge above the slanting face: too thin, it glows and burns",
+        "The margin is the straight edge above the slanting face",
         "The edge of a valve's head, cut, three times. Right: a thick straight edge above the slanting"
         " face. At the limit: nothing more may be ground off. Wrong: no straight edge is left, face and top"
         " meet in a knife edge, and it takes a new valve.",
@@ -140,7 +139,7 @@ def stem_height(sheet: Sheet) -> Drawing:
         )
 
     return sketch(
-        "A stem's height counts from the spring's bed in the head to the tip: bare metal, no washer, no shim",
+        "Stem height: from the bare bed of the spring to the tip",
         "A stem in its guide, twice. Left, right: the depth gauge lies on the tip and its rod stands on the"
         " bare bed of the spring. Right, wrong: the rod stands on a shim that was left on the bed, and the"
         " height reads too small by the shim.",
