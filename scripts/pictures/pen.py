@@ -83,10 +83,14 @@ def words(x: float, y: float, *lines: Words, anchor: str = "start") -> Shapes:
 
 def note(x: float, y: float, target: Point, *lines: Words, anchor: str = "start") -> Shapes:
     """Words with a leader to what they are about, which ends in a dot there."""
-    if anchor == "middle":
+    long = max(
+        length_of(line.text() if isinstance(line, Number) else as_text(line).plain()) for line in lines
+    )
+    left = x - {"start": 0.0, "middle": long / 2, "end": long}[anchor]
+    if left - 3 <= target[0] <= left + long + 3:
         end = (x, y + 12) if target[1] > y else (x, y - LINE * (len(lines) - 1) - 4)
     else:
-        end = (x - 3 if anchor == "start" else x + 3, y + 4)
+        end = (left - 3 if target[0] < left else left + long + 3, y + 4)
     return (*words(x, y, *lines, anchor=anchor), Line((end, target), "thin"), dot(target))
 
 
