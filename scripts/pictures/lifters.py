@@ -3,7 +3,22 @@
 from __future__ import annotations
 
 from calc.core.drawing import Area, Drawing
-from scripts.pictures.pen import Shapes, arrow, bow, centre, disc, placed, rect, right, sketch, words, wrong
+from scripts.pictures.pen import (
+    Shapes,
+    arrow,
+    bow,
+    centre,
+    circle,
+    disc,
+    dot,
+    line,
+    placed,
+    rect,
+    right,
+    sketch,
+    words,
+    wrong,
+)
 from scripts.pictures.sheet import Sheet
 
 
@@ -92,4 +107,30 @@ def ring_in_groove(sheet: Sheet) -> Drawing:
         right(8, 34, "to the bottom,", "sharp side out"),
         placed((wall(False), cup, ring(-8, False)), 276, 122),
         wrong(186, 34, "round bottom,", "rounded side out"),
+    )
+
+
+def lifter_foot(sheet: Sheet) -> Drawing:
+    """A foot that is a little domed and has turned, one that is hollow and has stood still."""
+
+    def side(crown: float) -> Area:
+        """The foot of a lifter from the side, its middle out by that, or in where it is negative."""
+        across = [(x, -30 - crown * (1 - (x / 44) ** 2)) for x in range(-44, 45, 11)]
+        return Area(((-36, 46), (-36, -22), (-44, -22), *across, (44, -22), (36, -22), (36, 46)), "")
+
+    edge = line((-58, 0), (58, 0), style="thin")
+    rings = tuple(circle((0, 0), r, "thin") for r in (8, 16, 24, 32))
+    stripes = tuple(line((-30, y), (30, y), style="thin") for y in (-14, -7, 0, 7, 14))
+    return sketch(
+        "A good foot is a little domed, without pits, and its marks go round: it has turned",
+        "The foot of a lifter on a straight edge and from below, twice. Right: domed, it touches the"
+        " straight edge in its middle, and its marks are circles. Wrong: hollow, it touches at its rim, and"
+        " its marks are straight stripes in one place, for it has stood still, with pits.",
+        placed((side(9), placed(edge, 0, -39)), 88, 186),
+        placed((disc((0, 0), 44), rings), 88, 88),
+        right(12, 26, "domed,", "it has turned"),
+        placed((side(-9), placed(edge, 0, -30)), 268, 186),
+        placed((disc((0, 0), 44), stripes, dot((14, 18), 3), dot((-20, 10), 2.5), dot((4, -22), 3)), 268, 88),
+        wrong(190, 26, "hollow, pitted,", "it stood still"),
+        scale="dome exaggerated",
     )

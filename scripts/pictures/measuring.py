@@ -5,7 +5,9 @@ from __future__ import annotations
 import math
 
 from calc.core.drawing import Area, Drawing
+from calc.core.result import say
 from scripts.pictures.pen import (
+    LINE,
     Shapes,
     arrow,
     bow,
@@ -191,4 +193,50 @@ def micrometer_square(sheet: Sheet) -> Drawing:
         wrong(22, 32, "leaning,", "too large"),
         placed((body, jaws(52)), 270, 100),
         right(206, 32, "square to it,", "the smallest"),
+    )
+
+
+def made_and_worn(sheet: Sheet) -> Drawing:
+    """The limits of a journal on one scale: as made, and how far it may wear."""
+    numbers = [sheet.show("crank.main_journal", what) for what in ("wear", "low", "high")]
+    worn, low, high = (
+        float(n) if n is not None else usual for n, usual in zip(numbers, (0.05496, 0.054985, 0.055))
+    )
+    unit = 184 / (high - worn)
+    places = [104 + (size - worn) * unit for size in (worn, low, high)]
+    zones = (
+        (12, places[0], "a", ("must go",)),
+        (places[0], places[1], "", ("worn,", "may run on")),
+        (places[1], places[2], "c", ("as made",)),
+        (places[2], 348, "a", ("too large",)),
+    )
+    return sketch(
+        "A journal's limits on one scale: machine to those as made, never to the wear limit",
+        say(
+            "A scale of a journal's size, small to the left, with four zones. Under the wear limit, {wear}:"
+            " it must go. Between the wear limit and the lower limit as made, {low}: worn, it may run on."
+            " Between that and the upper limit, {high}: as made. Above: too large, it can still be ground."
+            " An arrow shows that it wears to the left.",
+            **{name: n or "-" for name, n in zip(("wear", "low", "high"), numbers)},
+        ),
+        (
+            (
+                rect(left, 50, end, 74, hatch),
+                words((left + end) / 2, 80 + LINE * len(told), *told, anchor="middle"),
+            )
+            for left, end, hatch, told in zones
+        ),
+        (line((x, 40), (x, 84), style="band") for x in places),
+        (
+            words(x, 24, n, anchor=anchor)
+            for x, n, anchor in zip(
+                (places[0], places[1] + 6, places[2] - 6), numbers, ("middle", "end", "start")
+            )
+            if n is not None
+        ),
+        arrow((places[1] - 12, 62), (places[0] + 14, 62)),
+        words(places[0], 8, "wear limit", anchor="middle"),
+        words((places[1] + places[2]) / 2, 8, "limits as made", anchor="middle"),
+        scale="",
+        sizes=sheet,
     )

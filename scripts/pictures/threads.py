@@ -257,3 +257,31 @@ def drill_square(sheet: Sheet) -> Drawing:
         placed(stud(6), 268, 108),
         wrong(188, 26, "hole leans,", "stud will bend"),
     )
+
+
+def pitch_gauge(sheet: Sheet) -> Drawing:
+    """A pitch gauge that lies in the thread, and one of another pitch: the light tells."""
+
+    def teeth(pitch: float, count: int, deep: float = 16) -> list[tuple[float, float]]:
+        """Points of a row of teeth from 0 to the right."""
+        return [p for n in range(count) for p in ((pitch * n, 0.0), (pitch * (n + 0.5), deep))] + [
+            (pitch * count, 0.0)
+        ]
+
+    bolt = Area(((-4, -44), (-4, 0), *teeth(18, 7), (130, 0), (130, -44)), "a")
+
+    def gauge(pitch: float, count: int, up: float) -> Area:
+        return Area(
+            ((0, 44 + up), *((x, y + up) for x, y in teeth(pitch, count)), (pitch * count, 44 + up)), ""
+        )
+
+    return sketch(
+        "Hold the pitch gauge against the light: the right one lets none through, over its whole length",
+        "A pitch gauge on a thread, twice. Right: its teeth lie in all the grooves, and no light comes"
+        " through. Wrong: a gauge of a nearly equal pitch lies in the first groove and climbs out of the"
+        " further ones, with light under it.",
+        placed((bolt, gauge(18, 7, 1.5)), 18, 96),
+        right(10, 30, "no light", "anywhere"),
+        placed((bolt, placed(gauge(20.4, 6, 2), 0, 0, 7)), 212, 96),
+        wrong(196, 30, "light under it:", "another pitch"),
+    )

@@ -152,3 +152,25 @@ def stem_height(sheet: Sheet) -> Drawing:
         scale="height to scale",
         sizes=sheet,
     )
+
+
+def tip_ground(sheet: Sheet) -> Drawing:
+    """A tip ground flat with a broken edge, one that slopes, one that is sharp."""
+
+    left = ((-22, -74), (-22, -34), (-17, -34), (-17, -22), (-22, -22))
+
+    def tip(*top: tuple[float, float]) -> Shapes:
+        return (Area((*left, *top, *((-x, y) for x, y in reversed(left))), "a"), centre((0, -82), (0, 30)))
+
+    return sketch(
+        "A ground tip is flat, square to the stem, bright right across, its edge broken",
+        "The tips of three valve stems, cut. Right: flat and square, the edge broken with a stone. Wrong:"
+        " ground sloping, so that the rocker bears on one side. Wrong: a sharp edge is left, which cuts the"
+        " seal.",
+        placed(tip((-22, 10), (-18, 14), (18, 14), (22, 10)), 62, 118),
+        right(6, 20, "flat, edge", "broken"),
+        placed(tip((-22, 4), (-19, 7), (20, 16), (22, 13)), 180, 118),
+        wrong(126, 20, "slopes"),
+        placed(tip((-22, 14), (22, 14)), 298, 118),
+        wrong(246, 20, "sharp"),
+    )
