@@ -25,16 +25,16 @@ from calc.page.engine import (
     piston,
     plan,
     rod,
+    side,
     spring,
     valve,
 )
 from calc.page.engine.picture import picture as picture
+from calc.page.engine.rest import with_the_rest
 from calc.page.engine.sizes import Sizes
 from calc.page.engine.view import Place as Place
 from calc.page.engine.view import View as View
 from calc.reference.engine import Engine
-
-NOTE = "To scale; proportions where the sheet has no size."
 
 
 def views(engine: Engine) -> tuple[View, ...]:
@@ -58,7 +58,7 @@ class _Same:
 @lru_cache(maxsize=4)
 def _views(of: _Same) -> tuple[View, ...]:
     s = Sizes(of.engine)
-    drawn = [_known(view, s) for view in _all(s)]
+    drawn = with_the_rest([_known(view, s) for view in _all(s)], of.engine)
     kept = {view.name for view in drawn if view.sizes or not _details(view)}
     return tuple(_named(view, kept, drawn, s) for view in drawn if view.name in kept)
 
@@ -67,6 +67,7 @@ def _all(s: Sizes) -> tuple[View, ...]:
     return (
         end.view(s),
         plan.view(s),
+        side.view(s),
         head.view(s),
         valve.seat_view(s, "intake"),
         valve.seat_view(s, "exhaust"),
@@ -94,7 +95,7 @@ def _all(s: Sizes) -> tuple[View, ...]:
 
 
 def _details(view: View) -> bool:
-    return view.name not in ("end", "plan")
+    return view.name not in ("end", "plan", "side")
 
 
 def _known(view: View, s: Sizes) -> View:

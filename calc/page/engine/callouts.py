@@ -42,7 +42,8 @@ def laid_out(view: View) -> Layout:
     return _wide(view) if view.wide else _upright(view)
 
 
-def _bounds(view: View) -> tuple[float, float, float, float]:
+def bounds(view: View) -> tuple[float, float, float, float]:
+    """Left, bottom, right and top of all that is drawn, m."""
     points = [p for s in (*view.shapes, *view.over) for p in extent(s)]
     for place in view.places:
         part = [p for s in place.part for p in extent(s)]
@@ -51,8 +52,8 @@ def _bounds(view: View) -> tuple[float, float, float, float]:
     return min(xs), min(ys), max(xs), max(ys)
 
 
-def _placer(bounds, scale: float, middle: Point) -> Callable[[Point], Point]:
-    cx, cy = (bounds[0] + bounds[2]) / 2, (bounds[1] + bounds[3]) / 2
+def _placer(around, scale: float, middle: Point) -> Callable[[Point], Point]:
+    cx, cy = (around[0] + around[2]) / 2, (around[1] + around[3]) / 2
 
     def at(p: Point) -> Point:
         return round(middle[0] + (p[0] - cx) * scale, 1), round(middle[1] - (p[1] - cy) * scale, 1)
@@ -62,13 +63,13 @@ def _placer(bounds, scale: float, middle: Point) -> Callable[[Point], Point]:
 
 def _upright(view: View) -> Layout:
     """Words left and right of the drawing, half of them each."""
-    bounds = _bounds(view)
+    around = bounds(view)
     across = WIDTH - 2 * (COLUMN + GAP)
-    scale = min(across / (bounds[2] - bounds[0]), TALLEST / (bounds[3] - bounds[1]))
+    scale = min(across / (around[2] - around[0]), TALLEST / (around[3] - around[1]))
     named = [p for p in view.places if p.of]
     rows = (len(named) + 1) // 2
-    height = max((bounds[3] - bounds[1]) * scale + 2 * EDGE, rows * TOUCH)
-    at = _placer(bounds, scale, (WIDTH / 2, height / 2))
+    height = max((around[3] - around[1]) * scale + 2 * EDGE, rows * TOUCH)
+    at = _placer(around, scale, (WIDTH / 2, height / 2))
     by_x = sorted(named, key=lambda p: _middle(p, at))
     callouts = (
         *_column(by_x[: len(by_x) // 2], "left", height, at),
@@ -79,11 +80,11 @@ def _upright(view: View) -> Layout:
 
 def _wide(view: View) -> Layout:
     """Words above and below the drawing."""
-    bounds = _bounds(view)
-    scale = (WIDTH - 2 * EDGE) / (bounds[2] - bounds[0])
+    around = bounds(view)
+    scale = (WIDTH - 2 * EDGE) / (around[2] - around[0])
     named = [p for p in view.places if p.of]
-    height = (bounds[3] - bounds[1]) * scale + 2 * (TOUCH + GAP if named else EDGE)
-    at = _placer(bounds, scale, (WIDTH / 2, height / 2))
+    height = (around[3] - around[1]) * scale + 2 * (TOUCH + GAP if named else EDGE)
+    at = _placer(around, scale, (WIDTH / 2, height / 2))
     by_y = sorted(named, key=lambda p: at(p.at)[1])
     half = len(by_y) // 2
     return Layout(

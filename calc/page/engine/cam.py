@@ -3,7 +3,7 @@
 import math
 
 from calc.core.drawing import Area, Circle, Line, Points, arc
-from calc.page.engine.crank import along
+from calc.page.engine.crank import along, gear, gear_place, to_cam
 from calc.page.engine.shapes import centre, plate
 from calc.page.engine.sizes import Sizes
 from calc.page.engine.view import Place, Solids, View
@@ -21,25 +21,19 @@ def lobe(s: Sizes, turn: float = math.pi / 2) -> Points:
     return (*near, *arc(middle, nose, turn - half, turn + half, 10))
 
 
-def distance(s: Sizes) -> float:
-    """From the crank's axis down to the cam's: clear of the big ends and of the lobes."""
-    room = s("cam.base_circle") / 2 + s("cam.lobe_lift") + 0.03 * s("cylinder.bore")
-    return s("crank.throw") + 0.78 * s("rod.big_end_bore") + room
-
-
 def cam(s: Sizes) -> Solids:
-    """Along its axis: journals, lobes, the gear at the left end."""
+    """Along its axis, from the crank's middle: journals, lobes, and its gear."""
     a = along(s)
     journal, base, lift = s("cam.journal") / 2, s("cam.base_circle") / 2, s("cam.lobe_lift")
-    left, right = a.mains[-3] - 0.8 * a.main, a.mains[-1] + 0.8 * a.main
-    shapes: list = [plate(left, -0.8 * journal, right, 0.8 * journal)]
-    shapes += [plate(x - 0.8 * a.main, -journal, x + 0.8 * a.main, journal) for x in a.mains[-3:]]
+    near, far = gear_place(s)
+    shapes: list = [plate(near - 0.1 * a.main, -0.8 * journal, a.mains[-1] + 0.8 * a.main, 0.8 * journal)]
+    shapes += [plate(x - 0.9 * a.main, -journal, x + 0.9 * a.main, journal) for x in a.mains[-3:]]
     wide = 0.8 * a.pin
     for x, way in zip(a.pins, (1, -1, 1, -1)):
         low, high = (-base, base + lift) if way > 0 else (-base - lift, base)
         shapes.append(plate(x - wide, low, x + wide, high))
         shapes.append(Line(((x - wide, way * base), (x + wide, way * base)), "thin"))
-    return tuple(shapes)
+    return (*shapes, *gear(near, far, 2 / 3 * to_cam(s)))
 
 
 def view(s: Sizes) -> View:

@@ -4,7 +4,7 @@ origin."""
 import math
 
 from calc.core.drawing import Area, Circle, Line, Point, Points
-from calc.page.engine.cam import distance
+from calc.page.engine.crank import to_cam
 from calc.page.engine.cylinder import register
 from calc.page.engine.rod import big_end
 from calc.page.engine.shapes import centre, plate
@@ -19,13 +19,19 @@ def lean(s: Sizes) -> float:
 
 def room(s: Sizes) -> float:
     """What the big ends sweep, from the crank's axis."""
-    return s("crank.throw") + big_end(s) + 0.3 * s("cylinder.bore") * 0.3
+    return s("crank.throw") + big_end(s) + 0.09 * s("cylinder.bore")
+
+
+def foot(s: Sizes) -> float:
+    """The sump's lowest place, under the crank's axis: clear of the cam's gear."""
+    bore, low = s("cylinder.bore"), to_cam(s)
+    return -max(low + 0.62 * bore, 5 / 3 * low + 0.13 * bore)
 
 
 def outline(s: Sizes) -> Points:
     """The right half from outside, from the top of the parting face round to its bottom."""
     bore, seat = s("cylinder.bore"), s("crankcase.seat_height")
-    flange, top, low = 0.66 * bore, room(s) + 0.09 * bore, distance(s)
+    flange, top, low = 0.66 * bore, room(s) + 0.09 * bore, to_cam(s)
     boss = 0.3 * bore
     x = s("lifter.reach") + 0.12 * bore
     rise = x * math.tan(lean(s))
@@ -39,15 +45,15 @@ def outline(s: Sizes) -> Points:
         (x, -low + rise + boss),
         (x + 0.04 * bore, -low + rise - 0.6 * boss),
         (0.72 * seat, -low - 0.36 * bore),
-        (0.6 * seat, -low - 0.62 * bore),
-        (0, -low - 0.62 * bore),
+        (0.6 * seat, foot(s)),
+        (0, foot(s)),
     )
 
 
 def inside(s: Sizes) -> Points:
     """The room in the right half: for the crank, and below it for the cam and the oil."""
     bore, seat = s("cylinder.bore"), s("crankcase.seat_height")
-    wall, low, r = 0.085 * bore, distance(s), room(s)
+    wall, low, r = 0.085 * bore, to_cam(s), room(s)
     out = register(s)
     return (
         (0, r),
@@ -59,8 +65,8 @@ def inside(s: Sizes) -> Points:
         (0.42 * bore, -low + 0.36 * bore),
         (0.42 * bore, -low - 0.3 * bore),
         (0.6 * seat, -low - 0.36 * bore),
-        (0.6 * seat - 0.6 * wall, -low - 0.62 * bore + wall),
-        (0, -low - 0.62 * bore + wall),
+        (0.6 * seat - 0.6 * wall, foot(s) + wall),
+        (0, foot(s) + wall),
     )
 
 
@@ -70,7 +76,7 @@ def both(right: Points) -> tuple[Points, Points]:
 
 def lifter_hole(s: Sizes) -> Area:
     """The lifter's bore through the boss, right of the cam."""
-    r, low, turn = s("crankcase.lifter_bore") / 2, distance(s), lean(s)
+    r, low, turn = s("crankcase.lifter_bore") / 2, to_cam(s), lean(s)
     near, far = 0.3 * s("cylinder.bore"), s("lifter.reach") + 0.3 * s("cylinder.bore")
 
     def at(along: float, across: float) -> Point:
@@ -112,7 +118,7 @@ def stud(s: Sizes, y: float, long: float) -> Solids:
 
 def through_a_main(s: Sizes) -> Solids:
     """The case cut through a main bearing, the shaft in it."""
-    bore, seat, low = s("cylinder.bore"), s("crankcase.seat_height"), distance(s)
+    bore, seat, low = s("cylinder.bore"), s("crankcase.seat_height"), to_cam(s)
     housing, wall = s("crankcase.main_housing") / 2, s("crankcase.main_shell_wall")
     journal, cam, hole = s("crank.main_journal") / 2, s("crankcase.cam_bore") / 2, register(s)
     right, left = both(outline(s))
@@ -136,7 +142,7 @@ def through_a_main(s: Sizes) -> Solids:
 
 def view(s: Sizes) -> View:
     """Cut through a main bearing."""
-    bore, seat, low = s("cylinder.bore"), s("crankcase.seat_height"), distance(s)
+    bore, seat, low = s("cylinder.bore"), s("crankcase.seat_height"), to_cam(s)
     housing, wall, journal = (
         s("crankcase.main_housing") / 2,
         s("crankcase.main_shell_wall"),
@@ -162,7 +168,13 @@ def view(s: Sizes) -> View:
                 (-(housing - wall / 2) * 0.5, (housing - wall / 2) * 0.866),
             ),
             Place("crankcase.main_clearance", "Main\nclearance", (journal * 0.5, journal * 0.866)),
-            Place("crankcase.seat_height", "Crank to\nseat", (0, 0.74 * bore), (seat, 0.74 * bore)),
+            Place(
+                "crankcase.seat_height",
+                "Crank to\nseat",
+                (0, 0.74 * bore),
+                (seat, 0.74 * bore),
+                edges=(0.74 * bore, 0.66 * bore),
+            ),
             Place(
                 "torque.case_nut",
                 "Case nut,\ntorque",
@@ -176,7 +188,7 @@ def view(s: Sizes) -> View:
         ),
         (
             centre((-1.06 * seat, 0), (1.06 * seat, 0)),
-            centre((0, room(s) + 0.16 * bore), (0, -low - 0.68 * bore)),
+            centre((0, room(s) + 0.16 * bore), (0, foot(s) - 0.06 * bore)),
             Line(((-0.38 * bore, -low - 0.34 * bore), (0.38 * bore, -low - 0.34 * bore)), "thin"),
         ),
     )

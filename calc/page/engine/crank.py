@@ -1,5 +1,6 @@
 """The crankshaft. Its own frame: x along its axis from the middle main bearing, the flywheel to the right."""
 
+import math
 from dataclasses import dataclass
 
 from calc.core.drawing import Area, Line
@@ -41,7 +42,7 @@ def along(s: Sizes) -> Along:
         main / 2,
         pin / 2,
         web,
-        end - 0.62 * bore,
+        end - 0.7 * bore,
         last + main / 2 + 0.16 * bore,
     )
 
@@ -63,6 +64,7 @@ def crank(s: Sizes) -> Solids:
     for x in a.mains:
         shapes.append(plate(x - a.main, -journal, x + a.main, journal))
     shapes += _webs(s, a)
+    shapes += gear(*gear_place(s), to_cam(s) / 3)
     shapes += [
         Line(((m, 0.3 * journal), (p, way * throw - way * 0.3 * pin)), "hidden") for m, p, way in _oilways(a)
     ]
@@ -95,6 +97,25 @@ def _webs(s: Sizes, a: Along) -> list[Area]:
     ]
 
 
+def to_cam(s: Sizes) -> float:
+    """From the crank's axis down to the cam's: clear of the big ends and of the lobes."""
+    room = s("cam.base_circle") / 2 + s("cam.lobe_lift") + 0.03 * s("cylinder.bore")
+    return s("crank.throw") + 0.78 * s("rod.big_end_bore") + room
+
+
+def gear_place(s: Sizes) -> tuple[float, float]:
+    """Both faces of the gears that drive the cam, before the first of the three mains."""
+    a = along(s)
+    near = a.mains[-3] - a.main - 0.05 * s("cylinder.bore")
+    return near - 0.16 * s("cylinder.bore"), near
+
+
+def gear(near: float, far: float, radius: float) -> Solids:
+    """A gear seen from its side, its teeth drawn by their edges."""
+    edges = (radius * math.sin(math.radians(5 + 10 * i)) for i in range(-9, 9))
+    return (plate(near, -radius, far, radius), *(Line(((near, y), (far, y)), "thin") for y in edges))
+
+
 def axis(s: Sizes) -> Line:
     a = along(s)
     return centre((a.nose - 0.05 * s("cylinder.bore"), 0), (a.flange + 0.08 * s("cylinder.bore"), 0))
@@ -120,6 +141,7 @@ def view(s: Sizes) -> View:
                 "Journal\nlength",
                 (p[3] - a.pin, throw + 1.35 * pin),
                 (p[3] + a.pin, throw + 1.35 * pin),
+                edges=(throw + pin, throw + pin),
             ),
             Place("crank.throw", "Throw", (p[2] - 0.2 * a.pin, 0), (p[2] - 0.2 * a.pin, -throw)),
             Place(

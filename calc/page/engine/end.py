@@ -5,7 +5,8 @@ import math
 from calc.core.drawing import Area, Circle, Line, Point, placed
 from calc.page.engine import case as crankcase
 from calc.page.engine import head, lifter
-from calc.page.engine.cam import distance, lobe
+from calc.page.engine.cam import lobe
+from calc.page.engine.crank import to_cam
 from calc.page.engine.cylinder import barrel
 from calc.page.engine.piston import piston_cut
 from calc.page.engine.rod import rod
@@ -25,7 +26,7 @@ def bank(shapes: Solids, up: float) -> Solids:
 
 def from_cam(shapes: Solids, s: Sizes, up: float) -> Solids:
     """Shapes of a lifter's frame, `up` from the cam's axis, laid to the right."""
-    return placed(placed(shapes, (0, up)), (0, -distance(s)), crankcase.lean(s) - math.pi / 2)
+    return placed(placed(shapes, (0, up)), (0, -to_cam(s)), crankcase.lean(s) - math.pi / 2)
 
 
 def wrist(s: Sizes) -> float:
@@ -66,7 +67,7 @@ def crank_end(s: Sizes) -> Solids:
 
 def parts(s: Sizes) -> dict[str, tuple[Solids, tuple[Twin, ...]]]:
     """What is seen of each part on the right, what lies behind first; and where it is seen again."""
-    seat, low = s("crankcase.seat_height"), distance(s)
+    seat, low = s("crankcase.seat_height"), to_cam(s)
     face = seat + s("cylinder.length")
     return {
         "case": ((Area(crankcase.outline(s), "a"), crankcase.lifter_hole(s)), MIRRORED),
@@ -97,7 +98,7 @@ def parts(s: Sizes) -> dict[str, tuple[Solids, tuple[Twin, ...]]]:
 
 def names(s: Sizes) -> dict[str, tuple[str, Point]]:
     """What each part is called, and where."""
-    seat, bore, low = s("crankcase.seat_height"), s("cylinder.bore"), distance(s)
+    seat, bore, low = s("crankcase.seat_height"), s("cylinder.bore"), to_cam(s)
     face, out = seat + s("cylinder.length"), wrist(s)
     tube = seat + 0.5 * bore
     return {
@@ -116,7 +117,7 @@ def names(s: Sizes) -> dict[str, tuple[str, Point]]:
 
 
 def view(s: Sizes) -> View:
-    seat, bore, low = s("crankcase.seat_height"), s("cylinder.bore"), distance(s)
+    seat, bore, low = s("crankcase.seat_height"), s("cylinder.bore"), to_cam(s)
     end = seat + s("cylinder.length") + head.levels(s).cover + 0.05 * bore
     called = names(s)
     return View(
@@ -126,7 +127,7 @@ def view(s: Sizes) -> View:
         tuple(Place(of, *called[of], part=shapes, twins=twins) for of, (shapes, twins) in parts(s).items()),
         (
             centre((-end, 0), (end, 0)),
-            centre((0, room_top(s) + 0.1 * bore), (0, -low - 0.68 * bore)),
+            centre((0, room_top(s) + 0.1 * bore), (0, crankcase.foot(s) - 0.06 * bore)),
             Line(((-0.5 * seat, -low - 0.42 * bore), (0.5 * seat, -low - 0.42 * bore)), "thin"),
         ),
         wide=True,

@@ -160,10 +160,18 @@ def view(s: Sizes) -> View:
         "Head, cut through a valve, with its rocker",
         (*cover(s), *body(s, kind), *springs(s), *valve_group(s, kind), *rocker(s), *_nut(s)),
         (
-            Place("chamber.mouth", "Chamber\nmouth", (-mouth, -0.16 * bore), (mouth, -0.16 * bore)),
+            Place(
+                "chamber.mouth", "Chamber\nmouth", (-mouth, -0.16 * bore), (mouth, -0.16 * bore), edges=(0, 0)
+            ),
             Place("chamber.volume", "Chamber\nvolume", (0.35 * mouth, 0.45 * at.roof)),
             Place("chamber.step_cut", "Cut off\nthe step", (0.53 * bore, 0)),
-            Place("head.rocker_height", "Face to\nrocker shaft", (0.86 * bore, 0), (0.86 * bore, at.shaft)),
+            Place(
+                "head.rocker_height",
+                "Face to\nrocker shaft",
+                (0.86 * bore, 0),
+                (0.86 * bore, at.shaft),
+                edges=(0.62 * bore, 0.4 * bore),
+            ),
             Place("head.alloy", "Alloy", (0.5 * bore, 0.5 * at.bed)),
             Place("head.running_temperature", "Running\nheat", (-0.5 * bore, 0.2 * bore)),
             Place("torque.head_nut", "Head nut,\ntorque", (-0.6 * bore, at.bed + 0.08 * bore)),

@@ -207,7 +207,13 @@ def plunger_view(s: Sizes) -> View:
             Place("lifter.plunger_bore", "Plunger's\nbore", (-bore, 0.6 * deep), (bore, 0.6 * deep)),
             Place("lifter.plunger_clearance", "Clearance", (bore, deep + 0.6 * land)),
             Place("lifter.plunger_clearance_pressed", "Clearance,\npressed in", (-bore, deep + 0.75 * land)),
-            Place("lifter.plunger_land", "Length\nthat seals", (1.4 * unit, deep), (1.4 * unit, deep + land)),
+            Place(
+                "lifter.plunger_land",
+                "Length\nthat seals",
+                (1.4 * unit, deep),
+                (1.4 * unit, deep + land),
+                edges=(plunger, plunger),
+            ),
             Place(
                 "lifter.travel",
                 "Travel,\nstops",
@@ -251,10 +257,18 @@ def ring_view(s: Sizes) -> View:
         (Area(body, "a"), unit, plate(inner, 0, deep, ring, "b")),
         (
             Place(
-                "lifter.ring", "Ring,\nthickness", (inner - 0.3 * breadth, 0), (inner - 0.3 * breadth, ring)
+                "lifter.ring",
+                "Ring,\nthickness",
+                (inner - 0.3 * breadth, 0),
+                (inner - 0.3 * breadth, ring),
+                edges=(inner, inner),
             ),
             Place(
-                "lifter.ring_breadth", "Ring,\nbreadth", (inner, ring + 0.35 * lip), (deep, ring + 0.35 * lip)
+                "lifter.ring_breadth",
+                "Ring,\nbreadth",
+                (inner, ring + 0.35 * lip),
+                (deep, ring + 0.35 * lip),
+                edges=(ring, ring),
             ),
             Place("lifter.ring_load", "Load on\nthe ring", (inner + 0.2 * breadth, 0)),
             Place("lifter.groove", "Groove,\nacross", (deep, 0.3 * wide)),
@@ -266,7 +280,7 @@ def ring_view(s: Sizes) -> View:
             ),
             Place("lifter.groove_depth", "Groove,\ndepth", (hole, -0.35 * lip), (deep, -0.35 * lip)),
             Place("lifter.groove_wall", "Wall\nbehind it", (deep, -1.2 * lip), (r, -1.2 * lip)),
-            Place("lifter.lip", "Lip", (r + 0.25 * lip, wide), (r + 0.25 * lip, wide + lip)),
+            Place("lifter.lip", "Lip", (r + 0.25 * lip, wide), (r + 0.25 * lip, wide + lip), edges=(hole, r)),
         ),
     )
 
@@ -303,8 +317,20 @@ def way_view(s: Sizes) -> View:
             Circle((short, top), 0.08 * bore, "a"),
         ),
         (
-            Place("lifter.reach", "Cam to\npushrod", (-0.3 * bore, 0), (-0.3 * bore, reach)),
-            Place("lifter.pushrod", "Pushrod,\nlength", (-0.3 * bore, reach), (-0.3 * bore, top)),
+            Place(
+                "lifter.reach",
+                "Cam to\npushrod",
+                (-0.3 * bore, 0),
+                (-0.3 * bore, reach),
+                edges=(-0.5 * base, -0.05 * bore),
+            ),
+            Place(
+                "lifter.pushrod",
+                "Pushrod,\nlength",
+                (-0.3 * bore, reach),
+                (-0.3 * bore, top),
+                edges=(-0.05 * bore, -0.05 * bore),
+            ),
             Place("lifter.pushrod_expansion", "Pushrod,\nexpansion", (0, reach + 0.6 * long)),
             Place("lifter.running_temperature", "Pushrod,\nrunning", (0, reach + 0.35 * long)),
             Place("lifter.running_load", "Load on\nthe lifter", (0.1 * bore, base)),

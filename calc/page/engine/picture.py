@@ -112,7 +112,7 @@ def _callout(c: Callout, shown: Layout, size: Words | None) -> Html:
 
 def _pointer(c: Callout, shown: Layout) -> str:
     """The line to the place: to a dot on it, or to the arrows between which it is measured."""
-    line = path_by_steps((c.foot, c.tip), False)
+    line: str = path_by_steps((c.foot, c.tip), False)
     if c.place.end is None:
         return line + DOT
     a, b = shown.at(c.place.at), shown.at(c.place.end)
@@ -120,12 +120,30 @@ def _pointer(c: Callout, shown: Layout) -> str:
     if length < 1:
         return line + DOT
     ux, uy = (b[0] - a[0]) / length, (b[1] - a[1]) / length
+    line += _extensions(c.place, shown)
     if length < 3 * ARROW:  # too short for arrows between: point at it from outside
         out = 2.2 * ARROW
         first, last = (a[0] - out * ux, a[1] - out * uy), (b[0] + out * ux, b[1] + out * uy)
         lines = path_by_steps((first, a), False) + path_by_steps((b, last), False)
         return line + lines + _head(a, (-ux, -uy)) + _head(b, (ux, uy))
     return line + path_by_steps((a, b), False) + _head(a, (ux, uy)) + _head(b, (-ux, -uy))
+
+
+def _extensions(place: Place, shown: Layout) -> str:
+    """Thin lines from the edges of a part to where it is measured beside it, and a little beyond."""
+    if not place.edges or not place.end:
+        return ""
+    (x1, y1), (x2, y2) = place.at, place.end
+    upright = abs(x1 - x2) < abs(y1 - y2)
+    told = ""
+    for (x, y), edge in zip((place.at, place.end), place.edges):
+        near, far = shown.at((edge, y) if upright else (x, edge)), shown.at((x, y))
+        length = math.hypot(far[0] - near[0], far[1] - near[1])
+        if length > 2:
+            beyond = 3 / length
+            over = (far[0] + (far[0] - near[0]) * beyond, far[1] + (far[1] - near[1]) * beyond)
+            told += path_by_steps((near, over), False)
+    return told
 
 
 def _head(tip: Point, along: Point) -> str:

@@ -91,28 +91,43 @@ def view(s: Sizes) -> View:
     inside = plate(-r + 0.045 * bore, foot, r - 0.045 * bore, under)
     long = r - 0.05 * bore
     tube = (plate(-long, -hole, long, hole, "c"), plate(-long, -0.55 * hole, long, 0.55 * hole))
-    groove_low = grooves(s)[0][0]
     half = s("rod.small_end_length") / 2
     rod = plate(-min(half, gap * 0.95), -1.25 * hole, min(half, gap * 0.95), 1.25 * hole)
     return View(
         "piston",
         "Piston, cut along its pin",
         (inside, Area(turned(upper), "b"), *halves(lower, "b"), *tube, rod),
-        (
-            Place("piston.diameter", "Across\nthe skirt", (-r, foot - 0.08 * bore), (r, foot - 0.08 * bore)),
-            Place("piston.clearance", "Clearance\nin bore", (r, 0.4 * foot)),
-            Place("piston.height", "Height", (-r - 0.09 * bore, foot), (-r - 0.09 * bore, crown)),
-            Place(
-                "piston.compression_height", "Pin to\ncrown", (r + 0.09 * bore, 0), (r + 0.09 * bore, crown)
-            ),
-            Place("piston.pin_bore", "Pin bore", (-0.7 * r, -hole), (-0.7 * r, hole)),
-            Place("piston.pin", "Pin", (0.6 * r, -hole), (0.6 * r, hole)),
-            Place("piston.pin_clearance", "Pin\nclearance", (0.75 * r, -hole)),
-            Place("piston.pin_running_temperature", "Pin,\nrunning", (-0.45 * r, -0.78 * hole)),
-            Place("piston.mass", "Mass", (-0.3 * r, crown - 0.05 * bore)),
-            Place("rings", "Rings", (r, groove_low)),
-        ),
+        _places(s),
         (centre((0, foot - 0.12 * bore), (0, crown + 0.06 * bore)), centre((-1.06 * r, 0), (1.06 * r, 0))),
+    )
+
+
+def _places(s: Sizes) -> tuple[Place, ...]:
+    crown, r, bore = s("piston.compression_height"), s("piston.diameter") / 2, s("cylinder.bore")
+    foot, hole = crown - s("piston.height"), s("piston.pin_bore") / 2
+    return (
+        Place(
+            "piston.diameter",
+            "Across\nthe skirt",
+            (-r, foot - 0.08 * bore),
+            (r, foot - 0.08 * bore),
+            edges=(foot, foot),
+        ),
+        Place("piston.clearance", "Clearance\nin bore", (r, 0.4 * foot)),
+        Place("piston.height", "Height", (-r - 0.09 * bore, foot), (-r - 0.09 * bore, crown), edges=(-r, -r)),
+        Place(
+            "piston.compression_height",
+            "Pin to\ncrown",
+            (r + 0.09 * bore, 0),
+            (r + 0.09 * bore, crown),
+            edges=(1.06 * r, r),
+        ),
+        Place("piston.pin_bore", "Pin bore", (-0.7 * r, -hole), (-0.7 * r, hole)),
+        Place("piston.pin", "Pin", (0.6 * r, -hole), (0.6 * r, hole)),
+        Place("piston.pin_clearance", "Pin\nclearance", (0.75 * r, -hole)),
+        Place("piston.pin_running_temperature", "Pin,\nrunning", (-0.45 * r, -0.78 * hole)),
+        Place("piston.mass", "Mass", (-0.3 * r, crown - 0.05 * bore)),
+        Place("rings", "Rings", (r, grooves(s)[0][0])),
     )
 
 

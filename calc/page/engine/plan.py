@@ -45,8 +45,8 @@ def parts(s: Sizes) -> dict[str, tuple[Solids, tuple[Twin, ...]]]:
         "head": (on_pins(s, placed(head_level(s), (0, face))), every),
         "cylinder": (on_pins(s, placed(barrel(s), (0, seat))), every),
         "piston": (on_pins(s, *(placed(piston_whole(s), (0, out + long)) for out in (first, second))), other),
-        "rod": (on_pins(s, *(placed(rod_side(s), (0, out)) for out in (first, second))), other),
         "crank": (crank(s), ()),
+        "rod": (on_pins(s, *(placed(rod_side(s), (0, out)) for out in (first, second))), other),
         "flywheel": (placed(flywheel(s), (a.flange, 0)), ()),
     }
 
@@ -118,7 +118,7 @@ def case_level(s: Sizes) -> Solids:
     a, seat, bore = along(s), s("crankcase.seat_height"), s("cylinder.bore")
     out, deep, wall = register(s), spigot(s), 0.09 * bore
     housing = s("crankcase.main_housing") / 2
-    left, right = a.mains[0] - a.main - 0.1 * bore, a.mains[-1] + a.main + 0.04 * bore
+    left, right = a.mains[0] - a.main - 0.27 * bore, a.mains[-1] + a.main + 0.04 * bore
     shapes: list = [plate(left, -seat, right, seat, "")]
     for way in (1, -1):
         pins = (a.pins[0], a.pins[2]) if way > 0 else (a.pins[1], a.pins[3])

@@ -131,12 +131,30 @@ def view(s: Sizes) -> View:
         "Connecting rod, seen along the crank",
         _with_pads(s),
         (
-            Place("rod.centre_distance", "Centre to\ncentre", (right, 0), (right, top)),
+            Place(
+                "rod.centre_distance",
+                "Centre to\ncentre",
+                (right, 0),
+                (right, top),
+                edges=(1.15 * wide, 1.3 * eye),
+            ),
             Place("rod.mass", "Whole\nrod, mass", (0, 0.5 * top)),
             Place("rod.big_end_mass", "Big end,\nmass", (0.8 * wide, 0.3 * r)),
             Place("rod.small_end_mass", "Small end,\nmass", (-0.8 * eye, top + 0.3 * eye)),
-            Place("rod.pad_beyond_big_end", "Pad, from\nbig end", (left, 0), (left, -below)),
-            Place("rod.pad_beyond_small_end", "Pad, from\nsmall end", (left, top), (left, top + above)),
+            Place(
+                "rod.pad_beyond_big_end",
+                "Pad, from\nbig end",
+                (left, 0),
+                (left, -below),
+                edges=(-1.15 * wide, -0.28 * r),
+            ),
+            Place(
+                "rod.pad_beyond_small_end",
+                "Pad, from\nsmall end",
+                (left, top),
+                (left, top + above),
+                edges=(-1.3 * eye, -0.35 * eye),
+            ),
             Place("rod.pad_loss_big_end", "Ground off\nbig end", (0.1 * r, -below - 0.04 * r)),
             Place("rod.pad_loss_small_end", "Ground off\nsmall end", (0.1 * eye, top + above + 0.03 * eye)),
             Place("rod.offset", "Ends out\nof line", (0.1 * eye, top - 1.3 * eye)),
@@ -154,7 +172,7 @@ def view(s: Sizes) -> View:
 
 
 def big_end_view(s: Sizes) -> View:
-    """Left seen along the crank and cut through a bolt's axis; right seen from the side, on its journal."""
+    """Above seen along the crank, one bolt laid bare; below cut on its journal."""
     bore, wall, d = s("rod.big_end_bore") / 2, s("rod.shell_wall"), s("rod.bolt_shank")
     wide, high = shoulder(s)
     r, x = big_end(s), bolt_axis(s)
@@ -169,10 +187,8 @@ def big_end_view(s: Sizes) -> View:
             (0.3 * bore * 2, rise),
         )
     )
-    bolt = _bolt_cut(s)
-    half, gap = s("rod.width") / 2, s("crank.rod_journal_length") / 2
+    half = s("rod.width") / 2
     low = -rise - 1.9 * r  # the second view stands below the first
-    below = _on_its_journal(s, low)
     return View(
         "big-end",
         "Big end: cut through a bolt, and on its journal",
@@ -180,35 +196,53 @@ def big_end_view(s: Sizes) -> View:
             Area(body, ""),
             Area(_cap(s), ""),
             *bolts(s),
-            *bolt,
+            *_bolt_cut(s),
             Circle((0, 0), bore, "c"),
             Circle((0, 0), bore - wall, ""),
             Circle((0, 0), journal, "a"),
             Line(((bore, 0), (wide, 0)), "outline"),
             Line(((-bore, 0), (-wide, 0)), "outline"),
-            *below,
+            *_on_its_journal(s, low),
         ),
-        (
-            Place("rod.big_end_bore", "Big-end\nbore", _on(bore, 140), _on(bore, -40)),
-            Place("rod.shell_wall", "Shell\nwall", _on(bore - wall / 2, 100)),
-            Place("rod.bearing_clearance", "Bearing\nclearance", _on(journal, 60)),
-            Place("rod.cap_mass", "Cap, mass", (-0.55 * r, -0.95 * r)),
-            Place("rod.bolt_stretch", "Bolt,\nstretch", (x, high + 0.6 * d)),
-            Place("rod.bolt_shank", "Bolt,\nshank", (x - d / 2, 0.5 * high), (x + d / 2, 0.5 * high)),
-            Place(
-                "rod.bolt_shank_length", "Shank,\nlength", (wide + 0.12 * r, -high), (wide + 0.12 * r, high)
-            ),
-            Place("rod.bolt_free_thread", "Free\nthread", (x, -high + 0.3 * d)),
-            Place("torque.rod_nut", "Rod nut,\ntorque", (-x, -high - 0.5 * d)),
-            Place("rod.shell_crush", "Shells\nclosed by", (-bore, 0)),
-            Place("rod.width", "Rod\nwidth", (-half, low + 1.75 * journal), (half, low + 1.75 * journal)),
-            Place("rod.side_clearance", "Side\nclearance", ((half + gap) / 2, low - 1.1 * journal)),
-        ),
+        _big_end_places(s, low),
         (
             centre((0, -1.25 * r), (0, rise)),
             centre((-1.1 * wide, 0), (1.1 * wide, 0)),
             centre((-half - 0.4 * r, low), (half + 0.4 * r, low)),
         ),
+    )
+
+
+def _big_end_places(s: Sizes, low: float) -> tuple[Place, ...]:
+    bore, wall, d = s("rod.big_end_bore") / 2, s("rod.shell_wall"), s("rod.bolt_shank")
+    wide, high = shoulder(s)
+    r, x, journal = big_end(s), bolt_axis(s), s("crank.rod_journal") / 2
+    half, gap = s("rod.width") / 2, s("crank.rod_journal_length") / 2
+    return (
+        Place("rod.big_end_bore", "Big-end\nbore", _on(bore, 140), _on(bore, -40)),
+        Place("rod.shell_wall", "Shell\nwall", _on(bore - wall / 2, 100)),
+        Place("rod.bearing_clearance", "Bearing\nclearance", _on(journal, 60)),
+        Place("rod.cap_mass", "Cap, mass", (-0.55 * r, -0.95 * r)),
+        Place("rod.bolt_stretch", "Bolt,\nstretch", (x, high + 0.6 * d)),
+        Place("rod.bolt_shank", "Bolt,\nshank", (x - d / 2, 0.5 * high), (x + d / 2, 0.5 * high)),
+        Place(
+            "rod.bolt_shank_length",
+            "Shank,\nlength",
+            (wide + 0.12 * r, -high),
+            (wide + 0.12 * r, high),
+            edges=(wide, wide),
+        ),
+        Place("rod.bolt_free_thread", "Free\nthread", (x, -high + 0.3 * d)),
+        Place("torque.rod_nut", "Rod nut,\ntorque", (-x, -high - 0.5 * d)),
+        Place("rod.shell_crush", "Shells\nclosed by", (-bore, 0)),
+        Place(
+            "rod.width",
+            "Rod\nwidth",
+            (-half, low + 1.75 * journal),
+            (half, low + 1.75 * journal),
+            edges=(low + 1.3 * journal, low + 1.3 * journal),
+        ),
+        Place("rod.side_clearance", "Side\nclearance", ((half + gap) / 2, low - 1.1 * journal)),
     )
 
 
@@ -273,7 +307,11 @@ def small_end_view(s: Sizes) -> View:
             Place("rod.bush_bore", "Bush bore,\nhoned", _on(bush, 200), _on(bush, 20)),
             Place("rod.small_end_wall", "Least wall", (0, hole), (0, eye)),
             Place(
-                "rod.bush_outside", "Bush\noutside", (away + 1.25 * long, -hole), (away + 1.25 * long, hole)
+                "rod.bush_outside",
+                "Bush\noutside",
+                (away + 1.25 * long, -hole),
+                (away + 1.25 * long, hole),
+                edges=(away + long, away + long),
             ),
             Place("rod.bush_interference", "Bush,\ngrip", (away - 0.6 * long, hole)),
             Place(
@@ -289,6 +327,7 @@ def small_end_view(s: Sizes) -> View:
                 "Length of\nthe fit",
                 (away - long, 1.2 * eye),
                 (away + long, 1.2 * eye),
+                edges=(eye, eye),
             ),
             Place("rod.small_end_running_temperature", "Running\nheat", _on((eye + hole) / 2, 235)),
         ),

@@ -111,11 +111,11 @@ def view(s: Sizes) -> View:
         "Valve; dashed, the guide that it is rocked in",
         valve_seen(s, kind),
         (
-            Place("valve.length", "Length", (-1.15 * r, -margin), (-1.15 * r, tip)),
+            Place("valve.length", "Length", (-1.15 * r, -margin), (-1.15 * r, tip), edges=(-r, -stem)),
             Place("valve.stem_intake", "Stem,\nintake", (-stem, 0.55 * low), (stem, 0.55 * low)),
             Place("valve.stem_exhaust", "Stem,\nexhaust", (-stem, 0.75 * low), (stem, 0.75 * low)),
-            Place("valve.rock_tip", "Tip out of\nthe guide", (1.6 * g, top), (1.6 * g, tip)),
-            Place("guide.rock_lever", "Guide to\ndial", (1.15 * r, low), (1.15 * r, -margin)),
+            Place("valve.rock_tip", "Tip out of\nthe guide", (1.6 * g, top), (1.6 * g, tip), edges=(g, stem)),
+            Place("guide.rock_lever", "Guide to\ndial", (1.15 * r, low), (1.15 * r, -margin), edges=(g, r)),
             Place("valve.tip_ground", "Ground\noff the tip", (0, tip)),
             Place("valve.stem_running_temperature_intake", "Stem, hot,\nintake", (0, low + 0.06 * long)),
             Place(
@@ -151,7 +151,7 @@ def guide_view(s: Sizes) -> View:
         "Valve guide in the head, with the stem in it",
         (*halves(head, "b"), *guide_cut(s), Area(body, "")),
         (
-            Place("guide.length", "Length", (r + 1.8 * wall, 0), (r + 1.8 * wall, long)),
+            Place("guide.length", "Length", (r + 1.8 * wall, 0), (r + 1.8 * wall, long), edges=(0.8 * r, r)),
             Place("guide.outside", "Outside", (-r, 0.94 * long), (r, 0.94 * long)),
             Place("head.guide_hole", "Hole in\nthe head", (-r, 0.72 * long), (r, 0.72 * long)),
             Place("guide.interference", "Grip in\nthe head", (-r, 0.5 * long)),
@@ -177,17 +177,17 @@ def seat_view(s: Sizes, kind: str) -> View:
     )
     high, r = s("head.seat_pocket_depth"), s(f"head.valve_head_{kind}") / 2
     margin = s(f"head.valve_margin_{kind}")
-    wall = s("head.seat_pocket_wall")
+    wall, up = 0.6 * s("head.seat_pocket_wall"), 4.6 * high
     head = (
         (pocket, 0),
         (outer + wall, 0),
-        (outer + wall, 2.6 * high),
-        (0.96 * bore, 2.6 * high),
+        (outer + wall, up),
+        (0.96 * bore, up),
         (0.96 * bore, 1.4 * high),
         (bore, high),
         (pocket, high),
     )
-    valve = clip(turned(_valve_half(s, kind)), -2 * r, -high, 2 * r, 2.9 * high)
+    valve = clip(turned(_valve_half(s, kind)), -2 * r, -high, 2 * r, up + 0.3 * high)
     b = band(s, kind)
     return View(
         f"seat-{kind}",
@@ -207,6 +207,7 @@ def seat_view(s: Sizes, kind: str) -> View:
                 "Valve\nhead",
                 (-r, -margin - 0.5 * high),
                 (r, -margin - 0.5 * high),
+                edges=(-margin, -margin),
             ),
             Place(f"head.valve_margin_{kind}", "Edge,\nthickness", (r, -margin), (r, 0)),
             Place(f"head.seat_ring_alloy_{kind}", "Ring,\nmaterial", (-(outer + bore) / 2, 0.85 * high)),
@@ -214,7 +215,7 @@ def seat_view(s: Sizes, kind: str) -> View:
             Place(f"head.seat_ring_warming_{kind}", "Ring,\nwarming", ((outer * 2 + bore) / 3, 0.55 * high)),
             Place(f"head.pocket_temperature_{kind}", "Head,\nrunning", (outer + 0.5 * wall, 0.8 * high)),
         ),
-        (centre((0, -margin - 0.8 * high), (0, 3.1 * high)),),
+        (centre((0, -margin - 0.8 * high), (0, up + 0.6 * high)),),
     )
 
 

@@ -32,6 +32,9 @@ class Place:
     end: Point | None = None
     part: Solids = ()
     twins: tuple[Twin, ...] = ()
+    edges: tuple[
+        float, ...
+    ] = ()  # of `at` and of `end`: x or y of the edge that is measured, where it lies aside
     name: str = ""  # as the sheet calls it; filled in by `calc.page.engine.views`
 
     @property
@@ -51,6 +54,7 @@ class View:
     places: tuple[Place, ...]
     over: Solids = ()
     wide: bool = False
+    note: str = "To scale; proportions where the sheet has no size."
 
     @property
     def sizes(self) -> tuple[str, ...]:

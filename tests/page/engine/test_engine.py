@@ -4,13 +4,14 @@ import itertools
 import math
 import re
 import time
+from dataclasses import replace
 from pathlib import Path
 from xml.etree import ElementTree
 
 import pytest
 
 from calc.page.engine import picture, place_of, views
-from calc.page.engine.callouts import laid_out
+from calc.page.engine.callouts import COLUMN, bounds, laid_out
 from calc.reference import engine as sheets
 from calc.reference.engine import engine
 from tests import figures
@@ -69,12 +70,51 @@ def test_what_is_not_on_the_sheet_has_no_place():
 
 
 @pytest.mark.parametrize("name", NAMES)
+def test_every_size_has_a_place_of_its_own(name):
+    """One that only stands with its part, as those of a shop's own sheet may, wants a place in calc/page/engine."""
+    sheet = engine(name)
+    middles = {}
+    for view in views(sheet):
+        left, low, right, high = bounds(view)
+        middles |= {p.of: p.at == ((left + right) / 2, (low + high) / 2) for p in view.places if p.size}
+    assert [id for id, middle in middles.items() if middle] == []
+
+
+def test_sizes_of_a_shops_own_stand_with_their_part():
+    sheet = engine("RC-40")
+    like = sheet.feature("rod.big_end_bore")
+    own = {id: replace(like, id=id, label=label) for id, label in OWN.items()}
+    more = replace(sheet, features={**sheet.features, **own})
+    assert [place_of(more, id).name for id in OWN] == ["rod", "crank", "case"]
+    for view in {place_of(more, id).name for id in OWN}:
+        shown = next(v for v in views(more) if v.name == view)
+        assert {c.place.of for c in laid_out(shown).callouts} == {p.of for p in shown.places}
+    names = [p.words for v in views(more) for p in v.places if p.of in OWN]
+    assert all(figures.width(line) <= COLUMN - 4 for words in names for line in words.split("\n")), names
+
+
+OWN = {
+    "rod.beam_thickness": "Thickness of the beam at its thinnest place",
+    "crank.nose": "Nose",
+    "gearbox.backlash": "Backlash of gears",
+}
+
+
+@pytest.mark.parametrize("name", NAMES)
 def test_every_view_is_reached_from_another(name):
     drawn = views(engine(name))
     ways = {p.of for view in drawn for p in view.places if not p.size}
     assert ways <= {view.name for view in drawn}, "these ways lead nowhere"
-    linked = {view.name for view in drawn if view.wide and view.name in ("end", "plan")} | ways
+    linked = {view.name for view in drawn if view.wide and view.name in ("end", "plan", "side")} | ways
     assert {view.name for view in drawn} - linked - {"seat-exhaust", "seat-cut"} == set()
+
+
+def crossed(one, other):
+    def side(a, b, c):
+        return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
+
+    (p, q), (r, s) = one, other
+    return side(p, q, r) * side(p, q, s) < 0 and side(r, s, p) * side(r, s, q) < 0
 
 
 @pytest.mark.parametrize("name, view", VIEWS)
@@ -90,6 +130,7 @@ def test_places_are_links_that_a_thumb_can_hit(name, view):
         (al, at, aw, ah), (bl, bt, bw, bh) = a.box, b.box
         apart = al + aw <= bl + 0.01 or bl + bw <= al + 0.01 or at + ah <= bt + 0.01 or bt + bh <= at + 0.01
         assert apart, f"{a.place.of} and {b.place.of} lie over each other"
+        assert not crossed((a.foot, a.tip), (b.foot, b.tip)), f"lines to {a.place.of} and {b.place.of} cross"
     links = [a for a in svg_of(name, view).iter("a") if a.get("class") != "part"]
     assert len(links) == len(shown.callouts)
     for a in links:
