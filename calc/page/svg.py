@@ -3,6 +3,7 @@ colour carries meaning alone."""
 
 import math
 import re
+from functools import lru_cache
 
 from calc.core.result import Text
 from calc.core.working import Number
@@ -34,6 +35,7 @@ def path_by_steps(points, closed) -> Html:
     return Html("".join(told) + ("z" if closed else ""))
 
 
+@lru_cache(maxsize=8192)
 def _tenths(n: int) -> str:
     return f"{n / 10:g}".replace("0.", ".", 1) if abs(n) < 10 else f"{n / 10:g}"
 

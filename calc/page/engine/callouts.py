@@ -53,10 +53,11 @@ def bounds(view: View) -> tuple[float, float, float, float]:
 
 
 def _placer(around, scale: float, middle: Point) -> Callable[[Point], Point]:
-    cx, cy = (around[0] + around[2]) / 2, (around[1] + around[3]) / 2
+    left = middle[0] - (around[0] + around[2]) / 2 * scale
+    top = middle[1] + (around[1] + around[3]) / 2 * scale
 
     def at(p: Point) -> Point:
-        return round(middle[0] + (p[0] - cx) * scale, 1), round(middle[1] - (p[1] - cy) * scale, 1)
+        return left + p[0] * scale, top - p[1] * scale
 
     return at
 
