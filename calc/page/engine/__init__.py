@@ -7,7 +7,7 @@
 Every size of the sheet, and what each part is made of, is a place of exactly one view: a link to `#size-<id>`
 with `data-feature`, and the size's label for a name. Parts are links to the view that shows them larger
 (`#view-<name>`). The page that shows a view gives it the id `view-<name>`, and each size's panel `size-<id>`.
-A view of which the sheet has no size is left out.
+A view of which the sheet has no size is left out. `NOTE` stands with every view.
 """
 
 from dataclasses import replace
@@ -32,6 +32,7 @@ from calc.page.engine import (
 from calc.page.engine.picture import picture as picture
 from calc.page.engine.rest import with_the_rest
 from calc.page.engine.sizes import Sizes
+from calc.page.engine.view import NOTE as NOTE
 from calc.page.engine.view import Place as Place
 from calc.page.engine.view import View as View
 from calc.reference.engine import Engine

@@ -7,6 +7,8 @@ from calc.core.drawing import Area, Circle, Line, Point
 Solid = Area | Circle | Line
 Solids = tuple[Solid, ...]
 
+NOTE = "To scale; proportions where the sheet has no size."
+
 
 @dataclass(frozen=True)
 class Twin:
@@ -54,7 +56,6 @@ class View:
     places: tuple[Place, ...]
     over: Solids = ()
     wide: bool = False
-    note: str = "To scale; proportions where the sheet has no size."
 
     @property
     def sizes(self) -> tuple[str, ...]:
