@@ -138,13 +138,16 @@ def add_readings(job: dict, readings: list) -> dict:
     return checked(_marked({**job, "readings": [*job["readings"], *readings]}))
 
 
-def add_done(job: dict, text: str, at: str = "", by: str = "") -> dict:
+def add_done(job: dict, text: str, at: str = "", by: str = "", line: str = "") -> dict:
     """The job with one more line of what was done, `at` a time or "" where nobody told it. The same words of
-    the same minute and hand are a second tap."""
+    the same minute and hand are a second tap. `line` names one that is known by more than its words: it is
+    put back where it was struck."""
     at, by, text = _minute("A line of what was done", at) if at else "", _tidy(by), _tidy(text)
     check_text("A line of what was done", text, "done")
     known = done(job)
-    if at and any((line.text, line.at, line.by) == (text, at, by) and not line.struck for line in known):
+    if line and any(one.line == line for one in known):
+        return unstrike(job, line, at, by)
+    if at and any((one.text, one.at, one.by) == (text, at, by) and not one.struck for one in known):
         return job
     if len(known) >= MOST_DONE:
         raise JobError(
@@ -152,7 +155,12 @@ def add_done(job: dict, text: str, at: str = "", by: str = "") -> dict:
         )
     return _with_entry(
         job,
-        {"line": name_of_line(text, at, by, {line.line for line in known}), "text": text, "at": at, "by": by},
+        {
+            "line": line or name_of_line(text, at, by, {one.line for one in known}),
+            "text": text,
+            "at": at,
+            "by": by,
+        },
     )
 
 

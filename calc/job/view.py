@@ -56,6 +56,13 @@ class View:
         gravest = next(state for state in ("fail", "unsure", "attention", "pass") if state in states)
         return gravest, say("{good} of {all} in order", good=states.count("pass"), all=len(rows))
 
+    def unread(self, *ids: str) -> tuple[tuple[tuple[str, str], ...], int]:
+        """The (feature, place) of these features at which no size is told and judged as it goes in, and how
+        many places they have in all."""
+        every = [(f.id, place) for f in map(self.feature, ids) if f for place in f.places or ("",)]
+        rows = {spot: self.rows.get(spot) for spot in every}
+        return tuple(spot for spot, row in rows.items() if not (row and row.state and _told(row))), len(every)
+
     def worst(self, *ids: str, places: tuple | None = None) -> Row | None:
         """The row of these features that lies nearest to, or farthest outside, its limits.
 

@@ -4,6 +4,7 @@ Each is imported when it is asked for. A folder of this package that is not amon
 orders only, and no calculators yet.
 """
 
+from dataclasses import replace
 from difflib import get_close_matches
 from importlib import import_module
 from typing import TYPE_CHECKING
@@ -106,7 +107,14 @@ def checks(job: dict, rows: "list[Row] | None" = None) -> "list[Check]":
     from calc.job.view import View
 
     view = View(job, judge(job) if rows is None else rows)
-    return [check for make in map(named, CHECKS) if (check := make(view))]
+    made = {path: named(path)(view) for path in CHECKS}
+    return [replace(check, id=id_of(path)) for path, check in made.items() if check]
+
+
+def id_of(path: str) -> str:
+    """What a check is called in a link, and in a job that tells that it was made: "rods-nuts", and
+    "passages-clean" of those of every engine. A job on paper knows it by that, so it stays."""
+    return path.removeprefix("shared.every_engine.").replace(".checks.", "-").replace("_", "-")
 
 
 def orders(job: dict) -> "list[Order]":

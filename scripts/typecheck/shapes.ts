@@ -23,6 +23,7 @@ declare global {
     "job-add": { asked: OfJob & Form; told: Made & { html?: { kept: string } } };
     "job-take-back": Calls["job-add"];
     "job-done": Calls["job-add"];
+    "job-tick": Calls["job-add"];
     "job-strike": Calls["job-add"];
     "job-unstrike": Calls["job-add"];
     "job-change": Calls["job-add"];
@@ -53,7 +54,7 @@ declare global {
   type Call = keyof Calls;
   /** What the forms on the pages of a job hold. */
   type Form = {
-    [name in "name" | "engine" | "received" | "shop" | "initials" | "feature" | "place" | "stage" | "text" | "why" | "reason" | "shown" | "line" | "form" | "stages" | "only"]?: string;
+    [name in "name" | "engine" | "received" | "shop" | "initials" | "feature" | "place" | "stage" | "text" | "why" | "reason" | "shown" | "line" | "check" | "form" | "stages" | "only"]?: string;
   };
   /** What goes with every call about a job (jobs.mjs). */
   type ByWhom = { system: System; now: string; by: string };

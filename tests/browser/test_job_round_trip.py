@@ -91,7 +91,7 @@ def test_from_the_bench_by_paper_to_the_one_who_bolts_it_together_and_back(page,
 
     page.goto("job/sheet/")
     paper = printed(page, tmp_path, "A4")
-    assert len(paper) == 1
+    assert len(paper) == 2
     (link,) = decoded(paper)
     assert link == page.locator("#job-link").input_value() and link.startswith(f"{HANDBOOK}job/received/#")
     link = link.replace(HANDBOOK, server)
@@ -248,12 +248,66 @@ CLEAR_SHEETS = """() => new Promise((done) => {
 })"""
 
 
+def test_a_check_is_ticked_off_with_a_thumb_or_by_keyboard_and_stays_so(browser, server):
+    with fresh_page(
+        browser, base_url=server, viewport=PHONE, has_touch=True, service_workers="block"
+    ) as page:
+        page.goto(codes.links(orchard(), server)[0])
+        missing = page.locator(".job-open")
+        expect(missing).to_contain_text("Not checked yet: 13 of 15 checks")
+        page.get_by_label("Your initials").fill("JP")
+        page.get_by_label("Your initials").press("Tab")
+        nuts, clean = (
+            page.get_by_role("checkbox", name=f"Checked: {name}")
+            for name in ("Rod nuts", "Every passage clean")
+        )
+        expect(nuts).not_to_be_checked()
+        for box in (nuts, clean):
+            width, height = (box.bounding_box()[side] for side in ("width", "height"))
+            assert width >= 44 and height >= 44
+        nuts.tap()
+        expect(nuts).to_be_checked()
+        clean.focus()
+        page.keyboard.press("Space")
+        expect(clean).to_be_checked()
+        expect(clean).to_be_focused()
+        expect(missing).to_contain_text("Not checked yet: 11 of 15 checks")
+        (held,) = stored(page)
+        assert [(entry["line"], entry["by"]) for entry in held["job"]["done"][-2:]] == [
+            ("check-rods-nuts", "JP"),
+            ("check-passages-clean", "JP"),
+        ]
+        page.reload()
+        expect(nuts).to_be_checked()
+        page.keyboard.press("Tab")
+        nuts.focus()
+        page.keyboard.press("Space")
+        expect(nuts).not_to_be_checked()
+        (held,) = stored(page)
+        assert held["job"]["done"][-1] | {"at": ""} == {
+            "line": "check-rods-nuts",
+            "text": "",
+            "at": "",
+            "by": "JP",
+        }
+
+        # from what is missing to its check, which tells the way at home
+        address = page.url
+        missing.get_by_role("button", name="Crank end float").tap()
+        check = page.locator("[data-job-check=crankcase-end-float]")
+        expect(check).to_have_attribute("open", "")
+        expect(check.locator("summary").first).to_be_focused()
+        expect(check).to_contain_text("At home: Feeler gauges between flywheel and thrust bearing")
+        expect(check.locator("summary").first).to_be_in_viewport()
+        assert page.url == address, "the fragment names the sheet"
+
+
 @pytest.mark.parametrize("paper", ["A4", "Letter"])
-def test_an_ordinary_job_is_one_page_whose_code_is_the_job(paper, page, tmp_path):
+def test_an_ordinary_job_is_one_leaf_whose_code_is_the_job(paper, page, tmp_path):
     with_own_address(page)
     with_job(page, ordinary(), "job/sheet/")
     sheet = printed(page, tmp_path, paper)
-    assert len(sheet) == 1
+    assert len(sheet) == 2
     (link,) = decoded(sheet)
     job = share.decode(link.partition(f"#{codes.FORM}")[2])
     assert job == ordinary() and sizes(job) == sizes(ordinary())

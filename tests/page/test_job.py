@@ -8,11 +8,12 @@ from hypothesis import given, settings
 
 from calc.core.reading import read
 from calc.declare.grid import Grid
-from calc.job import contents, files, record
+from calc.job import contents, files, record, ticks
 from calc.page.job import spots
 from calc.page.live import answer
 from calc.reference.engine import engine
 from calc.stations.index import every, find
+from tests import markup
 from tests.job.jobs import any_job, ordinary
 from tests.markup import page
 
@@ -246,15 +247,88 @@ def test_checks_are_known_by_themselves_and_not_by_their_place_in_the_list():
         r'data-job-check="([^"]+)"',
         ask("received", job=files.dump(ordinary()), key="s", kept=NOW, sheets=[], mine=[])["html"]["view"],
     )
-    assert len(names) == len(set(names)) > 8 and "main-bearing-clearance" in names
+    assert len(names) == len(set(names)) > 8 and "crankcase-main-bearings" in names
     assert (
-        'data-entries-key="main-bearing-clearance reading-verdict"'
-        in ask("check", job=files.dump(ordinary()), check="main-bearing-clearance")["html"]["check"]
+        'data-entries-key="crankcase-main-bearings reading-verdict"'
+        in ask("check", job=files.dump(ordinary()), check="crankcase-main-bearings")["html"]["check"]
     )
     assert (
         "no longer asked for"
-        in ask("check", job=files.dump(ordinary()), check="valve-lash")["errors"][0]["message"]
+        in ask("check", job=files.dump(ordinary()), check="lifters-lash-or-travel")["errors"][0]["message"]
     )
+
+
+def received_page(job: dict, key: str | None = "s", by: str = "JP") -> str:
+    return ask("received", job=files.dump(job), key=key, kept=NOW, sheets=[], mine=[], by=by)["html"]["view"]
+
+
+def test_the_received_page_says_first_what_is_not_checked_and_who_can_check_it():
+    shown = page(received_page(ordinary()))
+    (box,) = markup.classed(shown, "job-open")
+    assert markup.words(box).startswith("Not checked yet: 9 of 12 checks")
+    groups = [[markup.words(item) for item in ul] for ul in box.iter("ul")]
+    assert groups == [
+        ["Rods straight"],
+        ["Rod side clearance", "Deck height", "Flywheel runout"],
+        [
+            "Every passage clean",
+            "Each part to its own place",
+            "Rod nuts",
+            "Close the case",
+            "Turned through by hand",
+        ],
+    ]
+    whole = markup.words(shown)
+    assert (
+        whole.index("Not checked yet")
+        < whole.index("Before you go on, ask the shop")
+        < whole.index("What comes next")
+    )
+    every = {one.get("data-job-check") for one in shown.iter("details")}
+    assert {button.get("data-of") for button in box.iter("button")} < every, "each leads to its check"
+
+
+def test_a_check_says_its_way_at_home_and_what_takes_the_shop():
+    shown = page(received_page(ordinary()))
+    ways = {
+        one.get("data-job-check"): [markup.words(way) for way in markup.classed(one, "job-way")]
+        for one in shown.iter("details")
+        if one.get("data-job-check")
+    }
+    assert ways["rods-straight"] == [
+        "Only the shop can: A rod gauge: a bend that wears a bearing out is too small to be seen."
+    ]
+    assert ways["rods-side-clearance"][0].startswith("At home: Feeler gauges")
+    assert len(ways["crankcase-main-bearings"]) == 2 and all(ways.values())
+
+
+def test_every_check_can_be_ticked_off_and_the_tick_taken_back():
+    asked, call = ordinary(), {"now": NOW, "by": "JP"}
+    ids = re.findall(r'id="tick-([^"]+)"', received_page(asked))
+    assert len(ids) == 12 and "passages-clean" in ids and "crankcase-end-float" in ids
+    for n, id in enumerate(ids, 1):
+        asked = files.load(ask("tick", job=files.dump(asked), check=id, **call)["job"])
+        html = received_page(asked)
+        assert html.count('aria-checked="true"') == n
+    assert "All 12 checks are read or ticked off." in html and "ticked off 25 Nov 14:15, JP" in html
+    back = ask("strike", job=files.dump(asked), line="check-rods-nuts", **call)["job"]
+    assert "Not checked yet: 1 of 12 checks" in markup.words(page(received_page(files.load(back))))
+    errors = ask("tick", job=files.dump(asked), check="lifters-lash-or-travel", **call)["errors"]
+    assert "no longer asked for" in errors[0]["message"]
+
+
+def test_what_is_not_kept_on_the_device_has_no_ticks_and_whoever_has_initials_is_not_asked_for_them():
+    assert "tick-" not in received_page(ordinary(), key=None)
+    assert "checks-initials" not in received_page(ordinary()) and "checks-initials" in received_page(
+        ordinary(), by=""
+    )
+
+
+def test_a_tick_that_came_back_is_offered_in_its_own_words():
+    mine = [{"key": "j", "text": files.dump(ordinary())}]
+    sheet = ticks.tick(ordinary(), "rods-nuts", "Rod nuts", NOW, "JP")
+    html = ask("received", job=files.dump(sheet), key="s", kept=NOW, sheets=[], mine=mine)["html"]["view"]
+    assert "<li>Checked: Rod nuts</li>" in html and "Done: Checked" not in html
 
 
 def test_a_link_of_a_newer_edition_is_told_from_a_damaged_one():

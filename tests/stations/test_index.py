@@ -15,7 +15,7 @@ from calc.stations.index import find
 from calc.stations.shared.checks import Check
 from tests.job.jobs import any_job
 from tests.job.orchard import orchard
-from tests.stations.jobs import checks, needed, nominal, said, titles
+from tests.stations.jobs import by_title, checks, needed, nominal, said, titles
 
 
 def test_the_orchard_job_is_closed_in_this_order():
@@ -103,6 +103,44 @@ def test_every_check_that_is_filled_in_is_an_entry_that_its_calculator_takes(she
         )
         assert not set(check.open) & set(check.entries)
         evaluate(calculator, check.entries)  # refuses nothing
+
+
+@pytest.mark.parametrize("sheet", ["TS-16", "RC-40"])
+def test_every_check_tells_a_way_at_home_or_that_it_takes_the_shop(sheet):
+    read = checks(*nominal(*EVERY, sheet=sheet), engine=sheet)
+    unread = checks(
+        received="heads, valves, rods, crank, case, cylinders, pistons, cam, lifters", engine=sheet
+    )
+    found = {check.id: check for check in (*read, *unread)}
+    assert len(found) > 10
+    for check in found.values():
+        assert check.home or check.shop, check.id
+        for words in filter(None, (check.home, check.shop)):
+            assert words[0].isupper() and words.endswith("."), check.id
+
+
+def test_what_a_check_still_needs_is_told_place_by_place():
+    """A size that follows from others is read where all of them are; another of the same part is none."""
+    mains = [("crank.main_journal", place, "finished", "54.993 mm") for place in "123"]
+    rest = [
+        (id, "1", "finished", text)
+        for id, text in (("crankcase.main_housing", "65.010 mm"), ("crankcase.main_shell_wall", "4.972 mm"))
+    ]
+    for sizes, left in ((mains, "123"), (mains + rest, "23")):
+        check = by_title(checks(*sizes, received="crank, case"), "Main bearing clearance")
+        assert check.asks == ("crankcase.main_clearance",) and check.places == 3
+        assert check.unread == tuple(("crankcase.main_clearance", place) for place in left)
+    worn = [("crank.end_float", "", "received", "0.10 mm")]
+    float_of = by_title(checks(*worn, received="crank, case"), "Crank end float")
+    assert float_of.unread == (("crank.end_float", ""),), "as received tells nothing of how it goes in"
+    cam = by_title(
+        checks(("cam.end_float", "", "finished", "0.08 mm"), received="cam, case"),
+        "Cam bearing clearance and end float",
+    )
+    assert cam.asks == ("cam.clearance", "cam.end_float") and cam.places - len(cam.unread) == 1
+    nuts = by_title(checks(received="rods, crank"), "Rod nuts")
+    assert (nuts.asks, nuts.unread, nuts.places) == ((), (), 0), "no reading answers what is done"
+    assert nuts.setting and nuts.setting.plain() == "31 N·m to 35 N·m"
 
 
 @given(any_job())

@@ -67,6 +67,7 @@ CALLS: dict[str, Callable[[dict], dict]] = {
     "job-add": changes.add,
     "job-take-back": changes.take_back,
     "job-done": changes.done,
+    "job-tick": changes.tick,
     "job-strike": changes.strike,
     "job-unstrike": changes.unstrike,
     "job-change": changes.change,

@@ -1,11 +1,12 @@
 """The calls that change a job: each gives back its text, or refuses in one sentence at a field."""
 
-from calc.job import files, record
+from calc.job import files, record, ticks
 from calc.job.checking import feature_of
 from calc.job.contents import STAGES, JobError, NoReason
 from calc.job.verdicts import judge_one
 from calc.page.html import Html, el
 from calc.page.job.pieces import AtField, chip, job_of, made, reading, with_unit
+from calc.stations import index as stations
 
 
 def new(asked: dict) -> dict:
@@ -115,6 +116,15 @@ def done(asked: dict) -> dict:
     if not asked["text"].strip():
         raise AtField("text", "empty", "Say in a few words what was done.")
     return made(record.add_done(job_of(asked["job"]), asked["text"], asked["now"], asked["by"]))
+
+
+def tick(asked: dict) -> dict:
+    """A check ticked off, of those that the job asks for by now."""
+    job = job_of(asked["job"])
+    check = next((one for one in stations.checks(job) if one.id == asked["check"]), None)
+    if check is None:
+        raise JobError("This check is no longer asked for with what has been read since.")
+    return made(ticks.tick(job, check.id, check.title, asked["now"], asked["by"]))
 
 
 def strike(asked: dict) -> dict:

@@ -1,14 +1,14 @@
 """The checks before an engine is closed: one line for each, and the calculator of one of them, filled in."""
 
 import json
-import re
 
 from calc.declare.standing import Standing
 from calc.job.checking import feature_of, sheet_of
 from calc.job.contents import JobError
+from calc.job.ticks import line_of
 from calc.page import calculator_html
 from calc.page.html import Html, children, el
-from calc.page.job.pieces import chip, job_of, reading, when_read
+from calc.page.job.pieces import chip, job_of, reading, when_read, who
 from calc.page.job.spots import measured
 from calc.page.job.write_down import write_down
 from calc.stations import index as stations
@@ -23,39 +23,72 @@ GENERAL = "reading-verdict"  # the calculator for a size of any kind
 MOST_HELD = 40  # sizes that are shown with a check
 
 
-def _known_by(check: Check) -> str:
-    """By what a check is known again while others come and go: its place in the list changes with what was
-    read."""
-    return re.sub("[^a-z0-9]+", "-", check.title.lower()).strip("-")
-
-
-def shown_check(job: dict, held: dict[tuple[str, str, str], dict], check: Check, now: str) -> Html:
+def shown_check(
+    job: dict, held: dict[tuple[str, str, str], dict], check: Check, ticked: dict | None, now: str, kept: bool
+) -> Html:
     """A check in one line; unfolded, what to do and why, with what, and what of it was read already. `held`
-    is what counts of the job (record.current)."""
+    is what counts of the job (record.current), `ticked` the entry that ticks the check off; only what is kept
+    on this device can be."""
     read = {
         where: one for where, one in held.items() if where[0] in check.features and where[2] != "received"
     }
     own = any(stage == "assembly" for _, _, stage in read)
     return el(
         "li",
+        _tick(check, ticked) if kept else None,
         el(
             "details",
             el(
                 "summary",
                 el("span", check.title, class_="job-label"),
-                el("span", "read by you" if own else "", class_="job-stage"),
+                el("span", _how_it_stands(check, ticked, own, now), class_="job-stage"),
                 el("span", chip(check.state), class_="job-check-state") if check.state else None,
             ),
             el("p", check.do, class_="job-do"),
             el("p", check.why, class_="job-why"),
-            el("p", "Tool: ", check.tool, ".", class_="job-tool") if check.tool else None,
+            el("p", el("b", "At home: "), check.home, class_="job-way") if check.home else None,
+            el("p", el("b", "Only the shop can: "), check.shop, class_="job-way") if check.shop else None,
+            el("p", "The shop's tool: ", check.tool, ".", class_="job-tool") if check.tool else None,
             _read_already(job, read, now),
             el("div", data_job_calculator=True) if check.calculator or check.features else None,
-            data_keep=f"check-{_known_by(check)}",
-            data_job_check=_known_by(check),
+            data_keep=f"check-{check.id}",
+            data_job_check=check.id,
         ),
         class_=f"job-check job-is-{check.state or 'none'}",
     )
+
+
+def _tick(check: Check, ticked: dict | None) -> Html:
+    return el(
+        "button",
+        type="button",
+        id=f"tick-{check.id}",
+        role="checkbox",
+        aria_checked="true" if ticked else "false",
+        aria_label=f"Checked: {check.title}",
+        data_job_call="strike" if ticked else "tick",
+        data_line=line_of(check.id) if ticked else None,
+        data_check=None if ticked else check.id,
+        class_="job-tick",
+    )
+
+
+def _how_it_stands(check: Check, ticked: dict | None, own: bool, now: str) -> str:
+    """Ticked off by whom, read by whom, or what is missing."""
+    read = check.places - len(check.unread)
+    sizes = (
+        ""
+        if not check.asks
+        else "not measured"
+        if not read
+        else f"{read} of {check.places} measured"
+        if check.unread
+        else "measured by you"
+        if own
+        else "measured by the shop"
+    )
+    tick = f"ticked off {who(ticked['at'], ticked['by'], now)}" if ticked else ""
+    return "; ".join(filter(None, (tick, sizes)))
 
 
 def _read_already(job: dict, read: dict[tuple[str, str, str], dict], now: str) -> Html | None:
@@ -73,7 +106,7 @@ def check(asked: dict) -> dict:
     """The calculator of one check, filled in, and a form for those of its sizes that the calculator does not
     ask for."""
     job, id = job_of(asked["job"]), asked["check"]
-    one = next((one for one in stations.checks(job) if _known_by(one) == id), None)
+    one = next((one for one in stations.checks(job) if one.id == id), None)
     if one is None:
         raise JobError("This check is no longer asked for with what has been read since.")
     features = {"reading": one.features[0]} if one.calculator == GENERAL else {}
@@ -90,18 +123,17 @@ def check(asked: dict) -> dict:
 
 
 def _calculator(job: dict, check: Check, calculator: str, features: dict[str, str]) -> Html:
-    id = _known_by(check)
     filled = Standing(sheet_of(job), check.place)
     return el(
         "div",
-        calculator_html(calculator, check.entries, f"{ANCHOR}-{id}", filled=filled),
+        calculator_html(calculator, check.entries, f"{ANCHOR}-{check.id}", filled=filled),
         data_job_features=json.dumps(features),
-        data_entries_key=f"{id} {calculator}",
+        data_entries_key=f"{check.id} {calculator}",
     )
 
 
 def _own(job: dict, check: Check, writing: dict, features: tuple[str, ...]) -> Html:
-    key = f"own-{_known_by(check)}"
+    key = f"own-{check.id}"
     return el(
         "details",
         el("summary", "Write down another size" if check.calculator else "Write down what you read"),

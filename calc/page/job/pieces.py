@@ -1,6 +1,7 @@
 """What the views of a job are put together from."""
 
 import re
+from collections.abc import Sequence
 from functools import lru_cache
 from zlib import crc32
 
@@ -95,6 +96,11 @@ def about_sheet(job: dict) -> Html | None:
 
 def count(n: int, what: str) -> str:
     return f"{n} {what}" if n == 1 else f"{n} {what}s"
+
+
+def in_words(names: Sequence[str]) -> str:
+    """One, two and three."""
+    return " and ".join(filter(None, (", ".join(names[:-1]), *names[-1:])))
 
 
 def day(at: str, now: str = "") -> str:

@@ -5,14 +5,18 @@ from contextlib import suppress
 
 from calc.job import record
 from calc.job.contents import JobError
+from calc.job.ticks import ticks
 from calc.job.verdicts import Row, judge
 from calc.page.html import Html, children, el
 from calc.page.job.checks import shown_check
+from calc.page.job.forms import field
+from calc.page.job.missing import by_name
 from calc.page.job.pieces import about_sheet, chip, count, day, hour, job_of, tally
 from calc.page.job.readings import readings
 from calc.page.job.returned import offer
 from calc.page.job.sharing import address, link, sending
 from calc.stations import index as stations
+from calc.stations.shared.checks import Check
 
 MOST_ASKED = 12  # sizes to ask the shop about that are named one by one
 
@@ -25,6 +29,7 @@ def received(asked: dict) -> dict:
         return {"html": {"view": _others(others, asked)}}
     job, mine, now = job_of(asked["job"]), list(_readable(asked["mine"])), asked["now"]
     rows = judge(job)
+    checks = stations.checks(job, rows)
     view = children(
         el(
             "section",
@@ -34,9 +39,10 @@ def received(asked: dict) -> dict:
                 el("p", _greeting(job, mine, asked), class_="job-facts"),
                 class_="job-head",
             ),
+            _not_checked(job, checks),
+            _ask_the_shop(rows),
             about_sheet(job),
             tally(rows),
-            _ask_the_shop(rows),
             class_="job-now",
             aria_labelledby="job-now",
         ),
@@ -44,8 +50,8 @@ def received(asked: dict) -> dict:
             offer(its, held["key"], job, asked["key"], asked["kept"], now, on_sheet=True)
             for held, its in mine
         ),
-        _what_comes_next(job, rows, now),
-        el("section", el("h2", "All sizes"), readings(job, rows, now, ("assembly",))),
+        _what_comes_next(job, checks, asked),
+        el("section", el("h2", "All sizes"), by_name(job), readings(job, rows, now, ("assembly",))),
         _send_back(job, asked),
         _others(others, asked),
     )
@@ -72,17 +78,61 @@ def _ask_the_shop(rows: list[Row]) -> Html | None:
     )
 
 
-def _what_comes_next(job: dict, rows: list[Row], now: str) -> Html:
-    checks, held = stations.checks(job, rows), record.current(job)
+def _not_checked(job: dict, checks: list[Check]) -> Html:
+    """The checks that nobody's reading answers and nobody has ticked off, by who can make them."""
+    ticked = ticks(job)
+    left = [check for check in checks if check.id not in ticked and (check.unread or not check.asks)]
+    if not left:
+        return el(
+            "p", el("strong", f"All {len(checks)} checks are read or ticked off."), class_="job-all-checked"
+        )
+    by_whom = (
+        ("The shop has the tools for these. Ask for the sizes:", [one for one in left if one.shop]),
+        ("You can measure these at home:", [one for one in left if one.asks and not one.shop]),
+        ("Do these, and tick them off:", [one for one in left if not one.asks and not one.shop]),
+    )
+    return el(
+        "div",
+        el("p", el("strong", f"Not checked yet: {len(left)} of {count(len(checks), 'check')}")),
+        *(
+            children(el("p", words), el("ul", *(el("li", _leads_to(check)) for check in theirs)))
+            for words, theirs in by_whom
+            if theirs
+        ),
+        class_="job-open",
+    )
+
+
+def _leads_to(check: Check) -> Html:
+    some = check.places - len(check.unread)
+    read = f" ({some} of {check.places} read)" if some else ""
+    return el("button", f"{check.title}{read}", type="button", data_job_do="unfold", data_of=check.id)
+
+
+def _what_comes_next(job: dict, checks: list[Check], asked: dict) -> Html:
+    held, ticked, kept = record.current(job), ticks(job), asked["key"] is not None
+    initials = field(
+        "checks",
+        "Your initials",
+        "initials",
+        hint="They stand beside all that you keep and tick off.",
+        maxlength=12,
+        data_job_initials=True,
+    )
     return el(
         "section",
         el("h2", "What comes next"),
         el(
             "p",
             f"{count(len(checks), 'check')}, in the order in which the engine is closed. Unfold one,"
-            " measure, and keep what you read.",
+            " measure, and keep what you read; tick off what is done.",
         ),
-        el("ol", *(shown_check(job, held, check, now) for check in checks), class_="job-checks"),
+        el("div", initials, class_="job-checks-by") if kept and not asked["by"] else None,
+        el(
+            "ol",
+            *(shown_check(job, held, check, ticked.get(check.id), asked["now"], kept) for check in checks),
+            class_="job-checks",
+        ),
     )
 
 

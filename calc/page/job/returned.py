@@ -7,6 +7,7 @@ from calc.job.checking import feature_of
 from calc.job.contents import MOST_DONE, STAGES
 from calc.job.record import Line
 from calc.job.returned import New
+from calc.job.ticks import is_tick
 from calc.page.html import Html, children, el
 from calc.page.job.pieces import count, hour, job_of, made, reading
 
@@ -112,7 +113,8 @@ def _listed(found: Sequence[str]) -> Html:
 
 
 def _done(line: Line) -> Html:
-    return children("Struck: " if line.struck else "Done: ", line.text)
+    said = "Struck: " if line.struck else "" if is_tick(line) else "Done: "
+    return children(said, line.text)
 
 
 def _line(job: dict, one: New, now: str, replaced: bool) -> Html:

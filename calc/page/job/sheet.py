@@ -14,12 +14,13 @@ from calc.job.checking import sheet_of
 from calc.job.record import current
 from calc.job.verdicts import judge
 from calc.page.html import Html, el
+from calc.page.job.missing import by_count
 from calc.page.job.sheet_foot import foot
 from calc.page.job.sheet_head import head
 from calc.page.job.sheet_marks import STAGES, SYSTEMS
-from calc.page.job.sheet_missing import missing
-from calc.page.job.sheet_notes import checks, notes, order, what_was_done
+from calc.page.job.sheet_notes import checks, how_to, notes, order, what_was_done
 from calc.page.job.sheet_sizes import sizes
+from calc.stations import index as stations
 
 PAPERS = ("A4", "Letter")
 _LOADER: Any = __spec__.loader  # reads from a folder and from a zip alike
@@ -42,6 +43,7 @@ def sheet(
     no address to open, empty where the job is too large for them; `here` is an address that opens on no other
     device, where that is why there are none. `draw_code(link)` gives one as SVG, or None where it cannot."""
     rows, engine = judge(job), sheet_of(job)
+    found = stations.checks(job, rows)
     read = {stage for _, _, stage in current(job)}
     stages = [stage for stage in STAGES if stage in read] or ["received", "finished"]
     return el(
@@ -49,15 +51,9 @@ def sheet(
         head(job, engine),
         sizes(job, rows, engine, stages),
         notes(job, rows, engine),
-        el(
-            "div",
-            what_was_done(job),
-            checks(job, rows),
-            order(job),
-            missing(job, engine),
-            class_="sheet-words",
-        ),
+        el("div", what_was_done(job), checks(job, found), order(job), by_count(job), class_="sheet-words"),
         foot(job, codes, draw_code, here),
+        el("div", how_to(found), class_="sheet-back"),
         class_="sheet",
     )
 

@@ -66,7 +66,7 @@ def _opens(codes: Sequence[str]) -> Html:
         el("b", opens),
         ", each check with its calculator filled in: ",
         codes[0].partition("#")[0],
-        ". They ride in the link itself and are sent nowhere.",
+        ". The sizes are in the link itself; no server sees them.",
     )
 
 
@@ -91,7 +91,7 @@ def _signatures() -> Html:
         "div",
         *(
             el("p", el("b", words), *(el("span", what) for what in ("Name", "Date", "Signature")))
-            for words in ("Measured and finished as here", "Checked before closing up")
+            for words in ("Machined and measured", "Checked before closing up")
         ),
         class_="sheet-sign",
     )

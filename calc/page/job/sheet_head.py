@@ -7,26 +7,25 @@ from calc import __version__
 from calc.job.record import current, sheet_changed
 from calc.job.verdicts import CHANGED
 from calc.page.html import Html, el
+from calc.page.job.pieces import count, in_words
 from calc.page.job.sheet_marks import day
 from calc.reference.engine import Engine
 
 
 def head(job: dict, engine: Engine | None) -> Html:
-    days, hands = _read_by(job)
     facts = (
         ("Engine", job["engine"]),
-        ("Received", job["received"] or "not told"),
-        ("Shop", job["by"] or "not told"),
+        ("Parts", job["received"]),
+        ("Shop", job["by"]),
         ("Job", job["id"]),
-        ("Handbook", f"Sizebook {__version__}"),
         ("Started", day(job["started"])),
-        ("Read", days),
-        ("By", hands),
+        ("Measured", _measured(job)),
+        ("Made with", f"Sizebook {__version__}"),
     )
     return el(
         "header",
-        el("div", el("p", "Size sheet", class_="sheet-kind"), el("h1", job["name"])),
-        el("dl", *(el("div", el("dt", name), el("dd", value)) for name, value in facts)),
+        el("div", el("p", "Size sheet", class_="sheet-kind"), el("h1", job["name"]), class_="sheet-title"),
+        el("dl", *(el("div", el("dt", name), el("dd", value)) for name, value in facts if value)),
         el("p", _rests_on(job, engine), class_="sheet-warning"),
     )
 
@@ -43,15 +42,20 @@ def _rests_on(job: dict, engine: Engine | None) -> str:
     return " ".join(filter(None, (f"{limits} {engine.about}", CHANGED if sheet_changed(job) else "")))
 
 
-def _read_by(job: dict) -> tuple[str, str]:
-    """When the readings that count were taken, and how many by whom: 2026-11-18 to 2026-11-24, MK (31),
-    RB (9)."""
+def _measured(job: dict) -> str:
+    """When the readings that count were taken, and how many by whom: 2026-11-18 to 2026-11-24 by MK
+    (31 sizes) and RB (9 sizes)."""
     readings = list(current(job).values())
     if not readings:
-        return "nothing yet", "nobody"
+        return "nothing yet"
     days = sorted(day(reading["at"]) for reading in readings)
-    hands = Counter(reading["by"] or "not signed" for reading in readings)
+    hands = Counter(reading["by"] for reading in readings)
+    named = [f"{by} ({count(n, 'size')})" for by, n in hands.items() if by]
+    unnamed = [f"{count(hands[''], 'size')} without a name"] if hands[""] else []
     return (
-        days[0] if days[0] == days[-1] else f"{days[0]} to {days[-1]}",
-        ", ".join(f"{by} ({n})" for by, n in hands.items()),
+        days[0]
+        + (f" to {days[-1]}" if days[-1] != days[0] else "")
+        + (f" by {in_words(named)}" if named else "")
+        + ("; " if named and unnamed else ", " if unnamed else "")
+        + in_words(unnamed)
     )

@@ -1,21 +1,27 @@
 """The size sheet below its sizes: how to read them, what was corrected and done, what is to be checked and
 ordered."""
 
+from collections.abc import Sequence
+
 from calc.job.record import current, done
+from calc.job.ticks import is_tick, ticks
 from calc.job.verdicts import Row
 from calc.page.html import Html, children, el
 from calc.page.job.sheet_marks import CORRECTED, STAGES, WARM, WORN, Where, corrected, day, is_warm, shape
 from calc.reference.engine import Engine
 from calc.stations import index as stations
+from calc.stations.shared.checks import Check
 
 
 def notes(job: dict, rows: list[Row], engine: Engine | None) -> Html:
     """How to read the table, what was corrected, and what to do about each size that is not simply in
     order."""
     said = (
-        "± expanded doubt, k = 2; a reading without one is taken as it is. As received is judged by the wear"
-        " limit, else by the limits; proven at 95 % (ISO 14253-1)."
+        "± is the doubt of a reading (k = 2); one without it is taken as exact. “In order” is at least 95 %"
+        " sure (ISO 14253-1)."
     )
+    if any(row.received for row in rows):
+        said += " Parts as received are held against the wear limit, where there is one."
     if any(is_warm(reading) for reading in current(job).values()):
         said += f" {WARM} Read warm, brought to 20 °C."
     if any(row.was_worn for row in rows):
@@ -63,22 +69,54 @@ def _correction(engine: Engine | None, where: Where, told: list[dict]) -> str:
 
 
 def what_was_done(job: dict) -> Html | None:
-    standing = [el("li", line.text) for line in done(job) if not line.struck]
+    """But the checks that were ticked off, which are marked where they stand."""
+    standing = [el("li", line.text) for line in done(job) if not line.struck and not is_tick(line)]
     return el("section", el("h2", "Done"), el("ul", *standing)) if standing else None
 
 
-def checks(job: dict, rows: list[Row]) -> Html:
+def checks(job: dict, found: Sequence[Check]) -> Html:
+    """A line for each, with a box to tick."""
+    ticked = ticks(job)
+    return el(
+        "section",
+        el("h2", "Check before closing up, in this order (how: overleaf)"),
+        el("ol", *(_check(check, ticked.get(check.id)) for check in found), class_="sheet-checks"),
+    )
+
+
+def _check(check: Check, ticked: dict | None) -> Html:
+    by = ", ".join(filter(None, (day(ticked["at"]), ticked["by"]))) if ticked else ""
+    left = len(check.unread)
+    not_read = "" if not left else f"{left} not measured" if left < check.places else "not measured"
+    told = [check.said, check.setting, not_read, f"ticked off {by}" if ticked else ""]
+    said = [one for one in told if one]
+    return el(
+        "li",
+        el("b", check.title),
+        *(x for n, one in enumerate(said) for x in ((", " if n else ": "), one)),
+        class_="ticked" if ticked else None,
+    )
+
+
+def how_to(found: Sequence[Check]) -> Html:
+    """How each check is made, and what of it can be done at home."""
     lines = (
         el(
             "li",
             el("b", check.title, ". "),
             check.do,
-            children(" On this sheet: ", check.said, ".") if check.said else None,
+            children(" ", el("span", "At home: ", class_="by-whom"), check.home) if check.home else None,
+            children(" ", el("span", "Only the shop can: ", class_="by-whom"), check.shop)
+            if check.shop
+            else None,
         )
-        for check in stations.checks(job, rows)
+        for check in found
     )
     return el(
-        "section", el("h2", "Check before closing up, in this order"), el("ol", *lines, class_="sheet-checks")
+        "section",
+        el("h2", "How each check is made"),
+        el("ol", *lines, class_="sheet-how"),
+        class_="sheet-overleaf",
     )
 
 
@@ -94,5 +132,5 @@ def order(job: dict) -> Html:
         )
         for row in stations.orders(job)
     ]
-    nothing = el("p", "Nothing that these sizes tell.")
+    nothing = el("p", "These sizes call for nothing to be ordered.")
     return el("section", el("h2", "To order by size"), el("ul", *lines) if lines else nothing)

@@ -93,7 +93,8 @@ def _limits(feature: Feature | None, rows: list[Row]) -> Html | str:
     said = [_span(feature.at(step), step) for step in _by_size(now or {row.step for row in rows})]
     received = {row.received.step for row in rows if row.received}
     if received or (feature.low, feature.high) == (None, None):
-        said += [_worn(feature.at(step), step) for step in _by_size(received or {STANDARD})]
+        alone = not any(said)
+        said += [_worn(feature.at(step), step, alone) for step in _by_size(received or {STANDARD})]
     if all(row.derived for row in rows):
         said.append("worked out")
     parts = [one for one in said if one]
@@ -117,11 +118,13 @@ def _span(feature: Feature, step: Step) -> Html | str:
     return children("nominal ", both(*(form.write(feature.nominal, s) for s in SYSTEMS)), name)
 
 
-def _worn(feature: Feature, step: Step) -> Html | str:
-    wear = feature.wear
+def _worn(feature: Feature, step: Step, alone: bool) -> Html | str:
+    """The wear limit; behind the limits as made it has their unit."""
+    wear, form = feature.wear, feature.form
     if wear is None:
         return ""
-    return children("worn at ", both(*(feature.form.write(wear, s) for s in SYSTEMS)), _named(step))
+    written = (form.write(wear, s) if alone else form.bare(wear, s) for s in SYSTEMS)
+    return children("worn at ", both(*written), _named(step))
 
 
 def _named(step: Step) -> str:

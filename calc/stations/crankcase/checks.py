@@ -16,6 +16,9 @@ def main_bearings(view: View) -> Check | None:
         "crankcase.main_housing",
         "crankcase.main_shell_wall",
         "crank.main_journal",
+        shop="A bore gauge in the case, bolted up with its shells, and a micrometer on the journals.",
+        home="Feel alone finds only the worst: shells oiled and case bolted up, two fingers turn the crank"
+        " all the way round.",
     )
 
 
@@ -31,6 +34,9 @@ def camshaft(view: View) -> Check | None:
         "crankcase.cam_bore",
         "cam.journal",
         "cam.end_float",
+        shop="A bore gauge in the bolted case, for the clearance.",
+        home="The end float: cam laid in one half of the case and pushed to one end, feeler gauges at its"
+        " thrust face.",
     )
 
 
@@ -56,6 +62,8 @@ def end_float(view: View) -> Check | None:
         "Too little burns the thrust face, too much knocks.",
         "Case bolted up, flywheel or its gauge plate at full torque; push and pull the crank.",
         "crank.end_float",
+        home="Feeler gauges between flywheel and thrust bearing, where they reach: lever the crank to one"
+        " end, read, lever it back. Where they do not reach, the shop's dial gauge does.",
     )
 
 
@@ -68,4 +76,6 @@ def flywheel(view: View) -> Check | None:
         "It shakes the clutch and loosens its nut.",
         "Dial gauge on the face, crank pushed to one end; then the end float once more.",
         "flywheel.runout",
+        home="A nail clamped beside the face and feeler gauges: the greatest gap in one turn less the"
+        " smallest, the crank pushed to one end all the while.",
     )

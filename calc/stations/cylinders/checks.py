@@ -3,7 +3,7 @@
 from calc.core.result import as_text
 from calc.job.texts import read_size
 from calc.job.view import View, written
-from calc.stations.shared.checks import Check, as_rows, sheet_limits, size_check
+from calc.stations.shared.checks import Check, as_rows, asked, sheet_limits, size_check
 
 
 def ring_gaps(view: View) -> Check | None:
@@ -15,6 +15,7 @@ def ring_gaps(view: View) -> Check | None:
         "A ring whose ends meet when hot breaks its land.",
         "Each ring in its own cylinder, pushed down square with a piston.",
         "piston.ring_gap",
+        home="Feeler gauges: the thickest leaf that goes in between the ring's ends.",
     )
 
 
@@ -29,6 +30,8 @@ def pistons(view: View) -> Check | None:
         "piston.clearance",
         "cylinder.bore",
         "piston.diameter",
+        home="Long feeler leaves laid along the skirt, across the pin, in the dry bore: the piston slides"
+        " past one as thick as the least clearance, and not past one thicker than the most.",
     )
 
 
@@ -51,11 +54,15 @@ def deck_height(view: View) -> Check | None:
         "Each cylinder with its shims held down, piston at the top: crown below the cylinder's face. Both of"
         " a pair alike."
     )
+    home = (
+        "The depth rod of a calliper over a straight edge across the cylinder; or feeler gauges under the"
+        " straight edge."
+    )
     features, row = tuple(id for id, _ in CHAIN), view.worst(deck.id)
     place = row.place if row else ""
     chain = _chain(view, place)
     if row is None or chain is None:
-        return size_check(view, title, why, do, deck.id, *features)
+        return size_check(view, title, why, do, deck.id, *features, home=home)
     state, said = view.judged(deck.id)
     return Check(
         title,
@@ -69,6 +76,8 @@ def deck_height(view: View) -> Check | None:
         state,
         said,
         place,
+        home,
+        **asked(view, deck.id),
     )
 
 

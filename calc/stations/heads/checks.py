@@ -2,7 +2,7 @@
 
 from calc.core.result import as_text
 from calc.job.view import View
-from calc.stations.shared.checks import CYLINDERS, VALVES, Check, as_rows, sheet_limits, torque_check
+from calc.stations.shared.checks import CYLINDERS, VALVES, Check, as_rows, asked, sheet_limits, torque_check
 
 
 def valves_tight(view: View) -> Check | None:
@@ -19,6 +19,8 @@ def valves_tight(view: View) -> Check | None:
         "leak-test",
         {},
         ("start", "end", "time"),
+        home="Paraffin or white spirit from a paint shop: the chamber brimful, a lamp held in the port. A"
+        " pressure test is the shop's.",
     )
 
 
@@ -46,6 +48,9 @@ def valves_free(view: View) -> Check | None:
         state,
         said,
         row.place,
+        home="Lift each by a finger's breadth and rock it, intakes and exhausts each among themselves: one"
+        " that rocks more than its fellows goes back to the shop.",
+        **asked(view, "guide.clearance_intake", "guide.clearance_exhaust"),
     )
 
 
@@ -68,6 +73,9 @@ def stem_heights(view: View) -> Check | None:
         (feature.id,),
         state,
         said,
+        home="The depth rod of a calliper; or a straight edge from tip to tip and feeler gauges under it,"
+        " which tells whether they are alike.",
+        **asked(view, feature.id),
     )
 
 
@@ -81,7 +89,7 @@ def chambers_alike(view: View) -> Check | None:
     state, said = view.judged(feature.id)
     return Check(
         "Chambers alike",
-        "Unlike chambers pull unlike.",
+        "A cylinder with another chamber does not pull like the others.",
         as_text("Heads by their numbers: each cylinder has the chamber of this sheet."),
         feature.tool,
         "chamber-volume",
@@ -90,6 +98,9 @@ def chambers_alike(view: View) -> Check | None:
         (feature.id,),
         state,
         said,
+        home="A piece of flat clear plastic with a small hole in it, stuck down with grease, and a syringe"
+        " from the chemist's: how much thin oil goes in.",
+        **asked(view, feature.id),
     )
 
 

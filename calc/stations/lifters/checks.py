@@ -2,7 +2,7 @@
 
 from calc.core.result import as_text
 from calc.job.view import View
-from calc.stations.shared.checks import Check, size_check
+from calc.stations.shared.checks import Check, asked, size_check
 
 
 def free_in_the_case(view: View) -> Check | None:
@@ -16,6 +16,8 @@ def free_in_the_case(view: View) -> Check | None:
         "lifter.clearance",
         "crankcase.lifter_bore",
         "lifter.body",
+        home="A drop of clean oil and a finger: each sinks slowly by itself, turns, and comes out without"
+        " force.",
     )
 
 
@@ -32,6 +34,7 @@ def lash_or_travel(view: View) -> Check | None:
             "Too little burns the valve, too much wears the cam.",
             "Cold, each cylinder at the top of its compression.",
             "lifter.lash",
+            home="Feeler gauges: the leaf just drags, the next thicker one does not go in.",
         )
     row = view.worst(preload.id)
     place = row.place if row else ""
@@ -49,4 +52,7 @@ def lash_or_travel(view: View) -> Check | None:
         state,
         said,
         place,
+        home="The depth rod of a calliper on the plunger, bled down: once at rest, once with the rocker in"
+        " place.",
+        **asked(view, preload.id),
     )

@@ -2,7 +2,7 @@
 
 from calc.core.result import as_text
 from calc.job.view import View, written
-from calc.stations.shared.checks import CYLINDERS, Check, as_rows, size_check, torque_check
+from calc.stations.shared.checks import CYLINDERS, Check, as_rows, asked, size_check, torque_check
 
 
 def straight(view: View) -> Check | None:
@@ -29,6 +29,8 @@ def straight(view: View) -> Check | None:
         state,
         said,
         place,
+        shop="A rod gauge: a bend that wears a bearing out is too small to be seen.",
+        **asked(view, "rod.bend", "rod.twist"),
     )
 
 
@@ -70,6 +72,9 @@ def weights(view: View) -> Check | None:
         ("rod.big_end_mass", "rod.small_end_mass", "rod.mass"),
         state,
         said,
+        home="Kitchen scales that show single grams: one end on the scales, the other hung level on a"
+        " thread, each twice.",
+        **asked(view, "rod.big_end_mass", "rod.small_end_mass"),
     )
 
 
@@ -85,6 +90,9 @@ def bearings(view: View) -> Check | None:
         "rod.big_end_bore",
         "rod.shell_wall",
         "crank.rod_journal",
+        home="Plastic gauging strip from a parts shop: a piece along the dry journal, cap on at full"
+        " torque, the rod not turned, cap off. The width that it was pressed to is read on its own"
+        " card.",
     )
 
 
@@ -112,4 +120,5 @@ def side_clearance(view: View) -> Check | None:
         "rod.side_clearance",
         "crank.rod_journal_length",
         "rod.width",
+        home="Feeler gauges: the thickest leaf that slides in beside the rod.",
     )

@@ -19,7 +19,12 @@ class Check:
     `entries` fill its calculator with the job's readings and the sheet's limits, those of `place` where there
     are several: the one nearest to its limits. `open` names the inputs that are still to be read off the
     parts. `features` are the sizes that it is about; `state` and `said` what the job's own readings of them
-    say ("" and None where there are none).
+    say ("" and None where there are none). `asks` are those of them that answer it, () where no size does;
+    `unread` the places at which none is told of those yet, of `places` in all.
+
+    `home` is the way with what a household has, `shop` what it takes a workshop for: at least one is told,
+    and what has `shop` is not settled at home. `setting` is what a nut is tightened to. `id` names the check
+    wherever it stands (calc.stations.index).
     """
 
     title: str
@@ -33,10 +38,28 @@ class Check:
     state: str = ""
     said: Text | None = None
     place: str = ""
+    home: str = ""
+    shop: str = ""
+    asks: tuple = ()
+    unread: tuple = ()
+    places: int = 0
+    setting: Text | None = None
+    id: str = ""
 
 
-def size_check(view: View, title: str, why: str, do: str, main: str, *features: str) -> Check | None:
-    """A check of one size against its limits: the worst place is filled in, or the reading left to take."""
+def asked(view: View, *ids: str) -> dict:
+    """What a check that these sizes answer says of them: which they are, and what is still to be read."""
+    unread, places = view.unread(*ids)
+    return {"asks": ids, "unread": unread, "places": places}
+
+
+def size_check(
+    view: View, title: str, why: str, do: str, main: str, *features: str, home: str = "", shop: str = ""
+) -> Check | None:
+    """A check of one size against its limits: the worst place is filled in, or the reading left to take.
+
+    A size among `features` that does not go into the main one answers the check beside it.
+    """
     feature = view.feature(main)
     if feature is None or (feature.low, feature.high) == (None, None):
         return None
@@ -47,7 +70,8 @@ def size_check(view: View, title: str, why: str, do: str, main: str, *features: 
             "reading": written(float(row.value), row.U, feature.form)
         }
     # what it follows from is in it
-    state, said = view.judged(main, *(id for id in features if id not in {part for _, part in feature.terms}))
+    beside = [id for id in features if id not in {part for _, part in feature.terms}]
+    state, said = view.judged(main, *beside)
     return Check(
         title,
         why,
@@ -60,7 +84,16 @@ def size_check(view: View, title: str, why: str, do: str, main: str, *features: 
         state,
         said,
         row.place if row is not None else "",
+        home,
+        shop,
+        **asked(view, main, *(beside if feature.terms else ())),
     )
+
+
+TORQUE_WRENCH = (
+    "A torque wrench: parts shops lend one. Put a stripe of paint on each nut when it is tight, and go round"
+    " once more."
+)
 
 
 def torque_check(view: View, title: str, why: str, do: str, id: str, clamped: str = "other") -> Check | None:
@@ -78,6 +111,8 @@ def torque_check(view: View, title: str, why: str, do: str, id: str, clamped: st
         {"torque": feature.text, "thread": thread, "clamped": clamped} if thread else {},
         ("strength",) if thread else (),
         (id,),
+        home=TORQUE_WRENCH,
+        setting=_span(feature),
     )
 
 

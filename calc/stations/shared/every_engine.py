@@ -13,6 +13,8 @@ def passages_clean(view: View) -> Check | None:
             "Flush and blow through every oil hole and blind thread until a white rag stays white."
             " Goggles on."
         ),
+        home="Bottle brush and pipe cleaners, hot water with washing-up liquid or a solvent, a lamp: light"
+        " shows through each straight passage, and the last rag comes out white.",
     )
 
 
@@ -27,6 +29,7 @@ def parts_in_their_places(view: View) -> Check | None:
             if view.has("rod")
             else "Lay them out by their numbers."
         ),
+        home="Egg boxes, bags and a felt pen: nothing lies on the bench without its number.",
     )
 
 
@@ -40,4 +43,5 @@ def turned_through(view: View) -> Check | None:
         "Turned through by hand",
         "A tight spot that you feel now is a seized part later.",
         as_text(f"Two whole turns, plugs out. Then oil in, and {oil}."),
+        home="A spanner on the crank's nut: the same pull all the way round, no click, no scrape.",
     )

@@ -23,7 +23,7 @@ const DOUBLE = { ms: 400, pixels: 24 }; // within which a second tap is the same
  * @typedef {Shown & {words: string, after?: () => Promise<void>}} ToShow  what a view is to show, what is to be said, and what is done then
  * @typedef {{code: string, text: string, origin: string, used: string[], keeping: boolean, lost: Error | null}} Opened  what a link's code holds
  * @typedef {{key: string | null, of: string, name: string, at: {now: string, by: string}}} Here
- * @typedef {"new" | "add" | "take-back" | "done" | "strike" | "unstrike" | "change"} Change
+ * @typedef {"new" | "add" | "take-back" | "done" | "tick" | "strike" | "unstrike" | "change"} Change
  * @typedef {Here & {call: Change, fields: Form, form: string, gone: Set<string>, was: Form}} Sent  a press that sends a form: what left it at once (`gone`), and what it held
  * @typedef {Here & {call: Change, fields: Form, form?: undefined, gone?: undefined, was?: undefined}} Press
  * @typedef {HTMLInputElement | HTMLSelectElement} Field  of a form
@@ -393,8 +393,8 @@ export class JobView extends HTMLElement {
   #pressed(event) {
     const button = event.target.closest("button");
     if (!button || button.closest("live-calculator")) return;
-    const { jobDo, jobCall, key, line } = button.dataset;
-    const press = /** @type {Press} */ ({ ...this.#here, call: jobCall, fields: { line } });
+    const { jobDo, jobCall, key, line, check } = button.dataset;
+    const press = /** @type {Press} */ ({ ...this.#here, call: jobCall, fields: { line, check } });
     if (jobCall) this.#busy(button, () => this.#inTurn(() => this.#change(press)));
     else if (jobDo) this.#busy(button, () => DEEDS[/** @type {keyof typeof DEEDS} */ (jobDo)].call(this, key ?? press.key, button));
     else if (button.dataset.retry !== undefined) runtime.retry();
@@ -698,6 +698,15 @@ const DEEDS = {
     await this.show();
     if (refused) throw new Error(refused);
     (this.querySelector("[data-job-taken]") ?? this.querySelector("#job-now"))?.focus(); // the button is gone
+  },
+  /** The check that a line of what is missing names: the fragment of the address names the sheet. */
+  async unfold(_, button) {
+    const fold = /** @type {HTMLDetailsElement | null} */ (this.querySelector(`[data-job-check="${CSS.escape(button.dataset.of ?? "")}"]`));
+    if (!fold) return;
+    fold.open = true;
+    const summary = /** @type {HTMLElement} */ (fold.firstElementChild);
+    summary.focus({ preventScroll: true });
+    summary.scrollIntoView({ block: "start" });
   },
   async print() {
     print();

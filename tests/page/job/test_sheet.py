@@ -1,6 +1,7 @@
 """The size sheet as markup: every size on it in both unit systems, nothing that a text could break, nothing said that is not so."""
 
 import re
+from collections import Counter
 
 import pytest
 from hypothesis import given, settings
@@ -9,14 +10,17 @@ import calc
 from calc.job.checking import sheet_of
 from calc.job.codes import FORM, MOST, MOST_CODES, address_in, draw, links, reachable
 from calc.job.contents import JobError
-from calc.job.parts import not_checked
-from calc.job.record import add_reading, current
+from calc.job.parts import counts, not_checked
+from calc.job.record import add_reading, current, strike
 from calc.job.share import decode, join
+from calc.job.ticks import tick
 from calc.job.verdicts import CHANGED, judge
+from calc.page.job import missing as missed
 from calc.page.job import sheet
 from calc.page.job.sheet_marks import CORRECTED, SYSTEMS, WARM, WORN
-from calc.page.job.sheet_missing import GROUP_WORDS
 from calc.reference import cautions
+from calc.reference.engine import engine as engine_named
+from calc.stations import index as stations
 from tests import markup
 from tests.job.jobs import any_job, done, job, reading
 from tests.job.orchard import orchard
@@ -83,7 +87,7 @@ def test_other_limits_than_at_the_last_reading_are_told():
 def test_a_size_is_told_with_its_limits_and_verdict():
     rows = table(body(orchard()))
     assert rows[0] == ["Place", "As received ±", "As finished ±", "Verdict"]
-    assert ["Main journal 54.735–54.750 mm (0.25 mm undersize); worn at 54.960 mm"] in rows
+    assert ["Main journal 54.735–54.750 mm (0.25 mm undersize); worn at 54.960"] in rows
     assert ["1", "54.952", f"± 0.004{WORN}", "54.743", "± 0.003", "In order"] in rows
     assert ["4", "56.027", "± 0.003", "56.018", "± 0.003", "Cannot tell"] in rows
     assert ["Crank bow at the centre main up to 0.02 mm"] in rows
@@ -97,9 +101,7 @@ def test_a_size_is_told_with_its_limits_and_verdict():
 
 def test_in_inches_every_size_is_the_same_size():
     rows = table(body(orchard()), "inch")
-    assert [
-        "Main journal 2.15492–2.15551 in (0.25 mm undersize); worn at 2.16378 in"
-    ] in rows  # by hand: ÷ 25.4
+    assert ["Main journal 2.15492–2.15551 in (0.25 mm undersize); worn at 2.16378"] in rows  # by hand: ÷ 25.4
     assert ["1", "2.16346", f"± 0.00016{WORN}", "2.15524", "± 0.00012", "In order"] in rows
     inch = job(
         engine="RC-40", readings=[reading("crank.main_journal", "1", "finished", "2.2497 in ± 0.0001 in")]
@@ -199,14 +201,10 @@ def test_what_was_done_is_to_be_ordered_checked_and_was_not_checked():
     assert (
         f"Not checked: {left} of {every} sizes" in words and left == every - 35
     )  # as finished: 8 + 4 + 4 + 4 + 4 + 3 + 4 + 1 + 3
-    for feature, places in missing:
-        assert (
-            re.sub(", (intake|exhaust)$", "", feature.label) in words
-            or f"every size of {GROUP_WORDS[feature.id.partition('.')[0]]}" in words
-        )
-    assert "Seat pocket bore, intake and exhaust;" in told(
-        part(body(job(received="heads", readings=[])), "sheet-words")
-    )
+    by_group = Counter(feature.id.partition(".")[0] for feature, places in missing for _ in places)
+    assert f"Heads: {by_group['head']} sizes not checked; " in words and f"; rods: {by_group['rod']}" in words
+    counted = re.findall(r": (\d+)", words.partition("Not checked")[2].partition("sizes")[2])
+    assert sum(map(int, counted)) == left
     shells, _, insert = [
         item
         for item in part(root, "sheet-words").iter("li")
@@ -217,33 +215,67 @@ def test_what_was_done_is_to_be_ordered_checked_and_was_not_checked():
     )
     titles = [markup.words(item.find("b")) for item in part(root, "sheet-checks")]
     assert (
-        titles[0] == "Every passage clean."
-        and titles[-1] == "Turned through by hand."
-        and "On this sheet: 8 of 8 in order." in words
+        titles[0] == "Every passage clean"
+        and titles[-1] == "Turned through by hand"
+        and "Stem heights: 8 of 8 in order" in words
+        and "Main bearing clearance: not measured" in words
+        and "Rod nuts: 31 N·m to 35 N·m" in words
     )
-    some = told(
-        part(body(job(received="crank", readings=[reading("crank.main_journal", "1")])), "sheet-words")
-    )
-    assert "Main journal (2, 3);" in some, "where some places were read the others are named"
-    assert "Nothing that these sizes tell." in told(part(body(job(received="flywheel")), "sheet-words"))
+    assert "These sizes call for nothing to be ordered." in words_of(job(received="flywheel"))
 
 
-def test_where_most_of_an_engine_was_not_read_its_parts_are_named_and_what_was_read_of_them():
-    made = job(
-        received="heads, rods, crank, case, cylinders, pistons, cam, lifters, flywheel",
-        readings=[reading("rod.big_end_bore", n, "finished", "56.010 mm") for n in ("1", "2", "3")],
+def words_of(made) -> str:
+    return told(markup.classed(body(made), "sheet-words")[0])
+
+
+def test_what_was_not_read_is_told_by_part_and_count_on_paper():
+    assert "Not checked: 2 of 2 sizesFlywheel: 2 sizes not checked." in words_of(job(received="flywheel"))
+    one = [reading("flywheel.runout", "", "finished", "0.05 mm")]
+    assert "Not checked: 1 of 2 sizesFlywheel: 1 size not checked." in words_of(
+        job(received="flywheel", readings=one)
     )
-    words = told(part(body(made), "sheet-words"))
-    left = sum(len(places) for _, places in not_checked(made)[0])
-    assert (
-        f"Not checked: {left} of" in words
-        and "every size of the ports; " in words
-        and "every size of the lifters" in words
+    both = [*one, reading("flywheel.mass", "", "finished", "8600 g")]
+    assert "Nothing: all 2 sizes of these parts were read." in words_of(
+        job(received="flywheel", readings=both)
     )
-    assert (
-        "every size of the rods but Big-end bore, bolted up;" in words
-        and "Big-end bore, bolted up (4)" in words
-    )
+    assert "is not known here" in words_of(job(received="flywheel", engine="XX-9"))
+
+
+def test_where_it_is_unfolded_it_is_told_by_name():
+    made = job(received="crank", readings=[reading("crank.main_journal", "1")])
+    names = told(markup.page(missed.by_name(made)))
+    assert "Main journal (2, 3);" in names, "where some places were read the others are named"
+    assert "Rod journal;" in names and names.startswith("Sizes not checked: ")
+    for feature, _ in not_checked(made)[0]:
+        assert feature.label in names
+    assert missed.by_name(job(engine="XX-9")) is None
+
+
+@pytest.mark.parametrize("name", ["TS-16", "RC-40"])
+def test_every_part_that_is_counted_has_a_word(name):
+    groups = {id.partition(".")[0] for id, feature in engine_named(name).features.items() if counts(feature)}
+    assert groups - {"torque"} <= {*missed.PARTS}
+
+
+def test_a_check_is_ticked_where_it_was_ticked_off_and_stands_not_among_what_was_done():
+    made = tick(orchard(), "rods-nuts", "Rod nuts", "2026-12-01T10:00+01:00", "JP")
+    root = body(made)
+    (ticked,) = [item for item in part(root, "sheet-checks") if item.get("class") == "ticked"]
+    assert told(ticked) == "Rod nuts: 31 N·m to 35 N·m, ticked off 2026-12-01, JP"
+    assert "Checked: Rod nuts" not in told(root)
+    struck = strike(made, "check-rods-nuts", "2026-12-01T11:00+01:00", "JP")
+    assert not markup.classed(body(struck), "ticked")
+
+
+def test_the_back_says_of_each_check_how_it_is_made_and_what_of_it_takes_the_shop():
+    how, front = (list(part(body(orchard()), name)) for name in ("sheet-how", "sheet-checks"))
+    assert len(how) == len(front) == 15
+    for line, check in zip(how, stations.checks(orchard()), strict=True):
+        words = told(line)
+        assert words.startswith(f"{check.title}. ")
+        assert (f"At home: {check.home}" in words) == bool(check.home)
+        assert (f"Only the shop can: {check.shop}" in words) == bool(check.shop)
+    assert "Only the shop can: A rod gauge" in markup.words(how[3])
 
 
 def test_the_head_says_whose_job_and_whose_limits():
@@ -257,11 +289,14 @@ def test_the_head_says_whose_job_and_whose_limits():
         "orchard-7",
         f"Sizebook {calc.__version__}",
         "2026-11-16 to 2026-11-23",
-        "RB (23), MK (23)",
+        "by RB (23 sizes) and MK (23 sizes)",
         "Invented limits. TS-16, an invented",
     ):
         assert words in head
-    assert "nothing yet" in told(body(job()).find(".//header"))
+    empty = told(body(job(by="", received="")).find(".//header"))
+    assert "Measurednothing yet" in empty and "Shop" not in empty and "Parts" not in empty
+    unsigned = job(readings=[reading(by=""), reading(place="1", by="MK")])
+    assert "by MK (1 size); 1 size without a name" in told(body(unsigned).find(".//header"))
     assert "limits were changed" not in head and CHANGED in told(
         body({**orchard(), "sheet": "00000000"}).find(".//header")
     )
@@ -583,9 +618,9 @@ def test_a_size_is_printed_whole_however_it_was_typed(feature, place, text, show
 
 def test_the_wear_limit_is_that_of_the_size_that_came():
     made = job(readings=[reading("crank.main_journal", "1", "received", "54.735 mm")])
-    assert [
-        "Main journal 54.735–54.750 mm (0.25 mm undersize); worn at 54.710 mm (0.25 mm undersize)"
-    ] in table(body(made))  # by hand: 54.960 − 0.25
+    assert ["Main journal 54.735–54.750 mm (0.25 mm undersize); worn at 54.710 (0.25 mm undersize)"] in table(
+        body(made)
+    )  # by hand: 54.960 − 0.25
 
 
 def test_a_size_past_its_limit_is_printed_past_it_in_both_systems():
