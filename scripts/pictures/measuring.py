@@ -24,7 +24,7 @@ from scripts.pictures.pen import (
     wrong,
 )
 from scripts.pictures.sheet import Sheet
-from scripts.pictures.tools import bore_gauge
+from scripts.pictures.tools import bore_gauge, micrometer
 
 
 def bore_gauge_rocked(sheet: Sheet) -> Drawing:
@@ -169,30 +169,32 @@ def micrometer_square(sheet: Sheet) -> Drawing:
     """Largest across, smallest along the axis: only there is it square through the middle."""
 
     def jaws(apart: float) -> Shapes:
+        """The faces and the way between them, seen along the frame."""
         half = apart / 2
-        return (
-            rect(-half - 20, -6, -half, 6),
-            rect(half, -6, half + 20, 6),
-            line((-half, 0), (half, 0), style="dim"),
-        )
+        faces = (rect(-half - 26, -6, -half, 6), rect(half, -6, half + 26, 6))
+        return (*faces, line((-half, 0), (half, 0), style="dim"))
+
+    def held(across: float, low: float) -> Shapes:
+        """A round part from its end, in a micrometer whose faces stand that far under its middle."""
+        gauge = placed(micrometer(across), -across / 2, -low)
+        return (*gauge, disc((0, 0), 30, "a"), line((-across / 2, -low), (across / 2, -low), style="dim"))
 
     lean = math.radians(16)
     tilted = 52 / math.cos(lean) + 12 * math.tan(lean)
-    body = (rect(-26, -44, 26, 44), centre((0, -52), (0, 52)))
-    round_ = (disc((0, 0), 34), centre((-42, 0), (42, 0)), centre((0, -42), (0, 42)))
+    body = (rect(-26, -40, 26, 40, "a"), centre((0, -48), (0, 48)))
     return sketch(
         "Seek the largest reading across, and the smallest along the axis",
-        "Four pairs of a micrometer's faces on a round part. Seen from the part's end, wrong: off the middle"
-        " they read too small; right: through the middle, where the reading is largest. Seen from the side,"
-        " wrong: leaning they read too large; right: square to the axis, where the reading is smallest.",
-        placed((round_, placed(jaws(2 * math.sqrt(34**2 - 18**2)), 0, -18)), 84, 242),
-        wrong(22, 182, "off centre,", "too small"),
-        placed((round_, jaws(68)), 270, 242),
-        right(206, 182, "in the middle,", "the largest"),
-        placed((body, placed(jaws(tilted), 0, 0, 16)), 84, 100),
-        wrong(22, 32, "leaning,", "too large"),
-        placed((body, jaws(52)), 270, 100),
-        right(206, 32, "square to it,", "the smallest"),
+        "A micrometer on a round part, four times. Seen from the part's end, wrong: off the middle it reads"
+        " too small; right: through the middle, where the reading is largest. Seen from the side, wrong:"
+        " leaning it reads too large; right: square to the axis, where the reading is smallest.",
+        placed(held(2 * math.sqrt(30**2 - 17**2), 17), 60, 236, times=0.86),
+        wrong(10, 158, "off centre,", "too small"),
+        placed(held(60, 0), 240, 236, times=0.86),
+        right(196, 158, "in the middle,", "the largest"),
+        placed((body, placed(jaws(tilted), 0, 0, 16)), 84, 86),
+        wrong(10, 22, "leaning,", "too large"),
+        placed((body, jaws(52)), 270, 86),
+        right(196, 22, "square to it,", "the smallest"),
     )
 
 

@@ -16,6 +16,7 @@ from scripts.pictures.pen import (
     circle,
     curve,
     disc,
+    dot,
     line,
     note,
     numbered,
@@ -140,7 +141,8 @@ def seat_angles(sheet: Sheet) -> Drawing:
 
     def cut(a: tuple[float, float], b: tuple[float, float], n: int) -> Shapes:
         x, y = (a[0] + b[0]) / 2, (a[1] + b[1]) / 2
-        return (line(a, b, style="band"), *note(x - 40, y + 26, (x, y), "")[1:], *numbered(x - 46, y + 30, n))
+        leader = line((x - 46, y + 30), (x, y), style="thin")
+        return (line(a, b, style="band"), leader, dot((x, y)), *numbered(x - 46, y + 30, n))
 
     return sketch(
         "Angles count from the plane square to the stem",

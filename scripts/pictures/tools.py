@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from calc.core.drawing import Area, Line
-from scripts.pictures.pen import Shapes, bow, circle, disc, line, placed, rect
+from scripts.pictures.pen import Shapes, bow, disc, line, rect
 
 
 def dial(x: float, y: float, radius: float, reading: float = 0.0) -> Shapes:
@@ -65,16 +65,3 @@ def micrometer(gap: float, deep: float = 46.0) -> Shapes:
         *(line((gap + x, -7), (gap + x, -3), style="thin") for x in range(20, 42, 5)),
         *(line((gap + 54, y), (gap + 60, y), style="thin") for y in (-6, -2, 2, 6)),
     )
-
-
-def indicator(x: float, y: float, turn: float = 0.0, reading: float = 0.0) -> Shapes:
-    """A plunger dial gauge that touches at x, y; unturned it comes from above."""
-    body = (disc((0, 3), 3), rect(-2, 6, 2, 18), rect(-5, 18, 5, 32), *dial(0, 50, 19, 0))
-    needle_free = placed(body[:3], x, y, turn)
-    a = math.radians(turn + 90)
-    return (*needle_free, *dial(x + 50 * math.cos(a), y + 50 * math.sin(a), 19, reading))
-
-
-def coil_end(x: float, y: float, radius: float) -> Shapes:
-    """A wire, cut across."""
-    return (disc((x, y), radius, "c"), circle((x, y), radius))
