@@ -152,9 +152,9 @@ def levers(turned: Turned, slip: Number | float | None = None, mark: str = "", w
 
 def rough_end(turned: Turned, spread: Number) -> Levers:
     """Levers where friction is more than told by that share of itself."""
-    return levers(turned, 1 + spread, "_r", ", rough end")
+    return levers(turned, 1 + spread, "_r", ", rough thread")
 
 
 def slippery_end(turned: Turned, spread: Number) -> Levers:
     """Levers where it is less."""
-    return levers(turned, 1 - spread, "_s", ", slippery end")
+    return levers(turned, 1 - spread, "_s", ", slippery thread")

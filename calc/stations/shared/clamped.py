@@ -54,9 +54,9 @@ def hot_preload(cold: Number, clamped: str, factor: Number, known: Number | None
     """Preload at heat of a stud that friction let become tighter (`slippery`) than it was meant to be,
     `cold`: heat adds the same."""
     if known is not None:
-        return step("F_h", "Preload hot, slippery end", KILONEWTON, known + (slippery - cold))
+        return step("F_h", "Preload hot, slippery thread", KILONEWTON, known + (slippery - cold))
     if clamped == CYLINDER:
-        return step("F_h", "Preload hot, slippery end", KILONEWTON, slippery + (factor - 1) * cold)
+        return step("F_h", "Preload hot, slippery thread", KILONEWTON, slippery + (factor - 1) * cold)
     return slippery
 
 

@@ -52,9 +52,9 @@ def own_values(*parts: str) -> Any:
         least=0,
         fold=True,
         hint=(
-            "Where they are known they go before those of the material chosen. They change with heat as its"
-            " own do. In compression, the yield stress of cast and sintered rings is higher than in tension:"
-            " type the one in tension."
+            "Where they are known, they replace those of the material chosen. They change with heat as"
+            " its own do. In compression, the yield stress of cast and sintered rings is higher than in"
+            " tension: type the one in tension."
         ),
     )
 

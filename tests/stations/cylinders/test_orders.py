@@ -33,7 +33,7 @@ def test_shims_under_the_cylinders_follow_from_the_deck_height():
     (too_high,) = needed(*deck(crankcase__seat_height="102.00 mm"))  # 1.50
     assert said(too_high)[1:] == ("none helps", ("1",), "fail")
     (too_low,) = needed(*deck(crankcase__seat_height="100.00 mm"))  # −0.50: 1.70 is missing
-    assert said(too_low)[1:] == ("1.70 mm, which there is not", ("1",), "fail")
+    assert said(too_low)[1:] == ("1.70 mm, which is not made", ("1",), "fail")
     assert needed(*deck()[:-1]) == [], "not every size of the chain is read"
 
 

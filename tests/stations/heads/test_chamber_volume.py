@@ -55,7 +55,7 @@ VERDICTS = {
         "Too small: 55.1 cm³, chamber 2",
         volumes(56.0, 55.2) | dict(cut="0.01 mm"),
     ),
-    "unlike": ("attention", "Unlike: 0.8 cm³ apart", volumes(55.6, 56.4)),
+    "unlike": ("attention", "Not alike: 0.8 cm³ apart", volumes(55.6, 56.4)),
 }
 
 
@@ -126,7 +126,7 @@ def test_grinding_to_a_volume_that_leaves_them_unlike_is_not_advised():
     """56.4 stays as it is, and 55.6 needs no grinding to reach 55.5: nothing in the table would bring them together."""
     unlike = chamber_volume(**volumes(55.6, 56.4), aim="wanted", wanted="55.5 cm³").verdict
     assert unlike.state == "attention" and unlike.do.plain() == (
-        "Ground out to 55.5 cm³ they would still be unlike, for the largest stays as it is. Choose to match the largest, or cut the step first."
+        "Even ground out to 55.5 cm³ they would differ, for the largest stays as it is. Choose to match the largest, or cut the step first."
     )
     assert (
         chamber_volume(**volumes(55.6, 56.4), aim="wanted", wanted="56 cm³")
@@ -166,9 +166,9 @@ def test_remarks():
         return " ".join(r.text.plain() for r in chamber_volume(**entries).remarks)
 
     assert "The liquid warmed by 3 K" in told(warming="3 K") and "warmed" not in told(warming="1 K")
-    assert "One chamber alone says nothing of likeness" in told(readings="56 cm³") and "alone" not in told(
-        readings="56 cm³ | 56 cm³"
-    )
+    assert "One chamber alone does not show whether they are alike" in told(
+        readings="56 cm³"
+    ) and "alone" not in told(readings="56 cm³ | 56 cm³")
     assert "cut both heads alike" in told(cut="0.02 mm") and "cut both heads alike" not in told()
 
 

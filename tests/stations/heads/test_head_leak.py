@@ -162,7 +162,7 @@ def test_advice_of_a_longer_test_is_true():
         (
             "start",
             dict(start="0.15 kPa", end="0.1 kPa"),
-            "Pressure at the start, from the room's: is 0.15 kPa, no more than what temperature and gauge may fake, 0.18 kPa; give more, or a finer gauge.",
+            "Pressure at the start, from the room's: is 0.15 kPa, no more than temperature and gauge alone may show, 0.18 kPa; give more, or a finer gauge.",
         ),
         (
             "time",
@@ -184,7 +184,7 @@ def test_remarks_and_cautions_speak_of_what_is_there():
     assert "choked: a deeper vacuum would draw no more" in notes() and "not choked" in notes(
         start="20 kPa", end="19 kPa"
     )
-    assert "choked: it grows with the pressure inside alone" in notes(
+    assert "choked: it depends on the pressure inside alone" in notes(
         mode="pressure", start="200 kPa", end="199 kPa"
     )
     assert "taken out by the gas law" in notes(warming="1 K") and "gas law" not in notes(warming="0.2 K")

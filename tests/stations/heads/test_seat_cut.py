@@ -448,11 +448,11 @@ def test_remarks_speak_of_what_is_there():
 
     assert "from the plane square to the stem" in notes()
     assert (
-        "unlike angles" not in notes()
-        and "a line carries, at 34.01 mm, and the other edge of the band stands 0.026 mm open"
+        "different angles" not in notes()
+        and "they touch on a line, at 34.01 mm, and the other edge of the band stands 0.026 mm open"
         in notes(seat_angle="46°")
     )
-    assert "a line carries, at 31.91 mm" in notes(valve_angle="46°")  # now the inner edge
+    assert "they touch on a line, at 31.91 mm" in notes(valve_angle="46°")  # now the inner edge
     assert (
         "A new ring" in notes(**NEW_RING)
         and "A new ring" not in notes(**NEW_RING, stem_risen="-1.6 mm")

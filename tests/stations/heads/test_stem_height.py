@@ -112,12 +112,12 @@ VERDICTS = {
     "much to do, and it serves": ("fail", "Out of limits: 2 of 2", heights(45.76, 44.43)),
     "grown long": (
         "attention",
-        "2 exhaust has grown long: 112.5 mm, 112.2 mm when new",
+        "2 exhaust has stretched: 112.5 mm, 112.2 mm when new",
         {"heights.4.2": "112.5 mm"},
     ),
     "grown long and too high": (
         "fail",
-        "2 exhaust has grown long: 112.5 mm, 112.2 mm when new",
+        "2 exhaust has stretched: 112.5 mm, 112.2 mm when new",
         {"heights.4.1": "45.3 mm", "heights.4.2": "112.5 mm"},
     ),
     "no seat may be touched": (

@@ -72,7 +72,7 @@ VERDICTS = {
         dict(peened="plain", lift="10 mm", least_margin="0.4 mm", tensile="1500 MPa"),
     ),
     "strong": ("attention", "Strong: 280 N shut, spring 1 exhaust", {"loads.2.1": "280 N"}),
-    "unlike": ("attention", "Unlike: seat loads 30 N apart", {"loads.1.1": "240 N", "loads.3.1": "270 N"}),
+    "unlike": ("attention", "Uneven: seat loads 30 N apart", {"loads.1.1": "240 N", "loads.3.1": "270 N"}),
     "surges": ("attention", "May surge: harmonic 11.6 at top speed", dict(top_speed="4500 1/min")),
 }
 

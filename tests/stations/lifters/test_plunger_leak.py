@@ -70,15 +70,11 @@ VERDICTS = {
     "tight": ("attention", "Leaks too slowly: 248.5 s, 110.0 s accepted", dict(bore="15.878 mm")),
     "engine oil in the cup": (
         "attention",
-        "No test fluid: these 1829.9 s compare with nothing",
+        "Not in test fluid: 1829.9 s says nothing",
         dict(oil="sae-20w-50"),
     ),
-    "hot engine oil of a good time": ("attention", "No test fluid: these 60.3 s compare with nothing", HOT),
-    "hydraulic oil": (
-        "attention",
-        "No test fluid: these 473.5 s compare with nothing",
-        dict(oil="iso-vg-46"),
-    ),
+    "hot engine oil of a good time": ("attention", "Not in test fluid: 60.3 s says nothing", HOT),
+    "hydraulic oil": ("attention", "Not in test fluid: 473.5 s says nothing", dict(oil="iso-vg-46")),
 }
 
 
@@ -193,9 +189,9 @@ def test_what_stands_in_the_cup_is_the_testers_thin_fluid():
     found = plunger_leak()
     assert found.calculator.input["oil"].must and 20 < found["time"] < 90
     assert plunger_leak(load="50 lbf")["time"] == pytest.approx(found["time"] * 220 / 222.41, rel=1e-4)
-    assert any("compares with nothing" in r.text.plain() for r in plunger_leak(**HOT).remarks) and not any(
-        "compares" in r.text.plain() for r in found.remarks
-    )
+    assert any(
+        "cannot be compared with them" in r.text.plain() for r in plunger_leak(**HOT).remarks
+    ) and not any("compared" in r.text.plain() for r in found.remarks)
 
 
 def test_flow_that_may_not_be_laminar_is_said():

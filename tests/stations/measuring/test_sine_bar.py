@@ -78,7 +78,7 @@ def test_a_small_height_goes_under_both_rolls():
     "entries, field, words",
     [
         ({"angle": "61°"}, "angle", "above 60.0000°"),
-        ({"angle": "61°"}, "angle", "what is left to 90°"),
+        ({"angle": "61°"}, "angle", "90° less the angle"),
         ({"angle": "-1°"}, "angle", "below 0"),
         ({"angle": "45° 70'"}, "angle", "60 or more"),
         ({"angle": "3 mm"}, "angle", "an angle belongs here"),

@@ -57,7 +57,7 @@ def test_remarks():
     assert (
         "neither is at one temperature" in said(part_temperature="40") and "neither is at one" not in said()
     )
-    assert "grow unlike" in said() and "grow unlike" not in said(material="forged-steel")
+    assert "grow differently" in said() and "grow differently" not in said(material="forged-steel")
 
 
 REFUSALS = {

@@ -140,7 +140,7 @@ def test_readings_over_rollers_are_not_judged_on_blocks_that_nobody_told():
     assert (waits.state, waits.headline.plain()) == ("awaited", "blocks under the upper rollers")
     with pytest.raises(Refused) as refused:
         taper(**told, blocks="")
-    assert "is empty, and the taper that was read hangs on it" in str(refused.value.errors[0])
+    assert "is empty, and the taper that was read depends on it" in str(refused.value.errors[0])
     assert evaluate(taper, told | {"blocks": "30 mm"}, standing=Standing()).verdict.state == "fail"
     set_up = evaluate(taper, {k: told[k] for k in ("large", "length", "by")}, standing=Standing()).verdict
     assert (

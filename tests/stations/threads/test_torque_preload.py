@@ -145,7 +145,7 @@ def test_refusals(entries, field, words):
 def test_nut_factor_given_is_the_nut_factor_found():
     found = torque_preload(nut_factor="0.2", torque="20 N·m")
     assert found["nut_factor"] == pytest.approx(0.2) and found["preload"] == pytest.approx(10e3)  # T/(K·d)
-    assert any("move by a quarter" in r.text.plain() for r in found.remarks)
+    assert any("off by a quarter" in r.text.plain() for r in found.remarks)
 
 
 def test_class_and_thickness_and_own_yield():

@@ -15,7 +15,7 @@ def remarks_on(i: In, chambers: Chambers) -> tuple[Remark | None, ...]:
             " without a pause: spirit dries away meanwhile."
         ),
         (
-            warning("One chamber alone says nothing of likeness: fill the others too.")
+            warning("One chamber alone does not show whether they are alike: fill the others too.")
             if len(chambers.each) == 1
             else None
         ),

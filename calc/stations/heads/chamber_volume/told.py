@@ -18,5 +18,5 @@ class Out(Outputs):
     grind = Output("Most to grind out of a chamber", "G", CC_FINE)
     cut_wanted = Output("Cut at which the largest chamber has the volume wanted", "t_w", COARSE)
     cut_most = Output("Cut at which the smallest chamber comes to its limit", "t_l", COARSE)
-    kelvin = Output("Volume that 1 K of warming in the liquid fakes", "V_K", CC_FINE)
-    film = Output("Volume that 0.05 mm of grease under the plate fakes", "V_f", CC_FINE)
+    kelvin = Output("Error from 1 K of warming in the liquid", "V_K", CC_FINE)
+    film = Output("Error from 0.05 mm of grease under the plate", "V_f", CC_FINE)

@@ -115,10 +115,10 @@ def _unlike(i: In, chambers: Chambers) -> Judged | None:
     unlike_still = past(chambers.largest - max(chambers.smallest, chambers.target), i.most_spread)
     return (
         "attention",
-        say("Unlike: {s} apart", s=chambers.spread),
+        say("Not alike: {s} apart", s=chambers.spread),
         (
             say(
-                "Ground out to {w} they would still be unlike, for the largest stays as it is. Choose to"
+                "Even ground out to {w} they would differ, for the largest stays as it is. Choose to"
                 " match the largest, or cut the step first.",
                 w=i.wanted,
             )

@@ -61,8 +61,8 @@ class In(Inputs):
         feature="guide.rock_lever",
         when=("rocking",),
         hint=(
-            "Along the stem, from the guide's end to the valve's edge: valve less guide, less what of the"
-            " stem stands out at the other end. Counts only with the rocking."
+            "Along the stem, from the guide's end to the valve's edge: length of the valve less that of"
+            " the guide, less how far the stem stands out at the other end. Counts only with the rocking."
         ),
     )
     guide_hole: Number = measured(

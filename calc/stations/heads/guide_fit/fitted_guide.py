@@ -21,7 +21,7 @@ def limits_of(i: In, stem: Clearance, tight: tuple[Limit, ...]) -> tuple[Limit, 
     return (
         Limit("the clearance", stem.judged, high=i.worn_clearance),
         *tight,
-        Limit("the likeness of sizes and rocking", stem.apart, high=DISAGREE, level="attention"),
+        Limit("the agreement of sizes and rocking", stem.apart, high=DISAGREE, level="attention"),
         *(pilot if i.seat == CUT else ()),
     )
 

@@ -143,8 +143,8 @@ def _unlike_as_made(i: In, stem: Clearance) -> Judged | None:
             "attention",
             say("Wider than as made: {c}, {m} at most", c=stem.cold, m=i.most_new),
             (
-                "Type less clearance. A pilot stands in it when the seat is cut, and what a guide is given"
-                " now it has lost already."
+                "Type less clearance. A pilot stands in it when the seat is cut, and clearance given now"
+                " is as good as wear."
             ),
         )
     return None

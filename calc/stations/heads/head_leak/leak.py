@@ -89,7 +89,7 @@ def leak_of(i: In) -> Leak:
     if i.start <= least_loss:
         raise impossible(
             "start",
-            "is {p}, no more than what temperature and gauge may fake, {fake}; give more, or a finer gauge",
+            "is {p}, no more than temperature and gauge alone may show, {fake}; give more, or a finer gauge",
             p=i.start,
             fake=least_loss,
         )

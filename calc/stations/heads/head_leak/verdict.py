@@ -69,11 +69,11 @@ def _cannot_tell(i: In, found: Leak) -> Judged:
 def remarks_on(i: In, found: Leak) -> tuple[Remark | None, ...]:
     """What temperature did, how the leak fell off, and what the hole is worth."""
     if float(found.ratio) > gas.critical_ratio():
-        choked = "not choked: it hangs on both pressures."
+        choked = "not choked: it depends on both pressures."
     elif i.mode == VACUUM:
         choked = "choked: a deeper vacuum would draw no more."
     else:
-        choked = "choked: it grows with the pressure inside alone."
+        choked = "choked: it depends on the pressure inside alone."
     return (
         note(
             "The gauge went down by {all}: {drift} of it by temperature, {loss} by leak.",

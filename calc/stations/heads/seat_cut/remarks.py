@@ -12,8 +12,9 @@ def remarks_on(valve: Seated) -> tuple[Remark | None, ...]:
         ),
         (
             note(
-                "A new ring: the rise is counted from the valve lying on it uncut. Measure the stem"
-                " height so, for it to be judged, or go by the valve's edge, {z} below the ring's face.",
+                "A new ring: the rise is counted from the valve lying on the uncut ring. Measure the stem"
+                " height like that, so that it can be judged, or go by the valve's edge, {z} below the"
+                " ring's face.",
                 z=valve.valve_depth,
             )
             if not valve.judged
@@ -21,8 +22,8 @@ def remarks_on(valve: Seated) -> tuple[Remark | None, ...]:
         ),
         (
             note(
-                "Valve and seat have unlike angles: a line carries, at {d}, and the other edge of the"
-                " band stands {g} open. Do not lap it away.",
+                "Valve and seat have different angles: they touch on a line, at {d}, and the other edge"
+                " of the band stands {g} open. Do not lap that away.",
                 d=valve.touch,
                 g=valve.gap,
             )

@@ -150,7 +150,7 @@ def _sinks(i: In, cuts: Cuts, valve: Seated) -> Judged | None:
         say("Seat must sink {a} to reach", a=cuts.seat_feed),
         (
             "More than cleaning up takes. See whether the other seats of the head need as much, and"
-            " whether the right valve lies before you."
+            " whether this is the right valve."
         ),
     )
 

@@ -69,13 +69,13 @@ def _yields(grip: Grip) -> Judged | None:
     other = (
         grip.serving.told("A ring of {w} to {m} would not yield.")
         if grip.serving.serves
-        else "No ring that holds here stays free of it."
+        else "Every ring that holds here yields a little."
     )
     return (
         "attention",
         say(part + " yields a little: {l} lost", l=grip.lost.shown(4)),
         say(
-            "Grip enough is left: {left} "
+            "Enough grip is left: {left} "
             + grip.when
             + ". Measure both again; within the maker's limits it may be fitted. {other}",
             left=grip.left,

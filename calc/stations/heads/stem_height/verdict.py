@@ -128,7 +128,7 @@ def _stretched(i: In, stems: Stems, state: str) -> Judged | None:
     name, length = longest
     return (
         state,
-        say("{name} has grown long: {L}, {most} when new", name=name, L=length, most=i.length_most),
+        say("{name} has stretched: {L}, {most} when new", name=name, L=length, most=i.length_most),
         (
             "Do not fit it again, and grind nothing for it: a valve that stretches drops its head next,"
             " and this is the one warning. Look at its neck, fit a new one, and measure that."

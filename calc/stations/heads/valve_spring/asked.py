@@ -93,7 +93,7 @@ class In(Inputs):
         "Ends of the spring",
         {GROUND: "closed and ground flat", "wound": "closed, not ground"},
         assumed=(GROUND, "ground flat, as those of valve springs are"),
-        hint="Ends that are not ground stand one and a half turns more in the way.",
+        hint="Ends that are not ground take up one and a half turns more when it binds.",
     )
     mean_diameter: Number = measured(
         "Mean coil diameter",

@@ -118,7 +118,7 @@ def _unlike_or_surging(i: In, loads: Loads, surge: Surge) -> Judged | None:
     if past(loads.spread, i.most_spread):
         return (
             "attention",
-            say("Unlike: seat loads {d} apart", d=loads.spread),
+            say("Uneven: seat loads {d} apart", d=loads.spread),
             say(
                 "Up to {most} is usual. Shim the weak ones as in the table, or change them.",
                 most=i.most_spread,

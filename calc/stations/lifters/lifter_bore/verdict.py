@@ -95,7 +95,7 @@ def _too_large_or_near_yield(i: In, bore: Bore, press: Press) -> Judged | None:
         return (
             "fail",
             say("Bore too large by {d}", d=short_by(bore.stock)),
-            "Measure again, both warm alike. If it stays, a larger unit or another body: no plating, no"
+            "Measure again, both equally warm. If it stays, a larger unit or another body: no plating, no"
             " glue.",
         )
     if i.fit_wanted == PRESS and press.worst_used > NEAR_YIELD:
@@ -130,8 +130,8 @@ def _to_cut(i: In, bore: Bore) -> Judged:
     return (
         "pass",
         say("Hone {a} off, to {D}", a=bore.stock, D=bore.target),
-        "Short strokes, oil, and a look every few; let it cool before you measure. Leave a cross-hatch, no"
-        " polish.",
+        "Short strokes, plenty of oil, and look at it often; let it cool before you measure. Leave a"
+        " cross-hatch, no polish.",
     )
 
 

@@ -82,10 +82,13 @@ def _remarks_on(i: In, feed: Feed) -> tuple[Remark | None, ...]:
     )
     return (
         note(f"{oil} Flow in the hole is {'laminar' if laminar else 'turbulent'}.", s=feed.wall_share),
-        warning("So long a hole has more friction than laminar flow has: less flows than shown.")
+        warning("In so long a hole friction is higher than that of laminar flow: less flows than shown.")
         if feed.reynolds > small_hole.LAMINAR and float(feed.wall_share) > 0.2
         else None,
-        note("Dirt does what size does not: a hole this small is blown through and pinned before it goes in.")
+        note(
+            "Dirt blocks a hole as small as this: blow it through and try it with a pin gauge before it"
+            " goes in."
+        )
         if float(i.hole) < 1e-3
         else None,
     )

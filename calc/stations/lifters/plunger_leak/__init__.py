@@ -89,8 +89,8 @@ def _remarks_on(i: In, leak: Leak) -> tuple[Remark | None, ...]:
         None
         if i.oil in TEST_FLUIDS
         else warning(
-            "A band is told for the tester's own thin fluid at room heat: engine oil in the cup, cold"
-            " or hot, compares with nothing."
+            "The times accepted hold for the tester's own thin fluid at room temperature: a time in"
+            " engine oil, cold or hot, cannot be compared with them."
         ),
         warning(
             "Flow in the gap need not stay laminar at this Reynolds number: the real leak is less than shown."

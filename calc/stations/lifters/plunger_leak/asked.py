@@ -46,7 +46,7 @@ class In(Inputs):
         "Fluid in the tester",
         CHOICES,
         must=True,
-        hint="The tester's own thin fluid: engine oil in the cup tells nothing that any band is for.",
+        hint="The tester's own thin fluid: the times accepted do not hold for engine oil.",
         example="iso-vg-10",
     )
     oil_temperature: Number = given(
@@ -86,7 +86,7 @@ class In(Inputs):
         fold=True,
     )
     eccentricity: Number = given(
-        "Plunger off the middle",
+        "Plunger off centre",
         "ε",
         TIMES,
         hard="0 to 1",

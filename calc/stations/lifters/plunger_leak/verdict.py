@@ -12,9 +12,9 @@ def verdict_on(i: In, leak: Leak) -> Judged:
         # no maker's band is for it: neither a good time nor a bad one says anything of this plunger
         return (
             "attention",
-            say("No test fluid: these {t} compare with nothing", t=leak.time),
-            "The times accepted are told for the tester's own thin fluid. Wash the last of the oil out,"
-            " fill the tester with that, and test again; change no plunger for this time.",
+            say("Not in test fluid: {t} says nothing", t=leak.time),
+            "The times accepted hold for the tester's own thin fluid. Wash the last of the oil out, fill"
+            " the tester with that, and test again; change no plunger because of this time.",
         )
     if leak.time < i.least_time:
         return (
@@ -31,8 +31,9 @@ def verdict_on(i: In, leak: Leak) -> Judged:
             "attention",
             say("Leaks too slowly: {t}, {most} accepted", t=leak.time, most=i.most_time),
             say(
-                "It will hardly bleed down on a valve that grows, and dirt will stick it. Was the fluid as"
-                " warm as typed, and none of the engine's oil left in it? Else a plunger of {p} or less.",
+                "It will hardly give way as the valve grows, and dirt will make it stick. See first"
+                " whether the fluid was as warm as typed and free of engine oil. If it was, take a"
+                " plunger of {p} or less.",
                 p=at_most(i.bore - leak.clearance_least, FINE),
             ),
         )

@@ -13,8 +13,8 @@ def verdict_on(i: In, left: Left, rod: Pushrod) -> Judged:
         or (
             "pass",
             say("Stays off both stops: {a}, {b} left", a=left.top, b=left.bottom),
-            "The pushrod at hand serves: fit it, and order no other. Measure every valve: seats, tips and"
-            " stands differ.",
+            "The pushrod that you have will do: fit it, and order no other. Measure every valve: seats,"
+            " tips and stands differ.",
         )
     )
 

@@ -88,7 +88,7 @@ def _near(i: In, seat: Seat, bears: Strength) -> Judged | None:
             "attention",
             say("Lip short: {q} times the depth", q=seat.lip_ratio),
             say(
-                "Three times are wanted: {n}, else it bends off.", n=at_least(SHORT_LIP * seat.depth, COARSE)
+                "It should be three times, {n}, or it bends off.", n=at_least(SHORT_LIP * seat.depth, COARSE)
             ),
         )
     if bears.used > NEAR:

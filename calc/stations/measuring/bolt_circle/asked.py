@@ -29,7 +29,7 @@ class In(Inputs):
         FINE_DEGREES,
         hard="-360 to 360°",
         assumed=("0°", "on the X axis"),
-        hint="From the X axis, against the clock.",
+        hint="From the X axis, anticlockwise.",
     )
     centre_x: Number = given(
         "Centre, X",
@@ -49,7 +49,7 @@ class In(Inputs):
     )
     sense: str = choice(
         "Count the holes",
-        {AGAINST: "against the clock", "with": "with the clock"},
+        {AGAINST: "anticlockwise", "with": "clockwise"},
         fold=True,
         assumed=(AGAINST, "as angles are counted"),
     )

@@ -97,7 +97,7 @@ def _remarks_on(
         if float(mean) > float(i.size) / 2 and abs(float(mean - i.size)) > 0.1 * float(i.size)
         else None,
         note(
-            "Does not know the form of the part, dirt, or a bent gauge. A reading at another place is another"
-            " size."
+            "The shape of the part, dirt and a bent gauge are not in it. A reading at another place is"
+            " another size."
         ),
     )

@@ -57,7 +57,7 @@ class In(Inputs):
         ROUGH,
         tool="whatever is at hand",
         hard="0.1 to 2000 mm",
-        hint="What warmth makes grow; a gauge may show a difference only.",
+        hint="The whole size, for all of it grows with warmth; a gauge may show a difference only.",
         example="55.0 mm",
     )
     apart: Number = given(

@@ -72,8 +72,8 @@ def _remarks_on(i: In, found: Weighed) -> tuple[Remark | None, ...]:
         if i.rule == SIMPLE and 0.05 < found.within < 0.95
         else None,
         note(
-            "Who must prove, bears the doubt: the shop that the size is within, the customer that it is not"
-            " (ISO 14253-1)."
+            "The doubt counts against whoever has to prove something: the shop that the size is within,"
+            " the customer that it is not (ISO 14253-1)."
         )
         if found.decision == CANNOT_TELL
         else None,

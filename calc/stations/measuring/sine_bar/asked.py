@@ -24,7 +24,8 @@ class In(Inputs):
         FINE_DEGREES,
         hard=(
             "0 to 60°",
-            "steeper than that a micrometre of blocks turns it too far: set what is left to 90° instead",
+            "steeper than that, one micrometre of blocks changes the angle too much: set 90° less the"
+            " angle instead",
         ),
         usual="0 to 45°",
         hint="In degrees, or in degrees, minutes and seconds: 5° 30' 15\".",

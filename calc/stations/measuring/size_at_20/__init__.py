@@ -117,7 +117,9 @@ def _remarks_on(i: In, unlike: bool) -> tuple[Remark | None, ...]:
         )
         if apart > SOAKED
         else None,
-        note("Lying side by side is not enough here: even as warm as each other, part and gauge grow unlike.")
+        note(
+            "Lying side by side is not enough here: even when equally warm, part and gauge grow differently."
+        )
         if unlike
         else None,
     )

@@ -83,7 +83,7 @@ def _remarks_on(i: In, side: Number, raised: Number) -> tuple[Remark | None, ...
         if reach > float(i.length)
         else None,
         note(
-            "A cone is set by angle and by where it stands: angle right and too small at the large end is"
-            " still a wrong fit. Measure one diameter too."
+            "The right angle alone does not make a cone fit: it may still be too small throughout."
+            " Measure one diameter too."
         ),
     )

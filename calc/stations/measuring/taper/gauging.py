@@ -14,7 +14,7 @@ def refuse_half_a_gauging(i: In) -> None:
         if i.blocks is None:
             raise impossible(
                 "blocks",
-                "is empty, and the taper that was read hangs on it; give what the upper rollers stood on",
+                "is empty, and the taper that was read depends on it; give what the upper rollers stood on",
             )
         if high <= low:
             raise impossible(

@@ -19,8 +19,8 @@ def remarks_on(i: In, rods: Rods) -> tuple[Remark | None, ...]:
             " was, and there the hone finds least."
         ),
         note(
-            "A gauge that touches at two points does not see a bore with three lobes: turn it on the last"
-            " rod and look for a place that rocks."
+            "A gauge that touches at two points does not see a three-cornered bore: turn it in the last"
+            " rod and feel for a place where it rocks."
         ),
         _off_the_joint(rods.off),
         (

@@ -41,7 +41,7 @@ class In(Inputs):
         "Upright, rod turned: right less left",
         "w_u",
         fold=True,
-        hint="Rod turned end for end on its mandrel. Tells the gauge's own error apart.",
+        hint="Rod turned end for end on its mandrel. This separates the gauge's own error from the rod's.",
     )
     twist_turned: Number | None = _reading("Laid over, rod turned: right less left", "w_v", fold=True)
     offset: Number | None = measured(
@@ -52,7 +52,7 @@ class In(Inputs):
         hard="0 to 10 mm",
         usual="0 to 1 mm",
         feature="rod.offset",
-        hint="Half of what the two ends' faces stand unlike, where they are meant to be in line.",
+        hint="Half the difference between the two ends' faces, where they are meant to be in line.",
     )
     piston_height: Number = measured(
         "Height of the piston",
@@ -63,7 +63,7 @@ class In(Inputs):
         usual="40 to 110 mm",
         feature="piston.height",
         fold=True,
-        assumed=("65 mm", "a usual piston; tells nothing but how far it leans"),
+        assumed=("65 mm", "a usual piston; only for how far it leans"),
     )
     bend_new: Number = limit(
         "Bend over 100 mm, good",

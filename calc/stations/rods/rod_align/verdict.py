@@ -74,8 +74,8 @@ def _no_longer_good(i: In, found: Found) -> Judged | None:
                 "attention",
                 say(words + " {x}: over a good rod's {n}", x=what, n=new),
                 (
-                    "It may run, and it wears its shells at one end. Clean bores and arbors, turn the rod end"
-                    " for end, and read again before you decide."
+                    "It may run, but it wears its shells at one end. Clean bores and arbors, turn the rod"
+                    " end for end, and read again before you decide."
                 ),
             )
     if i.offset is not None and i.offset_new is not None and past(i.offset, i.offset_new):
@@ -83,8 +83,8 @@ def _no_longer_good(i: In, found: Found) -> Judged | None:
             "attention",
             say("Ends out of line: {o}, over a good rod's {n}", o=i.offset, n=i.offset_new),
             (
-                "It may run, and wears its sides. Look for shiny cheeks and a pin that wandered to one side,"
-                " and whether the rod is meant to be offset: the maker says."
+                "It may run, but its sides wear. Look for shiny cheeks and a pin that has wandered to one"
+                " side, and ask the maker whether the rod is meant to be offset."
             ),
         )
     return None

@@ -25,7 +25,7 @@ GRAMS = form(MASS, 0)
 
 
 class In(Inputs):
-    known: str = choice("Told is", {TORQUE: "the torque", STRETCH: "the stretch"}, default=TORQUE)
+    known: str = choice("The maker gives", {TORQUE: "the torque", STRETCH: "the stretch"}, default=TORQUE)
     torque: Number = given(
         "Torque",
         "T_g",
@@ -34,7 +34,7 @@ class In(Inputs):
         usual="10 to 90 N·m",
         feature="torque.rod_nut",
         when=("known", TORQUE),
-        hint="Used where the torque is told.",
+        hint="Used where the torque is given.",
     )
     least_torque: Number | None = limit(
         "Torque allowed, least",
@@ -67,7 +67,7 @@ class In(Inputs):
         must=True,
         stage="finished",
         when=("known", STRETCH),
-        hint="Used where the stretch is told.",
+        hint="Used where the stretch is given.",
     )
     read_over: str = choice(
         "Stretch is",
@@ -220,7 +220,7 @@ class In(Inputs):
         usual="0 to 6 kN",
         feature="rod.shell_crush",
         fold=True,
-        hint="What the shells' squeeze takes of the preload.",
+        hint="What the shells' crush takes of the preload.",
     )
     least_margin: Number = given(
         "Clamp wanted over what opens the joint",

@@ -14,7 +14,7 @@ def yield_used(i: In, bolt: Bolt, made: Tightening, pull: Number) -> Number:
     """`pull` is that of the piston on each bolt."""
     twist = step(
         "κ",
-        "Shear over tension, " + ("slippery end" if i.known == TORQUE else "rough end"),
+        "Shear over tension, " + ("slippery thread" if i.known == TORQUE else "rough thread"),
         FRICTION,
         bolt_torque.twist(bolt.weakest_diameter, made.twisting),
         sources.VDI_2230,

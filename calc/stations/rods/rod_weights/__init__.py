@@ -60,8 +60,8 @@ def rod_weights(i: In) -> Answer:
         ),
         remarks=(
             note(
-                "Metal off a pad beyond the bore shows as more than itself on that end, and makes the other"
-                " heavier: the list counts both."
+                "A gram off a pad beyond the bore takes more than a gram off that end, and makes the"
+                " other heavier: the list allows for both."
             ),
             _not_level(rods.each),
         ),

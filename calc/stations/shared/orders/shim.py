@@ -138,8 +138,8 @@ class _Shimming:
                 say("none helps"),
                 "fail",
                 say(
-                    "It would have to be thinner than nothing: {by} too much. Machine or exchange what makes"
-                    " it so.",
+                    "Even without a shim there is {by} too much. Machine or exchange the part that causes"
+                    " it.",
                     by=self._size(abs(self.short)),
                 ),
             )
@@ -154,10 +154,10 @@ class _Shimming:
                 ),
             )
         return self._order(
-            say("{by}, which there is not", by=self._size(self.short)),
+            say("{by}, which is not made", by=self._size(self.short)),
             "fail",
             say(
-                "There are {list}: have one made, or exchange what makes it so.",
+                "There are {list}: have one made, or exchange the part that causes it.",
                 list=self._listed(self.there),
             ),
         )

@@ -10,7 +10,7 @@ from calc.stations.threads.insert_install.asked import UNTOLD, WIRE, In
 
 def remarks_on(i: In) -> tuple[Remark | None, ...]:
     return (
-        note("The insert's own data sheet goes before these sizes: makers' inserts of one thread differ."),
+        note("The insert's own data sheet comes before these sizes: makers' inserts of one thread differ."),
         (
             note(
                 "A wire insert's outside follows from the stud's thread: the thread chosen for a solid"

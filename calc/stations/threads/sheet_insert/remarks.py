@@ -12,7 +12,7 @@ def remarks_on(i: In) -> tuple[Remark | None, ...]:
         ),
         (
             note(
-                "The nut's own data sheet goes before hole, grip and least sheet: makers' nuts of one"
+                "The nut's own data sheet comes before hole, grip and least sheet: makers' nuts of one"
                 " thread differ."
             )
             if i.way in (RIVET, CLINCH)

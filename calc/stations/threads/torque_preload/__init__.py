@@ -92,7 +92,8 @@ def _remarks_on(i: In, made: Tightening) -> tuple[Remark | None, ...]:
         grows_more(i.clamped, i.hot, i.hot_force),
         (
             warning(
-                "Nut factors are told for one bolt, one finish and one oil: they move by a quarter and more."
+                "A nut factor holds for one bolt, one finish and one oil: with others it is off by a"
+                " quarter and more."
             )
             if i.nut_factor is not None
             else None

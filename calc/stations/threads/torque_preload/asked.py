@@ -10,7 +10,7 @@ TORQUE, PRELOAD = "torque", "preload"
 
 
 class In(Inputs):
-    known: str = choice("Given is", {TORQUE: "The torque", PRELOAD: "The preload wanted"}, default=TORQUE)
+    known: str = choice("Start from", {TORQUE: "The torque", PRELOAD: "The preload wanted"}, default=TORQUE)
     torque: Number = given(
         "Torque",
         "T_g",

@@ -39,7 +39,7 @@ def stress_in(bolt: Bolt, made: Tightening, i: In) -> Stress:
     )
     twist_slippery = step(
         "κ_s",
-        "Shear over tension, slippery end",
+        "Shear over tension, slippery thread",
         FRICTION,
         bolt_torque.twist(bolt.stress_diameter, made.slippery.thread),
         sources.VDI_2230,
@@ -48,14 +48,14 @@ def stress_in(bolt: Bolt, made: Tightening, i: In) -> Stress:
     hot = Out.hot(hot_preload(made.preload, i.clamped, i.hot, i.hot_force, made.high), sources.PRACTICE)
     tightening = step(
         "σ_s",
-        "Stress at the slippery end while it is tightened",
+        "Stress with a slippery thread while it is tightened",
         MPA,
         bolt_torque.together(made.high / bolt.area, twist_slippery),
         sources.VDI_2230,
     )
     running = step(
         "σ_h",
-        "Stress at the slippery end hot: half the twist is left",
+        "Stress with a slippery thread, hot: half the twist is left",
         MPA,
         bolt_torque.running(hot / bolt.area, twist_slippery, made.high / bolt.area),
         sources.VDI_2230,

@@ -64,8 +64,8 @@ def _too_slack(needed: Number, bolt: Bolt, made: Tightening, stress: Stress, hot
         say("Too slack: {f} when rough", f=made.low),
         say(
             (
-                "{n} is needed. Clean and oil the thread so that it slips as told, then {t} makes it even"
-                " at the rough end."
+                "{n} is needed. Clean and oil the thread as was typed, then {t} gives it even with a"
+                " rough thread."
                 if enough <= float(safe)
                 else (
                     "{n} is needed, and no torque gives it safely: a rough one takes {t}, and a slippery"
