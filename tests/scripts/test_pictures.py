@@ -31,6 +31,14 @@ def texts(svg, system: str) -> list:
     return [e for e in svg.iter("text") if hidden not in e.get("class", "").split()]
 
 
+def signs(svg) -> list:
+    """Where the strokes of its ticks and crosses lie, each as corners."""
+    strokes = [*classed(svg, "good"), *classed(svg, "bad")]
+    return [
+        [(float(x), float(y)) for x, y in re.findall(r"(-?[\d.]+) (-?[\d.]+)", e.get("d"))] for e in strokes
+    ]
+
+
 def apart(one, other, slack=1.5) -> bool:
     """Do two boxes, given by their corners, stand clear of each other?"""
     (ax, ay), (bx, by) = [tuple(zip(*box)) for box in (one, other)]
@@ -52,6 +60,8 @@ def test_a_picture_stands_on_its_paper_whatever_the_sheet_has(name, sheet):
         boxes = [(words(e), corners(e)) for e in texts(svg, system) if words(e)]
         for (one, a), (other, b) in combinations(boxes, 2):
             assert apart(a, b), f"{one!r} and {other!r} run into each other"
+        for said, box in boxes:
+            assert all(apart(sign, box) for sign in signs(svg)), f"{said!r} runs into a tick or a cross"
 
 
 @pytest.mark.parametrize("name", PICTURES)
