@@ -148,10 +148,10 @@ def sealing_step(sheet: Sheet) -> Drawing:
         " the head touches the cylinder, and the step no longer seals.",
         placed((mouth(2), line((14, 0), (40, 0), style="band")), 90, 130),
         note(92, 208, (112, 130), "sealing step", anchor="end"),
-        right(8, 40, "bears on the step,", "fins stand clear"),
+        right(8, 40, "on the step,", "fins stand clear"),
         placed((mouth(-12), line((52, -12), (80, -12), style="band")), 268, 130),
         note(300, 208, (332, 118), "fin touches", anchor="end"),
-        wrong(188, 40, "bears on a fin,", "the step leaks"),
+        wrong(188, 40, "on a fin,", "the step leaks"),
     )
 
 

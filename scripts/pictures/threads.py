@@ -57,14 +57,14 @@ def insert_seated(sheet: Sheet) -> Drawing:
         return (*_hole(half, 90, pitch, 54), face, *turns, *bar, centre((0, -112), (0, 24)))
 
     return sketch(
-        "First turn a quarter to one pitch under the face, tang out",
+        "First turn a quarter to one pitch under the face, and the tang out",
         "Three tapped holes with a wire insert, cut. Right: the top turn lies a little under the face, and"
         " the tang at the foot was broken off and taken out. Wrong: the top turn stands above the face."
         " Wrong: the tang still lies across the hole, where the stud would meet it.",
         placed(shown(1), 62, 168),
-        right(2, 36, "under the", "face, tang out"),
+        right(2, 36, "below", "the face"),
         placed(shown(-2), 180, 168),
-        wrong(124, 36, "stands", "above it"),
+        wrong(124, 36, "above", "the face"),
         placed(shown(1, tang=True), 298, 168),
         wrong(242, 36, "tang left", "in the hole"),
     )
@@ -129,7 +129,7 @@ def three_wires(sheet: Sheet) -> Drawing:
         " and stands above the crests. Wrong: the wires are too thin, sink to the root, and the micrometer"
         " touches the crests.",
         placed(bolt(10.5), 92, 126),
-        right(10, 36, "near the best size,", "above the crests"),
+        right(10, 36, "near best size,", "above the crests"),
         placed(bolt(6), 274, 126),
         wrong(194, 36, "too thin: the", "crests are read"),
     )

@@ -168,7 +168,7 @@ def tip_ground(sheet: Sheet) -> Drawing:
         " ground sloping, so that the rocker bears on one side. Wrong: a sharp edge is left, which cuts the"
         " seal.",
         placed(tip((-22, 10), (-18, 14), (18, 14), (22, 10)), 62, 118),
-        right(6, 20, "flat, edge", "broken"),
+        right(4, 20, "flat,", "edge broken"),
         placed(tip((-22, 4), (-19, 7), (20, 16), (22, 13)), 180, 118),
         wrong(126, 20, "slopes"),
         placed(tip((-22, 14), (22, 14)), 298, 118),
