@@ -12,7 +12,9 @@ from scripts.pictures.pen import (
     arrow,
     bow,
     centre,
+    curve,
     disc,
+    dot,
     line,
     numbered,
     placed,
@@ -241,4 +243,38 @@ def made_and_worn(sheet: Sheet) -> Drawing:
         words((places[1] + places[2]) / 2, 8, "limits as made", anchor="middle"),
         scale="",
         sizes=sheet,
+    )
+
+
+def half_angle(sheet: Sheet) -> Drawing:
+    """A cone's two angles: between its sides, and of one side against the axis."""
+    tip, long, half = (36.0, 100.0), 250.0, math.radians(14)
+    rise = long * math.tan(half)
+    right_ = tip[0] + long
+    small = tip[0] + 110, 110 * math.tan(half)
+    return sketch(
+        "Set the slide to the angle of one side against the axis: half of that between the sides",
+        "A cone that lies, its sides drawn on to where they meet. Right: the angle of one side against the"
+        " axis, to which the slide is set. Wrong: the angle between both sides, which drawings often give,"
+        " and which is twice as much.",
+        Area(
+            (
+                (small[0], tip[1] + small[1]),
+                (right_, tip[1] + rise),
+                (right_, tip[1] - rise),
+                (small[0], tip[1] - small[1]),
+            ),
+            "",
+        ),
+        line(tip, (small[0], tip[1] + small[1]), style="hidden"),
+        line(tip, (small[0], tip[1] - small[1]), style="hidden"),
+        centre((tip[0] - 16, tip[1]), (right_ + 30, tip[1])),
+        turning(tip, 230, 0, 12),
+        curve(tip, 150, -14, 14, "dim"),
+        right(12, 176, "one side against the axis"),
+        line((226, 180), (tip[0] + 229, tip[1] + 24), style="thin"),
+        dot((tip[0] + 229, tip[1] + 24)),
+        line((120, 30), (tip[0] + 148, tip[1] - 25), style="thin"),
+        dot((tip[0] + 148, tip[1] - 25)),
+        wrong(12, 16, "between the sides,", "twice as much"),
     )

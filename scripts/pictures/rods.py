@@ -21,6 +21,7 @@ from scripts.pictures.pen import (
     right,
     ring,
     sketch,
+    turning,
     words,
     wrong,
 )
@@ -335,4 +336,30 @@ def rod_hung(sheet: Sheet) -> Drawing:
         right(222, 314, "level"),
         placed(weighed(16), 70, 118),
         wrong(222, 96, "it slopes: the", "reading is of", "neither end"),
+    )
+
+
+def rods_honed(sheet: Sheet) -> Drawing:
+    """Two rods side by side on the mandrel, and one that tips."""
+
+    def mandrel() -> Shapes:
+        return (rect(-80, -13, 80, 13), rect(-34, 13, 34, 17, "solid"), rect(-34, -17, 34, -13, "solid"))
+
+    def rod(x: float) -> Shapes:
+        """A big end cut along the mandrel, its shank upwards."""
+        return (
+            rect(x - 17, 18, x + 17, 42, "a"),
+            rect(x - 17, -42, x + 17, -18, "a"),
+            Area(((x - 9, 42), (x - 6, 84), (x + 6, 84), (x + 9, 42)), ""),
+        )
+
+    return sketch(
+        "Two rods side by side keep each other square on the hone, and are turned over every few strokes",
+        "Big ends on a hone's mandrel, seen from the side, twice. Right: two rods stand side by side,"
+        " square to the mandrel, and an arrow shows them turned over. Wrong: one rod alone tips to and fro,"
+        " and its bore becomes wide at both ends.",
+        placed((mandrel(), rod(-18), rod(18), turning((0, 84), 22, 150, 30)), 90, 96),
+        right(8, 26, "side by side,", "turned over"),
+        placed((mandrel(), placed(rod(0), 0, 0, 9), turning((0, 78), 26, 120, 60, double=True)), 270, 96),
+        wrong(188, 26, "alone it tips:", "wide at both ends"),
     )

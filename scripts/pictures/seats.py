@@ -7,6 +7,7 @@ import math
 from calc.core.drawing import Area, Drawing
 from calc.core.result import say
 from scripts.pictures.pen import (
+    LINE,
     Shapes,
     Words,
     arrow,
@@ -329,4 +330,33 @@ def pencil_lines(sheet: Sheet) -> Drawing:
         right(14, 40, "every line broken"),
         placed(seat((True, True, False, False) + (True,) * 8), 268, 128),
         wrong(194, 40, "whole lines:", "no contact there"),
+    )
+
+
+def gap_turned(sheet: Sheet) -> Drawing:
+    """A wet spot before and after the valve was turned half round: whose it is."""
+
+    def valve(mark: float, spot: float) -> Shapes:
+        """A valve in its seat from the port: a mark on the valve, the wet spot, in degrees."""
+        wet = placed(disc((34, 0), 6, "solid"), 0, 0, spot)
+        marked = placed(line((8, 0), (26, 0)), 0, 0, mark)
+        return (disc((0, 0), 44), disc((0, 0), 38, "b"), disc((0, 0), 30), *marked, disc((0, 0), 7), *wet)
+
+    def case(y: float, after: float, told: tuple[str, ...]) -> Shapes:
+        return (
+            *placed(valve(90, 60), 54, y),
+            *arrow((108, y), (134, y)),
+            *placed(valve(270, after), 188, y),
+            *words(246, y + 4 + LINE * (len(told) - 1) / 2, *told),
+        )
+
+    return sketch(
+        "Turn the valve half round: a spot that turns with it is the valve's, one that stays is the seat's",
+        "A valve in its seat, seen from the port, with a mark on the valve and a wet spot at the seat,"
+        " before and after the valve was turned half round. Above, the spot has turned with the mark: the"
+        " valve is at fault. Below, the spot has stayed where it was: the seat is at fault.",
+        words(54, 232, "before", anchor="middle"),
+        words(188, 232, "half a turn", anchor="middle"),
+        case(172, 240, ("it turned too:", "look at the", "valve's face")),
+        case(66, 60, ("it stayed:", "look at the", "seat")),
     )
