@@ -54,12 +54,15 @@ def view(s: Sizes) -> View:
     )
     middle = (x2 - 1.6 * base, low)
     end = tuple((x + middle[0], y + middle[1]) for x, y in lobe(s))
-    opens = 0.25 * s("cam.open_angle")
+    half = s("cam.open_angle") / 4  # the cam turns half as far as the crank, and opens as long as it shuts
+    opening = arc(middle, base + 1.3 * lift, math.pi / 2 - half, math.pi / 2 + half, 16)
     return View(
         "cam",
         "Camshaft: a journal and a lobe, and the lobe from its end",
         (
             *side,
+            Line((opening[0], middle, opening[-1]), "thin"),
+            Line(opening, "thin"),
             Area(end, ""),
             Circle(middle, base, style="thin"),
             Circle(middle, 0.8 * journal, style="hidden"),
@@ -71,14 +74,7 @@ def view(s: Sizes) -> View:
             Place("cam.end_float", "End float", (-1.03 * long, 1.15 * journal)),
             Place("cam.lobe_lift", "Lobe lift", (middle[0], low + base), (middle[0], low + base + lift)),
             Place("cam.base_circle", "Base\ncircle", (middle[0] - base, low), (middle[0] + base, low)),
-            Place(
-                "cam.open_angle",
-                "Open for",
-                (
-                    middle[0] + (base + 0.5 * lift) * math.sin(opens),
-                    low + (base + 0.5 * lift) * math.cos(opens),
-                ),
-            ),
+            Place("cam.open_angle", "Open for", opening[0]),
             Place("cam.may_wear", "May wear\nby", (middle[0] - base * 0.7, low - base * 0.71)),
         ),
         (

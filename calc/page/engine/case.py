@@ -7,7 +7,7 @@ from calc.core.drawing import Area, Circle, Line, Point, Points
 from calc.page.engine.crank import to_cam
 from calc.page.engine.cylinder import register
 from calc.page.engine.rod import big_end
-from calc.page.engine.shapes import centre, plate
+from calc.page.engine.shapes import centre, plate, turned
 from calc.page.engine.sizes import Sizes
 from calc.page.engine.view import Place, Solids, View
 
@@ -116,6 +116,13 @@ def stud(s: Sizes, y: float, long: float) -> Solids:
     )
 
 
+def sump(s: Sizes) -> Points:
+    """The room for oil under a main bearing's web, its right half."""
+    bore, seat, top = s("cylinder.bore"), s("crankcase.seat_height"), -to_cam(s) - 0.32 * s("cylinder.bore")
+    wall = 0.085 * bore
+    return (0.62 * seat, top), (0.6 * seat - 0.8 * wall, foot(s) + wall)
+
+
 def through_a_main(s: Sizes) -> Solids:
     """The case cut through a main bearing, the shaft in it."""
     bore, seat, low = s("cylinder.bore"), s("crankcase.seat_height"), to_cam(s)
@@ -136,7 +143,7 @@ def through_a_main(s: Sizes) -> Solids:
         Circle((0, 0), housing - wall),
         Circle((0, 0), journal, "a"),
         Circle((0, -low), cam),
-        plate(-0.38 * bore, -low - 0.53 * bore, 0.38 * bore, -low - 0.28 * bore),
+        Area(turned(sump(s)), ""),
     )
 
 
@@ -184,11 +191,11 @@ def view(s: Sizes) -> View:
             Place("cam", "Cam\nbearing", (cam * 0.7, -low - cam * 0.7)),
             Place("crankcase.alloy", "Alloy", (-0.75 * seat, 0.62 * bore)),
             Place("crankcase.running_temperature", "Case,\nrunning", (-0.8 * seat, -0.66 * bore)),
-            Place("crankcase.oil_temperature", "Oil,\nrunning", (-0.2 * bore, -low - 0.42 * bore)),
+            Place("crankcase.oil_temperature", "Oil,\nrunning", (-0.2 * bore, -low - 0.6 * bore)),
         ),
         (
             centre((-1.06 * seat, 0), (1.06 * seat, 0)),
             centre((0, room(s) + 0.16 * bore), (0, foot(s) - 0.06 * bore)),
-            Line(((-0.38 * bore, -low - 0.34 * bore), (0.38 * bore, -low - 0.34 * bore)), "thin"),
+            Line(((-0.59 * seat, -low - 0.48 * bore), (0.59 * seat, -low - 0.48 * bore)), "thin"),
         ),
     )

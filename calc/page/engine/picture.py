@@ -39,7 +39,7 @@ def picture(view: View, id: str, written: Mapping[str, Words] | None = None) -> 
         viewBox=f"0 0 {WIDTH} {trimmed(shown.height)}",
         role="group",
         aria_label=view.title,
-        class_="engine-view",
+        class_="engine-view whole" if any(p.part for p in view.places) else "engine-view",
     )
 
 

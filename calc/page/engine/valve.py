@@ -213,6 +213,7 @@ def seat_view(s: Sizes, kind: str) -> View:
             Place(f"head.seat_ring_alloy_{kind}", "Ring,\nmaterial", (-(outer + bore) / 2, 0.85 * high)),
             Place(f"head.seat_ring_temperature_{kind}", "Ring,\nrunning", ((outer + bore) / 2, 0.85 * high)),
             Place(f"head.seat_ring_warming_{kind}", "Ring,\nwarming", ((outer * 2 + bore) / 3, 0.55 * high)),
+            Place("seat-cut", "Angles,\nlarger", (-(b.inner + b.outer) / 2, (b.top + b.low) / 2)),
             Place(f"head.pocket_temperature_{kind}", "Head,\nrunning", (outer + 0.5 * wall, 0.8 * high)),
         ),
         (centre((0, -margin - 0.8 * high), (0, up + 0.6 * high)),),
