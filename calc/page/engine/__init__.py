@@ -107,11 +107,11 @@ def _known(view: View, s: Sizes) -> View:
 def _named(view: View, kept: set[str], drawn: list[View], s: Sizes) -> View:
     """With each place's name; a part that is shown nowhere larger is no place, but stays drawn."""
     titles = {v.name: v.title for v in drawn}
-    places = tuple(
-        replace(p, name=_label(p, titles, s)) if p.size or p.of in kept else p for p in view.places
+    places = (
+        replace(p, name=_label(p, titles, s)) if p.size or p.of in kept else replace(p, of="", words="")
+        for p in view.places
     )
-    gone = tuple(shape for p in places if not p.name for shape in p.part)
-    return replace(view, shapes=(*view.shapes, *gone), places=tuple(p for p in places if p.name))
+    return replace(view, places=tuple(p for p in places if p.of or p.part))
 
 
 def _label(place: Place, titles: dict[str, str], s: Sizes) -> str:

@@ -32,7 +32,7 @@ def from_cam(shapes: Solids, s: Sizes, up: float) -> Solids:
 def wrist(s: Sizes) -> float:
     """The pin's way out from the crank's axis, with the crank as drawn."""
     r, long = s("crank.throw"), s("rod.centre_distance")
-    return r * math.cos(TURN) + math.sqrt(long**2 - (r * math.sin(TURN)) ** 2)
+    return r * math.cos(TURN) + math.sqrt(max(long**2 - (r * math.sin(TURN)) ** 2, 0.0))
 
 
 def rod_on_pin(s: Sizes) -> Solids:

@@ -5,7 +5,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from itertools import groupby
 
-from calc.core.drawing import Line, Point, box
+from calc.core.drawing import Circle, Line, Point, box
 from calc.core.result import Text
 from calc.core.working import Number
 from calc.page.drawing import hatches, shape_drawn
@@ -54,8 +54,10 @@ def _only(view: View, written: Mapping[str, Words]) -> View:
 
 
 def _painted(shapes: Solids, shown: Layout, id: str) -> Iterator[Html]:
-    """Shapes in their order; neighbouring lines of a style are one path."""
-    for style, run in groupby(shapes, key=lambda s: s.style if isinstance(s, Line) else None):
+    """Shapes in their order, but those that were cut away entirely; neighbouring lines of a style are one
+    path."""
+    left = [s for s in shapes if isinstance(s, Circle) or s.points]
+    for style, run in groupby(left, key=lambda s: s.style if isinstance(s, Line) else None):
         if style is None:
             yield from (shape_drawn(s, shown.at, shown.scale, id, path_by_steps) for s in run)
         else:

@@ -8,7 +8,7 @@ from calc.reference.engine import Engine, demo
 class Sizes:
     """Nominal sizes of one engine, SI. One that its sheet lacks is the example engine's, as much larger or
     smaller as the sheet's other sizes of that group are, of one kind with it; where the group has none, as
-    all its sizes are."""
+    all its sizes are. A size of nothing is none, where the example has one."""
 
     def __init__(self, engine: Engine) -> None:
         self.engine = engine
@@ -16,10 +16,9 @@ class Sizes:
         self._times: dict[tuple[str, str], float] = {}
 
     def __call__(self, id: str) -> float:
-        own = self.engine.features.get(id)
-        if own is not None:
+        own, like = self.engine.features.get(id), self._pattern.feature(id)
+        if own is not None and (own.nominal > 0 or like.nominal <= 0):
             return own.nominal
-        like = self._pattern.feature(id)
         return like.nominal * self._ratio(id.split(".")[0], like.form.kind.name)
 
     def has(self, id: str) -> bool:
@@ -37,7 +36,7 @@ class Sizes:
             f.nominal / like.nominal
             for f in self.engine.features.values()
             if (like := self._pattern.features.get(f.id)) is not None
-            and f.id.startswith(group)
+            and (not group or f.id.split(".")[0] == group)
             and not f.terms
             and f.form.kind.name == like.form.kind.name == kind
             and f.nominal > 0 < like.nominal

@@ -25,8 +25,11 @@ class Twin:
 @dataclass(frozen=True)
 class Place:
     """Where something is seen. `of` is the id of a size (or of what a part is made of), or the name of a view
-    that shows a part larger. `words` stand beside it, a line or two of ten letters. It is a point, or what
-    lies between `at` and `end`. `part` is the part's own outline, to be touched as well."""
+    that shows a part larger; empty, it is a part that is only drawn. `words` stand beside it, a line or two
+    of ten letters; `name` is what the sheet calls it. It is a point, or what lies between `at` and `end`;
+    where that is measured beside the part, `edges` are the part's own x or y at both. `part` is the part's
+    own outline, to be touched as well, and seen again at its `twins`.
+    """
 
     of: str
     words: str
@@ -34,10 +37,8 @@ class Place:
     end: Point | None = None
     part: Solids = ()
     twins: tuple[Twin, ...] = ()
-    edges: tuple[
-        float, ...
-    ] = ()  # of `at` and of `end`: x or y of the edge that is measured, where it lies aside
-    name: str = ""  # as the sheet calls it; filled in by `calc.page.engine.views`
+    edges: tuple[float, ...] = ()
+    name: str = ""
 
     @property
     def size(self) -> bool:

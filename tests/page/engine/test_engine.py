@@ -21,6 +21,7 @@ NAMES = [
     re.search(r'^name = "(.+)"', file.read_text(encoding="utf-8"), re.M)[1]
     for file in sorted(FOLDER.glob("*.toml"))
 ]
+GROUPS = sorted({id.split(".")[0] for id in engine("TS-16").features})
 VIEWS = [(name, view.name) for name in NAMES for view in views(engine(name))]
 
 
@@ -93,6 +94,32 @@ def test_sizes_of_a_shops_own_stand_with_their_part():
     assert all(figures.width(line) <= COLUMN - 4 for words in names for line in words.split("\n")), names
 
 
+@pytest.mark.parametrize("times", [0, 0.1, 10])
+@pytest.mark.parametrize("group", GROUPS)
+def test_a_slip_on_the_sheet_is_drawn_all_the_same(group, times):
+    """A sheet with a wrong decimal point is looked at to find it."""
+    sheet = engine("TS-16")
+    wrong = {
+        id: replace(f, nominal=f.nominal * times) if id.startswith(group + ".") else f
+        for id, f in sheet.features.items()
+    }
+    drawn = views(replace(sheet, features=wrong))
+    assert len(drawn) == len(views(sheet))
+    for view in drawn:
+        assert ElementTree.fromstring(picture(view, "p")).get("viewBox")
+
+
+@pytest.mark.parametrize("group", [*GROUPS, "no such"])
+def test_a_sheet_of_one_group_only_is_drawn(group):
+    """The rest of the engine is in proportion."""
+    sheet = engine("TS-16")
+    few = {id: f for id, f in sheet.features.items() if id.startswith(group + ".")}
+    drawn = views(replace(sheet, features=few, materials={}))
+    assert {id for view in drawn for id in view.sizes} == set(few)
+    whole, every = (picture(views(e)[0], "p") for e in (replace(sheet, features=few), sheet))
+    assert whole.count("<use") == every.count("<use"), "a part that is shown nowhere larger is still drawn"
+
+
 OWN = {
     "rod.beam_thickness": "Thickness of the beam at its thinnest place",
     "crank.nose": "Nose",
@@ -103,7 +130,7 @@ OWN = {
 @pytest.mark.parametrize("name", NAMES)
 def test_every_view_is_reached_from_another(name):
     drawn = views(engine(name))
-    ways = {p.of for view in drawn for p in view.places if not p.size}
+    ways = {p.of for view in drawn for p in view.places if p.of and not p.size}
     assert ways <= {view.name for view in drawn}, "these ways lead nowhere"
     linked = {view.name for view in drawn if view.wide and view.name in ("end", "plan", "side")} | ways
     assert {view.name for view in drawn} - linked - {"seat-exhaust"} == set()
