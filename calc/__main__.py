@@ -16,6 +16,8 @@ from calc.core.result import InputError, Refused, as_text, say
 from calc.declare.calculator import evaluate
 from calc.declare.declaration import AtOdds
 from calc.declare.standing import Standing
+from calc.page import link
+from calc.page.link import Link
 from calc.page.report import declaration_data, declaration_text, result_data, result_text
 from calc.stations.index import every, find
 
@@ -45,8 +47,7 @@ def _parser() -> argparse.ArgumentParser:
     run.add_argument(
         "--units",
         choices=("metric", "inch"),
-        default="metric",
-        help="system of bare numbers and of what is printed",
+        help="system of bare numbers and of what is printed; metric, where nothing is said",
     )
     run.add_argument(
         "--engine",
@@ -56,6 +57,13 @@ def _parser() -> argparse.ArgumentParser:
     run.add_argument("--place", metavar="WHICH", default="", help='the part in hand: exhaust, or "2 exhaust"')
     run.add_argument(
         "--example", action="store_true", help="take what is not entered from the worked example"
+    )
+    run.add_argument(
+        "--link", metavar="LINK", help="take entries, units, engine and part from the link of a result"
+    )
+    run.add_argument("--share", action="store_true", help="also give the link of this result")
+    run.add_argument(
+        "--site", metavar="URL", help="address of the handbook in that link, where it is not site_url"
     )
     sheet.add_argument("job", metavar="JOB", help="the file of a job, as the handbook exports it")
     sheet.add_argument(
@@ -200,7 +208,32 @@ def _answer(asked) -> str:
         raise _refused("", "unknown-calculator", "{why}", why=error.args[0]) from None
     if asked.command == "show":
         return _json(declaration_data(calculator)) if asked.json else declaration_text(calculator)
-    entries = {}
+    taken = _linked(asked, calculator) if asked.link is not None else _typed(asked, calculator)
+    asked.units = taken.system  # what is wrong with an entry is told in it too
+    standing = Standing(_sheet_named(taken.engine), taken.which)
+    found = evaluate(calculator, taken.entries, taken.system, None if asked.example else standing)
+    if missed := [t.input for t in found.taken if t.origin.kind == "missed"]:
+        raise Refused(
+            [
+                InputError(
+                    i.name,
+                    "no-limit" if getattr(i, "limit", "") else "unread",
+                    say(_missing(i, taken.engine), label=i.label, name=i.name, engine=taken.engine),
+                )
+                for i in missed
+            ]
+        )
+    address = _shared(asked, taken) if asked.share else ""
+    if asked.json:
+        told = result_data(found, taken.system)
+        return _json(told | {"link": address} if address else told)
+    return result_text(found, taken.system) + (f"\n\nLink\n  {address}" if address else "")
+
+
+def _typed(asked, calculator) -> Link:
+    """What stands in the command itself."""
+    system = asked.units or "metric"
+    entries: dict[str, str] = {}
     for pair in asked.entries:
         name, equals, value = pair.partition("=")
         if not equals:
@@ -210,29 +243,58 @@ def _answer(asked) -> str:
                 "{pair} is not an entry; give name=value, such as {name}={default}.",
                 pair=quoted(pair),
                 name=calculator.inputs[0].name,
-                default=calculator.inputs[0].default_text(asked.units),
+                default=calculator.inputs[0].default_text(system),
             )
         if name in entries:
             raise _refused(name, "given-twice", "{name} is given twice; give it once.", name=quoted(name))
         entries[name] = value
-    found = evaluate(
-        calculator,
-        entries,
-        asked.units,
-        None if asked.example else Standing(_sheet_named(asked.engine), asked.place),
-    )
-    if missed := [t.input for t in found.taken if t.origin.kind == "missed"]:
-        raise Refused(
-            [
-                InputError(
-                    i.name,
-                    "no-limit" if getattr(i, "limit", "") else "unread",
-                    say(_missing(i, asked.engine), label=i.label, name=i.name, engine=asked.engine or ""),
-                )
-                for i in missed
-            ]
+    sheet = None if asked.example else _sheet_named(asked.engine)
+    return Link(calculator, entries, system, sheet.name if sheet else "", asked.place)
+
+
+def _linked(asked, calculator) -> Link:
+    """What came with a link, which says all of it."""
+    options = {
+        "--engine": asked.engine,
+        "--place": asked.place,
+        "--units": asked.units,
+        "--example": asked.example,
+    }
+    beside = [*asked.entries, *(name for name, given in options.items() if given)]
+    if beside:
+        raise _refused(
+            "",
+            "beside-link",
+            "{beside} is given beside a link, which says all that is entered; leave one of them out.",
+            beside=quoted(beside[0]),
         )
-    return _json(result_data(found, asked.units)) if asked.json else result_text(found, asked.units)
+    try:
+        found = link.read(asked.link)
+    except link.LinkError as error:
+        raise _refused("", "link", "{why}", why=str(error)) from None
+    if found.calculator is not calculator:
+        raise _refused(
+            "",
+            "other-calculator",
+            "This link is of {other}, not of {id}; give run {other}.",
+            other=found.calculator.id,
+            id=calculator.id,
+        )
+    return found
+
+
+def _shared(asked, taken: Link) -> str:
+    """The address of a result: on the handbook's own site, or as it stands within one."""
+    from calc.job import codes
+
+    if asked.example and taken.entries:
+        raise _refused(
+            "", "example", "A link holds what was read; give --share without --example, or without entries."
+        )
+    try:
+        return link.address(taken, asked.site or _own_address(codes))
+    except link.LinkError as error:
+        raise _refused("", "link", "{why}", why=str(error)) from None
 
 
 def _missing(declared, engine: str | None) -> str:
@@ -270,7 +332,11 @@ def _refused(field, code, template, **values) -> Refused:
 
 def _refuse(errors, asked) -> int:
     told = [
-        {"field": e.field or None, "code": e.code, "message": e.sentence(getattr(asked, "units", "metric"))}
+        {
+            "field": e.field or None,
+            "code": e.code,
+            "message": e.sentence(getattr(asked, "units", None) or "metric"),
+        }
         for e in errors
     ]
     if getattr(asked, "json", False):

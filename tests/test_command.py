@@ -19,6 +19,7 @@ from calc.core.kinds import KINDS
 from calc.core.result import Limit
 from calc.core.spelling import unit_spelled
 from calc.declare.calculator import evaluate
+from calc.page.link import read, write
 from calc.stations import index as stations
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -75,6 +76,7 @@ RESULT = {
     "version": WHOLE,
     "example": bool,
     "engine": (TEXT, NULL),
+    "link": (OPTIONAL, TEXT),
     "next": [TEXT],
     "calculator": TEXT,
     "title": TEXT,
@@ -647,6 +649,61 @@ def test_sheet_refuses_in_one_sentence(arguments, sentence):
 def test_sheet_shows_its_usage_where_it_is_not_understood(arguments):
     ran = run("sheet", *arguments)
     assert ran.returncode == 2 and ran.stdout == "" and ran.stderr.startswith("usage: ")
+
+
+READ = ("pocket_bore=1 31/64 in", "ring_outside=1.4851", "valve=intake")
+
+
+def test_a_result_has_a_link_which_is_taken_again():
+    given = ("run", "seat-fit", *READ, "--units", "inch", "--engine", "TS-16", "--place", "2 intake")
+    code, shared, _ = data(*given, "--share", "--site", "https://example.org/book", run=here)
+    assert code == 0 and mismatch(shared, RESULT) == ""
+    assert shared["link"].startswith("https://example.org/book/check-a-number/#seat-fit?")
+    code, taken, _ = data("run", "seat-fit", "--link", shared["link"], run=here)
+    assert code == 0 and "link" not in taken
+    assert taken == {key: said for key, said in shared.items() if key != "link"}
+    assert taken["units"] == "inch" and taken["inputs"]["pocket_bore"]["entry"] == "1 31/64 in"
+
+
+def test_without_an_address_of_the_handbook_a_link_is_relative_and_in_words_it_stands_last():
+    ran = here("run", "seat-fit", *READ, "--units", "inch", "--engine", "TS-16", "--share")
+    *_, head, last = ran.stdout.rstrip("\n").split("\n")
+    assert head == "Link" and last.startswith("  check-a-number/#seat-fit?")
+    plain = here("run", "seat-fit", *READ, "--units", "inch", "--engine", "TS-16")
+    assert ran.stdout == f"{plain.stdout}\nLink\n{last}\n"
+    assert here("run", "seat-fit", "--link", last, "--share").stdout == ran.stdout
+    example = here("run", "seat-fit", "--example", "--share")
+    assert example.stdout.endswith("\n  check-a-number/#seat-fit\n")
+
+
+def test_what_is_wrong_with_an_entry_of_a_link_is_told_in_its_units():
+    link = here("run", "seat-fit", *READ, "--units", "inch", "--engine", "TS-16", "--share", "--json")
+    whole = json.loads(link.stdout)["link"]
+    wrong = write(replace(read(whole), entries={**read(whole).entries, "pocket_bore": "40"}))
+    ran = here("run", "seat-fit", "--link", wrong)
+    assert ran.returncode == 2 and "40.00000 in is above" in ran.stderr
+
+
+LINKED = "seat-fit?V=1&Units=metric&pocket_bore=37.48&End="
+
+
+@pytest.mark.parametrize(
+    ("arguments", "code", "words"),
+    [
+        (("--link", LINKED + "00000000"), "link", "damaged or was cut short"),
+        (("--link", "#guide-fit"), "other-calculator", "give run guide-fit"),
+        (("--link", "#seat-fit", "pocket_bore=37.48"), "beside-link", '"pocket_bore=37.48" is given beside'),
+        (("--link", "#seat-fit", "--units", "inch"), "beside-link", '"--units" is given beside'),
+        (("--link", "#seat-fit", "--engine", "TS-16"), "beside-link", '"--engine" is given beside'),
+        (("--example", "--share", "pocket_bore=37.48"), "example", "without --example"),
+        (("--example", "--share", "--site", "example.org"), "link", "no address of a handbook"),
+    ],
+)
+def test_a_link_that_cannot_be_used_is_refused_in_one_sentence(arguments, code, words):
+    ran = here("run", "seat-fit", *arguments, "--json")
+    (error,) = json.loads(ran.stdout)["errors"]
+    assert ran.returncode == 2 and error["code"] == code and words in error["message"]
+    assert ran.stderr == error["message"] + "\n"
 
 
 def test_a_calculator_at_odds_with_itself_gives_no_verdict(monkeypatch):

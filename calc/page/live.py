@@ -4,11 +4,12 @@ import json
 from collections.abc import Callable
 from functools import partial
 
-from calc.core.result import Refused
+from calc.core.result import VERDICT_WORDS, Refused
 from calc.declare.calculator import evaluate
 from calc.declare.standing import Standing
 from calc.declare.taken import Origin
-from calc.page import live_first, live_rest, size_html
+from calc.page import link, live_first, live_rest, size_html
+from calc.page.html import el
 from calc.page.result import origins
 from calc.reference.engine import engine
 from calc.stations.index import find
@@ -29,6 +30,13 @@ def answer(request: str) -> str:
     {"call": "sizes", "engine": name or "", "sizes": ["feature part"]} -> {"ok": true, "html": {"feature
     part": markup}}: sizes of a sentence, for another engine than the examples'.
 
+    {"call": "share", "calculator", "entries", "system", "standing", and the page's "engine" and "which"} ->
+    {"ok": true, "title", "text": verdict in words, "fragment": what stands behind the # of its link} or,
+    where an entry cannot be used, as above.
+
+    {"call": "link", "fragment": of a page's address} -> {"ok": true, "calculator", "entries", "system",
+    "engine", "which", "html": {"link": what is said of it}} or {"ok": false, "errors": [one sentence]}.
+
     With "first": true the verdict comes alone, in a third of the time, in a reply that says "more": true
     where {"call": "rest"} gives another with all other parts.
     """
@@ -42,6 +50,10 @@ def answer(request: str) -> str:
     if asked["call"] == "sizes":
         html = {size: _size(size, asked["engine"]) for size in asked["sizes"]}
         return json.dumps({"ok": True, "html": html, "errors": []})
+    if asked["call"] == "share":
+        return json.dumps(_shared(asked))
+    if asked["call"] == "link":
+        return json.dumps(_linked(asked["fragment"]))
     return json.dumps(_evaluated(asked))
 
 
@@ -81,6 +93,46 @@ def _told_of(refused: Refused, system: str) -> dict:
         for e in refused.errors
     ]
     return {"ok": False, "html": {}, "notes": {}, "errors": errors}
+
+
+def _shared(asked: dict) -> dict:
+    """A result as it leaves the device: its numbers, and no name of anybody."""
+    calculator, entries, system = find(asked["calculator"]), asked["entries"], asked["system"]
+    chosen = standing_of(asked["standing"] or asked) or Standing()
+    try:
+        found = evaluate(calculator, entries, system, chosen if asked["standing"] else None)
+        fragment = link.write(link.Link(calculator, entries, system, chosen.sheet_name, chosen.which))
+    except Refused as refused:
+        return _told_of(refused, system)
+    except link.LinkError as error:
+        return _unlinked(error)
+    state = "Example" if found.example else VERDICT_WORDS[found.verdict.state]
+    text = f"{state}: {found.verdict.headline.plain(system)}"
+    return {"ok": True, "title": calculator.title, "text": text, "fragment": fragment, "errors": []}
+
+
+def _linked(fragment: str) -> dict:
+    try:
+        found = link.read(fragment)
+    except link.LinkError as error:
+        return _unlinked(error)
+    back = el("button", "Back to my own", type="button", data_leave_link=True)
+    said = el("p", el("span", "These entries came with a link. Yours are kept."), " ", back)
+    return {
+        "ok": True,
+        "calculator": found.calculator.id,
+        "entries": found.entries,
+        "system": found.system,
+        "engine": found.engine,
+        "which": found.which,
+        "html": {"link": said},
+        "errors": [],
+    }
+
+
+def _unlinked(error: link.LinkError) -> dict:
+    wrong = {"field": None, "code": "link", "message": str(error), "suggestion": ""}
+    return {"ok": False, "html": {}, "notes": {}, "errors": [wrong]}
 
 
 def standing_of(asked: dict | None) -> Standing | None:

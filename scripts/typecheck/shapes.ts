@@ -19,6 +19,11 @@ declare global {
     };
     rest: { asked: {}; told: Calls["evaluate"]["told"] };
     sizes: { asked: { engine: string; sizes: string[] }; told: { html: Texts } };
+    share: {
+      asked: { calculator: string; entries: Texts; system: System; standing: StandingAsked | null; engine: string; which: string };
+      told: { title: string; text: string; fragment: string };
+    };
+    link: { asked: { fragment: string }; told: { calculator: string; entries: Texts; system: System; engine: string; which: string; html: { link: string } } };
     "job-new": { asked: Form & { id: string }; told: Made };
     "job-add": { asked: OfJob & Form; told: Made & { html?: { kept: string } } };
     "job-take-back": Calls["job-add"];

@@ -47,6 +47,33 @@ export class Entries {
     return true;
   }
 
+  /**
+   * Make room for what comes with a link; what is the reader's own stays kept where it is.
+   * @param {string} link
+   */
+  lend(link) {
+    this.#of = `link ${link}`;
+    this.empty();
+  }
+
+  /** @param {boolean} waits  whether nothing can be typed */
+  wait(waits) {
+    this.#form.inert = waits;
+  }
+
+  /** What came with the link, or what was made of it before. @param {Texts} texts @param {System} system */
+  fill(texts, system) {
+    if (read(this.#whole)) return this.restore(system);
+    for (const [name, text] of Object.entries(texts)) this.#put(name, text);
+    this.keep(system);
+  }
+
+  /** What was made of a link is done with. @param {System} system */
+  giveBack(system) {
+    write(this.#whole, [], system);
+    this.#of = "";
+  }
+
   /** Where entries are kept: those of the whole job, and those of the place in hand. */
   get #whole() {
     return this.#wholeOf(this.#of);

@@ -13,6 +13,7 @@ const REHEARSALS = 5; // answers that nobody has asked for
 
 const FOLDS = "sizebook:folds"; // in sessionStorage: which folds of a calculator stand open, on whatever page it is
 
+const LINK = /^#([a-z0-9-]+)\?V=/; // a result in the page's address (calc/page/link.py)
 const JOB = "sizebook:job"; // in localStorage while a job is worked on; without one nothing of it is loaded
 
 /**
@@ -30,6 +31,9 @@ export class LiveCalculator extends HTMLElement {
   #turn = 0; // of asking: an answer to an earlier one is not shown
   #rehearsed = false;
   #job = false; // whether a job has its say here
+  /** @type {{which: string} | null} */
+  #link = null; // what stands here came with one, for that part
+  #linked = false; // whether the page's address has one for this calculator
   /** @type {Standing} */
   #standing = null; // what the job says that entries stand on
 
@@ -44,7 +48,7 @@ export class LiveCalculator extends HTMLElement {
     const on = (target, event, handler) => target.addEventListener(event, /** @type {EventListener} */ (handler), { signal });
 
     on(form, "input", () => this.#entered());
-    on(form, "change", ({ target }) => target.matches("[data-which]") && target.value && chooseKind(target.value));
+    on(form, "change", ({ target }) => target.matches("[data-which]") && target.value && !this.#link && chooseKind(target.value));
     on(form, "submit", (event) => event.preventDefault());
     on(form, "reset", (event) => this.#reset(event));
     on(form, "keydown", (event) => this.#moveOn(event));
@@ -61,14 +65,45 @@ export class LiveCalculator extends HTMLElement {
     on(document, "sizebook:engine", () => this.#asked && this.#evaluate());
     on(document, "sizebook:place", () => this.#placed());
 
-    on(globalThis, "storage", ({ key }) => (key === JOB || key === null) && hasJob(this) && this.#putToJob(signal));
+    on(globalThis, "storage", ({ key }) => (key === JOB || key === null) && hasJob(this) && !this.#linked && this.#putToJob(signal));
 
+    if (linkedHere() === this) this.#openLink();
+    else this.#beginOwn();
+  }
+
+  /** Begin with what is the reader's own: entries, and the job that is worked on. */
+  #beginOwn() {
     this.#entries.begin(system()); // the browser may have put back older texts by itself
     this.#entries.hint(system());
     this.#putPlace();
-    if (hasJob(this)) this.#putToJob(signal);
+    if (hasJob(this) && this.#left) this.#putToJob(this.#left.signal);
     else if (this.#asked) this.#evaluate();
     else runtime.startSoon();
+  }
+
+  /** Begin with what the page's address brings; until it has been read, nothing is judged and nothing typed. */
+  async #openLink() {
+    this.#linked = true;
+    this.#standing = undefined;
+    this.#entries.lend(location.hash.slice(-8));
+    this.#entries.wait(true);
+    const { open } = await import("./share.mjs");
+    const found = await open(this);
+    this.#entries.wait(false);
+    this.#standing = null;
+    if (!found) return this.giveBack();
+    this.#link = found;
+    this.#putPlace();
+    this.#entries.fill(found.entries, system());
+    this.#entries.hint(system());
+    this.#evaluate();
+  }
+
+  /** Of a link nothing stays: the reader's own comes back. */
+  giveBack() {
+    this.#linked = false;
+    this.#entries.giveBack(system());
+    if (this.isConnected) this.#beginOwn();
   }
 
   disconnectedCallback() {
@@ -117,7 +152,7 @@ export class LiveCalculator extends HTMLElement {
 
   #putPlace() {
     const which = this.querySelector("[data-which]");
-    const kind = place().split(" ").pop() ?? "";
+    const kind = this.#which.split(" ").pop() ?? "";
     if (!which || ![...which.options].some(({ value }) => value === kind)) return false;
     const changed = which.value !== kind;
     which.value = kind;
@@ -125,7 +160,12 @@ export class LiveCalculator extends HTMLElement {
   }
 
   #placed() {
-    if (this.#putPlace()) this.#entered();
+    if (!this.#linked && this.#putPlace()) this.#entered();
+  }
+
+  /** The part in hand, or that of the link. */
+  get #which() {
+    return this.#link?.which ?? place();
   }
 
   get calculator() {
@@ -139,6 +179,7 @@ export class LiveCalculator extends HTMLElement {
 
   /** @param {System} left */
   #turned(left) {
+    if (this.#linked && !this.#link) return; // nothing stands here yet
     this.#entries.turn(left);
     this.#entries.keep(system());
     if (this.#asked) this.#evaluate();
@@ -195,9 +236,15 @@ export class LiveCalculator extends HTMLElement {
 
   /** @returns {Asked<"evaluate">} */
   get #request() {
-    const own = this.#entries.anyRead ? { engine: engine(), which: place(), job: {} } : null;
+    const own = this.#entries.anyRead ? { engine: engine(), which: this.#which, job: {} } : null;
     const standing = this.#standing ? { ...this.#standing, job: this.#entries.stillFilled(this.#standing.job) } : own;
     return { call: "evaluate", calculator: this.calculator, anchor: this.id, first: true, entries: this.#entries.texts, standing, system: system(), working: this.#working.open };
+  }
+
+  /** What is asked for the link of what stands here. @returns {Asked<"share">} */
+  get asShared() {
+    const { calculator, entries, system, standing } = this.#request;
+    return { call: "share", calculator, entries, system, standing, engine: engine(), which: this.#which };
   }
 
   /** Say beside each field where its value comes from. @param {Origins} origins */
@@ -329,6 +376,7 @@ export class LiveCalculator extends HTMLElement {
   #pressed(event) {
     const { target } = event;
     if (target.closest("[data-retry]")) return runtime.retry();
+    if (target.closest("[data-share]")) return import("./share.mjs").then(({ share }) => share(this));
     const link = target.closest("[data-field-link]");
     if (link) return this.#goTo(link.dataset.fieldLink ?? "", event);
     const suggested = target.closest("[data-suggest]");
@@ -444,6 +492,12 @@ function kept() {
   }
 }
 
+/** The calculator that the page's address has a result for; undefined where it has one for none of this page's. */
+function linkedHere() {
+  const id = location.hash.match(LINK)?.[1];
+  return [...document.querySelectorAll("live-calculator")].find((live) => live.dataset.calculator === id && !live.closest("job-view"));
+}
+
 /** @param {Element} live */
 function hasJob(live) {
   try {
@@ -465,3 +519,7 @@ document.addEventListener("sizebook:engine", () => !hasJob(document.body) && doc
 
 sizesOfJob();
 addEventListener("storage", ({ key }) => (key === JOB || key === null) && sizesOfJob());
+
+const arrived = location.hash;
+if (LINK.test(arrived) && !linkedHere()) import("./share.mjs").then(({ forward }) => forward(arrived.match(LINK)?.[1] ?? ""));
+addEventListener("hashchange", () => location.hash !== arrived && LINK.test(location.hash) && location.reload());

@@ -38,8 +38,8 @@ export function chooseKind(kind) {
   choosePlace([cylinder, kind].filter(Boolean).join(" "));
 }
 
-/** @param {string} wanted */
-function chooseEngine(wanted) {
+/** For this page only: what the reader chooses is kept below. @param {string} wanted */
+export function chooseEngine(wanted) {
   if (wanted === engine()) return;
   root.dataset.engine = wanted;
   show();
