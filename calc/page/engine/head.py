@@ -5,7 +5,7 @@ import math
 from dataclasses import dataclass
 
 from calc.core.drawing import Area, Circle, Line, Points, arc
-from calc.page.engine.shapes import centre, combed, plate
+from calc.page.engine.shapes import centre, combed, plate, turned
 from calc.page.engine.sizes import Sizes
 from calc.page.engine.spring import on_its_bed
 from calc.page.engine.valve import guide_cut, ring_cut, valve_seen
@@ -104,33 +104,22 @@ def rocker(s: Sizes) -> Solids:
 
 
 def cover(s: Sizes) -> Solids:
+    """The rockers' cover: sheet metal, and the room under it."""
     at, bore = levels(s), s("cylinder.bore")
-    wide, thick = 0.66 * bore, 0.025 * bore
-    low, top = at.bed, at.cover
-    soft = 0.12 * bore
-    right = (
-        (wide + 0.04 * bore, low),
-        (wide + 0.04 * bore, low + thick),
-        (wide, low + thick),
-        (wide, top - soft),
-        (wide - soft, top),
-        (0, top),
-        (0, top - thick),
-        (wide - soft, top - thick),
-        (wide - thick, top - soft),
-        (wide - thick, low),
+    wide, thick, soft = 0.66 * bore, 0.025 * bore, 0.12 * bore
+    outer = (
+        (wide + 0.04 * bore, at.bed),
+        (wide + 0.04 * bore, at.bed + thick),
+        (wide, at.bed + thick),
+        (wide, at.cover - soft),
+        (wide - soft, at.cover),
     )
-    return (
-        Area(
-            (
-                *right[:6],
-                *((-x, y) for x, y in reversed(right[:5])),
-                *((-x, y) for x, y in right[9:5:-1]),
-                *right[6:],
-            ),
-            "solid",
-        ),
+    inner = (
+        (wide - thick, at.bed),
+        (wide - thick, at.cover - soft - 0.4 * thick),
+        (wide - soft - 0.4 * thick, at.cover - thick),
     )
+    return Area(turned(outer), "solid"), Area(turned(inner), "")
 
 
 def body(s: Sizes, kind: str = "intake") -> Solids:
@@ -167,7 +156,7 @@ def view(s: Sizes) -> View:
             Place("chamber.step_cut", "Cut off\nthe step", (0.53 * bore, 0)),
             Place(
                 "head.rocker_height",
-                "Face to\nrocker shaft",
+                "Height of\nthe shaft",
                 (0.86 * bore, 0),
                 (0.86 * bore, at.shaft),
                 edges=(0.62 * bore, 0.4 * bore),
