@@ -95,7 +95,7 @@ TYPE_AND_WATCH = """
         globalThis.firstResult ??= performance.now();
         paintedAfter.push(performance.now() - since);
       });
-    }).observe(verdict, { childList: true });
+    }).observe(verdict, { childList: true, characterData: true, subtree: true });
     live.addEventListener("input", (event) => (asked = event.timeStamp), true);
     entry.focus();
     entry.value = "%(typed)s";

@@ -154,9 +154,11 @@ export class Entries {
       const text = origins[entry.name]?.shown;
       if (entry.matches("select")) {
         const option = entry.querySelector("[data-hint]");
-        if (option) option.textContent = text || (origins[entry.name] ? "Choose …" : (option.dataset.example ??= option.textContent));
+        const hint = option && (text || (origins[entry.name] ? "Choose …" : (option.dataset.example ??= option.textContent)));
+        if (option && option.textContent !== hint) option.textContent = hint;
       } else {
-        entry.placeholder = (text ?? entry.dataset[system]) || " ";
+        const hint = (text ?? entry.dataset[system]) || " ";
+        if (entry.placeholder !== hint) entry.placeholder = hint; // set to the same, it would be laid out again
       }
     }
   }

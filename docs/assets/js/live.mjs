@@ -5,6 +5,7 @@
 import { Entries, fieldOf } from "./entries.mjs";
 import { runtime } from "./runtime.mjs";
 import { chooseKind, engine, place } from "./standing.mjs";
+import { swap } from "./swap.mjs";
 import { system } from "./units.mjs";
 
 const PATIENCE = 150; // ms after which a result that waits for its answer is marked as the older one
@@ -254,11 +255,9 @@ export class LiveCalculator extends HTMLElement {
       const told = origins[place.dataset.origin ?? ""];
       const words = told ? (told.held ?? told.words) : "";
       if (place.textContent !== words) place.textContent = words;
-      place.dataset.state = told?.state ?? "";
+      say(place, "state", told?.state ?? "");
       const field = place.closest("[data-field]");
-      if (!field) continue;
-      if (told) field.dataset.from = told.from;
-      else delete field.dataset.from;
+      if (field) say(field, "from", told?.from);
     }
   }
 
@@ -317,7 +316,7 @@ export class LiveCalculator extends HTMLElement {
   }
 
   #clearMessages() {
-    for (const place of this.querySelectorAll("[data-message-for]")) {
+    for (const place of this.querySelectorAll("[data-message-for]:not([hidden])")) {
       place.hidden = true;
       place.textContent = "";
     }
@@ -462,23 +461,18 @@ export class LiveCalculator extends HTMLElement {
   }
 }
 
+/**
+ * Set what data an element has, undefined for none; where it is said already the browser has nothing to do, which it would not see by itself.
+ * @param {HTMLElement} element @param {string} name @param {string | undefined} value
+ */
+function say(element, name, value) {
+  if (element.dataset[name] === value) return;
+  if (value === undefined) delete element.dataset[name];
+  else element.dataset[name] = value;
+}
+
 /** @param {HTMLElement} part */
 const partOf = (part) => part.dataset.part ?? "";
-
-/**
- * Replace markup, but leave open what the reader had opened, and the focus where it was.
- * @param {HTMLElement} part @param {string} html
- */
-function swap(part, html) {
-  const open = new Map([...foldsIn(part)].map((fold) => [fold.dataset.keep, fold.open]));
-  const focused = part.contains(document.activeElement) && document.activeElement?.closest("[data-keep]")?.dataset.keep;
-  part.innerHTML = html;
-  for (const fold of foldsIn(part)) {
-    const { keep } = fold.dataset;
-    fold.open = open.get(keep) ?? fold.open;
-    if (keep === focused) fold.querySelector("summary")?.focus({ preventScroll: true });
-  }
-}
 
 /** @param {HTMLElement} root */
 const foldsIn = (root) => root.querySelectorAll("details[data-keep]");
