@@ -216,7 +216,7 @@ def cold(playwright, site: Path, path: str, line: tuple[float, float] | None) ->
 
 
 def warm(playwright, site: Path, path: str) -> dict[str, float]:
-    """With the server gone: the first page of a visit and the second, and the first in a browser that was closed in between."""
+    """With the server gone: the first page of a visit, the second, and the first in a browser begun anew."""
     with serving(site) as (port, stop), tempfile.TemporaryDirectory() as profile:
         address = f"http://localhost:{port}/{path}"
         visitor = Visitor(playwright, Path(profile))
@@ -322,7 +322,7 @@ def medians(rows: list[dict[str, float]]) -> dict[str, float]:
 
 
 def steady(what: str, times: list[float]) -> None:
-    """Refuses times of the same thing that are far apart: half of them must lie within a quarter of the median."""
+    """Refuses times of one thing that lie far apart: the middle half within a quarter of the median."""
     if len(times) < 4:
         return
     low, middle, high = statistics.quantiles(times, n=4)

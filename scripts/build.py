@@ -204,7 +204,7 @@ def _runtime(fresh: Path, strict: bool, draft: bool) -> str:
 
 
 def scripts_digest(site_dir: Path) -> str:
-    """A short digest of the pages' scripts: a Python that outlives its page serves pages of the same scripts only."""
+    """A short digest of the pages' scripts: a Python that outlives its page serves pages of the same ones."""
     digest = hashlib.sha256()
     for path in sorted((site_dir / "assets/js").iterdir()):
         digest.update(path.read_bytes())

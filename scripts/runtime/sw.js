@@ -13,11 +13,18 @@ const AT_ONCE = 6;
 // Needed only by a browser that Python's memory cannot be woken in: kept when it has been asked for.
 const SELDOM = Object.keys(FILES).some((path) => path.endsWith("/memory.wasm")) ? /^runtime\/[^/]+\/pyodide\.asm\.wasm$/ : /^$/;
 
-worker.addEventListener("install", (event) => event.waitUntil(fill()));
+// Pages and what finds them: kept as they are opened, and all of them once the page says that the line may be used for it (offline.mjs).
+/** @param {string} path */
+const isLater = (path) => /.\/index\.html$|^search\//.test(path);
+
+worker.addEventListener("install", (event) => event.waitUntil(fill((path) => !isLater(path))));
 worker.addEventListener("activate", (event) => event.waitUntil(clear()));
 worker.addEventListener("message", (event) => {
   // Only the reader's word makes a new build take the place of the one that the open pages came from.
   if (event.data.call === "activate") worker.skipWaiting();
+  // What is not kept yet, in files, with the page that asks among those kept; and the same once all has been fetched that can be.
+  if (event.data.call === "missing") event.waitUntil(keepPage(event.data.page).then(missing).then((count) => event.ports[0]?.postMessage(count)));
+  if (event.data.call === "rest") event.waitUntil(fill(() => true).catch(() => {}).then(missing).then((count) => event.ports[0]?.postMessage(count)));
   // A page that came from the network before this worker stood ready may use it, if it is of the same build.
   if (event.data.call === "claim" && BUILD.startsWith(`${event.data.build}-`)) event.waitUntil(worker.clients.claim());
 });
@@ -50,14 +57,43 @@ async function serve(path, request) {
     opened = null; // a full or broken disk: what is kept cannot be read just now, but there may be a line
     return fetch(request);
   }
-  if (kept || !SELDOM.test(path)) return kept ?? fetch(request);
-  const response = await load(path);
-  await cache.put(SCOPE + path, response.clone()).catch(() => {}); // it serves though it cannot be kept
-  return response;
+  if (kept || !(SELDOM.test(path) || isLater(path))) return kept ?? fetch(request);
+  try {
+    const response = await load(path);
+    await cache.put(SCOPE + path, response.clone()).catch(() => {}); // it serves though it cannot be kept
+    return response;
+  } catch (error) {
+    if (request.mode !== "navigate") throw error;
+    worker.registration.update().catch(() => {});
+    return new Response(NOT_HERE, { status: 503, headers: { "Content-Type": "text/html; charset=utf-8", "Content-Security-Policy": "default-src 'none'; style-src 'unsafe-inline'" } });
+  }
 }
 
-/** Bring every file of this build into its cache, or fail; the browser tries again at a later visit. */
-async function fill() {
+// No page of another edition is shown in the place of one that is not here: its numbers might be others.
+const NOT_HERE = `<!doctype html><html lang="en"><meta charset="utf-8"><meta name="viewport" content="width=device-width">
+<meta name="color-scheme" content="light dark"><title>Not on this device yet</title>
+<body style="font: 1.1rem/1.5 system-ui; max-width: 34rem; margin: 2rem auto; padding: 0 1rem"><h1>Not on this device yet</h1>
+<p>This page was never opened here, and could not be fetched just now: there is no signal, or a new edition of the handbook is out.</p>
+<p>Pages that you have opened before work. <a href="${SCOPE}">Go to the bench</a>: it offers the new edition where there is one.</p></body></html>`;
+
+/** @param {string} url  of a page that was there before this worker */
+async function keepPage(url) {
+  const path = pathOf(url.replace(/[?#].*/, ""));
+  const cache = await caches.open(CACHE);
+  if (isLater(path) && path in FILES && !(await cache.match(SCOPE + path))) await cache.put(SCOPE + path, await load(path)).catch(() => {});
+}
+
+/** How many files of this edition are not kept. */
+async function missing() {
+  const there = new Set((await (await caches.open(CACHE)).keys()).map(({ url }) => url));
+  return Object.keys(FILES).filter((path) => !there.has(SCOPE + path) && !SELDOM.test(path)).length;
+}
+
+/**
+ * Bring files of this build into its cache, or fail; the browser tries again at a later visit. What an older build holds costs no line, and comes along.
+ * @param {(path: string) => boolean} wanted  what is worth asking the line for
+ */
+async function fill(wanted) {
   const cache = await caches.open(CACHE);
   const older = await olderFiles();
   await cache.put(LIST, new Response(JSON.stringify(FILES)));
@@ -65,7 +101,9 @@ async function fill() {
   const missing = Object.keys(FILES).filter((path) => !there.has(SCOPE + path) && !SELDOM.test(path));
   const work = async () => {
     for (let path; (path = missing.pop()); ) {
-      await cache.put(SCOPE + path, (await older.get(FILES[path])?.()) ?? (await load(path)));
+      // A device that had all of the older edition is to have all of this one before it is offered.
+      const response = (await older.get(FILES[path])?.()) ?? ((wanted(path) || older.size) && (await load(path)));
+      if (response) await cache.put(SCOPE + path, response);
     }
   };
   await Promise.all(Array.from({ length: AT_ONCE }, work));

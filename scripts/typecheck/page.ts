@@ -70,7 +70,7 @@ declare global {
 
   interface Navigator {
     /** Network Information API, where a browser has it. */
-    readonly connection?: { readonly saveData: boolean };
+    readonly connection?: { readonly saveData: boolean; readonly type?: string };
   }
 }
 

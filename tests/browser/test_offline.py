@@ -3,6 +3,7 @@
 import re
 import shutil
 
+import brotli
 import pytest
 from playwright.sync_api import expect
 
@@ -219,6 +220,66 @@ def test_a_cache_that_cannot_be_opened_lets_the_line_answer(visit, copy):
     answered = page.goto("about/")
     assert answered.ok and page.title()
     page.provoked = True
+
+
+MOBILE = "Object.defineProperty(navigator, 'connection', { value: { type: 'cellular', saveData: false } })"
+PARTLY = "Calculators, the bench and the pages that you open work without signal."
+
+
+def test_on_a_mobile_line_what_calculates_and_what_was_opened_is_kept(visit, copy, address):
+    """Less than 8 MB for whoever opens one page; what is not here says so, and comes from no other edition."""
+    page, stop = visit
+    page.add_init_script(MOBILE)
+    page.goto(address)
+    status = page.locator("[data-offline-status]")
+    expect(status).to_contain_text(PARTLY)
+    there = set(page.evaluate(KEPT_PATHS))
+    pages = {path for path in there if path.endswith("index.html")}
+    assert pages == {"index.html", f"{address}index.html"}
+    assert sum(wire(copy / path) for path in there if (copy / path).is_file()) < 8e6
+    page.goto("rods/resizing/")
+    expect(status).to_contain_text(PARTLY)
+    front = copy / "about/index.html"
+    whole = front.read_text(encoding="utf-8")
+    front.write_text(whole.replace("<title>", "<title>Newer "), encoding="utf-8")
+    page.goto("about/")
+    expect(page.locator("h1")).to_have_text("Not on this device yet")
+    front.write_text(whole, encoding="utf-8")
+    (
+        copy / "heads/guides/index.html"
+    ).unlink()  # a connection that is kept open would answer after the server has gone
+    stop()
+    page.goto("heads/guides/")
+    expect(page.locator("h1")).to_have_text("Not on this device yet")
+    page.get_by_role("link", name="Go to the bench").click()
+    expect(page).to_have_title(re.compile("Sizebook"))
+    page.goto(address)
+    live = page.locator(f"live-calculator[data-calculator={CALCULATOR}]")
+    entry(live, "ring_outside").fill("37.61")
+    shows(live, reply(live)["html"]["verdict"])
+    page.provoked = True  # what could not be fetched
+
+
+def test_the_rest_is_fetched_over_a_mobile_line_when_the_reader_says_so(visit, address):
+    page, stop = visit
+    page.add_init_script(MOBILE)
+    page.goto(address)
+    page.get_by_role("button", name="Fetch them now").click()
+    kept(page)
+    stop()
+    page.goto("heads/guides/")
+    expect(page.locator("h1")).not_to_contain_text("Not on this device")
+
+
+KEPT_PATHS = """async () => {
+    const [name] = (await caches.keys()).filter((each) => each.startsWith('sizebook http'));
+    return (await (await caches.open(name)).keys()).map(({ url }) => decodeURIComponent(new URL(url).pathname.slice(1)));
+}"""
+
+
+def wire(path) -> int:
+    """Bytes of a file as a host sends it that compresses, though not at its best."""
+    return len(brotli.compress(path.read_bytes(), quality=9))
 
 
 def test_plain_http_says_what_it_needs(launch, server):

@@ -4,6 +4,7 @@
 import { runtime } from "./runtime.mjs";
 
 const GETTING = "Getting ready to work without signal…";
+const PARTLY = "Calculators, the bench and the pages that you open work without signal. The other pages wait for a line that is not a mobile one. ";
 const READY = "Ready to work without signal.";
 const FAILED = "Not ready to work without signal: not everything could be fetched. The next visit tries again.";
 const NEEDS_HTTPS = "Not available offline here: needs https.";
@@ -15,14 +16,14 @@ let controlled = Boolean(navigator.serviceWorker?.controller);
 
 if (!isSecureContext) tell(NEEDS_HTTPS);
 else if (!navigator.serviceWorker) tell(NOT_OFFERED);
-else keep().catch(() => tell(controlled ? READY : FAILED)); // no signal just now, most often
+else keep().catch(() => (navigator.serviceWorker.controller ? settled(navigator.serviceWorker.controller) : tell(FAILED))); // no signal just now, most often
 
 async function keep() {
   navigator.serviceWorker.addEventListener("controllerchange", () => {
     if (controlled) reload();
     controlled = true;
   });
-  tell(controlled ? READY : GETTING);
+  if (!controlled) tell(GETTING);
   await quiet();
   const registration = await navigator.serviceWorker.register(new URL("../../sw.js", import.meta.url), { updateViaCache: "none" });
   follow(registration);
@@ -53,9 +54,34 @@ function follow(registration) {
   });
 }
 
+/** Everything that calculates is kept; the other pages come while the device has nothing else to do, over a line that costs nothing. @param {ServiceWorker} worker */
+async function settled(worker) {
+  claim(worker);
+  if ((await said(worker, "missing")) === 0) return tell(READY);
+  if (navigator.connection?.saveData || navigator.connection?.type === "cellular") {
+    tell(PARTLY);
+    place.append(button("Fetch them now", () => rest(worker)));
+  } else {
+    await new Promise((go) => (globalThis.requestIdleCallback ?? setTimeout)(go));
+    await rest(worker);
+  }
+}
+
 /** @param {ServiceWorker} worker */
-function settled(worker) {
-  tell(READY);
+async function rest(worker) {
+  tell(GETTING);
+  tell((await said(worker, "rest")) === 0 ? READY : FAILED);
+}
+
+/** How many files are not kept, as the worker says after it was asked. @param {ServiceWorker} worker @param {"missing" | "rest"} call @returns {Promise<number>} */
+function said(worker, call) {
+  const { port1, port2 } = new MessageChannel();
+  worker.postMessage({ call, page: location.href }, [port2]);
+  return new Promise((go) => (port1.onmessage = ({ data }) => go(data)));
+}
+
+/** @param {ServiceWorker} worker */
+function claim(worker) {
   if (!controlled) worker.postMessage({ call: "claim", build: document.querySelector('meta[name="sizebook-build"]')?.content });
 }
 
