@@ -216,7 +216,9 @@ def _costs(site_dir: Path) -> str:
     from scripts.runtime import bundle, costs
 
     (parts,) = (site_dir / "runtime").glob(f"*/{bundle.STATIONS}")
-    return costs.table(costs.costs(parts, ROOT))
+    memory = parts.with_name("memory.wasm")
+    lines = [costs.table(costs.costs(parts, ROOT)), *([costs.told(memory)] if memory.exists() else [])]
+    return "\n".join(lines)
 
 
 def main() -> None:

@@ -15,7 +15,7 @@ from pathlib import Path
 
 from calc.stations import index as stations
 from scripts import environment, measured
-from scripts.runtime import bundle
+from scripts.runtime import bundle, costs
 from scripts.runtime.costs import on_the_wire
 
 
@@ -89,9 +89,11 @@ def main() -> None:
         many = f"{count * (chosen.copies + 1)} calculators"
         trees = {f"{count} calculators": bundle.CALC, many: grown(bundle.CALC, Path(folder), chosen.copies)}
         for name, tree in trees.items():
-            found = weights(bundle.memory(environment.CACHE, tree))
+            made = bundle.memory(environment.CACHE, tree)
+            found = weights(made)
             first = sum(found[part] for part in ("memory.wasm", "hot.wasm"))
             lines.append(f"{name}: {first / 1e6:.2f} MB, and of a page's station {told(found)}")
+            lines.append(f"    {costs.told(made / 'memory.wasm')}")
     print("\n".join(lines))
     measured.write("scripts.growth", "\n".join(lines))
 

@@ -7,6 +7,7 @@ browser pointers are half as long, so there it is less.
 from __future__ import annotations
 
 import json
+import struct
 import subprocess
 import sys
 from pathlib import Path
@@ -16,6 +17,9 @@ import brotli
 
 from calc.stations import index
 
+HEAD, PAGE = 24, 4096  # bytes of memory.wasm
+COMPILED = 30 * 2**20  # bytes: what the runtime's memory begins with, and a kept one may not outgrow
+ALLOWED = 0.8  # of it, so that there is room for what comes
 QUALITY = 11  # of brotli: as a host that compresses in advance
 
 # In a Python of its own: first what every page has, then each station's calculators.
@@ -61,6 +65,23 @@ def costs(parts: Path, root: Path) -> dict[str, Cost]:
         name: Cost(len(index.station(name).CALCULATORS), on_the_wire(parts / f"{name}.zip"), heap[name])
         for name in index.STATIONS
     }
+
+
+def filled(memory: Path) -> float:
+    """How far Python's memory reaches into what the runtime is compiled with, of which it may use all (0 to 1).
+
+    `memory` is memory.wasm, whose form docs/assets/js/memory.mjs tells.
+    """
+    content = memory.read_bytes()
+    (count,) = struct.unpack_from("<I", content, HEAD)
+    pages = struct.unpack_from(f"<{count}I", content, HEAD + 8)
+    return (pages[-1] + 1) * PAGE / COMPILED
+
+
+def told(memory: Path) -> str:
+    """How full Python's memory is, as a line; calculators are not in it, a station's come when they are asked for."""
+    share = filled(memory)
+    return f"Python's memory, without calculators: {share * COMPILED / 2**20:.1f} of {COMPILED / 2**20:.0f} MiB, {share:.0%}; {ALLOWED:.0%} are allowed"
 
 
 def table(found: dict[str, Cost]) -> str:

@@ -19,7 +19,7 @@ from calc.stations import index as stations
 from calc.stations.index import every
 from scripts import environment
 from scripts.nightly import same
-from scripts.runtime import bundle
+from scripts.runtime import bundle, costs
 from tests.job.jobs import ordinary
 
 SCRIPTS = environment.ROOT / "docs/assets/js"
@@ -150,6 +150,10 @@ def test_the_memory_does_not_tell_where_it_was_made(made):
     assert not any(
         place.encode(coding) in memory for coding in ("utf-8", "utf-16-le", "utf-32-le")
     )  # Python's strings have one to four bytes a letter
+
+
+def test_the_memory_leaves_room_for_what_comes(made):
+    assert 0.3 < costs.filled(made[1] / "memory.wasm") < costs.ALLOWED
 
 
 def test_the_hot_part_is_a_small_one(made):

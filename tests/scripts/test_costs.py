@@ -1,5 +1,7 @@
 """What a calculator costs is told of every station, from what is built."""
 
+import struct
+
 import brotli
 
 from calc.stations import index
@@ -23,3 +25,11 @@ def test_each_station_is_weighed_by_its_own_part(tmp_path):
 def test_the_table_tells_the_mean_of_all():
     told = costs.table({"a": costs.Cost(1, 3000, 50_000), "b": costs.Cost(3, 5000, 30_000)})
     assert told.splitlines()[-1].split() == ["all", "4", "2.0", "20"]
+
+
+def test_the_memory_is_as_full_as_its_last_page_says(tmp_path):
+    """By the form that docs/assets/js/memory.mjs tells: 24 bytes, count of pages, length of the state, the pages' numbers."""
+    memory = tmp_path / "memory.wasm"
+    memory.write_bytes(bytes(24) + struct.pack("<II3I", 3, 2, 0, 7, 3839) + b"{}")
+    assert costs.filled(memory) == 0.5  # 3840 pages of 4 KiB are 15 of 30 MiB
+    assert costs.told(memory).startswith("Python's memory, without calculators: 15.0 of 30 MiB, 50%")
