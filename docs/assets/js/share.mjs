@@ -31,7 +31,7 @@ export async function share(live) {
   }
   try {
     await navigator.clipboard.writeText(url);
-    say(live, COPIED);
+    say(live, COPIED).scrollIntoView({ block: "nearest" });
   } catch {
     show(live, url);
   }

@@ -19,6 +19,7 @@ await read;
 Object.assign(globalThis, { StillObserver: still(ResizeObserver), LateWorker: late(Worker) });
 const script = document.createElement("script");
 script.src = held.src;
+for (const colour of document.querySelectorAll('meta[name="theme-color"]')) script.addEventListener("load", () => colour.remove()); // the theme has its own, which follow its switch
 script.addEventListener("load", () => document.dispatchEvent(new Event("sizebook:read")));
 held.replaceWith(script);
 
