@@ -7,7 +7,7 @@ after the other, each with the other forms that the word is met in:
     :   A ground pin that stands in the guide and carries the cutter. What it is for …
 
 A marked word shows its meaning when it is tapped, without a script: it is a button that opens a popover,
-which stands at the end of the page and links to the entry. The sign of common practice (`{cp}`) does the same.
+which stands at the end of the page and links to the entry. So does the sign of common practice, `{cp}`.
 """
 
 from __future__ import annotations
@@ -28,6 +28,7 @@ from scripts.mdx import blocks, inline, place
 PAGE = "glossary.md"
 HEAD = re.compile(r"^(?P<word>[^()]+?)(?: \((?P<forms>[^()]+)\))?$")
 MEANING = re.compile(r"^: {3}(?P<text>\S.*)$")
+POINT = re.compile(r"[.,;:!?)”’]*")
 MARKUP = re.compile(r"[][{}*`<>_]")
 
 # Python-Markdown's inline forms stand at 20, `{ .class }` at 8; at 5 a page's anchors are gathered.
@@ -167,12 +168,9 @@ class _Marked(Treeprocessor):
                 continue
             marked[entry.anchor] = entry
             _continue(element, part, buttons, text[start : found.start()])
-            button = etree.Element(
-                "button", {"type": "button", "class": "word", "popovertarget": f"word-{entry.anchor}"}
-            )
-            button.text = found[0]
-            buttons.append(button)
-            start = found.end()
+            point = POINT.match(text, found.end())[0]
+            buttons.append(_button(entry, found[0], point))
+            start = found.end() + len(point)
         if buttons:
             buttons[-1].tail = text[start:]
         return buttons
@@ -182,6 +180,20 @@ class _Marked(Treeprocessor):
         link = etree.SubElement(note, "a", {"href": self.glossary.link(entry)})
         link.text = "Glossary"
         return note
+
+
+def _button(entry: Entry, word: str, point: str) -> etree.Element:
+    """A word as a button; with the point behind it, where a line must not end between them."""
+    button = etree.Element(
+        "button", {"type": "button", "class": "word", "popovertarget": f"word-{entry.anchor}"}
+    )
+    button.text = word
+    if not point:
+        return button
+    held = etree.Element("span", {"class": "word-end"})
+    held.append(button)
+    button.tail = point
+    return held
 
 
 def _continue(element: etree.Element, part: str, buttons: list[etree.Element], text: str) -> None:

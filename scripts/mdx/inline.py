@@ -26,6 +26,7 @@ from scripts.mdx.place import Lines, MarkdownError
 
 CP = "common-practice"  # the anchor of what a tap on the sign shows (glossary.py)
 CP_SIGN = "†"
+JOINED = "\u2060"  # word joiner: no line ends between the sign and what stands beside it
 CP_MEANING = "Common practice, no source: the maker's figure replaces it."
 
 SIZE_PARTS = ("nominal", "low", "high", "wear", "limits")
@@ -70,17 +71,12 @@ def handbook_version(handbook, what: str) -> str:
 
 def common_practice(handbook) -> etree.Element:
     """The sign of what has no source but what shops do; a tap or a screen reader says so in words."""
-    sign = etree.Element(
-        "button",
-        {
-            "type": "button",
-            "class": "cp",
-            "popovertarget": CP,
-            "aria-label": "common practice",
-            "data-search-exclude": "",
-        },
+    sign = etree.Element("span", {"class": "cp", "data-search-exclude": ""})
+    sign.text = AtomicString(JOINED)
+    button = etree.SubElement(
+        sign, "button", {"type": "button", "popovertarget": CP, "aria-label": "common practice"}
     )
-    sign.text = AtomicString(CP_SIGN)
+    button.text, button.tail = AtomicString(CP_SIGN), AtomicString(JOINED)
     return sign
 
 

@@ -43,11 +43,16 @@ PILOT, BLUE = BUTTON.format("pilot", "{}"), BUTTON.format("marking-blue", "{}")
 
 
 def test_a_word_is_marked_where_it_first_stands_in_any_of_its_forms(convert):
-    html = convert("Two pilots, and\na *pilot*.\n\nSet in blue on the pilot.")
+    html = convert("Two pilots and\na *pilot*.\n\nSet in blue on the pilot.")
     assert html.startswith(
-        f"<p>Two {PILOT.format('pilots')}, and\na <em>pilot</em>.</p>\n"
+        f"<p>Two {PILOT.format('pilots')} and\na <em>pilot</em>.</p>\n"
         f"<p>Set in {BLUE.format('blue')} on the pilot.</p>"
     )
+
+
+def test_a_point_behind_it_stays_with_it(convert):
+    """A line could end before the point else, as it may beside any button."""
+    assert f'<span class="word-end">{PILOT.format("pilot")}.”</span> It' in convert("“A pilot.” It turns.")
 
 
 def test_it_is_marked_in_the_order_of_reading(convert):

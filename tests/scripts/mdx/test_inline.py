@@ -9,8 +9,8 @@ from scripts.mdx import DOCS, SizebookExtension
 from scripts.mdx.handbook import Handbook
 
 SIGN = (
-    '<button aria-label="common practice" class="cp" data-search-exclude="" popovertarget="common-practice"'
-    ' type="button">†</button>'
+    '<span class="cp" data-search-exclude="">\u2060<button aria-label="common practice"'
+    ' popovertarget="common-practice" type="button">†</button>\u2060</span>'
 )
 LEGEND = (
     '<p class="note" data-search-exclude="" id="common-practice" popover=""><strong>†</strong> Common practice,'
