@@ -14,7 +14,8 @@ from calc.declare.standing import Standing
 from calc.page import result as result_page
 from calc.page.entries import entry_fields
 from calc.page.html import Html, both, children, el, quantity, value
-from calc.reference import cautions, engine
+from calc.reference import cautions
+from calc.reference import engine as engines
 from calc.stations.index import find
 
 STALE = "The entry above cannot be used. What stands here is the last good result, for other numbers."
@@ -35,7 +36,7 @@ def calculator_html(
     """
     calculator, anchor = find(id), anchor or id
     presets = {
-        **(_presets(calculator, engine.engine(sheet)) if sheet else {}),
+        **(_presets(calculator, engines.engine(sheet)) if sheet else {}),
         **{name: _named(calculator, name, text) for name, text in (presets or {}).items()},
     }
     found = evaluate(calculator, presets, standing=filled)
@@ -110,7 +111,7 @@ def _named(calculator: Calculator, name: str, text: str) -> str:
         return text  # refused with all else that is wrong
 
 
-def _presets(calculator: Calculator, sheet: engine.Engine) -> dict[str, str]:
+def _presets(calculator: Calculator, sheet: engines.Engine) -> dict[str, str]:
     """What an engine's sheet says of a calculator's inputs, as entries: nominal sizes, limits, materials."""
     known = {i.name: sheet.features.get(i.feature_for({})) for i in calculator.inputs if i.feature}
     sizes = {
@@ -148,10 +149,10 @@ def result_html(id: str, output: str) -> Html:
     return quantity(evaluate(calculator).outputs[output])
 
 
-def size_html(feature: str, what: str = "nominal", sheet: str = engine.DEMO) -> Html:
+def size_html(feature: str, what: str = "nominal", sheet: str = engines.DEMO) -> Html:
     """A size from an engine's data sheet: nominal, low, high, wear, or limits (low to high, or the one that
     there is)."""
-    found = engine.engine(sheet).feature(feature)
+    found = engines.engine(sheet).feature(feature)
     if what == "limits":
         if found.low is None or found.high is None:
             one = "high" if found.low is None else "low"
@@ -162,8 +163,8 @@ def size_html(feature: str, what: str = "nominal", sheet: str = engine.DEMO) -> 
                 for system in ("metric", "inch")
             )
         )
-    if what not in engine.WHAT:
-        raise KeyError(f"a size has {', '.join(engine.WHAT)} and limits, not {what!r}")
+    if what not in engines.WHAT:
+        raise KeyError(f"a size has {', '.join(engines.WHAT)} and limits, not {what!r}")
     return quantity(found.number(what))
 
 
@@ -206,6 +207,22 @@ def table_html(name: str, anchor: str) -> Html:
     return el("div", result_page.table(tables.TABLES[name](), by_row=False), class_="reference", id=anchor)
 
 
+def bench_page(name: str, elsewhere: str) -> Html:
+    """The bench with an engine on it, and what it is looked through with; its parts are drawn on the page
+    `elsewhere`. KeyError where there is no such sheet."""
+    from calc.page import bench, size_panel  # only pages need them, and a reader who has another engine
+
+    return bench.page(name, elsewhere, size_panel.panel_html())
+
+
+def views_html(names: tuple[str, ...], sheet: str, bench_at: str) -> Html:
+    """Drawings of an engine, all that show sizes where none is named; `bench_at` is where its sizes are
+    checked."""
+    from calc.page import bench
+
+    return bench.views_html(names, sheet, bench_at)
+
+
 def job_html(view: str) -> Html:
     """A page of jobs as it stands before a device has filled it; KeyError naming those that there are."""
     from calc.page.job import pages as job_pages  # only pages need it, and it is not loaded in the browser
@@ -217,6 +234,7 @@ def job_html(view: str) -> Html:
 
 __all__ = [
     "Html",
+    "bench_page",
     "calculator_html",
     "caution_html",
     "job_html",
@@ -227,4 +245,5 @@ __all__ = [
     "size_html",
     "table_html",
     "value",
+    "views_html",
 ]

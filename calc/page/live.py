@@ -11,6 +11,7 @@ from calc.declare.taken import Origin
 from calc.page import link, live_first, live_rest, size_html
 from calc.page.html import el
 from calc.page.result import origins
+from calc.page.size import size
 from calc.reference.engine import engine
 from calc.stations.index import find
 
@@ -28,7 +29,8 @@ def answer(request: str) -> str:
     suggestion is what may have been meant, a text that is accepted in that field, or "".
 
     {"call": "sizes", "engine": name or "", "sizes": ["feature part"]} -> {"ok": true, "html": {"feature
-    part": markup}}: sizes of a sentence, for another engine than the examples'.
+    part": markup}}: sizes of a sentence, for another engine than the examples'. "size" is told in
+    `calc.page.size`, "bench" in `calc.page.bench`.
 
     {"call": "share", "calculator", "entries", "system", "standing", and the page's "engine" and "which"} ->
     {"ok": true, "title", "text": verdict in words, "fragment": what stands behind the # of its link} or,
@@ -47,6 +49,12 @@ def answer(request: str) -> str:
         return json.dumps(job.answer(asked))
     if asked["call"] == "rest":
         return json.dumps(_rest())
+    if asked["call"] == "size":
+        return json.dumps(size(asked))
+    if asked["call"] == "bench":
+        from calc.page.bench import bench
+
+        return json.dumps(bench(asked))
     if asked["call"] == "sizes":
         html = {size: _size(size, asked["engine"]) for size in asked["sizes"]}
         return json.dumps({"ok": True, "html": html, "errors": []})

@@ -100,8 +100,7 @@ class _Size:
         return self.parts is not None and "received" in self.parts
 
     def _limits(self) -> Limits:
-        made = (self._there.low, self._there.high)
-        return usable(self._there) if self.stage == "received" or made == (None, None) else made
+        return limits_at(self._there, self.stage)
 
     def _fit_for_use(self, limits: Limits) -> bool:
         """Does a used part in it let it run, though it is past its limits as made?"""
@@ -230,6 +229,12 @@ def _decide(
         side,
         (probability(below, above), deciding_share(below, above)) if decision == "cannot tell" else None,
     )
+
+
+def limits_at(feature: Feature, stage: str) -> Limits:
+    """Lower and upper limit that count at a stage: of a part as received, those of one that has run."""
+    made = (feature.low, feature.high)
+    return usable(feature) if stage == "received" or made == (None, None) else made
 
 
 def usable(feature: Feature) -> Limits:

@@ -31,8 +31,9 @@ from pymdownx.blocks.block import Block
 from calc.core.result import Refused
 from calc.reference import engine
 from scripts import pictures
-from scripts.mdx import zensical
+from scripts.mdx import lists, zensical
 from scripts.mdx.handbook import Handbook
+from scripts.mdx.lists import Fold
 from scripts.mdx.place import Lines, MarkdownError, outside_fences
 
 START = re.compile(r"^(?P<indent> *)(?P<slashes>/{3,}) *(?P<name>[\w-]+) *(?:\| *(?P<argument>.*?) *)?$")
@@ -96,57 +97,42 @@ def calculator(use: Use) -> str:
 
 
 def station(use: Use) -> Markdown:
-    """A station's calculators, each linked to where it stands, in the order of the work."""
+    """A station's write-ups and calculators, each linked to where it stands, in the order of the work."""
     _no_options(use, "station")
-    return Markdown(_listed(use.handbook, use.argument))
+    return Markdown(lists.station(use.handbook, use.argument))
 
 
-def stations(use: Use) -> Markdown:
-    """Every station with its calculators."""
+def stations(use: Use) -> Markdown | list[Fold]:
+    """Every station with its calculators; with its write-ups, where these are named."""
     _no_options(use, "stations")
-    known = {name: use.handbook.stations.station(name) for name in use.handbook.stations.STATIONS}
-    return Markdown(
-        "\n\n".join(
-            f"## {one.TITLE}\n\n{one.PURPOSE}\n\n{_listed(use.handbook, name)}" for name, one in known.items()
-        )
-    )
+    if use.argument not in ("", "write-ups"):
+        raise ValueError(f"{use.argument!r} is nothing that stations have; give write-ups, or nothing")
+    return Markdown(lists.write_ups(use.handbook)) if use.argument else lists.calculators(use.handbook)
 
 
-def _listed(handbook: Handbook, station: str) -> str:
-    return "\n".join(
-        f"- [{title}]({handbook.link(id)}) {purpose}" for id, title, purpose in handbook.calculators(station)
-    )
-
-
-def limits(use: Use) -> Markdown:
+def limits(use: Use) -> list[Fold]:
     """The limits of an engine's features, by groups of its data sheet; each linked to the calculator that
     judges it."""
-    sheet = _sheet(use, "limits")
-    rows = [
-        f"| {f'[{feature.label}]({link})' if link else feature.label}<br><small>{feature.tool}</small><span"
-        f" data-job-size='{feature.id}' data-engine='{sheet}'></span> | {made}{_also(feature)} | {wear} |"
-        for feature, link, made, wear in use.handbook.limits(use.argument.split(), sheet)
-    ]
-    return Markdown("\n".join(["| Size | As made | Wear limit |", "| --- | --- | --- |", *rows]))
+    return lists.limits(use.handbook, use.argument.split(), _sheet(use, "limits"))
 
 
-def _also(feature: engine.Feature) -> str:
-    """The other sizes that a feature is made or sold in, outwards from the standard one: also 0.25, 0.50 mm
-    undersize."""
-    names = [
-        step.name
-        for step in sorted(
-            feature.steps,
-            key=lambda step: step.offset,
-            reverse=all(step.offset < 0 for step in feature.steps),
-        )
-    ]
-    if not names:
-        return ""
-    ending = names[0].lstrip("0123456789.")
-    if all(name.endswith(ending) for name in names):
-        names = [name.removesuffix(ending) for name in names[:-1]] + names[-1:]
-    return f"<br><small>also {', '.join(names)}</small>"
+def bench(use: Use) -> str:
+    """The engine on the bench, that of the shop, with each of its sizes to be checked."""
+    _no_options(use, "bench")
+    return use.handbook.page.bench_page(use.handbook.engines[0], use.handbook.address("limits/drawings.md"))
+
+
+def views(use: Use) -> str:
+    """Drawings of an engine, by the names of its views; all of them where none is named."""
+    sheet = _sheet(use, "views")
+    at = use.handbook.address("index.md")
+    return use.handbook.page.views_html(tuple(use.argument.split()), sheet, at)
+
+
+def index(use: Use) -> Markdown:
+    """Every calculator and write-up, for the bench to be looked through."""
+    _no_options(use, "index")
+    return Markdown(lists.index(use.handbook))
 
 
 def checks(use: Use) -> Markdown:
@@ -177,11 +163,14 @@ def job(use: Use) -> str:
     return use.handbook.page.job_html(use.argument)
 
 
-BLOCKS: dict[str, Callable[[Use], str]] = {
+BLOCKS: dict[str, Callable[[Use], str | list[Fold]]] = {
     "calculator": calculator,
     "station": station,
     "stations": stations,
     "limits": limits,
+    "bench": bench,
+    "views": views,
+    "index": index,
     "checks": checks,
     "table": table,
     "drawing": drawing,
@@ -195,7 +184,7 @@ def register(md, handbook: Handbook, lines: Lines) -> None:
     names = md.parser.blockprocessors["blocks"].blocks  # those of other extensions too, once all are loaded
     md.preprocessors.register(_Check(md, names, lines), "sizebook_blocks", BEFORE_FENCES)
     md.treeprocessors.register(_BarePlaces(md), "sizebook_places", AFTER_ANCHORS)
-    md.block_level_elements += ["live-calculator", "job-view"]
+    md.block_level_elements += ["live-calculator", "job-view", "size-bench"]
 
 
 class _Registration(BlocksExtension):
@@ -233,6 +222,8 @@ class _Placed(Block):
             option = getattr(error, "option", None)
             line = self.given[option][1] if option in self.given else self.line
             raise MarkdownError(line, f"/// {self.NAME}: {error.args[0]}") from error
+        if isinstance(content, list):
+            return self._folded(parent, content)
         if isinstance(content, Markdown):
             place = etree.SubElement(parent, "div", {"class": self.NAME})
             self._block_mgr.parser.parseChunk(place, content)
@@ -240,6 +231,19 @@ class _Placed(Block):
         # The stash puts the HTML in the place of a bare paragraph; its id is for the check of links only.
         place = etree.SubElement(parent, "p", {"id": anchor, PLACE: ""})
         place.text = AtomicString(self.md.htmlStash.store(zensical.links(self.md, content)))
+        return place
+
+    def _folded(self, parent, folds: list[Fold]):
+        place = etree.SubElement(parent, "div", {"class": "folds"})
+        for fold in folds:
+            details = etree.SubElement(
+                place, "details", {"class": "fold", "id": fold.id, **({"open": "open"} if fold.open else {})}
+            )
+            summary = etree.SubElement(details, "summary")
+            summary.text = f"{fold.title} "
+            etree.SubElement(summary, "small").text = fold.beside
+            inside = etree.SubElement(details, "div", {"class": self.NAME})
+            self._block_mgr.parser.parseChunk(inside, fold.content)
         return place
 
     def on_markdown(self):

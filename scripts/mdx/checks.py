@@ -64,7 +64,7 @@ def of_station(handbook, station: str) -> str:
 
 def _calculators(handbook, station: str) -> list:
     """Those of a station that stand on a page. KeyError where there is no such station."""
-    ids = [id for id, _, _ in handbook.calculators(station)]
+    ids = [id for id, *_ in handbook.calculators(station)]
     return [handbook.stations.find(id) for id in ids if handbook.placed(id)]
 
 

@@ -35,7 +35,7 @@ MARKUP = re.compile(r"[][{}*`<>_]")
 AFTER_ATTRIBUTES = 7
 
 # Where a word stays as it is: what is pressed or looked up already, and what is a name of its own.
-LEFT = {"a", "button", "code", "pre", "th", "dt", "h1", "h2", "h3", "h4", "h5", "h6"}
+LEFT = {"a", "button", "summary", "code", "pre", "th", "dt", "h1", "h2", "h3", "h4", "h5", "h6"}
 
 
 class Entry(NamedTuple):

@@ -16,6 +16,9 @@ declare global {
     "[data-job-initials]": HTMLInputElement;
     "[data-job-part]": HTMLInputElement;
     "[data-job-check][open]": HTMLDetailsElement;
+    "[data-find]": HTMLInputElement;
+    "[data-panel]": HTMLTemplateElement;
+    "[data-place]": HTMLSelectElement;
     "[name=initials]": HTMLInputElement;
     "[name=why]:checked": HTMLInputElement;
     "[name=engine] option": HTMLOptionElement;
@@ -27,7 +30,7 @@ declare global {
   }
 
   /** The element's name, where a selector begins with one. */
-  type Begun<S extends string> = S extends `${infer T}[${string}` | `${infer T}:${string}` | `${infer T}#${string}` ? Begun<T> : S;
+  type Begun<S extends string> = S extends `${infer T}[${string}` | `${infer T}:${string}` | `${infer T}#${string}` | `${infer T}.${string}` ? Begun<T> : S;
   /** Whatever else is looked for is HTML: no selector of ours names a part of a drawing. */
   type Found<S extends string> = S extends keyof Marked ? Marked[S]
     : S extends `${string} ${string}` ? HTMLElement

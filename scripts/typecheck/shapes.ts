@@ -24,6 +24,13 @@ declare global {
       told: { title: string; text: string; fragment: string };
     };
     link: { asked: { fragment: string }; told: { calculator: string; entries: Texts; system: System; engine: string; which: string; html: { link: string } } };
+    size: {
+      asked: { engine: string; feature: string; stage: "" | "received" | "finished"; text: string; system: System };
+      told: { html: Texts; note: string };
+    };
+    bench: { asked: { engine: string }; told: { html: { bench: string } } };
+    "job-bench": { asked: OfJob; told: { html: { unread: string }; name: string; engine: string } };
+    "job-size": { asked: OfJob & { kind: Kind; feature: string; place: string; stages: string[] }; told: { html: { job: string }; name: string } };
     "job-new": { asked: Form & { id: string }; told: Made };
     "job-add": { asked: OfJob & Form; told: Made & { html?: { kept: string } } };
     "job-take-back": Calls["job-add"];

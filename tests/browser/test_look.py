@@ -104,15 +104,17 @@ def test_the_menu_on_a_phone_leads_to_each_station_and_through_its_own(browser, 
         ) as page:
             page.goto("")
             page.locator(".md-header__button[for=__drawer]").click()
-            page.locator(menu).get_by_role("link", name="Heads").click()
+            page.locator(menu).get_by_role("link", name="Stations").click()
+            expect(page.get_by_role("heading", level=1)).to_have_text("Stations")
+            page.locator("article").get_by_role("link", name="Heads", exact=True).click()
             expect(page.get_by_role("heading", level=1)).to_have_text("Heads")
             page.locator(".md-header__button[for=__drawer]").click()
             page.locator(menu).get_by_role("link", name="Guides").click()
             expect(page.get_by_role("heading", level=1)).to_have_text("Guides")
-            inside = page.locator(f"{menu} [data-md-level='1']")
+            inside = page.locator(f"{menu} [data-md-level='2']")
             expect(inside).to_have_count(1)  # of its own station only
             page.locator(".md-header__button[for=__drawer]").click()
-            page.locator(f"{menu} label.md-nav__title[for^=__nav]").click()
+            page.locator(f"{menu} [data-md-level='2'] > label.md-nav__title").click()
             expect(page.locator(menu).get_by_role("link", name="Threads")).to_be_in_viewport()
             expect(page.locator(f'{menu} a[href*="threads/"]')).to_have_count(1)
 
@@ -122,17 +124,17 @@ def test_a_wrong_address_leads_back(page):
     page.wrong.clear()  # the browser tells of the 404 itself
     expect(page.get_by_role("heading", level=1)).to_have_text("This page is not here")
     page.get_by_role("link", name="start at the bench").click()
-    expect(page.get_by_role("heading", level=1)).to_have_text("Sizebook")
+    expect(page.get_by_role("heading", level=1)).to_have_text("What did you measure?")
 
 
 def test_the_front_door_leads_each_reader_on_in_one_tap(browser, server):
     with fresh_page(browser, base_url=server, viewport=PHONE, service_workers="block") as page:
         for words, title in (
             ("Check a number", "Check a number"),
-            ("Learn a job", "Learn a job"),
-            ("I have a box of parts", "I have a box of parts"),
+            ("Stations", "Stations"),
+            ("Job", "The job on the bench"),
+            ("Box of parts", "I have a box of parts"),
         ):
             page.goto("")
-            door = page.locator(".door", has_text=words)
-            door.click()
+            page.locator(".door", has=page.get_by_text(words, exact=True)).click()
             expect(page.get_by_role("heading", level=1)).to_have_text(title)

@@ -10,7 +10,7 @@ from markdown import Markdown
 
 from calc.core.result import InputError, Refused, say
 from calc.reference import engine
-from scripts.mdx import SizebookExtension, blocks, place
+from scripts.mdx import SizebookExtension, lists, place
 from scripts.mdx.handbook import Handbook
 
 PAIRS = Path(__file__).parent / "mdx"
@@ -87,7 +87,9 @@ class Stations:
 
     @staticmethod
     def find(id):
-        return SimpleNamespace(id=id, title="Seat ring fit", purpose="Whether the ring holds.")
+        return SimpleNamespace(
+            id=id, title="Seat ring fit", purpose="Whether the ring holds.", finds=("valve seat",)
+        )
 
 
 @pytest.fixture
@@ -283,9 +285,9 @@ def test_limits_tell_the_other_sizes_outwards_from_the_standard_one():
     journal, shim, bore = (
         engine.demo().features[id] for id in ("crank.main_journal", "cylinder.shim", "crank.bow")
     )
-    assert blocks._also(journal) == "<br><small>also 0.25, 0.50, 0.75, 1.00 mm undersize</small>"
-    assert blocks._also(shim) == "<br><small>also 0.50, 0.75, 1.00 mm</small>" and blocks._also(bore) == ""
+    assert lists._also(journal) == "<br><small>also 0.25, 0.50, 0.75, 1.00 mm undersize</small>"
+    assert lists._also(shim) == "<br><small>also 0.50, 0.75, 1.00 mm</small>" and lists._also(bore) == ""
     both = replace(
         journal, steps=(engine.Step("0.25 mm oversize", 0.00025), engine.Step("0.25 mm undersize", -0.00025))
     )
-    assert blocks._also(both) == "<br><small>also 0.25 mm undersize, 0.25 mm oversize</small>"
+    assert lists._also(both) == "<br><small>also 0.25 mm undersize, 0.25 mm oversize</small>"

@@ -24,8 +24,8 @@ PAGES = {
     f"docs/sources/{NAME}.md": f"# Sources and checks: oil\n\n/// checks | {NAME}\n///\n",
 }
 NAV = {  # what stands there: what comes after it
-    "\nnav:\n": f"  - {TITLE}:\n      - {NAME}/index.md\n      - {NAME}/galleries.md\n",
-    "      - sources/index.md\n": f"      - {TITLE}: sources/{NAME}.md\n",
+    "      - learn-a-job.md\n": f"      - {TITLE}:\n          - {NAME}/index.md\n          - {NAME}/galleries.md\n",
+    "          - sources/index.md\n": f"          - {TITLE}: sources/{NAME}.md\n",
 }
 
 
@@ -85,6 +85,8 @@ def test_its_pages_are_built_and_its_sources_listed(tree):
     ran(tree, sys.executable, "-m", "mkdocs", "build", "--strict", "--quiet", "--site-dir", tree / "site")
     station = (tree / "site" / NAME / "index.html").read_text(encoding="utf-8")
     assert f'href="galleries/#{ID}"' in station
+    listed = (tree / "site/learn-a-job/index.html").read_text(encoding="utf-8")
+    assert f'href="../{NAME}/galleries/"' in listed
     sources = (tree / "site/sources" / NAME / "index.html").read_text(encoding="utf-8")
     assert CALCULATOR in sources and "difference of two sizes, by hand" in sources
     assert f'href="{NAME}/"' in (tree / "site/sources/index.html").read_text(encoding="utf-8")

@@ -30,7 +30,7 @@ PAGE = SimpleNamespace(job_html=lambda view: HTML)
 STATIONS = SimpleNamespace(
     STATIONS=("heads",),
     station=lambda name: SimpleNamespace(CALCULATORS=["grip"]),
-    find=lambda id: SimpleNamespace(id=id, title="Grip", purpose="Holds."),
+    find=lambda id: SimpleNamespace(id=id, title="Grip", purpose="Holds.", finds=()),
 )
 
 

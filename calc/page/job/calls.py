@@ -62,6 +62,18 @@ def _check(asked: dict) -> dict:
     return check(asked)
 
 
+def _of_one(asked: dict) -> dict:
+    from calc.page.job.size import of_one
+
+    return of_one(asked)
+
+
+def _bench(asked: dict) -> dict:
+    from calc.page.job.size import bench
+
+    return bench(asked)
+
+
 CALLS: dict[str, Callable[[dict], dict]] = {
     "job-new": changes.new,
     "job-add": changes.add,
@@ -82,4 +94,6 @@ CALLS: dict[str, Callable[[dict], dict]] = {
     "job-open": _open,
     "job-received": _received,
     "job-check": _check,
+    "job-size": _of_one,
+    "job-bench": _bench,
 }

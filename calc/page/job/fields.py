@@ -20,7 +20,7 @@ from calc.job.verdicts import Row, judge
 from calc.page.html import Html, children, el
 from calc.page.job.pieces import SHORT, chip, count, day, job_of, reading, when_read
 from calc.page.job.spots import Spot, Typed, WorkedOut, behind, choices, results, spots
-from calc.page.job.ways_to_keep import ways_to_keep, which_one
+from calc.page.job.ways_to_keep import initials, ways_to_keep, which_one
 from calc.stations.index import find
 
 AnySpot = TypeVar("AnySpot", bound=Spot)
@@ -179,24 +179,11 @@ def _strip(job: dict, asked: dict, places: list[str], chosen: str) -> Html:
         if asked["kind"] == "job"
         else el("strong", job["name"])
     )
-    initials = el(
-        "label",
-        "Your initials ",
-        el(
-            "input",
-            type="text",
-            data_job_initials=True,
-            maxlength=12,
-            autocomplete="off",
-            autocapitalize="characters",
-        ),
-        class_="job-initials",
-    )
     return el(
         "div",
         el("p", "Job: " if asked["kind"] == "job" else "Sheet: ", job_page, class_="job-strip-name"),
         which_one(places, chosen) if len(places) > 1 else None,
-        None if asked["by"] else initials,
+        None if asked["by"] else initials(),
         class_="job-strip",
     )
 

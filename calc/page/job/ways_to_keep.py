@@ -64,6 +64,23 @@ def _correct(stage: str, place: str) -> Html:
     )
 
 
+def initials() -> Html:
+    """Asked for where the device does not know them yet."""
+    return el(
+        "label",
+        "Your initials ",
+        el(
+            "input",
+            type="text",
+            data_job_initials=True,
+            maxlength=12,
+            autocomplete="off",
+            autocapitalize="characters",
+        ),
+        class_="job-initials",
+    )
+
+
 def which_one(places: list[str], chosen: str) -> Html:
     """The places of a part, one of them in hand."""
     return el(

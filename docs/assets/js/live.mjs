@@ -503,6 +503,7 @@ function hasJob(live) {
 
 customElements.define("live-calculator", LiveCalculator);
 if (document.querySelector("job-view")) import("./job.mjs");
+if (document.querySelector("[data-find]")) import("./find.mjs");
 
 function sizesOfJob() {
   if (document.querySelector("[data-job-size], [data-job-said]") && hasJob(document.body)) import("./job-sizes.mjs");
