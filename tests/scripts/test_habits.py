@@ -44,10 +44,11 @@ def test_nothing_is_fetched_for_a_hook(hook):
 
 @pytest.fixture
 def copy(tmp_path):
-    """The package with its configuration, to be spoilt."""
-    shutil.copytree(
-        environment.ROOT / "calc", tmp_path / "calc", ignore=shutil.ignore_patterns("__pycache__")
-    )
+    """What is type-checked, with its configuration, to be spoilt."""
+    for folder in ("calc", "scripts/pictures"):
+        shutil.copytree(
+            environment.ROOT / folder, tmp_path / folder, ignore=shutil.ignore_patterns("__pycache__")
+        )
     shutil.copy(environment.ROOT / "pyproject.toml", tmp_path)
     return tmp_path
 
