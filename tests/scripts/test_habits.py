@@ -49,7 +49,8 @@ def copy(tmp_path):
         shutil.copytree(
             environment.ROOT / folder, tmp_path / folder, ignore=shutil.ignore_patterns("__pycache__")
         )
-    shutil.copy(environment.ROOT / "pyproject.toml", tmp_path)
+    for file in ("pyproject.toml", "scripts/__init__.py"):
+        shutil.copy(environment.ROOT / file, tmp_path / file)
     return tmp_path
 
 
