@@ -19,8 +19,14 @@ def entry_fields(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, 
     """Fields in declared order; those that rarely change stand folded below, and the temperatures of warm
     readings last. They are empty, with the example's values as hints; `presets` are filled in as if they had
     been read."""
-    first = [_field(t, anchor, presets) for t in taken if not t.input.fold]
-    folded = [_field(t, anchor, presets) for t in taken if t.input.fold]
+    chosen = {t.input.name: t.value for t in taken if isinstance(t.input, Choice)}
+
+    def field(t: Taken) -> Html:
+        choice, *kinds = t.input.when or ("",)
+        return _field(t, anchor, presets, bool(kinds) and chosen.get(choice, kinds[0]) not in kinds)
+
+    first = [field(t) for t in taken if not t.input.fold]
+    folded = [field(t) for t in taken if t.input.fold]
     warm = [
         _warm_row(t.input, anchor, presets) for t in taken if isinstance(t.input, Quantity) and t.input.parts
     ]
@@ -60,7 +66,8 @@ def entry_fields(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, 
     )
 
 
-def _field(taken: Taken, anchor: str, presets: dict) -> Html:
+def _field(taken: Taken, anchor: str, presets: dict, idle: bool = False) -> Html:
+    """A field; one that is `idle` counts only with another choice than the one that stands."""
     if isinstance(taken.input, Grid):
         return _grid(taken, anchor, presets)
     declared, id = taken.input, f"{anchor}-{taken.input.name}"
@@ -85,6 +92,7 @@ def _field(taken: Taken, anchor: str, presets: dict) -> Html:
         el("p", hint, id=f"{id}-hint", class_="hint") if hint else None,
         class_="field wide" if _wordy(declared) else "field",
         data_field=True,
+        data_from="idle" if idle else None,
     )
 
 

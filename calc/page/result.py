@@ -233,8 +233,9 @@ def body(result: Result, anchor: str) -> Html:
         [r for r in result.remarks if (r.level == "warning") is warns] for warns in (True, False)
     )
     numbers = el("dl", *(_output(o, result) for o in rest), class_="outputs") if rest else None
+    raised = care(result.raised, "raised") if result.example else cautions(result.raised)
     return children(
-        cautions(result.raised),
+        raised,
         remarks(warnings),
         fold("numbers", "Numbers", numbers, remarks(notes)) if numbers or notes else None,
         *(fold(f"table-{i}", t.title, table(t)) for i, t in enumerate(result.tables)),
@@ -306,18 +307,18 @@ def _came(origin) -> str:
     )
 
 
-def care(listed: "tuple[Caution, ...]", open: bool = False) -> Html | None:
+def care(listed: "tuple[Caution, ...]", name: str = "care", open: bool = False) -> Html | None:
     """The hazards of the work itself, in a line that opens: a page says them in full where the step is
-    (tests/page/test_cautions.py)."""
+    (tests/page/test_cautions.py). So are those that an example's numbers call for, which are nobody's."""
     if not listed:
         return None
     hurts = ", ".join(c.id.replace("-", " ") for c in listed if c not in WHO_DECIDES)
     told = el("ul", *(el("li", c.text) for c in listed))
-    return fold("care", f"Take care: {hurts}" if hurts else "Who decides", told, class_="care", open=open)
+    return fold(name, f"Take care: {hurts}" if hurts else "Who decides", told, class_="care", open=open)
 
 
 def cautions(listed: "tuple[Caution, ...]") -> Html | None:
-    """Hazards that these very numbers call for: in full, wherever else they are said."""
+    """Hazards that a reader's very numbers call for: in full, wherever else they are said."""
     if not listed:
         return None
     return el(

@@ -9,7 +9,8 @@ import xml.etree.ElementTree as etree
 from markdown.treeprocessors import Treeprocessor
 
 AFTER_INLINE = 15  # Python-Markdown's inline forms stand at 20
-BOXES = {"limits", "trouble"}
+FOLDED = "trouble"
+BOXES = {"limits", FOLDED}
 ROLES = {
     "table": "table",
     "thead": "rowgroup",
@@ -27,10 +28,13 @@ def register(md) -> None:
 class _ByRow(Treeprocessor):
     def run(self, root):
         for box in root.iter("div"):
-            if BOXES & set(box.get("class", "").split()):
+            kinds = set(box.get("class", "").split())
+            if BOXES & kinds:
                 box.set("class", f"{box.get('class')} table-box")
                 for table in box.iter("table"):
                     _by_row(table)
+                    if FOLDED in kinds:
+                        _fold(table)
 
 
 def _by_row(table: etree.Element) -> None:
@@ -46,3 +50,16 @@ def _by_row(table: etree.Element) -> None:
         first.set("role", "rowheader")
         for cell, name in zip(rest, names[1:]):
             cell.set("data-head", name)
+
+
+def _fold(table: etree.Element) -> None:
+    """Each row's head as a fold that holds nothing: where rows stand below each other, the style sheet shows
+    the cells of those whose fold is open."""
+    for head in table.findall("tbody/tr/th"):
+        words, parts = head.text, list(head)
+        head.text = None
+        for part in parts:
+            head.remove(part)
+        summary = etree.SubElement(etree.SubElement(head, "details"), "summary")
+        summary.text = words
+        summary.extend(parts)

@@ -33,7 +33,6 @@ class In(Inputs):
         which="low",
         hard="5 to 400 cm³",
         usual="25 to 120 cm³",
-        fold=False,
     )
     high: Number = limit(
         "Volume allowed, most",
@@ -43,7 +42,6 @@ class In(Inputs):
         which="high",
         hard="5 to 400 cm³",
         usual="25 to 120 cm³",
-        fold=False,
     )
     most_spread: Number = given(
         "May differ from each other by",
@@ -52,6 +50,7 @@ class In(Inputs):
         hard="0 to 20 cm³",
         usual="0.1 to 3 cm³",
         assumed=("0.5 cm³", "about a hundredth; common practice, no source"),
+        fold=True,
     )
     cut: Number = given(
         "Cut off the sealing step",

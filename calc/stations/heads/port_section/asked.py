@@ -91,6 +91,7 @@ class In(Inputs):
         hard="100 1/ to 12000 1/min",
         usual="1500 1/ to 7500 1/min",
         feature="crank.top_speed",
+        fold=True,
     )
     manifold_shape: str = choice(
         "Shape of the manifold", {SAME: "as the port", **SHAPES}, fold=True, assumed=(SAME, "as the port")

@@ -75,6 +75,7 @@ class In(Inputs):
         usual="1 to 2.5 mm",
         feature="head.seat_width_{valve}",
         hint="Along the seat's face, as seen with dye.",
+        fold=True,
     )
     from_edge: Number = given(
         "Band wanted, in from the valve's edge",
@@ -84,6 +85,7 @@ class In(Inputs):
         usual="0.4 to 1.5 mm",
         assumed=("0.7 mm", "0.5 to 1 mm in from the edge is common practice, no source"),
         hint="Along the valve's face.",
+        fold=True,
     )
     seat_angle: Number = given(
         "Seat angle",

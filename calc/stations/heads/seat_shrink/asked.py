@@ -30,6 +30,7 @@ class In(RingInPocket):
             "edge of the temper of a heat-treated aluminium casting; common practice, no source",
         ),
         hint="The maker's word first. An hour at 200 °C is the edge; 160 to 175 °C leave the temper alone.",
+        fold=True,
     )
     clearance: Number = given(
         "Clearance wanted to drop the ring in",

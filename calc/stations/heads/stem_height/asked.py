@@ -40,7 +40,6 @@ class In(Inputs):
         which="low",
         hard="5 to 150 mm",
         usual="25 to 80 mm",
-        fold=False,
     )
     high: Number = limit(
         "Height allowed, most",
@@ -50,7 +49,6 @@ class In(Inputs):
         which="high",
         hard="5 to 150 mm",
         usual="25 to 80 mm",
-        fold=False,
     )
     most_spread: Number = given(
         "May differ from each other by",
@@ -59,6 +57,7 @@ class In(Inputs):
         hard="0 to 5 mm",
         usual="0.05 to 1 mm",
         assumed=("0.25 mm", "common practice, no source"),
+        fold=True,
     )
     wanted: Number = given(
         "Height wanted",

@@ -64,6 +64,7 @@ class In(Inputs):
         usual="1500 1/ to 7500 1/min",
         feature="crank.top_speed",
         when=("valve", INTAKE),
+        fold=True,
     )
     seat_angle: Number = given(
         "Seat angle",

@@ -66,6 +66,7 @@ class In(Inputs):
         usual="50 to 1000 N",
         feature="lifter.leak_down_load",
         hint="The tester's weight, less what the plunger's own spring bears. 50 lbf is usual.",
+        fold=True,
     )
     travel: Number = given(
         "Travel that is timed",
@@ -74,6 +75,7 @@ class In(Inputs):
         hard="0.05 to 20 mm",
         usual="0.5 to 5 mm",
         feature="lifter.leak_down_travel",
+        fold=True,
     )
     length: Number = measured(
         "Plunger, length that seals",

@@ -53,6 +53,7 @@ class In(Inputs):
         {id: MATERIALS[id].name for id in CASES},
         feature="crankcase.alloy",
         example="mg-az91",
+        fold=True,
     )
     case_length: Number = measured(
         "Case, cam to cylinder seat",

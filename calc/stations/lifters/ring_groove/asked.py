@@ -69,6 +69,7 @@ class In(Inputs):
         usual="50 to 3000 N",
         feature="lifter.ring_load",
         hint="Seat load of the valve spring times the rocker's ratio is on the safe side.",
+        fold=True,
     )
     impact: Number = given(
         "Blows count as",

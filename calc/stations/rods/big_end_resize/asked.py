@@ -56,6 +56,7 @@ class In(Inputs):
         usual="35 to 80 mm",
         feature="rod.big_end_bore",
         hint="Middle of the limits, as a rule.",
+        fold=True,
     )
     centred: str = choice(
         "New bore is centred",

@@ -85,6 +85,7 @@ class In(Inputs):
         usual="1500 1/ to 7500 1/min",
         feature="crank.top_speed",
         hint="The highest that it may ever see.",
+        fold=True,
     )
     thread_friction: Number = bolts.thread_friction("Oiled about 0.12.", fold=True)
     head_friction: Number = bolts.head_friction(fold=True)

@@ -45,6 +45,7 @@ class In(Inputs):
         usual="0.2 to 5 g",
         assumed=("1.0 g", "common practice, no source"),
         hint="1 g at each end; common practice, no source.",
+        fold=True,
     )
     most_big: Number = limit(
         "Big end's pad may lose, at most",

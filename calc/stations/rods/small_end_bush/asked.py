@@ -68,6 +68,7 @@ class In(Inputs):
         hard="0.001 to 0.2 mm",
         usual="0.005 to 0.03 mm",
         feature="rod.pin_clearance",
+        fold=True,
     )
     rod_wall: Number = measured(
         "Least wall of the rod's eye",
