@@ -91,7 +91,7 @@ def _below(found: Result, anchor: str, alone: bool) -> Html:
         el("p", data_part="status", class_="status", role="status"),
         result_page.care(found.calculator.cautions, open=alone),
         el("div", result_page.body(found, anchor), data_part="result"),
-        result_page.fold("working", "Working, sources", working),
+        result_page.fold("working", "Working", working),
         class_="part-result",
         data_search_exclude=True,
     )

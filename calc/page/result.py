@@ -52,12 +52,7 @@ def verdict(result: Result, anchor: str) -> Html:
             role="group",
             aria_label="Verdict",
         ),
-        el(
-            "p",
-            children("Type your own. In the example: ") if result.example else None,
-            v.do,
-            class_=f"verdict-do verdict-{state}",
-        ),
+        el("p", "Type your own." if result.example else v.do, class_=f"verdict-do verdict-{state}"),
         granted(result, anchor),
     )
 
@@ -233,11 +228,12 @@ def body(result: Result, anchor: str) -> Html:
         [r for r in result.remarks if (r.level == "warning") is warns] for warns in (True, False)
     )
     numbers = el("dl", *(_output(o, result) for o in rest), class_="outputs") if rest else None
+    do = el("p", "What to do, were these your own: ", result.verdict.do) if result.example else None
     raised = care(result.raised, "raised") if result.example else cautions(result.raised)
     return children(
         raised,
         remarks(warnings),
-        fold("numbers", "Numbers", numbers, remarks(notes)) if numbers or notes else None,
+        fold("numbers", "Numbers", do, numbers, remarks(notes)) if do or numbers or notes else None,
         *(fold(f"table-{i}", t.title, table(t)) for i, t in enumerate(result.tables)),
         (
             fold(
