@@ -30,7 +30,9 @@ def sketch(
 ) -> Drawing:
     """A picture as high as what is drawn. `parts` are shapes, in whatever heaps they were made; `sizes` is
     the sheet that they took sizes from, if any. An empty `scale` says that the picture is to scale."""
-    told = f"{scale or 'to scale'}; sizes of {sizes.name}" if sizes and sizes.shown else scale
+    told = scale
+    if sizes:  # without a size of the sheet nothing is to its scale
+        told = f"{scale or 'to scale'}; sizes of {sizes.name}" if sizes.shown else NOT_TO_SCALE
     shapes = tuple(_each(parts))
     heights = [y + more for shape in shapes for _, y in extent(shape) for more in _beyond(shape)]
     paper = (0.0, min(heights) - EDGE, float(WIDTH), max(heights) + EDGE)

@@ -120,6 +120,12 @@ def test_sizes_are_those_of_the_sheet_and_to_one_scale_where_it_says_so(name, sh
         assert f"sizes of {sheet}" in str(shown.exaggerated)
 
 
+def test_what_shows_no_size_of_a_sheet_is_not_to_its_scale():
+    """RC-40's sheet has no height of a stem (rc40.toml)."""
+    assert "height to scale" in str(picture("stem-height", "TS-16").exaggerated)
+    assert picture("stem-height", "RC-40").exaggerated == "not to scale"
+
+
 def test_a_picture_follows_the_sheet_that_it_is_given():
     def lengths(sheet):
         return [s.number.value for s in picture("valve-rocked", sheet).shapes if isinstance(s, Dimension)]
