@@ -32,7 +32,8 @@ from scripts.runtime import inside, split
 
 HERE = Path(__file__).resolve().parent
 CALC = environment.ROOT / "calc"
-RUNTIME_FILES = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")
+LOADER = "pyodide.asm.mjs"
+RUNTIME_FILES = ("pyodide.mjs", LOADER, "pyodide.asm.wasm")
 MADE_FILES = ("python_stdlib.zip", "pyodide-lock.json", "codes.zip")
 CALC_FILES = ("calc.zip", "hot.wasm", "memory.wasm")
 STATIONS = "stations"  # folder with a zip for each
@@ -57,7 +58,7 @@ def build(site_dir: Path, cache_dir: Path, calc: Path = CALC, start: str = MEMOR
     woken = start == MEMORY
     python = _place(
         site_dir,
-        [package / name for name in RUNTIME_FILES]
+        [(program(cache_dir) if woken and name == LOADER else package) / name for name in RUNTIME_FILES]
         + [made / name for name in MADE_FILES]
         + ([program(cache_dir) / "cold.wasm"] if woken else [])
         + [HERE / "NOTICE.txt"],
@@ -88,10 +89,9 @@ def program(cache_dir: Path) -> Path:
     package = packages(cache_dir) / "pyodide"
 
     def take_apart(folder: Path) -> None:
-        whole = split.trimmed(
-            (package / "pyodide.asm.wasm").read_bytes(),
-            (package / "pyodide.asm.mjs").read_text(encoding="utf-8"),
-        )
+        loader = (package / LOADER).read_text(encoding="utf-8")
+        whole = split.trimmed((package / "pyodide.asm.wasm").read_bytes(), loader)
+        (folder / LOADER).write_text(split.at_once(loader), encoding="utf-8")
         (folder / "trimmed.wasm").write_bytes(whole)
         (folder / "marked.wasm").write_bytes(split.marked(split.hot(whole)))
         (folder / "cold.wasm").write_bytes(split.cold(whole))

@@ -68,7 +68,7 @@ def costs(parts: Path, root: Path) -> dict[str, Cost]:
 
 
 def filled(memory: Path) -> float:
-    """How far Python's memory reaches into what the runtime is compiled with, of which it may use all (0 to 1).
+    """How far Python's memory reaches into what the runtime is compiled with (0 to 1).
 
     `memory` is memory.wasm, whose form docs/assets/js/memory.mjs tells.
     """
@@ -79,9 +79,10 @@ def filled(memory: Path) -> float:
 
 
 def told(memory: Path) -> str:
-    """How full Python's memory is, as a line; calculators are not in it, a station's come when they are asked for."""
-    share = filled(memory)
-    return f"Python's memory, without calculators: {share * COMPILED / 2**20:.1f} of {COMPILED / 2**20:.0f} MiB, {share:.0%}; {ALLOWED:.0%} are allowed"
+    """How full Python's memory is, as a line; no calculators are in it, they come when they are asked for."""
+    share, whole = filled(memory), COMPILED / 2**20
+    used = f"{share * whole:.1f} of {whole:.0f} MiB, {share:.0%}"
+    return f"Python's memory, without calculators: {used}; {ALLOWED:.0%} are allowed"
 
 
 def table(found: dict[str, Cost]) -> str:

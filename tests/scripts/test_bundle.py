@@ -152,6 +152,16 @@ def test_the_memory_does_not_tell_where_it_was_made(made):
     )  # Python's strings have one to four bytes a letter
 
 
+def test_the_loader_is_the_runtimes_own_but_for_the_sign_that_it_is_called_at_once(made):
+    own = (bundle.packages(environment.CACHE) / "pyodide" / bundle.LOADER).read_text(encoding="utf-8")
+    ours = (made[0] / bundle.LOADER).read_text(encoding="utf-8")
+    assert ours.startswith("const _createPyodideModule=(async function(")
+    back = ours.replace(
+        "const _createPyodideModule=(async function(", "async function _createPyodideModule(", 1
+    )
+    assert back.replace("});export default", "}export default", 1) == own
+
+
 def test_the_memory_leaves_room_for_what_comes(made):
     assert 0.3 < costs.filled(made[1] / "memory.wasm") < costs.ALLOWED
 

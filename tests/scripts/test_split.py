@@ -164,3 +164,8 @@ def test_a_program_that_is_written_otherwise_is_refused(spoil, told):
 def test_numbers_are_written_as_they_are_read(number):
     assert split.Reader(leb(number)).number() == number
     assert signed(number)[-1] & 0x40 == 0, "the sign of a positive number"
+
+
+def test_a_loader_that_is_written_otherwise_is_refused():
+    with pytest.raises(split.SplitError, match="is written otherwise"):
+        split.at_once("export default function () {}")
