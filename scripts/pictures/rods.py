@@ -312,11 +312,11 @@ def strip_crushed(sheet: Sheet) -> Drawing:
 
 def rod_hung(sheet: Sheet) -> Drawing:
     """One end on the balance, the other hung level."""
-    rod = placed(_front(118, 26, 12), 0, 0, -90)
+    rod = placed(_front(108, 26, 12), 0, 0, -90)
 
     def weighed(lean: float) -> Shapes:
         """Big end on the balance, the other end on a hanger from above."""
-        x, y = 118 * math.cos(math.radians(lean)), 118 * math.sin(math.radians(lean))
+        x, y = 108 * math.cos(math.radians(lean)), 108 * math.sin(math.radians(lean))
         return (
             *placed(rod, 0, 0, lean),
             rect(-3, -58, 3, 0, "solid"),
@@ -332,10 +332,10 @@ def rod_hung(sheet: Sheet) -> Drawing:
         "A rod with its big end on a balance and its small end on a hanger, twice. Right: the rod lies"
         " level, each end carried at the centre of its bore. Wrong: the hanger is too high, the rod slopes,"
         " and weight moves from one end to the other.",
-        placed(weighed(0), 70, 320),
-        right(222, 314, "level"),
-        placed(weighed(16), 70, 118),
-        wrong(222, 96, "it slopes: the", "reading is of", "neither end"),
+        placed(weighed(0), 42, 112, times=0.74),
+        right(8, 22, "level"),
+        placed(weighed(16), 226, 112, times=0.74),
+        wrong(190, 22, "it slopes, and", "weighs neither end"),
     )
 
 
