@@ -105,7 +105,8 @@ def _with(said: Any, made: dict[int, Number]) -> Any:
     return replace(said, **new)
 
 
-_PLAIN = {float, int, bool, str, type(None)}  # the points of a drawing are thousands of these
+_PLAIN = {float, int, bool, str, type(None)}
+_POINTS = {"Point", "Points"}  # of a drawing are thousands of plain numbers
 
 
 def _within(said: Any) -> dict[Any, Any]:
@@ -123,4 +124,6 @@ def _within(said: Any) -> dict[Any, Any]:
 
 @cache
 def _names(kind: Any) -> tuple[str, ...]:
-    return tuple(f.name for f in fields(kind)) if is_dataclass(kind) and kind is not Form else ()
+    if not is_dataclass(kind) or kind is Form:
+        return ()
+    return tuple(f.name for f in fields(kind) if f.type not in _POINTS)

@@ -8,6 +8,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import TypeVar
 
 from calc.core.result import Text
@@ -123,10 +124,14 @@ class Plot:
 
 def arc(centre: Point, radius: float, start: float, end: float, steps: int = 48) -> Points:
     """Points along an arc, angles in radians from +x, counter-clockwise."""
-    return tuple(
-        (centre[0] + radius * math.cos(a), centre[1] + radius * math.sin(a))
-        for a in (start + (end - start) * i / steps for i in range(steps + 1))
-    )
+    x, y = centre
+    return tuple([(x + radius * c, y + radius * s) for c, s in _directions(start, end, steps)])
+
+
+@lru_cache(maxsize=64)  # each key draws the same arcs of other sizes
+def _directions(start: float, end: float, steps: int) -> tuple[Point, ...]:
+    angles = [start + (end - start) * i / steps for i in range(steps + 1)]
+    return tuple([(math.cos(a), math.sin(a)) for a in angles])
 
 
 def box(left: float, bottom: float, right: float, top: float) -> Points:

@@ -62,8 +62,15 @@ class Number:
         key: str = "",
         unit: Unit | None = None,
     ) -> None:
-        self.value, self.dims, self.op, self.args = float(value), dims, op, args
-        self.symbol, self.label, self.form, self.source, self.key = symbol, label, form, source, key
+        self.value = float(value)
+        self.dims = dims
+        self.op = op
+        self.args = args
+        self.symbol = symbol
+        self.label = label
+        self.form = form
+        self.source = source
+        self.key = key
         self.unit = unit  # that an empirical formula counts in, of 'in' and 'of'
         self.order = next(_made)
 
@@ -190,7 +197,14 @@ PI = _Pi(math.pi)
 def _number(x: Value) -> Number:
     if isinstance(x, Number):
         return x
+    if type(x) is int:
+        return _whole(x)
     return Number(x, op="given", symbol="π") if isinstance(x, _Pi) else Number(x)
+
+
+@lru_cache(maxsize=64)  # the 2 of a formula is the same 2 each time
+def _whole(x: int) -> Number:
+    return Number(x)
 
 
 def _zero(n: Number) -> bool:
@@ -215,7 +229,8 @@ def _like(what: str, numbers: tuple[Number, ...]) -> Dims:
 
 
 def _sum(op: str, a: Value, b: Value) -> Number:
-    a, b = _number(a), _number(b)
+    a = a if type(a) is Number else _number(a)
+    b = b if type(b) is Number else _number(b)
     dims = a.dims if a.dims == b.dims else _like(op, (a, b))
     return Number(a.value + b.value if op == "+" else a.value - b.value, dims, op, (a, b))
 
@@ -234,31 +249,33 @@ def _power(base: float, power: float) -> float:
 def _times(dims: Dims, power: float) -> Dims:
     """Dimensions of a power, exact: the cube of a cube root is the whole again."""
     exact = Fraction(power).limit_denominator(1000)
-    return tuple(_whole(d * exact) for d in dims)
+    return tuple(_plain(d * exact) for d in dims)
 
 
 @lru_cache(maxsize=1024)
 def _dims_of_product(a: Dims, b: Dims) -> Dims:
-    return tuple(_whole(x + y) for x, y in zip(a, b))
+    return tuple(_plain(x + y) for x, y in zip(a, b))
 
 
 @lru_cache(maxsize=1024)
 def _dims_of_quotient(a: Dims, b: Dims) -> Dims:
-    return tuple(_whole(x - y) for x, y in zip(a, b))
+    return tuple(_plain(x - y) for x, y in zip(a, b))
 
 
-def _whole(power: int | Fraction) -> int | Fraction:
+def _plain(power: int | Fraction) -> int | Fraction:
     """As an int where it is one, which is hashed and compared faster."""
     return int(power) if power.denominator == 1 else power
 
 
 def _product(a: Value, b: Value) -> Number:
-    a, b = _number(a), _number(b)
+    a = a if type(a) is Number else _number(a)
+    b = b if type(b) is Number else _number(b)
     return Number(a.value * b.value, _dims_of_product(a.dims, b.dims), "*", (a, b))
 
 
 def _quotient(a: Value, b: Value) -> Number:
-    a, b = _number(a), _number(b)
+    a = a if type(a) is Number else _number(a)
+    b = b if type(b) is Number else _number(b)
     return Number(a.value / b.value, _dims_of_quotient(a.dims, b.dims), "/", (a, b))
 
 

@@ -63,7 +63,7 @@ def test_outline_encloses_the_area_that_is_told(shape, w, h, share):
 @pytest.mark.parametrize("shape, r", [("oval", 0.0), ("d", 0.004), ("d", 0.0)])
 def test_points_of_an_outline_lie_on_it(shape, r):
     section = Section(shape, 0.036, 0.030, r, 0.001, -0.002)
-    assert max(abs(section.depth(p)) for p in section.outline()) < 1e-12
+    assert max(map(abs, section.depths(section.outline()))) < 1e-12
 
 
 @pytest.mark.parametrize(
@@ -82,7 +82,9 @@ def test_depth_in_a_d_is_the_way_to_its_nearest_side(point, depth):
     section = Section("d", 0.036, 0.030, 0.003)
     x, y = (c * MM for c in point)
     by_roof = 18 - math.hypot(point[0], point[1] + 3) if point[1] >= -3 else None
-    assert section.depth((x, y)) / MM == pytest.approx(by_roof if by_roof is not None else depth, abs=1e-9)
+    assert section.depths([(x, y)])[0] / MM == pytest.approx(
+        by_roof if by_roof is not None else depth, abs=1e-9
+    )
 
 
 @given(

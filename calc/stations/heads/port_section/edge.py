@@ -2,6 +2,7 @@
 
 import math
 from dataclasses import dataclass
+from functools import lru_cache
 
 from calc.core.drawing import arc
 from calc.stations.heads.port_section.asked import D
@@ -19,6 +20,7 @@ class Section:
     x: float = 0.0
     y: float = 0.0
 
+    @lru_cache(maxsize=16)  # noqa: B019  # few, of numbers only; each is gone round twice, and drawn
     def outline(self, fine: int = 180) -> Points:
         """Points all round, counter-clockwise: so many to each quarter turn, and half as many along each
         straight side."""
@@ -29,14 +31,12 @@ class Section:
         points: list[tuple[float, float]] = []
         for turn, after in zip(arcs, (*arcs[1:], arcs[0])):
             (ax, ay), (bx, by) = turn[-1], after[0]
-            points += [
-                *turn,
-                *(
+            points += turn
+            if math.hypot(bx - ax, by - ay) > 1e-9:
+                points += [
                     (ax + (bx - ax) * i / (fine // 2), ay + (by - ay) * i / (fine // 2))
                     for i in range(1, fine // 2)
-                    if math.hypot(bx - ax, by - ay) > 1e-9
-                ),
-            ]
+                ]
         return tuple(points)
 
     def _turns(self) -> tuple[tuple[tuple[float, float], float, float, float], ...]:
@@ -54,20 +54,32 @@ class Section:
         middles = ((w - s, h - s), (s - w, h - s), (s - w, s - h), (w - s, s - h))
         return tuple((middle, s, i / 2, i / 2 + 0.5) for i, middle in enumerate(middles))
 
-    def depth(self, point: tuple[float, float]) -> float:
-        """How far a point lies within the edge, m; negative outside."""
+    def depths(self, points: Points) -> list[float]:
+        """How far each point lies within the edge, m; negative outside."""
         w, h, r = self.width / 2, self.height / 2, self.radius
-        x, y = abs(point[0] - self.x), point[1] - self.y
+        middle, level = self.x, self.y
         if self.shape != D:
             s = min(w, h)
-            return s - math.hypot(max(x - (w - s), 0.0), max(abs(y) - (h - s), 0.0))
-        if y >= h - w:
-            return w - math.hypot(x, y - (h - w))
-        if x > w - r and y < r - h:
-            return r - math.hypot(x - (w - r), y - (r - h))
-        return min(w - x, y + h)
+            along, up = w - s, h - s
+            return [
+                s
+                - math.hypot(
+                    dx if (dx := abs(x - middle) - along) > 0 else 0.0,
+                    dy if (dy := abs(y - level) - up) > 0 else 0.0,
+                )
+                for x, y in points
+            ]
+
+        def depth(x: float, y: float) -> float:
+            if y >= h - w:
+                return w - math.hypot(x, y - (h - w))
+            if x > w - r and y < r - h:
+                return r - math.hypot(x - (w - r), y - (r - h))
+            return min(w - x, y + h)
+
+        return [depth(abs(x - middle), y - level) for x, y in points]
 
     def stands_in(self, other: "Section") -> float:
         """How far this edge stands within the opening of the other at the worst place, m, to the nanometre; 0
         where it nowhere does."""
-        return round(max(0.0, *(other.depth(p) for p in self.outline())), 9)
+        return round(max(0.0, *other.depths(self.outline())), 9)

@@ -1,5 +1,6 @@
 """How many sets of such parts would fit: worked out, and simulated to check it."""
 
+from functools import lru_cache
 from typing import NamedTuple
 
 from calc.core.conformance import DUST
@@ -11,6 +12,9 @@ from calc.stations.measuring.stack_up.gap import Gap
 from calc.stations.measuring.stack_up.told import RUNS, Out
 from calc.stations.shared.forms import FINE_SHARE, SIZE
 
+# A key in a size that is no tolerance asks for the same spread again.
+_half_width = lru_cache(maxsize=8)(stack.half_width)
+_simulated = lru_cache(maxsize=2)(stack.simulate)
 MOST = 0.9973  # the share within ± 3 standard deviations of a normal size
 
 
@@ -35,8 +39,9 @@ def share_of(i: In, gap: Gap) -> Share:
         float("inf") if i.high is None else float(i.high) - float(gap.middle),
     )
     exact = stack.share_within(low, high, gap.halves, i.shape)
-    deviations = stack.simulate(gap.halves, i.shape, RUNS)
-    hits = sum(low - DUST <= d <= high + DUST for d in deviations)
+    deviations = _simulated(tuple(gap.halves), i.shape, RUNS)
+    least, greatest = low - DUST, high + DUST
+    hits = len([d for d in deviations if least <= d <= greatest])
     within = Out.within(
         constant(
             "F(H) − F(L)", "Distribution of the sum, between the limits", FINE_SHARE, exact, sources.STACK
@@ -53,7 +58,7 @@ def share_of(i: In, gap: Gap) -> Share:
             "F⁻¹(0.9973)",
             "Distribution of the sum, reversed at 99.73 %",
             SIZE,
-            stack.half_width(MOST, gap.halves, i.shape),
+            _half_width(MOST, tuple(gap.halves), i.shape),
             sources.STACK,
         )
     )
