@@ -14,29 +14,25 @@ from __future__ import annotations
 import itertools
 import math
 from collections.abc import Callable, Iterable, Iterator
-from fractions import Fraction
 from functools import cache, lru_cache
 from typing import Any, SupportsFloat, Union, overload
 
 # Whoever makes a number says how it is written: both are imported from here.
+from calc.core.dimensions import PURE as PURE
+from calc.core.dimensions import DimensionError as DimensionError
+from calc.core.dimensions import Dims as Dims
+from calc.core.dimensions import of_power, of_product, of_quotient
 from calc.core.form import Form as Form
 from calc.core.form import form as form
 from calc.core.form import without_zeros
 from calc.core.kinds import KINDS, Kind, Unit
 from calc.core.writing import figures, to_unit
 
-Dims = tuple[int | Fraction, ...]  # powers of metre, kilogram, second, kelvin
-PURE: Dims = (0, 0, 0, 0)
 _made = itertools.count()
 
 
 Value = Union["Number", float]
 """A plain float or a traced number: physics is written once for both."""
-
-
-class DimensionError(TypeError):
-    """A formula that adds, compares or names quantities of unlike dimensions: a fault of the formula, not of
-    the reader."""
 
 
 class Number:
@@ -47,6 +43,7 @@ class Number:
     """
 
     __slots__ = ("args", "dims", "form", "key", "label", "op", "order", "source", "symbol", "unit", "value")
+    bare = False  # whether it knows nothing but its value (`calc.core.bare`)
     __hash__ = None  # type: ignore[assignment]  # equal by value, and numbers of unlike kinds are not compared
 
     def __init__(
@@ -74,7 +71,18 @@ class Number:
         self.unit = unit  # that an empirical formula counts in, of 'in' and 'of'
         self.order = next(_made)
 
-    # arithmetic
+    def applied(
+        self, name: str, value: float, dims: Dims, args: tuple[Number, ...], unit: Unit | None = None
+    ) -> Number:
+        """What a function of that name makes of this one and others."""
+        return Number(value, dims, name, args, unit=unit)
+
+    def called(self, symbol: str, label: str, shape: Form, source: Any, key: str) -> Number:
+        """The same as a named result."""
+        if self.dims != shape.kind.dims and not _zero(self):
+            raise DimensionError(f"{label}: the formula gives {self!r}, not a {shape.kind.name}")
+        return Number(self.value, shape.kind.dims, "step", (self,), symbol, label, shape, source, key)
+
     def __add__(self, other: Value) -> Number:
         return _sum("+", self, other)
 
@@ -110,12 +118,12 @@ class Number:
             _need_pure("**", power)
             if self.dims != PURE:
                 raise DimensionError("a quantity with a dimension was raised to a computed power")
-            return Number(_power(self.value, power.value), PURE, "**", (self, power))
-        return Number(_power(self.value, power), _times(self.dims, power), "**", (self, _number(power)))
+            return Number(raised(self.value, power.value), PURE, "**", (self, power))
+        return Number(raised(self.value, power), of_power(self.dims, power), "**", (self, _number(power)))
 
     def __rpow__(self, base: float) -> Number:
         _need_pure("**", self)
-        return Number(_power(float(base), self.value), PURE, "**", (_number(base), self))
+        return Number(raised(float(base), self.value), PURE, "**", (_number(base), self))
 
     # a Number compares by value, and only with its like
     def _other(self, other: Value) -> float:
@@ -202,9 +210,7 @@ def _number(x: Value) -> Number:
     return Number(x, op="given", symbol="π") if isinstance(x, _Pi) else Number(x)
 
 
-@lru_cache(maxsize=64)  # the 2 of a formula is the same 2 each time
-def _whole(x: int) -> Number:
-    return Number(x)
+_whole = lru_cache(maxsize=64)(Number)  # the 2 of a formula is the same 2 each time
 
 
 def _zero(n: Number) -> bool:
@@ -229,13 +235,12 @@ def _like(what: str, numbers: tuple[Number, ...]) -> Dims:
 
 
 def _sum(op: str, a: Value, b: Value) -> Number:
-    a = a if type(a) is Number else _number(a)
-    b = b if type(b) is Number else _number(b)
+    a, b = a if type(a) is Number else _number(a), b if type(b) is Number else _number(b)
     dims = a.dims if a.dims == b.dims else _like(op, (a, b))
     return Number(a.value + b.value if op == "+" else a.value - b.value, dims, op, (a, b))
 
 
-def _power(base: float, power: float) -> float:
+def raised(base: float, power: float) -> float:
     """As floats do it, but a root of a negative number is an error instead of a complex number."""
     value: float | complex = base**power
     if isinstance(value, complex):
@@ -243,40 +248,14 @@ def _power(base: float, power: float) -> float:
     return value
 
 
-# There are few dimensions, and numbers are made by the thousand at each keystroke: each sum of powers is
-# worked once.
-@lru_cache(maxsize=1024)
-def _times(dims: Dims, power: float) -> Dims:
-    """Dimensions of a power, exact: the cube of a cube root is the whole again."""
-    exact = Fraction(power).limit_denominator(1000)
-    return tuple(_plain(d * exact) for d in dims)
-
-
-@lru_cache(maxsize=1024)
-def _dims_of_product(a: Dims, b: Dims) -> Dims:
-    return tuple(_plain(x + y) for x, y in zip(a, b))
-
-
-@lru_cache(maxsize=1024)
-def _dims_of_quotient(a: Dims, b: Dims) -> Dims:
-    return tuple(_plain(x - y) for x, y in zip(a, b))
-
-
-def _plain(power: int | Fraction) -> int | Fraction:
-    """As an int where it is one, which is hashed and compared faster."""
-    return int(power) if power.denominator == 1 else power
-
-
 def _product(a: Value, b: Value) -> Number:
-    a = a if type(a) is Number else _number(a)
-    b = b if type(b) is Number else _number(b)
-    return Number(a.value * b.value, _dims_of_product(a.dims, b.dims), "*", (a, b))
+    a, b = a if type(a) is Number else _number(a), b if type(b) is Number else _number(b)
+    return Number(a.value * b.value, of_product(a.dims, b.dims), "*", (a, b))
 
 
 def _quotient(a: Value, b: Value) -> Number:
-    a = a if type(a) is Number else _number(a)
-    b = b if type(b) is Number else _number(b)
-    return Number(a.value / b.value, _dims_of_quotient(a.dims, b.dims), "/", (a, b))
+    a, b = a if type(a) is Number else _number(a), b if type(b) is Number else _number(b)
+    return Number(a.value / b.value, of_quotient(a.dims, b.dims), "/", (a, b))
 
 
 class PureFunction:
@@ -296,7 +275,7 @@ class PureFunction:
         if not isinstance(x, Number):
             return self.plain(x)
         _need_pure(self.name, x)
-        return Number(self.plain(x.value), PURE, self.name, (x,))
+        return x.applied(self.name, self.plain(x.value), PURE, (x,))
 
 
 sin = PureFunction("sin", math.sin)
@@ -321,7 +300,7 @@ def sqrt(x: Value) -> Value:
     """Square root; halves the dimensions."""
     if not isinstance(x, Number):
         return math.sqrt(x)
-    return Number(math.sqrt(x.value), _times(x.dims, 0.5), "sqrt", (x,))
+    return x.applied("sqrt", math.sqrt(x.value), of_power(x.dims, 0.5), (x,))
 
 
 class Extreme:
@@ -340,7 +319,10 @@ class Extreme:
         if not any(isinstance(x, Number) for x in xs):
             return self.plain(float(x) for x in xs)
         numbers = tuple(map(_number, xs))
-        return Number(self.plain(n.value for n in numbers), _like(self.name, numbers), self.name, numbers)
+        value = self.plain(n.value for n in numbers)
+        if bare := [n for n in numbers if n.bare]:
+            return bare[0].applied(self.name, value, PURE, numbers)
+        return Number(value, _like(self.name, numbers), self.name, numbers)
 
 
 least = Extreme("least", min)
@@ -357,9 +339,9 @@ def in_unit(x: Value, unit: Unit) -> Value:
     """Pure number that x counts in a unit, for empirical formulas that are stated in one."""
     if not isinstance(x, Number):
         return to_unit(x, unit)
-    if x.dims not in _dims_of(unit):
+    if not x.bare and x.dims not in _dims_of(unit):
         raise DimensionError(f"{x!r} cannot be counted in {unit.symbol or 'parts of one'}")
-    return Number(to_unit(x.value, unit), PURE, "in", (x,), unit=unit)
+    return x.applied("in", to_unit(x.value, unit), PURE, (x,), unit)
 
 
 @cache
@@ -381,7 +363,7 @@ def of_unit(x: Value, kind: Kind, unit: Unit) -> Value:
     if not isinstance(x, Number):
         return value
     _need_pure("of_unit", x)
-    return Number(value, kind.dims, "of", (x,), unit=unit)
+    return x.applied("of", value, kind.dims, (x,), unit)
 
 
 def constant(
@@ -395,10 +377,7 @@ def step(
     symbol: str, label: str, shape: Form, expression: Value, source: Any = None, key: str = ""
 ) -> Number:
     """Name a result, so that it becomes a line of the working and shows as its symbol from there on."""
-    expression = _number(expression)
-    if expression.dims != shape.kind.dims and not _zero(expression):
-        raise DimensionError(f"{label}: the formula gives {expression!r}, not a {shape.kind.name}")
-    return Number(expression.value, shape.kind.dims, "step", (expression,), symbol, label, shape, source, key)
+    return _number(expression).called(symbol, label, shape, source, key)
 
 
 def origins(numbers: Iterable[Number]) -> Iterator[Number]:

@@ -6,6 +6,7 @@ from functools import cached_property, partial
 from math import isfinite
 from typing import Any
 
+from calc.core.bare import bare
 from calc.core.conformance import DUST
 from calc.core.result import Answer, Caution, Impossible, Refused, Source, refused
 from calc.declare.inputs import DeclarationError, Inputs
@@ -62,6 +63,11 @@ class Declaration:
             self._check_verdict(found, values)
         figures, tables = (partial(self._refusing, shown) for shown in (found.figures, found.tables))
         return replace(found, figures=figures, tables=tables)
+
+    def elsewhere(self, values: Values) -> Answer:
+        """The same for a look at other values: numbers, limits and verdict come out equal, but nothing of it
+        is to be told, since its numbers do not know how they were made."""
+        return self.work({name: bare(value) for name, value in values.items()})
 
     def _refusing(self, make: Callable[..., Any], *given: Any) -> Any:
         try:

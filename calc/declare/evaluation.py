@@ -68,7 +68,7 @@ def _standing_on(calculator: Declaration, taken: Inputs, values: Values, standin
     turning: tuple[str, ...] = ()
     if spans := [t for t in taken if t.span]:
         walked = walk(
-            calculator.work,
+            calculator.elsewhere,
             lambda moved, answer: _weighed(calculator, moved, taken, answer)[0],
             values,
             spans,
@@ -109,7 +109,7 @@ def _judged(calculator: Declaration, values: Values, taken: Inputs) -> tuple[Ans
 def _weighed(calculator: Declaration, values: Values, taken: Inputs, found: Answer) -> tuple[Verdict, Doubts]:
     if not any(t.doubts for t in taken):
         return found.verdict, {}
-    doubts, verdict = doubt.weigh(calculator.work, values, taken, found)
+    doubts, verdict = doubt.weigh(calculator.elsewhere, values, taken, found)
     return verdict, doubts
 
 
@@ -197,16 +197,15 @@ def _partly(
 ) -> Result:
     """What can be told while something is missed: the outputs that do not need it, each size by its own
     limits, and what is to be read."""
-    work = calculator.work
 
     def judge(moved: Values, answer: Answer) -> Verdict:
         return _weighed(calculator, moved, taken, answer)[0]
 
-    verdict = fails_anyway(missed, work, judge, values) or awaited(missed, standing)
-    numbers = told_without(missed, {name for t in taken for name in t.read}, work, values)
+    verdict = fails_anyway(missed, calculator.work, judge, values) or awaited(missed, standing)
+    numbers = told_without(missed, {name for t in taken for name in t.read}, calculator, values)
     doubts: Doubts = {}
     if numbers and any(t.doubts for t in taken):
-        weighed, _ = doubt.weigh(work, values, taken, work(values))
+        weighed, _ = doubt.weigh(calculator.elsewhere, values, taken, calculator.elsewhere(values))
         doubts = {n.key: weighed[n.key] for n in numbers}
     to_read = tuple(t.input.name for t in missed)
     return _told(calculator, taken, Answer(numbers, verdict), verdict, doubts, standing, own, to_read)

@@ -7,7 +7,7 @@ from typing import Any
 from calc.core.result import Answer, Refused, Text, Verdict, say
 from calc.core.working import Number, constant, origins
 from calc.declare.choice import Choice
-from calc.declare.declaration import Values
+from calc.declare.declaration import Declaration, Values
 from calc.declare.grid import Grid
 from calc.declare.quantity import Quantity
 from calc.declare.standing import Standing
@@ -46,7 +46,7 @@ def listed(names: list[str]) -> Text:
 
 
 def told_without(
-    missed: list[Taken], read: set[str], work: Callable[[Values], Answer], values: Values
+    missed: list[Taken], read: set[str], calculator: Declaration, values: Values
 ) -> tuple[Number, ...]:
     """The outputs that come of something that was `read` (names) and need nothing of what is missed: neither
     by how they were worked, nor by which way the calculator took."""
@@ -54,9 +54,10 @@ def told_without(
         cell.name for t in missed if isinstance(t.input, Grid) for cell in t.input.cells.values()
     }
     try:
-        here = work(values)
+        here = calculator.work(values)
         elsewhere = [
-            work({**values, **{t.input.name: _elsewhere(t, share) for t in missed}}) for share in (0.05, 0.02)
+            calculator.elsewhere({**values, **{t.input.name: _elsewhere(t, share) for t in missed}})
+            for share in (0.05, 0.02)
         ]
     except Refused:
         return ()

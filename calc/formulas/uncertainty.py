@@ -7,6 +7,7 @@ Lengths in metres throughout, expansions 1/K, temperature differences K. `u` is 
 
 import math
 from collections.abc import Iterable, Sequence
+from functools import lru_cache
 
 from calc.core.working import Value, least, sqrt
 
@@ -70,6 +71,7 @@ def effective_freedom(total: Value, parts: Iterable[tuple[Value, Value]]) -> Val
     return least(1 / sum((u / total) ** 4 / freedom for u, freedom in unsure), ENOUGH) if unsure else ENOUGH
 
 
+@lru_cache(maxsize=64)  # the same for all that a calculator is worked for at one key
 def coverage_factor(probability: float, freedom: float) -> float:
     """k: the number of standard uncertainties either way within which a value of Student's t lies with that
     probability (GUM G.3).
