@@ -307,7 +307,7 @@ def test_an_ordinary_job_is_one_leaf_whose_code_is_the_job(paper, page, tmp_path
     with_own_address(page)
     with_job(page, ordinary(), "job/sheet/")
     sheet = printed(page, tmp_path, paper)
-    assert len(sheet) == 2
+    assert decoded([sheet[0]]) == decoded(sheet)
     (link,) = decoded(sheet)
     job = share.decode(link.partition(f"#{codes.FORM}")[2])
     assert job == ordinary() and sizes(job) == sizes(ordinary())

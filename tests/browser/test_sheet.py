@@ -1,6 +1,7 @@
 """The size sheet on paper: printed by Chromium, and read back from the printed page."""
 
 import re
+from functools import partial
 
 import pypdfium2
 import pytest
@@ -53,9 +54,10 @@ def test_all_sizes_of_an_ordinary_job_are_on_one_page_and_overleaf_is_how_they_a
     paper, size, system
 ):
     pdf = paper(orchard(), size, system)
-    assert len(pdf) == 2 and pdf[0].get_size() == pytest.approx(POINTS[size], abs=1)
+    assert len(pdf) == 3 and pdf[0].get_size() == pytest.approx(POINTS[size], abs=1)
     words = text(pdf)
-    assert "page 1 of 2" in words and "How each check is made" in text(pdf, 1)
+    assert "page 1 of 3" in words and "How each check is made" not in words
+    assert "Where these sizes are" in text(pdf, 1) and "How each check is made" in text(pdf, 1)
     if system == "metric":
         for told in current(orchard()).values():
             assert told["text"].split()[0] in words
@@ -109,7 +111,8 @@ def ordinary(received, ids):
 @pytest.mark.parametrize("received, ids", ORDINARY.values(), ids=ORDINARY.keys())
 def test_so_are_other_ordinary_jobs(paper, size, received, ids):
     pdf = paper(ordinary(received, ids), size)
-    assert len(pdf) == 2 and "Signature" in text(pdf) and "How each check is made" in text(pdf, 1)
+    assert len(pdf) in (2, 3) and "Signature" in text(pdf) and "Where these sizes are" not in text(pdf)
+    assert "Where these sizes are" in text(pdf, 1)
 
 
 @pytest.mark.parametrize("size", sheet.PAPERS)
@@ -124,6 +127,27 @@ def test_nothing_printed_is_too_small_or_too_pale(paper, size):
     assert {colour for _, colour, _ in found} == {"rgb(0, 0, 0)"} and all(
         "tabular-nums" in figures for *_, figures in found
     )
+
+
+@pytest.mark.parametrize("size", sheet.PAPERS)
+def test_the_words_at_the_pictures_are_as_large_as_the_others_and_none_stands_on_another(paper, size):
+    """An SVG's own 12 px are no points: what counts is how large a letter is on the paper."""
+    for made in (orchard(), ordinary(*ORDINARY["heads"]), ordinary(*ORDINARY["cylinders"])):
+        paper(made, size)
+        paper.page.set_viewport_size({"width": int((POINTS[size][0] / 72 - 20 / 25.4) * 96), "height": 1000})
+        paper.page.emulate_media(media="print")
+        found = paper.page.evaluate("""() => {
+            document.body.style.margin = 0
+            const over = (a, b) => a.left < b.right - 1 && b.left < a.right - 1 && a.top < b.bottom - 3 && b.top < a.bottom - 3
+            return [...document.querySelectorAll(".sheet-pictures svg")].map(svg => {
+                const words = [...svg.querySelectorAll("text")], boxes = words.map(w => w.getBoundingClientRect())
+                const size = Math.min(...words.map(w => parseFloat(getComputedStyle(w).fontSize) * svg.getScreenCTM().a * 72 / 96))
+                return [size, boxes.some((a, i) => boxes.slice(i + 1).some(b => over(a, b)))]
+            })
+        }""")
+        paper.page.emulate_media(media="null")
+        assert found and min(points for points, _ in found) >= SMALLEST
+        assert not any(crowded for _, crowded in found)
 
 
 @pytest.mark.parametrize("size, width", [("A4", 210 - 20), ("Letter", 215.9 - 20)])
@@ -196,7 +220,9 @@ def test_inside_a_page_of_the_site_it_prints_alike(browser, server, paper):
     )
     there = pypdfium2.PdfDocument(page.pdf(prefer_css_page_size=True, format="Letter"))
     page.close()
-    assert len(there) == 2 and [text(there, n) for n in (0, 1)] == [text(pdf, n) for n in (0, 1)]
+    assert len(there) == len(pdf) and [*map(partial(text, there), range(3))] == [
+        *map(partial(text, pdf), range(3))
+    ]
     down = [tuple(b - a for a, b in zip(*both)) for both in zip(lines(there), lines(pdf), strict=True)]
     assert all(abs(left) <= 1 and abs(right) <= 1 and 0 <= low <= 6 for left, low, right, _ in down), (
         "each piece of text, 2 mm lower at most"
@@ -216,5 +242,7 @@ def test_a_large_job_says_which_page_of_how_many(paper):
     assert len(pdf) > 2
     for n in range(len(pdf)):
         assert f"page {n + 1} of {len(pdf)}" in text(pdf, n)
-        if re.search(r"\bIn order\b", text(pdf, n)) and "Check before closing" not in text(pdf, n):
+        if re.search(r"\bIn order\b", text(pdf, n)) and not re.search(
+            "Check before closing|Where these sizes", text(pdf, n)
+        ):
             assert "Place As finished ± Verdict" in text(pdf, n), "the head stands on every page of the table"

@@ -12,8 +12,20 @@ from calc.page.svg import WIDTH
 TOUCH = 44  # units, and pixels on a phone: what a thumb needs
 COLUMN = 72
 GAP = 10  # between words and drawing
-TALLEST = 330
 EDGE = 3
+
+
+@dataclass(frozen=True)
+class Room:
+    """How much of it words and drawing take, units: the height of a target, and of the tallest drawing beside
+    which words stand."""
+
+    touch: float
+    tallest: float
+
+
+SCREEN = Room(TOUCH, 330)
+PAPER = Room(62, 165)  # nothing is touched; up to four lines stand at a place
 
 
 @dataclass(frozen=True)
@@ -38,8 +50,8 @@ class Layout:
     callouts: tuple[Callout, ...]
 
 
-def laid_out(view: View) -> Layout:
-    return _wide(view) if view.wide else _upright(view)
+def laid_out(view: View, room: Room = SCREEN) -> Layout:
+    return _wide(view, room) if view.wide else _upright(view, room)
 
 
 def bounds(view: View) -> tuple[float, float, float, float]:
@@ -62,35 +74,37 @@ def _placer(around, scale: float, middle: Point) -> Callable[[Point], Point]:
     return at
 
 
-def _upright(view: View) -> Layout:
+def _upright(view: View, room: Room) -> Layout:
     """Words left and right of the drawing, half of them each."""
     around = bounds(view)
     across = WIDTH - 2 * (COLUMN + GAP)
-    scale = min(across / (around[2] - around[0]), TALLEST / (around[3] - around[1]))
+    scale = min(across / (around[2] - around[0]), room.tallest / (around[3] - around[1]))
     named = [p for p in view.places if p.of]
     rows = (len(named) + 1) // 2
-    height = max((around[3] - around[1]) * scale + 2 * EDGE, rows * TOUCH)
+    height = max((around[3] - around[1]) * scale + 2 * EDGE, rows * room.touch)
     at = _placer(around, scale, (WIDTH / 2, height / 2))
     by_x = sorted(named, key=lambda p: _middle(p, at))
     callouts = (
-        *_column(by_x[: len(by_x) // 2], "left", height, at),
-        *_column(by_x[len(by_x) // 2 :], "right", height, at),
+        *_column(by_x[: len(by_x) // 2], "left", height, room.touch, at),
+        *_column(by_x[len(by_x) // 2 :], "right", height, room.touch, at),
     )
     return Layout(height, scale, at, callouts)
 
 
-def _wide(view: View) -> Layout:
+def _wide(view: View, room: Room) -> Layout:
     """Words above and below the drawing."""
     around = bounds(view)
     scale = (WIDTH - 2 * EDGE) / (around[2] - around[0])
     named = [p for p in view.places if p.of]
-    height = (around[3] - around[1]) * scale + 2 * (TOUCH + GAP if named else EDGE)
+    height = (around[3] - around[1]) * scale + 2 * (room.touch + GAP if named else EDGE)
     at = _placer(around, scale, (WIDTH / 2, height / 2))
     by_y = sorted(named, key=lambda p: at(p.at)[1])
     half = len(by_y) // 2
-    return Layout(
-        height, scale, at, (*_row(by_y[:half], "top", height, at), *_row(by_y[half:], "bottom", height, at))
+    callouts = (
+        *_row(by_y[:half], "top", height, room.touch, at),
+        *_row(by_y[half:], "bottom", height, room.touch, at),
     )
+    return Layout(height, scale, at, callouts)
 
 
 def _middle(place: Place, at) -> Point:
@@ -112,28 +126,28 @@ def _tip(place: Place, at, side: str) -> Point:
     return (a[0] + b[0]) / 2, (a[1] + b[1]) / 2
 
 
-def _column(places: list[Place], side: str, height: float, at) -> list[Callout]:
+def _column(places: list[Place], side: str, height: float, touch: float, at) -> list[Callout]:
     tips = {p.of: _tip(p, at, side) for p in places}
     foot = COLUMN if side == "left" else WIDTH - COLUMN
     order = sorted(places, key=lambda p: tips[p.of][1])
-    tops = _apart([tips[p.of][1] - TOUCH / 2 for p in order], TOUCH, height)
-    order = _uncrossed(order, [(foot, t + TOUCH / 2) for t in tops], tips)
+    tops = _apart([tips[p.of][1] - touch / 2 for p in order], touch, height)
+    order = _uncrossed(order, [(foot, t + touch / 2) for t in tops], tips)
     left = 0 if side == "left" else foot
     return [
-        Callout(p, (left, t, COLUMN, TOUCH), (foot, t + TOUCH / 2), tips[p.of], side)
+        Callout(p, (left, t, COLUMN, touch), (foot, t + touch / 2), tips[p.of], side)
         for p, t in zip(order, tops)
     ]
 
 
-def _row(places: list[Place], side: str, height: float, at) -> list[Callout]:
+def _row(places: list[Place], side: str, height: float, touch: float, at) -> list[Callout]:
     tips = {p.of: _tip(p, at, side) for p in places}
     wide = WIDTH / max(len(places), 1)
-    top = 0 if side == "top" else height - TOUCH
-    foot = TOUCH if side == "top" else height - TOUCH
+    top = 0 if side == "top" else height - touch
+    foot = touch if side == "top" else height - touch
     order = sorted(places, key=lambda p: tips[p.of][0])
     order = _uncrossed(order, [((i + 0.5) * wide, foot) for i in range(len(order))], tips)
     return [
-        Callout(p, (i * wide, top, wide, TOUCH), ((i + 0.5) * wide, foot), tips[p.of], side)
+        Callout(p, (i * wide, top, wide, touch), ((i + 0.5) * wide, foot), tips[p.of], side)
         for i, p in enumerate(order)
     ]
 

@@ -9,25 +9,28 @@ from calc.core.drawing import Circle, Line, Point, box
 from calc.core.result import Text
 from calc.core.working import Number
 from calc.page.drawing import hatches, shape_drawn
-from calc.page.engine.callouts import Callout, Layout, laid_out
+from calc.page.engine.callouts import PAPER, SCREEN, Callout, Layout, laid_out
 from calc.page.engine.view import Place, Solids, Twin, View
 from calc.page.html import Html, both, children, el
 from calc.page.svg import TEXT, WIDTH, path_by_steps, trimmed
 
 Words = str | Text | Number
+Lines = Words | tuple[Words, ...]
 ARROW = 6.0
 LINE = 13  # from one line of words to the next
 DOT = "m-2 0a2 2 0 1 0 4 0a2 2 0 1 0-4 0"
 
 
-def picture(view: View, id: str, written: Mapping[str, Words] | None = None) -> Html:
+def picture(
+    view: View, id: str, written: Mapping[str, Lines] | None = None, *, on_paper: bool = False
+) -> Html:
     """The view as one svg. `id` keeps its patterns' names apart on a page. A place of a size is a link to
     `#size-<id of the size>`, one of another view to `#view-<its name>`. With `written` only the sizes in it
-    are shown, each with what it says under its words.
+    are shown, each with what it says under its words. `on_paper` it is smaller and has no links.
     """
     if written is not None:
         view = _only(view, written)
-    shown = laid_out(view)
+    shown = laid_out(view, PAPER if on_paper else SCREEN)
     solids = (*view.shapes, *(s for p in view.places for s in p.part), *view.over)
     return el(
         "svg",
@@ -35,15 +38,15 @@ def picture(view: View, id: str, written: Mapping[str, Words] | None = None) -> 
         *_painted(view.shapes, shown, id),
         *(_part(place, shown, id, f"{id}-{i}") for i, place in enumerate(view.places) if place.part),
         *_painted(view.over, shown, id),
-        *_callouts(shown, written or {}),
+        *_callouts(shown, written or {}, "g" if on_paper else "a"),
         viewBox=f"0 0 {WIDTH} {trimmed(shown.height)}",
-        role="group",
+        role="img" if on_paper else "group",
         aria_label=view.title,
         class_="engine-view whole" if any(p.part for p in view.places) else "engine-view",
     )
 
 
-def _only(view: View, written: Mapping[str, Words]) -> View:
+def _only(view: View, written: Mapping[str, Lines]) -> View:
     """With the places of these sizes only; parts stay drawn, and are no links."""
     places = (
         p if p.of in written else replace(p, of="", words="")
@@ -92,17 +95,19 @@ def _address(place: Place) -> str:
     return f"#{'size' if place.size else 'view'}-{place.of}"
 
 
-def _callouts(shown: Layout, written: Mapping[str, Words]) -> Iterator[Html]:
+def _callouts(shown: Layout, written: Mapping[str, Lines], tag: str) -> Iterator[Html]:
     """The places' words, in the order in which they are read: each margin from its top, or its left."""
     for side, run in groupby(shown.callouts, key=lambda c: c.side):
         anchor = {"left": "end", "right": "start"}.get(side, "middle")
-        yield el("g", *(_callout(c, shown, written.get(c.place.of)) for c in run), text_anchor=anchor)
+        yield el("g", *(_callout(c, shown, written.get(c.place.of), tag) for c in run), text_anchor=anchor)
 
 
-def _callout(c: Callout, shown: Layout, size: Words | None) -> Html:
+def _callout(c: Callout, shown: Layout, size: Lines | None, tag: str) -> Html:
+    if tag == "g":
+        return el("g", el("path", d=Html(_pointer(c, shown)), class_="dim"), _words(c, size))
     left, top, wide, high = c.box
     return el(
-        "a",
+        tag,
         el("path", d=path_by_steps(box(left, top, left + wide, top + high), True), class_="hit"),
         el("path", d=Html(_pointer(c, shown)), class_="dim"),
         _words(c, size),
@@ -155,17 +160,18 @@ def _head(tip: Point, along: Point) -> str:
     return path_by_steps(points, True)
 
 
-def _words(c: Callout, size: Words | None) -> Html:
+def _words(c: Callout, size: Lines | None) -> Html:
     left, top, wide, high = c.box
     x = trimmed({"left": left + wide - 4, "right": left + 4}.get(c.side, left + wide / 2))
     first, *more = c.place.words.split("\n")
-    rows = 1 + len(more) + (size is not None)
+    sizes = () if size is None else size if isinstance(size, tuple) else (size,)
+    rows = 1 + len(more) + len(sizes)
     y = top + high / 2 - (rows - 1) * LINE / 2 + TEXT * 0.36
     return el(
         "text",
         first,
         *(el("tspan", line, x=x, dy=LINE) for line in more),
-        el("tspan", _both(size), x=x, dy=LINE, class_="written") if size is not None else None,
+        *(el("tspan", _both(line), x=x, dy=LINE, class_="written") for line in sizes),
         x=x,
         y=trimmed(round(y, 1)),
     )

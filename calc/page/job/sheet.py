@@ -19,6 +19,7 @@ from calc.page.job.sheet_foot import foot
 from calc.page.job.sheet_head import head
 from calc.page.job.sheet_marks import STAGES, SYSTEMS
 from calc.page.job.sheet_notes import checks, how_to, notes, order, what_was_done
+from calc.page.job.sheet_picture import pictures
 from calc.page.job.sheet_sizes import sizes
 from calc.stations import index as stations
 
@@ -53,7 +54,7 @@ def sheet(
         notes(job, rows, engine),
         el("div", what_was_done(job), checks(job, found), order(job), by_count(job), class_="sheet-words"),
         foot(job, codes, draw_code, here),
-        el("div", how_to(found), class_="sheet-back"),
+        el("div", pictures(rows, engine), how_to(found), class_="sheet-back"),
         class_="sheet",
     )
 
