@@ -21,7 +21,7 @@ from html.parser import HTMLParser
 from pathlib import Path
 from typing import ClassVar
 
-from scripts import theme
+from scripts import search, theme
 from scripts.comments import without_comments
 from scripts.environment import CACHE, ROOT, Missing, one_at_a_time
 from scripts.mdx.place import MarkdownError, page
@@ -158,9 +158,11 @@ def check_pages(folder: Path) -> None:
 def _theme(folder: Path) -> None:
     from calc.stations import index as stations
 
-    found = {id: stations.find(id) for id in stations.ids()}
+    wanted = {one.id: [one.title, *one.finds] for one in stations.every()}
+    for id, words in search.found().items():
+        wanted[id] = [*wanted.get(id, ()), *words]
     try:
-        theme.change(folder, {id: [one.title, *one.finds] for id, one in found.items()})
+        theme.change(folder, wanted)
     except theme.OtherTheme as error:
         raise BuildFailed(
             f"The theme is another one than that which scripts/theme.py changes. {error}"

@@ -11,6 +11,8 @@ import re
 from pathlib import Path
 from typing import NamedTuple
 
+from scripts import search
+
 
 class OtherTheme(Exception):
     """The theme is another one than that which is changed; says where what was looked for."""
@@ -26,6 +28,12 @@ class Change(NamedTuple):
 
 SCRIPT = "assets/javascripts/bundle.*.min.js"
 SEARCH = "assets/javascripts/workers/search.*.min.js"
+
+# Text of the script: what is written short becomes what is meant.
+SPELT = "".join(
+    f"e=e.replace(/\\b{re.escape(short).replace('/', '[/]')}\\b/gi,{json.dumps(meant)});"
+    for short, meant in search.short().items()
+)
 
 CHANGES = (
     # theme.mjs runs the script when the browser has long said that the page was read, and gives this sign
@@ -44,6 +52,9 @@ CHANGES = (
         '("search.highlight")?',
         '("search.highlight")&&new URLSearchParams(location.search).has("h")?',
     ),
+    # Where nothing is found, what was looked for is named: so a slip of the finger is seen.
+    Change(SCRIPT, 'f.length?Me("search.result.none")', 'f.length?Me("search.result.none",f)'),
+    Change(SEARCH, "search(e){if(e=e.replace(", f"search(e){{{SPELT}if(e=e.replace("),
     # The search's library (lunr) tells the nodes of its tree of words by a letter and the number of the node
     # behind it, without a mark between, so that letter 1 before node 23 reads like 1 before 2 and 3 before …:
     # where words hold digits, unlike nodes are then taken for one, words arise that no page has, and a search
@@ -51,6 +62,11 @@ CHANGES = (
     Change(SEARCH, "e=e+s+o.id}return e", 'e=e+s+o.id+","}return e'),
 )
 
+NOTHING = "No matching documents"
+NOTHING_HERE = (
+    "Nothing here about “#”. What is known to be missing stands under About; or look through Check a number."
+)
+LESS = 0.85  # of what is not here: found by its own words, but behind what is here where they share one
 DIALOG = 'data-md-component="search" role="dialog"'
 RUN = re.compile(r'<script src="([^"]*assets/javascripts/bundle\.[^"]*)">')
 TITLE = re.compile(
@@ -64,12 +80,13 @@ NAMED_BY_TITLE = 'aria-labelledby="__nav_'
 def change(folder: Path, wanted: dict[str, list[str]]) -> None:
     """Change the theme's files of a site that was just built.
 
-    `wanted`: id of a calculator → the words that it is looked for by. OtherTheme where something is missing.
+    `wanted`: id of a calculator, or address of a page → the words that it is looked for by. OtherTheme where
+    something is missing.
     """
     for one in CHANGES:
         change_file(folder, one)
     change_pages(folder)
-    rank_calculators(folder, wanted)
+    rank(folder, wanted)
 
 
 def change_file(folder: Path, one: Change) -> None:
@@ -87,6 +104,7 @@ def change_pages(folder: Path) -> None:
         name = path.relative_to(folder).as_posix()
         html = path.read_text(encoding="utf-8")
         html = _once(html, DIALOG, f'{DIALOG} aria-label="Search"', name)
+        html = _once(html, NOTHING, NOTHING_HERE, name)
         html = held(html, name)
         nested += html.count(NAMED_BY_TITLE)
         path.write_text(named(html, name), encoding="utf-8")
@@ -114,8 +132,8 @@ def named(html: str, page: str) -> str:
     return html
 
 
-def rank_calculators(folder: Path, wanted: dict[str, list[str]]) -> None:
-    """Let the search put a calculator above the prose that uses the words that it is looked for by.
+def rank(folder: Path, wanted: dict[str, list[str]]) -> None:
+    """Let the search put a calculator, or a page, above prose that uses the words that it is looked for by.
 
     They become tags, which the theme's search counts most.
     """
@@ -123,12 +141,16 @@ def rank_calculators(folder: Path, wanted: dict[str, list[str]]) -> None:
     index = json.loads(path.read_text(encoding="utf-8"))
     found = set()
     for entry in index["docs"]:
-        heading = HEADING.search(entry["location"])
-        if heading and (id := next((id for id in heading.groups() if id in wanted), "")):
+        at = entry["location"]
+        heading = HEADING.search(at)
+        names = (at, *heading.groups()) if heading else (at,)
+        if id := next((id for id in names if id in wanted), ""):
             entry["tags"] = wanted[id]
+            if id.startswith(search.NOT_HERE):
+                entry["boost"] = LESS
             found.add(id)
     if missing := sorted(wanted.keys() - found):
-        raise OtherTheme(f"The search's index has no heading “#{missing[0]}-title”.")
+        raise OtherTheme(f"The search's index has neither a heading “#{missing[0]}-title” nor such a page.")
     path.write_text(json.dumps(index, ensure_ascii=False, separators=(",", ":")), encoding="utf-8")
 
 

@@ -30,7 +30,7 @@ from pymdownx.blocks.block import Block
 
 from calc.core.result import Refused
 from calc.reference import engine
-from scripts import pictures
+from scripts import pictures, search
 from scripts.mdx import lists, zensical
 from scripts.mdx.handbook import Handbook
 from scripts.mdx.lists import Fold
@@ -157,6 +157,20 @@ def drawing(use: Use) -> str:
     return pictures.picture_html(use.argument, use.anchor, _sheet(use, "drawing"))
 
 
+def not_here(use: Use) -> Markdown:
+    """What is looked for and not here yet, each with the page that is nearest; the search finds it."""
+    _no_options(use, "not-here")
+    return Markdown(
+        "\n\n".join(
+            f"### {one.name}: not here yet {{ #{one.id}-title }}\n\n"
+            f"Nothing here about {one.called} yet; nearest is"
+            f" [{one.tells}]({use.handbook.to(one.page)}).\n\n"
+            f"Also looked for as: {', '.join(one.words)}.\n{{ .finds }}"
+            for one in search.missing()
+        )
+    )
+
+
 def job(use: Use) -> str:
     """A page of jobs: jobs, sheet or received; filled on the device that holds them."""
     _no_options(use, "job")
@@ -174,6 +188,7 @@ BLOCKS: dict[str, Callable[[Use], str | list[Fold]]] = {
     "checks": checks,
     "table": table,
     "drawing": drawing,
+    "not-here": not_here,
     "job": job,
 }
 

@@ -103,3 +103,78 @@ def test_it_finds_without_signal_too(browser, site):
         press_key(page)
         page.keyboard.type("seat interference")
         expect(page.locator(f'{FOUND}[href*="#seat-fit-title"]').first).to_be_visible()
+
+
+LEAK = ("heads/leak-testing/", "lifters/solid-to-hydraulic/")
+TORQUE = ("limits/", "threads/torque/")
+NO_PISTON = "about/#not-here-valve-to-piston-clearance-title"
+WANTED = {  # what is typed → where it is told, of which one must be among the first three pages
+    "leakdown": LEAK,
+    "leak down": LEAK,
+    "leak-down": LEAK,
+    "lapping": ("heads/seats/",),
+    "lap in": ("heads/seats/",),
+    "lapped": ("heads/seats/",),
+    "torque of the head nuts": TORQUE,
+    "head torque": TORQUE,
+    "head nut torque": TORQUE,
+    "size sheet": ("job/sheet/",),
+    "sheet/code": ("job/sheet/",),
+    "sheet code": ("job/sheet/",),
+    "valve to piston": (NO_PISTON,),
+    "valve-to-piston": (NO_PISTON,),
+    "piston to valve": (NO_PISTON,),
+    "V/P": (NO_PISTON,),
+    "v/p clearance": (NO_PISTON,),
+}
+
+
+def typed(page, words):
+    """What is said of the words, which are looked for once and as a whole."""
+    page.locator(FIELD).click(click_count=3)
+    page.keyboard.press("Backspace")
+    expect(page.locator(FOUND)).to_have_count(0)
+    page.keyboard.insert_text(words)
+    page.keyboard.press("End")  # the search looks for what stands there when a key goes up
+    meta = page.locator(".md-search-result__meta")
+    expect(meta).to_contain_text(re.compile("matching document|Nothing here"))
+    return meta
+
+
+def test_what_readers_call_it_is_among_the_first_three(page, server):
+    opened(page)
+    tap_field(page)
+    for words, places in WANTED.items():
+        typed(page, words)
+        pages = page.locator(".md-search-result__item")
+        first = [
+            re.sub(r"[?]h=[^#]*", "", href.removeprefix(server))
+            for item in pages.all()[:3]
+            for href in item.locator(FOUND).evaluate_all(
+                "all => all.filter((a) => a.checkVisibility()).map((a) => a.href)"
+            )
+        ]
+        assert set(places) & set(first), f"{words}: {first}"
+
+
+def test_what_is_not_here_is_said_plainly(page):
+    opened(page)
+    tap_field(page)
+    typed(page, "V/P")
+    said = page.locator(f'{FOUND}[href*="#not-here-valve-to-piston"]')
+    expect(said).to_contain_text("not here yet")
+    expect(said).to_contain_text("Nothing here about valve-to-piston clearance yet")
+    said.click()
+    heading = page.locator("#not-here-valve-to-piston-clearance-title")
+    expect(heading).to_be_in_viewport()
+    expect(page.locator("#not-here-valve-to-piston-clearance-title + p a")).to_have_attribute(
+        "href", re.compile("heads/chambers-and-ports/")
+    )
+
+
+def test_where_nothing_is_found_it_names_what_was_looked_for(page):
+    opened(page)
+    tap_field(page)
+    meta = typed(page, "<b>xyzzy</b>")
+    expect(meta).to_have_text(re.compile("^Nothing here about “<b>xyzzy</b>”[.]"))
+    assert page.locator(FOUND).count() == 0

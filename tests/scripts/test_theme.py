@@ -16,6 +16,7 @@ PAGE = """<div data-md-component="search" role="dialog"></div>
   <span class="md-nav__icon md-icon"></span>
   Heads
 </label></nav>
+<script id="__config" type="application/json">{"search.result.none": "No matching documents"}</script>
 <script src="../assets/javascripts/bundle.0a1b2c3d.min.js"></script>"""
 WANTED = {"seat-fit": ["Seat ring fit", "press fit"]}
 
@@ -90,7 +91,7 @@ def test_a_page_that_is_written_otherwise_is_refused(old, new, said, site):
 
 
 def test_the_search_puts_a_calculator_above_the_prose(tmp_path):
-    wanted = {**WANTED, "size-at-20": ["Size at 20 °C"]}
+    wanted = {**WANTED, "size-at-20": ["Size at 20 °C"], "job/sheet/": ["size sheet"]}
     _index(
         tmp_path,
         "heads/",
@@ -98,9 +99,11 @@ def test_the_search_puts_a_calculator_above_the_prose(tmp_path):
         "heads/#seat-fit-2-title",
         "heads/#seat-fit",
         "heads/#the-title",
+        "job/sheet/",
+        "job/sheet/#the-sheet",
         "measuring/#size-at-20-title",  # its name ends as that of a second one would
     )
-    theme.rank_calculators(tmp_path, wanted)
+    theme.rank(tmp_path, wanted)
     index = json.loads((tmp_path / "search/search_index.json").read_text(encoding="utf-8"))
     assert index["config"] == {"lang": ["en"]}
     assert [entry.get("tags") for entry in index["docs"]] == [
@@ -108,11 +111,13 @@ def test_the_search_puts_a_calculator_above_the_prose(tmp_path):
         *(["Seat ring fit", "press fit"],) * 2,
         None,
         None,
+        ["size sheet"],
+        None,
         ["Size at 20 °C"],
     ]
 
 
 def test_a_calculator_that_the_search_would_not_find_is_refused(site):
     _index(site, "heads/#seat-fit-heading")
-    with pytest.raises(OtherTheme, match="no heading “#seat-fit-title”"):
+    with pytest.raises(OtherTheme, match="neither a heading “#seat-fit-title”"):
         theme.change(site, WANTED)
