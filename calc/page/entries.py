@@ -97,8 +97,12 @@ def _field(taken: Taken, anchor: str, presets: dict, idle: bool = False) -> Html
 
 
 def _wordy(declared) -> bool:
-    """Is a choice too wide for half a phone's screen?"""
-    return isinstance(declared, Choice) and max(map(len, declared.options.values())) > HALF
+    """Is a choice, or the unit beside a number, too wide for half a phone's screen?"""
+    if isinstance(declared, Choice):
+        return max(map(len, declared.options.values())) > HALF
+    return isinstance(declared, Quantity) and any(
+        len(declared.form.unit(system).symbol) > HALF for system in ("metric", "inch")
+    )
 
 
 def _select(taken: Taken, id: str, preset: str | None, described: str) -> Html:
