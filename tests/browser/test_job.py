@@ -23,7 +23,7 @@ from tests.browser.jobs import (
     stored,
     with_job,
 )
-from tests.browser.live import part
+from tests.browser.live import part, wait_for_state
 from tests.job.jobs import ordinary
 
 pytestmark = pytest.mark.browser
