@@ -49,7 +49,7 @@ def at_once(script: str) -> str:
     """The program's loader, written so that a browser compiles its one function as it reads it.
 
     That function is the whole script, else read twice, and left out of the browser's code cache: a third of
-    what the script costs a visit. Engines take parentheses round a function as a sign of being called at once.
+    what the script costs a visit. Engines take parentheses round a function as a sign that it runs at once.
     """
     for old, new in LOADER:
         if script.count(old) != 1:
