@@ -32,6 +32,7 @@ worker.addEventListener("fetch", (event) => {
   const { method, url, mode } = event.request;
   if (method !== "GET" || !url.startsWith(SCOPE)) return;
   const address = new URL(url);
+  address.hash = ""; // a browser keeps it by itself where it is sent on
   if (mode === "navigate") address.search = "";
   const path = pathOf(address.href);
   if (path in FILES) event.respondWith(serve(path, event.request));

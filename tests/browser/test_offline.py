@@ -59,6 +59,8 @@ def test_every_page_and_the_calculators_work_with_the_server_gone(visit, copy, a
     shows(live, reply(live)["html"]["verdict"])
     page.goto(address.rstrip("/"))
     assert page.url.endswith(address), "a folder without its slash leads to the page"
+    page.goto(f"{address.rstrip('/')}#seat-fit")
+    assert page.url.endswith(f"{address}#seat-fit"), "and to the place on it"
 
 
 def test_a_new_edition_waits_for_the_readers_word_and_keeps_the_entries(visit, copy, address):
