@@ -174,8 +174,8 @@ export class LiveCalculator extends HTMLElement {
   }
 
   #entered() {
-    this.#entries.keep(system());
     this.#evaluate();
+    this.#entries.keep(system()); // while Python is at work
   }
 
   /** @param {System} left */
