@@ -36,7 +36,7 @@ DESK, PHONE = {"width": 1280, "height": 900}, {"width": 390, "height": 844}
 LINE = (1.6e6, 0.150)  # bit/s, s there and back: what is called fast 3G
 SLOWER = 4
 WORK, SEEN = 16, 50  # ms that a key may take (p95)
-SIMULATIONS = {"plunger-leak"}  # calculators that go through time in steps
+SIMULATIONS = {"stack-up"}  # draws ten thousand sets of parts; no calculator goes through time in steps
 WARM, KEYS = 5, 40  # of each calculator; the first few run code that is not compiled to the end yet
 PAUSE = 100  # ms of rest between two keys, as a quick hand leaves it
 RESULT = environment.CACHE / "bench-page.json"
@@ -241,13 +241,13 @@ def keys_told(typed: dict[str, dict]) -> list[str]:
     """The keys of all calculators in one line each, the slowest first, and which of them take too long."""
     lines = [
         "",
-        f"{'from the key to the painted verdict, ms':<42}{'work':>6}{'p95':>6}{'phone, seen':>14}{'p95':>6}",
+        f"{'from the key to the painted verdict, ms':<42}{'work':>6}{'p95':>8}{'phone, seen':>14}{'p95':>8}",
     ]
     for id, times in sorted(typed.items(), key=lambda each: -each[1]["first_work"]["p95"]):
         work, seen = times["first_work"], times["phone_first_seen"]
         name = id + (" (simulation)" if id in SIMULATIONS else "")
         lines.append(
-            f"{name:<42}{work['p50']:>6.1f}{work['p95']:>6.1f}{seen['p50']:>14.1f}{seen['p95']:>6.1f}"
+            f"{name:<42}{work['p50']:>6.1f}{work['p95']:>8.1f}{seen['p50']:>14.1f}{seen['p95']:>8.1f}"
         )
     for words, key, most in (("work", "first_work", WORK), ("as seen on a phone", "phone_first_seen", SEEN)):
         missed = [id for id, times in typed.items() if times[key]["p95"] > most]
