@@ -69,7 +69,7 @@ def page(name: str, elsewhere: str, panel: Html) -> Html:
         el("p", data_bench_status=True, role="status", class_="status"),
         first,
         bench_html(name, drawn),
-        el("p", NONE, data_none=True, hidden=True),
+        el("p", NONE, data_not_found=True, hidden=True),
         el("p", NOTHING, class_="bench-none"),
         panel,
         data_search_exclude=True,

@@ -214,6 +214,7 @@ class SizePanel {
   #jobs = null;
   #left = new AbortController();
   #speaks = 0;
+  #kept = { text: "", html: "" }; // what was said of the reading that was kept last
   #asked = 0; // of the job: only the last answer counts
 
   /** @param {HTMLTemplateElement} template @param {string} name @param {string} id @param {HTMLElement} line @param {string[]} places @param {string} tool */
@@ -263,7 +264,8 @@ class SizePanel {
     on(this.#form, "input", ({ target }) => target === this.#entry && this.#entered());
     on(this.#form, "change", ({ target }) => (target === this.#select ? choosePlace(this.#select.value) : this.#evaluate()));
     on(this.#form, "submit", (event) => event.preventDefault());
-    on(this.element, "mousedown", (event) => event.target.closest(".keys button") && event.preventDefault());
+    // The entry keeps the focus: without it the signs below it would go, and the button move away under the thumb.
+    on(this.element, "mousedown", (event) => event.target.closest("button, summary, label, a") && event.preventDefault());
     on(this.element, "click", (event) => this.#pressed(event));
     on(document, "sizebook:units", ({ detail: left }) => this.#turned(left));
     on(document, "sizebook:place", () => this.#placed());
@@ -389,7 +391,7 @@ class SizePanel {
   // --- The job --------------------------------------------------------------------------------------
 
   /** What the job that is worked on has of this size, and the ways to keep what is typed. @param {Jobs | null} jobs */
-  async ofJob(jobs, said = "") {
+  async ofJob(jobs) {
     this.#jobs = jobs;
     const asked = ++this.#asked;
     const key = jobs?.current();
@@ -398,7 +400,8 @@ class SizePanel {
     const reply = jobs && held ? await jobs.ask("job-size", { job: held.text, kind: held.kind, feature: this.#id, place: this.#place, stages }, "job-size") : null;
     if (asked !== this.#asked) return;
     const box = this.#part('[data-part="job"]');
-    box.innerHTML = said + (reply?.ok ? reply.html.job : "");
+    const kept = this.#kept.text === this.#entry.value ? this.#kept.html : "";
+    box.innerHTML = kept + (reply?.ok ? reply.html.job : "");
   }
 
   /** A press keeps what stands there now, whatever comes in between. @param {string} stage @param {string} why */
@@ -413,15 +416,14 @@ class SizePanel {
     box.setAttribute("aria-busy", "true");
     try {
       let refused = "";
-      let said = "";
       await jobs.change(key, async (job) => {
         const reply = await jobs.ask("job-add", { job, ...asked });
         refused = reply.ok ? "" : reply.errors[0].message;
-        said = reply.ok ? (reply.html?.kept ?? "") : "";
+        if (reply.ok) this.#kept = { text: asked.text, html: reply.html?.kept ?? "" };
         return reply.ok ? reply.job : null;
       });
       if (refused) return this.#refuse(refused);
-      await this.ofJob(jobs, said);
+      await this.ofJob(jobs);
       if (this.#entry.value === asked.text) box.dataset.state = "filled"; // until something else is typed
     } catch (error) {
       const { message, text } = /** @type {import("./jobs.mjs").StoreError} */ (error);

@@ -35,7 +35,7 @@ function look(typed) {
     fold.open = finding ? Boolean(fold.querySelector("li:not([hidden])")) : (folds.get(fold) ?? fold.open);
   }
   if (!finding) folds.clear();
-  for (const none of document.querySelectorAll("[data-none]")) none.hidden = !finding || found > 0;
+  for (const none of document.querySelectorAll("[data-not-found]")) none.hidden = !finding || found > 0;
 }
 
 /** Begin again: nothing is looked for any more. */
