@@ -1,6 +1,7 @@
 """A view of an engine as SVG: each place a link, with a target that a thumb can hit."""
 
 import math
+import re
 from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from itertools import groupby
@@ -113,7 +114,7 @@ def _callout(c: Callout, shown: Layout, size: Lines | None, tag: str) -> Html:
         _words(c, size),
         href=_address(c.place),
         data_feature=c.place.of if c.place.size else None,
-        aria_label=c.place.name,
+        aria_label=_called(c.place),
     )
 
 
@@ -160,6 +161,13 @@ def _head(tip: Point, along: Point) -> str:
     return path_by_steps(points, True)
 
 
+def _called(place: Place) -> str:
+    """What is read out: the words that are seen, which somebody may speak to press it, and the size's name."""
+    words = place.words.replace("\n", " ")
+    seen = re.search(rf"\b{re.escape(words)}\b", place.name, re.IGNORECASE)
+    return place.name if seen else f"{words}: {place.name}"
+
+
 def _words(c: Callout, size: Lines | None) -> Html:
     left, top, wide, high = c.box
     x = trimmed({"left": left + wide - 4, "right": left + 4}.get(c.side, left + wide / 2))
@@ -170,7 +178,7 @@ def _words(c: Callout, size: Lines | None) -> Html:
     return el(
         "text",
         first,
-        *(el("tspan", line, x=x, dy=LINE) for line in more),
+        *(children(" ", el("tspan", line, x=x, dy=LINE)) for line in more),
         *(el("tspan", _both(line), x=x, dy=LINE, class_="written") for line in sizes),
         x=x,
         y=trimmed(round(y, 1)),
