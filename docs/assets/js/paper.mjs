@@ -1,4 +1,4 @@
-// On paper the working, the sources and the checks stand only where the reader has unfolded them (print.css): else a procedure
+// On paper the working and the checks stand only where the reader has unfolded them (print.css): else a procedure
 // of six pages fills twenty. All else that is folded is unfolded while it is printed, so what the reader did is noted apart from that.
 
 const media = matchMedia("print");
