@@ -26,15 +26,14 @@ SOURCE_KINDS = {
 }
 
 
+MOST_AWAITED = 4  # names that fit on a phone above the field that is typed into
+
+
 def verdict(result: Result, anchor: str) -> Html:
     """The verdict with what it hangs on, which stays in sight while entries change; below it what to do, and
     what it takes for granted. An example is marked as one, in words and shape."""
     v, state = result.verdict, "example" if result.example else result.verdict.state
-    headline = (
-        _listed((_linked(t, anchor) for t in _next(result)), "; ")
-        if state == "awaited" and result.next
-        else v.headline
-    )
+    headline = _awaited(_next(result), anchor) if state == "awaited" and result.next else v.headline
     leading = _leading(result)
     return children(
         el(
@@ -121,6 +120,14 @@ def granted(result: Result, anchor: str) -> Html | None:
             children(f"Limits: {sheet.name}’s sheet", ", which is invented." if sheet.invented else ".")
         )
     return el("p", *told, class_="granted") if told else None
+
+
+def _awaited(next_ones: list, anchor: str) -> Html:
+    """The first of what is still to be read by name, the others by count: each is marked at its field too."""
+    few = next_ones if len(next_ones) <= MOST_AWAITED else next_ones[: MOST_AWAITED - 1]
+    left = len(next_ones) - len(few)
+    named = [_linked(t, anchor) for t in few]
+    return _listed([*named, f"and {left} more"] if left else named, "; ")
 
 
 def _next(result: Result) -> list:
