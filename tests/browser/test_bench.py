@@ -225,7 +225,7 @@ def test_a_job_comes_first_and_keeps_a_reading_at_one_tap(page):
     page.locator("[data-part=job] [data-job-keep=finished]").click()
     expect(page.locator("[data-part=job] .job-kept")).to_contain_text("In order")
     expect(page.locator("[data-part=job] .job-held li")).to_have_count(1)
-    kept = stored(page)[0]["readings"][-1]
+    kept = stored(page)[0]["job"]["readings"][-1]
     assert (kept["feature"], kept["place"], kept["stage"], kept["text"]) == (
         "crank.rod_journal",
         "2",

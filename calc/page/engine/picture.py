@@ -162,7 +162,7 @@ def _head(tip: Point, along: Point) -> str:
 
 
 def _called(place: Place) -> str:
-    """What is read out: the words that are seen, which somebody may speak to press it, and the size's name."""
+    """What is read out: the words that are seen, which somebody may speak to press it, and the name."""
     words = place.words.replace("\n", " ")
     seen = re.search(rf"\b{re.escape(words)}\b", place.name, re.IGNORECASE)
     return place.name if seen else f"{words}: {place.name}"
