@@ -273,6 +273,7 @@ class SizePanel {
     runtime.start();
     this.#placed();
     this.toSight();
+    if (document.readyState !== "complete") on(globalThis, "load", () => this.toSight()); // the browser goes to the size's line then
     this.ofJob(jobs);
   }
 
