@@ -47,7 +47,11 @@ def entry_fields(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, 
             "div",
             fold(
                 "more",
-                f"{len(folded)} more that rarely change",
+                el(
+                    "span",
+                    f"{len(folded)} more",
+                    el("span", " that rarely change", class_="visually-hidden"),
+                ),
                 el("div", *folded, class_="fields"),
                 class_="more",
             )

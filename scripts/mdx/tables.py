@@ -1,4 +1,4 @@
-"""Tables of the Markdown that are laid out row by row on a narrow screen: those of limits and of troubles.
+"""Tables of the Markdown that are laid out row by row on a narrow screen: limits, troubles, what to have ready.
 
 They get what `calc.page.result.table` writes itself: each cell carries its column's name for the eye, and the
 parts say what they are, since some browsers go by the layout.
@@ -9,8 +9,8 @@ import xml.etree.ElementTree as etree
 from markdown.treeprocessors import Treeprocessor
 
 AFTER_INLINE = 15  # Python-Markdown's inline forms stand at 20
-FOLDED = "trouble"
-BOXES = {"limits", FOLDED}
+FOLDED = {"trouble", "ready"}  # each row under its head
+BOXES = {"limits", *FOLDED}
 ROLES = {
     "table": "table",
     "thead": "rowgroup",
@@ -30,10 +30,10 @@ class _ByRow(Treeprocessor):
         for box in root.iter("div"):
             kinds = set(box.get("class", "").split())
             if BOXES & kinds:
-                box.set("class", f"{box.get('class')} table-box")
+                box.set("class", f"{box.get('class')} table-box" + " unfolds" * bool(FOLDED & kinds))
                 for table in box.iter("table"):
                     _by_row(table)
-                    if FOLDED in kinds:
+                    if FOLDED & kinds:
                         _fold(table)
 
 
