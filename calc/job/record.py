@@ -20,11 +20,8 @@ import re
 from dataclasses import dataclass
 from difflib import get_close_matches
 
-from calc.core.conformance import COVERAGE
 from calc.core.kinds import TEMPERATURE
-from calc.core.reading import EntryError, quoted
-from calc.core.result import Refused
-from calc.core.working import Number, constant, form
+from calc.core.reading import quoted
 from calc.declare.warm import WARM
 from calc.job.checking import checked, checked_entries, checked_reading, feature_of, not_too_long, sheet_of
 from calc.job.contents import (
@@ -41,9 +38,9 @@ from calc.job.contents import (
     check_time,
     name_of_line,
 )
-from calc.job.texts import cooled, decimals_in, entry_of, kind_of, self_contained
+from calc.job.texts import self_contained
+from calc.job.value import name_in, number
 from calc.reference import engine as engines
-from calc.reference.materials import MATERIALS
 from calc.reference.sheet_row import MOST_PLACES
 
 
@@ -90,7 +87,7 @@ def add_reading(
         feature=feature, place=place, stage=stage, text=text, by=by, why=why, part=part, gauge=gauge, of=of
     )
     made = _as_told(job, told, at)
-    where, before = _name(job, feature, place), _replaced(job, feature, place, stage)
+    where, before = name_in(job, feature, place), _replaced(job, feature, place, stage)
     if (
         before
         and not made["why"]
@@ -113,7 +110,7 @@ def _as_told(job: dict, told: dict, at: str) -> dict:
     told = {
         key: value if key in ("feature", "place", "stage") else _tidy(value) for key, value in told.items()
     }
-    where, on_sheet = _name(job, feature, place), feature_of(job, feature)
+    where, on_sheet = name_in(job, feature, place), feature_of(job, feature)
     if stage not in STAGES:
         raise JobError(f"{where}: {quoted(stage)} is no stage of a reading; give {', '.join(STAGES)}.")
     known = any((r["feature"], r["place"]) == (feature, place) for r in job["readings"])
@@ -305,45 +302,6 @@ def sheet_changed(job: dict) -> bool:
     return bool(sheet and "sheet" in job and job["sheet"] != _mark(sheet, job))
 
 
-def number(job: dict, reading: dict) -> tuple[Number, float]:
-    """What a reading says: its value (SI, at 20 °C where it was warm) and its standard uncertainty (0 where
-    no doubt is told).
-
-    Raises JobError where the text is not of the feature's kind, and where a warm reading cannot be brought to
-    20 °C.
-    """
-    feature, where = feature_of(job, reading["feature"]), _name(job, reading["feature"], reading["place"])
-    if feature:
-        kind, shape, label = feature.form.kind, feature.form, feature.label
-    else:
-        likely = kind_of(reading["text"])
-        if likely is None:
-            raise JobError(f"{where}: {quoted(reading['text'])} cannot be read.")
-        kind = likely
-        shape, label = form(kind, decimals_in(reading["text"], kind)), reading["feature"]
-    beside = {part: reading[part] for part in WARM if part in reading}
-    if not beside:
-        try:
-            entry = entry_of(reading["text"], kind)
-        except EntryError as error:
-            raise JobError(f"{where}: {error.problem}; {error.accepted}.") from None
-        return constant("", label, shape, entry.value), (entry.doubt or 0.0) / COVERAGE
-    of = reading.get("of", "")
-    if of not in MATERIALS:
-        raise JobError(
-            f"{where} was read warm, and {quoted(of)} is no material of this handbook; give one of"
-            f" {', '.join(MATERIALS)}."
-        )
-    if kind.dims != (1, 0, 0, 0):
-        raise JobError(
-            f"{where} tells a temperature, which only a length is brought to 20 °C from; leave it out."
-        )
-    try:
-        return cooled(label, shape, of, reading["text"], tuple(beside.items()))
-    except Refused as refused:
-        raise JobError(str(refused.errors[0]).replace(label, where, 1)) from None
-
-
 def _marked(job: dict) -> dict:
     sheet = sheet_of(job)
     return {key: job[key] for key in job if key != "sheet"} | (
@@ -353,11 +311,6 @@ def _marked(job: dict) -> dict:
 
 def _mark(sheet: "engines.Engine", job: dict) -> str:
     return sheet.mark({reading["feature"] for reading in job["readings"]})
-
-
-def _name(job: dict, feature: str, place: str) -> str:
-    known = feature_of(job, feature)
-    return f"{known.label if known else feature} {place}".strip()
 
 
 def _check_feature(job: dict, id: str, place: str) -> None:

@@ -7,7 +7,8 @@ from calc.core.conformance import decide, margins, standard
 from calc.core.working import Number
 from calc.job.checking import sheet_of
 from calc.job.contents import JobError
-from calc.job.record import current, number
+from calc.job.record import current
+from calc.job.value import number
 from calc.reference.engine import Feature
 
 STAGES = ("finished", "assembly", "received")  # which reading counts

@@ -14,7 +14,8 @@ from calc.core.result import Text, Verdict, as_text, say
 from calc.core.working import Number, constant
 from calc.job.checking import sheet_of
 from calc.job.contents import STAGES, JobError
-from calc.job.record import counting, current, number
+from calc.job.record import counting, current
+from calc.job.value import number
 from calc.reference.engine import STANDARD, Feature, Step
 from calc.reference.size import hold, limits_in_words
 

@@ -9,7 +9,8 @@ from calc.core.writing import to_unit
 from calc.job.checking import sheet_of
 from calc.job.contents import JobError
 from calc.job.parts import groups
-from calc.job.record import current, number
+from calc.job.record import current
+from calc.job.value import number
 from calc.job.verdicts import Row
 from calc.reference.engine import Feature
 

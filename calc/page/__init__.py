@@ -14,6 +14,7 @@ from calc.declare.standing import Standing
 from calc.page import result as result_page
 from calc.page.entries import entry_fields
 from calc.page.html import Html, both, children, el, quantity, value
+from calc.page.verdict import verdict as verdict_html
 from calc.reference import cautions
 from calc.reference import engine as engines
 from calc.stations.index import find
@@ -43,7 +44,7 @@ def calculator_html(
     fields = entry_fields(
         calculator, evaluate(calculator).taken if filled else found.taken, anchor, presets if filled else {}
     )
-    verdict = el("div", result_page.verdict(found, anchor), data_part="verdict", class_="part-verdict")
+    verdict = el("div", verdict_html(found, anchor), data_part="verdict", class_="part-verdict")
     return el(
         "live-calculator",
         _header(calculator, anchor),
@@ -129,7 +130,7 @@ def _presets(calculator: Calculator, sheet: engines.Engine) -> dict[str, str]:
 
 def live_first(found: Result, anchor: str, system: str) -> dict[str, str]:
     """What a reader waits for: the verdict with the leading numbers, and its words for a screen reader."""
-    return {"verdict": result_page.verdict(found, anchor), "announce": found.verdict.headline.plain(system)}
+    return {"verdict": verdict_html(found, anchor), "announce": found.verdict.headline.plain(system)}
 
 
 def live_rest(found: Result, anchor: str, working: bool) -> dict[str, str]:

@@ -48,9 +48,7 @@ def entry_fields(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, 
             fold(
                 "more",
                 el(
-                    "span",
-                    f"{len(folded)} more",
-                    el("span", " that rarely change", class_="visually-hidden"),
+                    "span", f"{len(folded)} more", el("span", " that rarely change", class_="visually-hidden")
                 ),
                 el("div", *folded, class_="fields"),
                 class_="more",

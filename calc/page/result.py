@@ -1,7 +1,7 @@
 """A result as HTML: first what to do, then the numbers, then why."""
 
 from calc.core.drawing import Drawing
-from calc.core.result import VERDICT_WORDS, Caution, Limit, Remark, Source, Table
+from calc.core.result import VERDICT_WORDS, Caution, Remark, Source, Table
 from calc.core.working import Number
 from calc.declare.deciding import comes_of
 from calc.declare.outputs import Output
@@ -24,131 +24,6 @@ SOURCE_KINDS = {
     "maker": "maker's data",
     "invented": "invented for the example",
 }
-
-
-MOST_AWAITED = 4  # names that fit on a phone above the field that is typed into
-
-
-def verdict(result: Result, anchor: str) -> Html:
-    """The verdict with what it hangs on, which stays in sight while entries change; below it what to do, and
-    what it takes for granted. An example is marked as one, in words and shape."""
-    v, state = result.verdict, "example" if result.example else result.verdict.state
-    headline = _awaited(_next(result), anchor) if state == "awaited" and result.next else v.headline
-    leading = _leading(result)
-    return children(
-        el(
-            "div",
-            el(
-                "p",
-                el("span", "Example" if result.example else VERDICT_WORDS[state], class_="verdict-state"),
-                " ",
-                children(VERDICT_WORDS[v.state], ". ") if result.example else None,
-                headline,
-                class_="verdict-head",
-            ),
-            el("dl", leading, class_="outputs main") if leading else None,
-            class_=f"verdict verdict-{state}",
-            role="group",
-            aria_label="Verdict",
-        ),
-        el("p", "Type your own." if result.example else v.do, class_=f"verdict-do verdict-{state}"),
-        granted(result, anchor),
-    )
-
-
-def _leading(result: Result) -> Html:
-    """The number that the verdict hangs on, beside its limit; where it hangs on none, the leading numbers."""
-    if result.decides:
-        return _held(result.decides, result)
-    return children(*(_output(o, result) for o in _main(result)))
-
-
-def _main(result: Result) -> list[Output]:
-    return [
-        o for o in result.calculator.outputs if o.main and o.key in result.outputs and _readers(o, result)
-    ]
-
-
-def _held(limit: Limit, result: Result) -> Html:
-    """A number and the limit that it is held against."""
-    n = limit.number
-    return el(
-        "div",
-        el("dt", n.label or limit.words[:1].upper() + limit.words[1:]),
-        el("dd", quantity(n), _doubt(n.key, n, result), class_="num"),
-        el("dd", _bounds(limit), class_="held-to"),
-        class_="decides",
-    )
-
-
-def _bounds(limit: Limit) -> Html:
-    low, high = limit.low, limit.high
-    if low is not None and high is not None:
-        return children("limits ", low, " to ", high)
-    return children("at least ", low) if high is None else children("at most ", high)
-
-
-def _readers(output: Output, result: Result) -> bool:
-    """Does a number stand on anything that was read? What the sheet alone makes is no headline."""
-    read = {t.input.name for t in result.taken if t.entered}
-    return result.standing is None or comes_of(result.outputs[output.key], read)
-
-
-def granted(result: Result, anchor: str) -> Html | None:
-    """What the verdict takes for granted: sizes that stand in, what is assumed, and whose limits these are;
-    each leads to its field. Where there is no verdict yet, nothing."""
-    if result.standing is None or result.verdict.state in ("awaited", "unjudged"):
-        return None
-    told, sheet = [], result.sheet
-    if sheet and result.stand_ins:
-        told.append(
-            children(
-                "Not read, so any size that ",
-                f"{sheet.name}’s sheet allows was counted: ",
-                _listed((_linked(t, anchor) for t in result.stand_ins), "; "),
-                ". ",
-            )
-        )
-    if result.assumed:
-        told.append(
-            children(
-                "Taken: ", _listed((_linked(t, anchor, " ", _shown(t)) for t in result.assumed), "; "), ". "
-            )
-        )
-    if sheet:
-        told.append(
-            children(f"Limits: {sheet.name}’s sheet", ", which is invented." if sheet.invented else ".")
-        )
-    return el("p", *told, class_="granted") if told else None
-
-
-def _awaited(next_ones: list, anchor: str) -> Html:
-    """The first of what is still to be read by name, the others by count: each is marked at its field too."""
-    few = next_ones if len(next_ones) <= MOST_AWAITED else next_ones[: MOST_AWAITED - 1]
-    left = len(next_ones) - len(few)
-    named = [_linked(t, anchor) for t in few]
-    return _listed([*named, f"and {left} more"] if left else named, "; ")
-
-
-def _next(result: Result) -> list:
-    """What is to be read next, in the order of the form."""
-    return [t for t in result.taken if t.input.name in result.next]
-
-
-def _linked(t, anchor: str, *more) -> Html:
-    """An input's name, a tap from its field."""
-    return el("a", t.called, *more, href=f"#{anchor}-{t.input.name}", data_field_link=t.input.name)
-
-
-def _listed(nodes, between: str = ", ") -> Html:
-    return children(*(children(between if i else None, node) for i, node in enumerate(nodes)))
-
-
-def _shown(t) -> "Number | str":
-    if isinstance(t.value, Number):
-        return t.value
-    words = t.input.options.get(t.value, "")
-    return words[:1].lower() + words[1:] if words[1:2].islower() else words
 
 
 def origins(result: Result, system: str) -> dict:
@@ -229,12 +104,12 @@ def _worst(held, system) -> dict:
 def body(result: Result, anchor: str) -> Html:
     """Everything below the entries that changes with them: in sight what these very numbers warn of, all else
     in a fold each."""
-    leading = [] if result.decides else _main(result)
+    leading = [] if result.decides else main_outputs(result)
     rest = [o for o in result.calculator.outputs if o.key in result.outputs and o not in leading]
     warnings, notes = (
         [r for r in result.remarks if (r.level == "warning") is warns] for warns in (True, False)
     )
-    numbers = el("dl", *(_output(o, result) for o in rest), class_="outputs") if rest else None
+    numbers = el("dl", *(output_html(o, result) for o in rest), class_="outputs") if rest else None
     do = el("p", "What to do, were these your own: ", result.verdict.do) if result.example else None
     raised = care(result.raised, "raised") if result.example else cautions(result.raised)
     return children(
@@ -290,6 +165,13 @@ def working(result: Result) -> Html:
     )
 
 
+def shown(t) -> "Number | str":
+    if isinstance(t.value, Number):
+        return t.value
+    words = t.input.options.get(t.value, "")
+    return words[:1].lower() + words[1:] if words[1:2].islower() else words
+
+
 def _value(t):
     """An input's value as it is told, None of what was left out, is still to be read, or stands in a grid of
     its own."""
@@ -298,7 +180,7 @@ def _value(t):
     return (
         children(value(t.input.form, t.span[0]), " to ", value(t.input.form, t.span[1]))
         if t.span
-        else _shown(t)
+        else shown(t)
     )
 
 
@@ -393,7 +275,19 @@ def _row_state(state: str) -> Html | None:
     )
 
 
-def _output(output, result) -> Html:
+def _readers(output: Output, result: Result) -> bool:
+    """Does a number stand on anything that was read? What the sheet alone makes is no headline."""
+    read = {t.input.name for t in result.taken if t.entered}
+    return result.standing is None or comes_of(result.outputs[output.key], read)
+
+
+def main_outputs(result: Result) -> list[Output]:
+    return [
+        o for o in result.calculator.outputs if o.main and o.key in result.outputs and _readers(o, result)
+    ]
+
+
+def output_html(output, result) -> Html:
     n = result.outputs[output.key]
     return el(
         "div",
@@ -403,13 +297,13 @@ def _output(output, result) -> Html:
             " ",
             el("span", symbol(output.symbol), class_="sym") if output.symbol else None,
         ),
-        el("dd", quantity(n), _doubt(output.key, n, result), class_="num"),
+        el("dd", quantity(n), doubt_html(output.key, n, result), class_="num"),
         class_="output",
         data_output=output.key,
     )
 
 
-def _doubt(key: str, n: Number, result) -> Html | None:
+def doubt_html(key: str, n: Number, result) -> Html | None:
     """The expanded uncertainty behind an output, where the readings have one."""
     U, shape = result.doubts.get(key, 0.0), n.sure_form.difference
     if not any(digit in "123456789" for digit in shape.bare(U, "metric")):

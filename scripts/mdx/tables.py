@@ -1,4 +1,4 @@
-"""Tables of the Markdown that are laid out row by row on a narrow screen: limits, troubles, what to have ready.
+"""Tables of the Markdown laid out row by row on a narrow screen: limits, troubles, what to have ready.
 
 They get what `calc.page.result.table` writes itself: each cell carries its column's name for the eye, and the
 parts say what they are, since some browsers go by the layout.

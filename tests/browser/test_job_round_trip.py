@@ -9,7 +9,7 @@ import zxingcpp
 from playwright.sync_api import expect
 
 from calc.job import codes, record, share
-from calc.job.record import number
+from calc.job.value import number
 from calc.job.verdicts import judge
 from tests.browser.conftest import PHONE, fresh_page
 from tests.browser.jobs import (

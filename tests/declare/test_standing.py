@@ -14,7 +14,7 @@ from calc.declare.open_input import Open
 from calc.declare.quantity import Quantity
 from calc.declare.standing import Standing, allowed
 from calc.declare.taken import Origin
-from calc.page.result import verdict
+from calc.page.verdict import verdict
 from calc.reference.engine import engine
 from calc.stations import index as stations
 from tests.test_command import here

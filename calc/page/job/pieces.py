@@ -13,6 +13,7 @@ from calc.declare.warm import WARM
 from calc.job import contents, files, record, texts
 from calc.job.checking import feature_of, sheet_of
 from calc.job.contents import JobError
+from calc.job.value import number
 from calc.job.verdicts import CHANGED, Row
 from calc.page.html import Html, both, children, el, value
 from calc.reference.engine import Feature, Step
@@ -159,8 +160,8 @@ def reading(job: dict, told: dict) -> Html:
             el("span", " read warm: ", ", ".join(beside), class_="job-warm"),
         )
     try:
-        number, u = record.number(job, told)
-        return _written(told["text"], number.form, float(number), u)
+        size, u = number(job, told)
+        return _written(told["text"], size.form, float(size), u)
     except (JobError, EntryError):
         return el("span", told["text"], class_="num")
 
