@@ -82,7 +82,7 @@ def sheet(**fields) -> str:
 def test_at_an_address_that_no_other_device_opens_no_code_is_printed_and_the_shops_own_goes_first():
     here = sheet()
     assert (
-        "<figure" not in here
+        'class="sheet-codes"' not in here
         and "the handbook was opened at localhost, which no other device can open" in here
         and "at home" not in here
     )
@@ -92,7 +92,8 @@ def test_at_an_address_that_no_other_device_opens_no_code_is_printed_and_the_sho
     )
     there = sheet(address="https://tern-street.example/sizebook/")
     assert (
-        "The code opens these sizes at home" in there
+        'class="sheet-codes"' in there
+        and "The code opens these sizes at home" in there
         and 'value="https://tern-street.example/sizebook/job/received/#v1.' in there
         and "localhost" not in there
     )
