@@ -164,16 +164,7 @@ class Visitor:
             profile,
             executable_path=environment.browser(),
             viewport={"width": 1280, "height": 900},
-            args=[
-                "--headless",
-                "--no-sandbox",
-                "--disable-gpu",
-                "--disable-quic",
-                "--no-first-run",
-                "--disable-background-networking",
-                "--disable-component-update",
-                "--disable-sync",
-            ],
+            args=environment.HEADLESS,
         )
         self.context.add_init_script(script)
         self.requests = 0

@@ -116,6 +116,23 @@ def npm(node_path: str) -> list[str]:
     )
 
 
+# How a Chromium of tests and benches is begun: quiet, and without what a window of its own would load beside each page.
+HEADLESS = (
+    "--headless",
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+    # The lists of suggestions below the address field are pages too: a third of a second for each new window.
+    # The others are what Playwright turns off, whose list this one takes the place of.
+    "--disable-features=WebUIOmniboxPopup,WebUIOmniboxFullPopup,WebUIOmniboxAimPopup,AimEnabled,"
+    "AiModeOmniboxEntryPoint,HttpsUpgrades,LensOverlay,MediaRouter,OptimizationHints,PaintHolding,Translate",
+)
+
+
 def browser() -> str:
     """Path of a Chromium for the browser tests.
 

@@ -15,7 +15,7 @@ from calc.declare.calculator import Calculator
 from calc.declare.grid import Grid
 from calc.page import live
 from calc.page.live import answer
-from calc.reference.engine import DEMO
+from calc.reference.engine import DEMO, engine
 from calc.stations import index as stations
 
 # A reader types anything; the entries take turns in being given one of these.
@@ -97,7 +97,13 @@ def work_one(core: list[str]) -> None:
 
 
 def rehearse() -> None:
-    """Ask every calculator for its example, and with each entry spoilt, in both unit systems."""
+    """Ask every calculator for its example, and with each entry spoilt, in both unit systems, and whether
+    sizes are right."""
+    typed = cycle((*TYPED, "37.5", "37.5 ± 0.01 mm", "1 31/64"))
+    for feature in engine(DEMO).features.values():
+        for stage, system in (("", "metric"), ("received", "inch")):
+            asked = {"engine": DEMO, "feature": feature.id, "stage": stage, "text": next(typed)}
+            answer(json.dumps({"call": "size", "system": system, **asked}))
     typed, standings = cycle(TYPED), cycle((None, STANDING))
     for calculator in stations.every():
         for system in ("metric", "inch"):

@@ -17,14 +17,7 @@ from scripts.server import server as make_server
 from tests.browser.live import CALCULATOR, opened
 
 CHROMIUM = [
-    "--headless",
-    "--no-sandbox",
-    "--disable-gpu",
-    "--disable-quic",
-    "--no-first-run",
-    "--disable-background-networking",
-    "--disable-component-update",
-    "--disable-sync",
+    *environment.HEADLESS,
     # Every test begins a Python anew: what the browser would compile a second time, faster, is not run long enough.
     "--js-flags=--liftoff-only",
 ]
