@@ -116,7 +116,7 @@ def npm(node_path: str) -> list[str]:
     )
 
 
-# How a Chromium of tests and benches is begun: quiet, and without what a window of its own would load beside each page.
+# How a Chromium of tests and benches is begun: quiet, and with nothing that it would load beside each page.
 HEADLESS = (
     "--headless",
     "--no-sandbox",
