@@ -238,6 +238,7 @@ def test_a_correction_on_the_jobs_page_and_taking_back(page):
 def test_a_grid_is_kept_with_one_tap_and_filled_by_its_places(page):
     with_job(page, fresh(), "heads/chambers-and-ports/")
     live = calculator(page, "chamber-volume")
+    live.locator("details[data-keep=rows-readings] summary").click()
     for row, text in ((1, "55.9"), (3, "56.3")):
         entry(live, f"readings.{row}.1").fill(text)
     beside(live, "readings").get_by_role("button", name="Keep as finished").click()
@@ -288,6 +289,7 @@ def test_what_was_typed_is_never_overwritten_and_can_be_given_back(page):
 
 def test_a_table_of_limits_tells_what_the_job_holds_of_a_size(page):
     with_job(page, ordinary(), "limits/")
+    page.locator("article details").evaluate_all("all => all.forEach((one) => (one.open = true))")
     journal = page.locator("[data-job-size='crank.main_journal']")
     expect(journal).to_contain_text(
         re.compile(r"north field, finished\s+1 54\.\d+ mm ± 0\.004 mm"), use_inner_text=True
