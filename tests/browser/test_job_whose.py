@@ -32,8 +32,10 @@ SLOW = """() => {
     };
 }"""
 HELD_BACK = """() => {  // what the worker is asked is answered late
-    const { postMessage } = Worker.prototype;
-    Worker.prototype.postMessage = function (...args) { setTimeout(() => postMessage.apply(this, args), globalThis.late ?? 0); };
+    for (const { prototype } of [Worker, MessagePort]) {  // one of its own, or the one that all pages share
+        const { postMessage } = prototype;
+        prototype.postMessage = function (...args) { setTimeout(() => postMessage.apply(this, args), globalThis.late ?? 0); };
+    }
 }"""
 
 

@@ -272,7 +272,8 @@ export class LiveCalculator extends HTMLElement {
   /** @param {Texts} html */
   #show(html) {
     const changed = this.#parts.filter((part) => partOf(part) in html);
-    for (const part of changed) swap(part, html[partOf(part)] ?? "");
+    const left = kept()[this.calculator];
+    for (const part of changed) swap(part, html[partOf(part)] ?? "", left);
     this.#markStale(false, false, changed);
     if (html.announce) this.#say(html.announce);
   }

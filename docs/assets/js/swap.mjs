@@ -2,10 +2,11 @@
 // touched: what stays is not laid out and painted again, and keeps the focus and how far it was scrolled.
 
 /**
- * Make an element hold what `html` says, its folds (details with data-keep) as the reader left them.
- * @param {HTMLElement} part @param {string} html
+ * Make an element hold what `html` says, its folds (details with data-keep) as the reader left them; `left` says how,
+ * of those that were gone for a while.
+ * @param {HTMLElement} part @param {string} html @param {Record<string, boolean>} left
  */
-export function swap(part, html) {
+export function swap(part, html, left = {}) {
   const folds = () => part.querySelectorAll("details[data-keep]");
   const open = new Map([...folds()].map((fold) => [fold.dataset.keep, fold.open]));
   const focused = part.contains(document.activeElement) && document.activeElement?.closest("[data-keep]")?.dataset.keep;
@@ -14,7 +15,7 @@ export function swap(part, html) {
   fill(part, template.content);
   for (const fold of folds()) {
     const { keep } = fold.dataset;
-    fold.open = open.get(keep) ?? fold.open;
+    fold.open = open.get(keep) ?? left[keep ?? ""] ?? fold.open;
     if (keep === focused && !part.contains(document.activeElement)) fold.querySelector("summary")?.focus({ preventScroll: true });
   }
 }
