@@ -51,8 +51,9 @@ def test_from_the_front_door_to_a_corrected_result_and_back_to_the_example(page)
     page.wait_for_timeout(
         300
     )  # an eighth of a second after each jump the theme closes the search, and no hand is that fast
-    first = page.locator(".door").first
-    check(press_until(page, first, most=3))
+    # part, size or job; whose limits; then the parts
+    check([page.keyboard.press("Tab") or page.evaluate(FOCUSED) for _ in range(3)])
+    expect(page.locator("svg a[href^='#view-']:focus")).to_have_count(1)
 
     # search: its key, words, down to the calculator
     page.keyboard.press("/")
@@ -109,7 +110,7 @@ def test_from_the_front_door_to_a_corrected_result_and_back_to_the_example(page)
     inch = page.locator("[data-units-choice=inch]")
     page.keyboard.press("Control+Home")
     page.evaluate("document.activeElement.blur()")
-    press_until(page, inch, most=60)
+    press_until(page, inch, most=200)
     page.keyboard.press("Space")
     expect(inch).to_have_attribute("aria-pressed", "true")
     expect(bore).to_have_attribute("placeholder", bore.get_attribute("data-inch"))
