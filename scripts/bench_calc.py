@@ -20,6 +20,7 @@ from functools import partial
 from pathlib import Path
 
 from scripts import environment, measured
+from scripts.bench import NotMeasured, wait_until_quiet
 from scripts.build import ROOT
 
 RUNS = 15
@@ -29,10 +30,6 @@ IMPORT = (
     "import time; start = time.perf_counter(); import calc.page.live; print((time.perf_counter() - start) *"
     " 1e3)"
 )
-
-
-class NotMeasured(Exception):
-    """A number that could not be had; names it."""
 
 
 def imports() -> float:
@@ -115,6 +112,7 @@ def main() -> None:
     chosen = parser.parse_args()
     try:
         environment.enter("scripts.bench_calc", "site")
+        wait_until_quiet()
         result = {
             "import": round(imports(), 1),
             "evaluate": evaluations(),
