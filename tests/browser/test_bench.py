@@ -207,6 +207,16 @@ def test_another_engine_never_shows_the_limits_of_the_first(page):
     expect(page.locator("#size-spring\\.wire")).to_have_count(0)
 
 
+def test_what_is_looked_for_is_looked_for_in_the_lists_of_an_engine_that_is_chosen_later_too(page):
+    page.goto("")
+    page.locator("[data-find]").fill("torque")
+    page.locator(".bench-tools [data-engine-choice]").select_option("RC-40")
+    expect(page.locator(".bench[data-bench='RC-40']")).to_be_attached()
+    assert not [each for each in page.locator(".sizes > li").all() if each.is_visible()]
+    page.locator("[data-find]").fill("rod journal")
+    expect(page.locator(".sizes > li:not([hidden])")).to_have_count(1)
+
+
 def test_an_engine_without_a_sheet_is_told(page):
     page.goto("")
     page.locator(".bench-tools [data-engine-choice]").select_option("")

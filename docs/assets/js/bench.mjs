@@ -3,7 +3,7 @@
 // (calc/page/bench.py). Here a size opens its panel, what is typed is carried to Python, and whatever was looked at last comes first.
 
 import { Entries } from "./entries.mjs";
-import { forget } from "./find.mjs";
+import { again, forget } from "./find.mjs";
 import { runtime } from "./runtime.mjs";
 import { choosePlace, engine, place as inHand, show as showEngines } from "./standing.mjs";
 import { system } from "./units.mjs";
@@ -94,6 +94,7 @@ class SizeBench extends HTMLElement {
       const bench = this.querySelector(".bench");
       if (bench) bench.outerHTML = name === this.#own ? this.#built : reply?.ok ? reply.html.bench : '<div class="bench"></div>';
       this.#panel = null;
+      again();
       if (location.hash) location.replace(location.href); // what it names has come anew
     }
     this.#open();

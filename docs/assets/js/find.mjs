@@ -38,6 +38,11 @@ function look(typed) {
   for (const none of document.querySelectorAll("[data-not-found]")) none.hidden = !finding || found > 0;
 }
 
+/** The lists are others now: what is looked for is looked for in them. */
+export function again() {
+  if (entry?.value) look(entry.value);
+}
+
 /** Begin again: nothing is looked for any more. */
 export function forget() {
   if (!entry?.value) return;
