@@ -12,10 +12,11 @@ HANDBOOK = (
 
 def with_own_address(page: Page) -> None:
     """As where the shop has set its address; the tests' own, localhost, is none that others can open."""
-    page.add_init_script(f"""addEventListener("DOMContentLoaded", () => {{
-        const meta = Object.assign(document.createElement("meta"), {{ name: "sizebook-address", content: "{HANDBOOK}" }});
-        document.head.append(meta);
-    }})""")
+    page.add_init_script(f"""new MutationObserver((_, looking) => {{  // before Python is asked, which may run already
+        if (!document.head) return;
+        looking.disconnect();
+        document.head.append(Object.assign(document.createElement("meta"), {{ name: "sizebook-address", content: "{HANDBOOK}" }}));
+    }}).observe(document, {{ childList: true, subtree: true }})""")
 
 
 def start(
