@@ -142,8 +142,9 @@ def test_what_is_typed_on_a_check_stays_with_that_check_and_that_sheet(page, ser
         for n in range(page.locator(".job-check").count())
     ]
     assert {"Main bearing clearance", "Rod bearing clearance"} <= set(titles)
-    mains, rods = opened("Main bearing clearance"), opened("Rod bearing clearance")
-    expect(mains.locator(".job-strip")).to_be_visible()
+    mains = opened("Main bearing clearance")
+    expect(mains.locator(".job-strip")).to_be_visible()  # it grows, and what is below it moves
+    rods = opened("Rod bearing clearance")
     expect(rods.locator(".job-strip")).to_be_visible()
     entry(rods, "reading").fill("0.061")
     page.reload()
