@@ -23,7 +23,7 @@ worker.addEventListener("message", (event) => {
   // Only the reader's word makes a new build take the place of the one that the open pages came from.
   if (event.data.call === "activate") worker.skipWaiting();
   // What is not kept yet, in files, with the page that asks among those kept; and the same once all has been fetched that can be.
-  if (event.data.call === "missing") event.waitUntil(keepPage(event.data.page).then(missing).then((count) => event.ports[0]?.postMessage(count)));
+  if (event.data.call === "missing") event.waitUntil(keepPage(event.data.page).catch(() => {}).then(missing).then((count) => event.ports[0]?.postMessage(count)));
   if (event.data.call === "rest") event.waitUntil(fill(() => true).catch(() => {}).then(missing).then((count) => event.ports[0]?.postMessage(count)));
   // A page that came from the network before this worker stood ready may use it, if it is of the same build.
   if (event.data.call === "claim" && BUILD.startsWith(`${event.data.build}-`)) event.waitUntil(worker.clients.claim());
@@ -81,7 +81,7 @@ const NOT_HERE = `<!doctype html><html lang="en"><meta charset="utf-8"><meta nam
 async function keepPage(url) {
   const path = pathOf(url.replace(/[?#].*/, ""));
   const cache = await caches.open(CACHE);
-  if (isLater(path) && path in FILES && !(await cache.match(SCOPE + path))) await cache.put(SCOPE + path, await load(path)).catch(() => {});
+  if (isLater(path) && path in FILES && !(await cache.match(SCOPE + path))) await cache.put(SCOPE + path, await load(path));
 }
 
 /** How many files of this edition are not kept. */
