@@ -1,7 +1,6 @@
 """The shop's stations: their calculators, what they check and what they order, by explicit list.
 
-Each is imported when it is asked for. A folder of this package that is not among the stations has checks and
-orders only, and no calculators yet.
+Each is imported when it is asked for.
 """
 
 from dataclasses import replace
@@ -16,7 +15,7 @@ if TYPE_CHECKING:  # a page without a job needs nothing of jobs
     from calc.stations.shared.checks import Check
     from calc.stations.shared.orders.order import Order
 
-STATIONS = ("measuring", "heads", "rods", "lifters", "threads")
+STATIONS = ("measuring", "heads", "cylinders", "rods", "crank", "crankcase", "cam", "lifters", "threads")
 
 # in the order in which an engine is closed
 CHECKS = (

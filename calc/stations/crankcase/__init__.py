@@ -1,1 +1,5 @@
-"""Crankcase: crank, camshaft and case. Checks and orders; no calculators yet."""
+"""Crankcases: opened, line-bored, decked, given larger cylinders and new threads, and closed again."""
+
+TITLE = "Crankcase"
+PURPOSE = "Saddles in line, end float, faces, larger cylinders, studs, closing."
+CALCULATORS = ()

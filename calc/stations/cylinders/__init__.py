@@ -1,1 +1,5 @@
-"""Cylinders and pistons. Checks and orders; no calculators yet."""
+"""Cylinders and pistons: bored, honed, paired, their rings and gaps, deck and compression."""
+
+TITLE = "Cylinders"
+PURPOSE = "Bores, pistons, pins and rings, deck and compression, leak-down."
+CALCULATORS = ()

@@ -16,6 +16,7 @@ const ANOTHER_PAGE = "the network answered with a page of its own, as one does t
 const { runtime, calc, memory: hasMemory } = JSON.parse(self.name);
 /** @type {Set<Port>} */
 const pages = new Set();
+let over = ""; // why there is no Python here any more
 /** @type {Map<string, Promise<Uint8Array>>} */
 const fetched = new Map(); // stations, by name
 if ("onconnect" in self) {
@@ -72,6 +73,7 @@ async function wakeOrStart() {
 /** @param {Port} port */
 function welcome(port) {
   pages.add(port);
+  if (over) return end(over);
   port.onmessage = ({ data }) => (data.gone ? pages.delete(port) : data.come ? come(port, data.come) : serve(port, data));
 }
 
@@ -127,8 +129,10 @@ function fail(port, error) {
   port.postMessage({ state: "failed", why: error instanceof Missing ? error.message : NOT_FETCHED });
 }
 
-/** There is no Python here any more. @param {string} why */
+/** There is no Python here any more. Where that is known before the first page has come, the worker waits to tell it. @param {string} why */
 function end(why) {
+  over = why;
+  if (!pages.size) return;
   for (const port of pages) port.postMessage({ state: "failed", why });
   pages.clear();
   self.close();

@@ -1,0 +1,5 @@
+"""Camshafts: measured, reground, timed, and all that moves between lobe and valve."""
+
+TITLE = "Cam"
+PURPOSE = "Lobes measured and reground, timing, rockers and pushrods, room to the piston."
+CALCULATORS = ()

@@ -1,0 +1,5 @@
+"""Crankshafts: measured, ground, given a longer stroke, and the bearings they run in."""
+
+TITLE = "Crank"
+PURPOSE = "Journals ground, shells and clearance, crush, bow, a longer stroke."
+CALCULATORS = ()
