@@ -30,7 +30,6 @@ from scripts.runtime import bundle, offline
 from scripts.server import compress_all, server
 
 CALCULATOR, ENTRY, TYPED = "seat-fit", "ring_outside", "37.61"
-KEYSTROKES = 60
 QUALITY = 11  # of brotli: as a host that compresses in advance
 SLOW = (10e6, 0.050)  # bit/s, s there and back
 PATIENCE = 120  # s
@@ -74,7 +73,7 @@ self.onmessage = ({ data }) => serve(data);
 self.postMessage({ state: "ready" });
 """
 
-# Types into the first calculator as soon as it can be typed into, and notes when the answer was painted.
+# Types into the first calculator as soon as it can be typed into, and notes when the first answer was painted.
 TYPE_AND_WATCH = """
 (() => {
   const painted = (then) => requestAnimationFrame(() => {
@@ -82,21 +81,13 @@ TYPE_AND_WATCH = """
     port1.onmessage = then;
     port2.postMessage(0);
   });
-  globalThis.paintedAfter = [];
   const look = () => {
     const live = document.querySelector('live-calculator[data-calculator="%(calculator)s"]');
     const verdict = live?.querySelector('[data-part="verdict"]');
     if (!verdict || !live.matches(":defined")) return requestAnimationFrame(look);
     const entry = live.querySelector('[name="%(entry)s"]');
-    let asked = 0;
-    new MutationObserver(() => {
-      const since = asked;
-      painted(() => {
-        globalThis.firstResult ??= performance.now();
-        paintedAfter.push(performance.now() - since);
-      });
-    }).observe(verdict, { childList: true, characterData: true, subtree: true });
-    live.addEventListener("input", (event) => (asked = event.timeStamp), true);
+    new MutationObserver(() => painted(() => (globalThis.firstResult ??= performance.now())))
+      .observe(verdict, { childList: true, characterData: true, subtree: true });
     entry.focus();
     entry.value = "%(typed)s";
     entry.dispatchEvent(new Event("input", { bubbles: true }));
@@ -222,7 +213,6 @@ def warm(playwright, site: Path, path: str) -> dict[str, float]:
             page.wait_for_timeout(PAUSE)  # a reader looks at it
             page.goto(f"http://localhost:{port}/{BETWEEN}")
             _, second = visitor.visit(address, page)
-            keys = keystrokes(page)
         finally:
             visitor.context.close()
         visitor = Visitor(playwright, Path(profile))
@@ -230,7 +220,7 @@ def warm(playwright, site: Path, path: str) -> dict[str, float]:
             _, restarted = visitor.visit(address, visitor.context.pages[0])
         finally:
             visitor.context.close()
-    return {"ms": first, "second": second, "restarted": restarted, **keys}
+    return {"ms": first, "second": second, "restarted": restarted}
 
 
 def end_pythons(page) -> None:
@@ -242,23 +232,13 @@ def end_pythons(page) -> None:
     page.wait_for_timeout(500)
 
 
-def keystrokes(page) -> dict[str, float]:
-    """From the key to the painted answer, over many keys, each of which changes the verdict."""
-    page.keyboard.press("End")
-    page.evaluate("paintedAfter.length = 0")
-    for number in range(KEYSTROKES):
-        page.keyboard.press("Backspace" if number % 2 else "5")
-        poll(page, f"paintedAfter[{number}]", f"the painted answer to key {number + 1}")
-    times = sorted(page.evaluate("paintedAfter"))
-    return {"key_p50": statistics.median(times), "key_p95": times[int(len(times) * 0.95)]}
-
-
 def page_weight(playwright, site: Path, path: str) -> dict[str, float]:
     """The page itself as it comes over the wire, with the calculators left asleep."""
     with serving(site) as (port, _), Link(port, 1e9, 0) as link, tempfile.TemporaryDirectory() as profile:
         visitor = Visitor(playwright, Path(profile))
         try:
             page = visitor.context.new_page()
+            page.add_init_script("delete globalThis.SharedWorker")  # which no route reaches
             page.route("**/assets/js/worker.mjs", lambda route: route.abort())
             visitor.context.route("**/sw.js", lambda route: route.abort())
             visitor.requests = 0
@@ -351,10 +331,6 @@ def table(result: dict) -> str:
         f"{b['bytes'] / a['bytes']:>8.2f}"
     )
     lines.append(f"{'requests until then':<42}{a['requests']:>8.0f}{b['requests']:>8.0f}")
-    lines.append(
-        f"keystroke to painted answer: p50 {ours['warm']['key_p50']:.0f} ms, p95"
-        f" {ours['warm']['key_p95']:.0f} ms"
-    )
     lines.append(
         f"the page without calculators: {result['page']['bytes'] / 1e3:.0f} kB,"
         f" {result['page']['requests']:.0f} requests"
