@@ -156,7 +156,7 @@ def typed_into(playwright, site: Path, screen: dict[str, int], slower: int) -> d
     """The same on one screen, by a processor so many times slower."""
     found = {}
     browser = playwright.chromium.launch(
-        executable_path=environment.browser(), args=["--no-sandbox", "--disable-gpu"]
+        executable_path=environment.browser(), args=environment.HEADLESS
     )
     with serving(site) as (port, _):
         try:
