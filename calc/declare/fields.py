@@ -116,9 +116,9 @@ def limit(
     fold: bool = True,
     when: tuple[str, ...] = (),
 ) -> Any:
-    """An input that a number is held to: `which` (low, high, wear or nominal) of a feature. It comes from the
-    engine's sheet or from the reader, never from a default: where neither says it, nothing is judged by
-    it."""
+    """An input that a number is held to: `which` (low, high, wear, nominal, or step and last of its
+    undersizes) of a feature. It comes from the engine's sheet or from the reader, never from a default:
+    where neither says it, nothing is judged by it."""
     return Quantity(
         label,
         symbol,
@@ -170,9 +170,10 @@ def column(
     usual: str = "",
     optional: bool = False,
     feature: str = "",
+    stage: str = "received",
 ) -> Column:
-    """A column of a grid."""
-    return Column(label, symbol, shape, hard_ends(hard), ends(usual), optional, feature)
+    """A column of a grid; `stage` as for what is measured."""
+    return Column(label, symbol, shape, hard_ends(hard), ends(usual), optional, feature, stage)
 
 
 def grid(

@@ -31,6 +31,7 @@ class Column:
     usual: tuple[str, ...] = ()
     optional: bool = False
     feature: str = ""  # whose places the rows are named after
+    stage: str = "received"  # at which a reading is held against the feature's own limits; "": it is not
 
 
 @dataclass(frozen=True)
@@ -86,6 +87,7 @@ class Grid(Input):
                 column.usual,
                 self.tool,
                 optional=column.optional,
+                stage=column.stage,
                 name=f"{self.name}.{r + 1}.{c + 1}",
             )
             for r, row in enumerate(self.rows)

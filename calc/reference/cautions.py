@@ -115,3 +115,9 @@ BREAK_IN = Caution(
     " by hand first. At the first start at once to 2000 to 3000 1/min for 20 to 30 minutes; if it does not"
     " start at once, find out why. Common practice.",
 )
+MAGNETIC = Caution(
+    "magnetic",
+    "A crack tester's current burns where it touches badly, and its field stops a pacemaker: nobody with one"
+    " near it, watch off, cleaned contacts, goggles that keep ultraviolet out, and no solvent that is"
+    " still wet.",
+)

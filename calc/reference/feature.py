@@ -63,6 +63,21 @@ class Feature:
         return min((STANDARD, *self.steps), key=lambda step: abs(value - self.nominal - step.offset))
 
     @property
+    def step(self) -> float | None:
+        """By how much each undersize or oversize is past the one before, m; None where they are not even, or
+        there are none."""
+        sizes = (0.0, *(step.offset for step in self.steps))
+        apart = [b - a for a, b in zip(sizes, sizes[1:])]
+        if not apart or max(apart) - min(apart) > 1e-3 * abs(apart[0]):
+            return None
+        return abs(apart[0])
+
+    @property
+    def last(self) -> float | None:
+        """How far the last undersize or oversize is from the standard size, m; None where there are none."""
+        return abs(self.steps[-1].offset) if self.steps else None
+
+    @property
     def text(self) -> str:
         """The nominal size as an entry, exactly."""
         return self.entry("nominal")

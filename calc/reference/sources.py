@@ -393,6 +393,53 @@ VALVE_TRAIN_GROWTH = Source(
     "analytic",
     name="chain of growths",
 )
+OLD_AXIS = Source(
+    "old-axis",
+    "Plane geometry: the largest circle about the old axis is twice the shortest radius from it; an axis that"
+    " moved by e costs 2e.",
+    "analytic",
+    name="geometry",
+)
+FILLET_RISE = Source(
+    "fillet-rise",
+    "Plane geometry: a fillet of r between cheek and journal leaves room for one of r + h where the journal"
+    " goes down by h.",
+    "analytic",
+    name="geometry",
+)
+TWO_THROWS = Source(
+    "two-throws",
+    "Vector sum of the old throw and the offset in the plane across the crank; the new circle lies within the"
+    " old one as far as half the difference of their diameters.",
+    "analytic",
+    name="geometry",
+)
+OVERLAP = Source(
+    "overlap",
+    "Overlap of journals: half the sum of main and rod journal less the throw.",
+    "handbook",
+    name="overlap",
+)
+SWEPT = Source(
+    "swept",
+    "Compression: swept volume and what is left above the piston, over what is left.",
+    "handbook",
+    name="compression",
+)
+HARMONICS = Source(
+    "harmonics",
+    "Least squares on dial readings at even angles: mean, once-round and twice-round part (Fourier); the"
+    " first is the axis, the second the oval.",
+    "analytic",
+    name="least squares",
+)
+SINE_OF_HEIGHT = Source(
+    "sine-of-height",
+    "A pin's height over the crank's axis is throw × sine of its angle; half the difference of top and bottom"
+    " is the throw.",
+    "analytic",
+    name="geometry",
+)
 SPLIT_BORE = Source(
     "split-bore",
     "Plane geometry of a parted bore: two arcs of the old radius whose centres lie a and b off the new joint;"

@@ -21,6 +21,7 @@ STATIONS = ("measuring", "heads", "cylinders", "rods", "crank", "crankcase", "ca
 CHECKS = (
     "shared.every_engine.passages_clean",
     "shared.every_engine.parts_in_their_places",
+    "crank.checks.straight",
     "crankcase.checks.main_bearings",
     "crankcase.checks.camshaft",
     "rods.checks.straight",

@@ -15,6 +15,7 @@ from calc.page.html import Html, el
 from calc.reference import engine
 from scripts.pictures import (
     chambers,
+    crank,
     guides,
     lifters,
     measuring,
@@ -70,6 +71,12 @@ PICTURES: dict[str, Callable[[Sheet], Drawing]] = {
     "rod-hung": rods.rod_hung,
     "shell-crush": rods.shell_crush,
     "strip-crushed": rods.strip_crushed,
+    "crank-in-blocks": crank.crank_in_blocks,
+    "circle-in-worn-journal": crank.circle_in_worn_journal,
+    "fillets": crank.fillets,
+    "oil-hole-edges": crank.oil_hole_edges,
+    "offset-journal": crank.offset_journal,
+    "stroke-moves": crank.stroke_moves,
     "lifter-foot": lifters.lifter_foot,
     "lifter-oil-hole": lifters.lifter_oil_hole,
     "ring-in-groove": lifters.ring_in_groove,

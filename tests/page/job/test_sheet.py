@@ -90,7 +90,7 @@ def test_a_size_is_told_with_its_limits_and_verdict():
     assert ["Main journal 54.735–54.750 mm (0.25 mm undersize); worn at 54.960"] in rows
     assert ["1", "54.952", f"± 0.004{WORN}", "54.743", "± 0.003", "In order"] in rows
     assert ["4", "56.027", "± 0.003", "56.018", "± 0.003", "Cannot tell"] in rows
-    assert ["Crank bow at the centre main up to 0.02 mm"] in rows
+    assert ["Crank bow at the centre main, full reading up to 0.02 mm"] in rows
     shapes = {
         row.get("class"): row.find(".//svg") is not None
         for row in part(body(orchard()), "sheet-sizes").iter("tr")
@@ -153,16 +153,16 @@ def test_what_was_corrected_read_warm_or_not_in_order_is_said_below():
     )
     notes = told(part(body(made), "sheet-notes"))
     assert (
-        f"{CORRECTED} Main bearing housing, bolted up 3, as finished: was 65.008 mm ± 0.004 mm until 2026-11-23 MK, case went back to be bored; taken back."
-        in notes
+        f"{CORRECTED} Main bearing housing, bolted up 3, as finished: was 65.008 mm ± 0.004 mm until"
+        f" 2026-11-23 MK, case went back to be bored; taken back." in notes
     )
     assert (
-        f"{CORRECTED} Height of the stem tip above the spring's bed 3 exhaust, as finished: was 45.80 mm ± 0.02 mm until 2026-11-23 RB, misread the vernier; measured again."
-        in notes
+        f"{CORRECTED} Height of the stem tip above the spring's bed 3 exhaust, as finished: was 45.80 mm ±"
+        f" 0.02 mm until 2026-11-23 RB, misread the vernier; measured again." in notes
     )
     assert (
-        f"{CORRECTED} Main journal 1, as finished: was 54.743 mm ± 0.003 mm until 2026-11-23 RB, read while warm."
-        in notes
+        f"{CORRECTED} Main journal 1, as finished: was 54.743 mm ± 0.003 mm until 2026-11-23 RB, read while"
+        f" warm." in notes
     )
     assert (
         f"{WARM} Read warm, brought to 20 °C. {WORN} Was worn past its limit." in notes
@@ -193,8 +193,8 @@ def test_what_was_done_is_to_be_ordered_checked_and_was_not_checked():
     for line in done(orchard()):
         assert line in words
     assert (
-        "Main bearing shells 1, 2, 3: 0.25 mm undersize. Main journal 54.741 mm to 54.744 mm. Main shell wall 5.097 mm."
-        in words
+        "Main bearing shells 1, 2, 3: 0.25 mm undersize. Main journal 54.741 mm to 54.744 mm. Main shell"
+        " wall 5.097 mm." in words
     )
     missing, every = not_checked(orchard())
     left = sum(len(places) for _, places in missing)
@@ -269,13 +269,13 @@ def test_a_check_is_ticked_where_it_was_ticked_off_and_stands_not_among_what_was
 
 def test_the_back_says_of_each_check_how_it_is_made_and_what_of_it_takes_the_shop():
     how, front = (list(part(body(orchard()), name)) for name in ("sheet-how", "sheet-checks"))
-    assert len(how) == len(front) == 15
+    assert len(how) == len(front) == 16
     for line, check in zip(how, stations.checks(orchard()), strict=True):
         words = told(line)
         assert words.startswith(f"{check.title}. ")
         assert (f"At home: {check.home}" in words) == bool(check.home)
         assert (f"Only the shop can: {check.shop}" in words) == bool(check.shop)
-    assert "Only the shop can: A rod gauge" in markup.words(how[3])
+    assert "Only the shop can: A rod gauge" in markup.words(how[4])
 
 
 def test_the_head_says_whose_job_and_whose_limits():
@@ -397,7 +397,8 @@ def test_a_large_job_takes_several_codes_and_says_so():
     root = body(large(150), several, draw)
     assert len(list(part(root, "sheet-codes").iter("svg"))) == len(several)
     assert (
-        f"These sizes do not fit one code: all {len(several)}, scanned one after the other in any order, open them at home"
+        f"These sizes do not fit one code: all {len(several)}, scanned one after the other in any order,"
+        f" open them at home"
         in told(root)
         and f"1 of {len(several)}" in told(root)
     )
@@ -494,8 +495,8 @@ def test_a_sheet_without_an_address_for_others_says_why():
     root = body(orchard(), None, draw)
     assert "This sheet carries no code." in told(root)
     assert (
-        "carries no code: the handbook was opened at localhost, which no other device can open. Send the job's file along"
-        in re.sub("<[^>]+>", "", sheet.sheet(orchard(), None, draw, "localhost"))
+        "carries no code: the handbook was opened at localhost, which no other device can open. Send the"
+        " job's file along" in re.sub("<[^>]+>", "", sheet.sheet(orchard(), None, draw, "localhost"))
     )
 
 
