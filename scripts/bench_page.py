@@ -155,9 +155,7 @@ def keys(playwright, site: Path) -> dict[str, dict]:
 def typed_into(playwright, site: Path, screen: dict[str, int], slower: int) -> dict[str, dict]:
     """The same on one screen, by a processor so many times slower."""
     found = {}
-    browser = playwright.chromium.launch(
-        executable_path=environment.browser(), args=environment.HEADLESS
-    )
+    browser = playwright.chromium.launch(executable_path=environment.browser(), args=environment.HEADLESS)
     with serving(site) as (port, _):
         try:
             # with a service worker, files would be unpacked beside the first calculators' keys

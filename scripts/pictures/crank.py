@@ -117,9 +117,9 @@ def circle_in_worn_journal(sheet: Sheet) -> Drawing:
         " micrometer reads reaches"
         " out over the worn side.",
         placed((journal, circle((0, 0), radius - worn, "band"), circle((0, 0), 2, "solid")), 88, 110),
-        right(8, 18, "about the old axis:", "twice the wear goes"),
-        placed((journal, circle((0, 0), least / 2, "bad")), 268, 110),
-        wrong(190, 18, "the smallest reading", "stays dull here"),
+        right(8, 18, "about its old axis,", "twice the wear goes"),
+        placed((journal, circle((0, 0), least / 2, "band")), 268, 110),
+        wrong(206, 18, "as it reads,", "dull at the top"),
         note(312, 184, (268, 110 + least / 2 - 3), "dull", anchor="middle"),
         scale="wear exaggerated",
     )
@@ -142,16 +142,12 @@ def fillets(sheet: Sheet) -> Drawing:
         " fillet, and a step is"
         " left beside it.",
         placed(corner(good), 60, 92),
-        right(8, 28, "one round"),
-        words(25, 14, *sheet.tell("crank.fillet", "nominal", "of {size}")),
-        placed(
-            (corner(sharp), line((1, 1), (-14, -16), style="bad"), line((-14, -16), (-12, -26), style="bad")),
-            180,
-            92,
-        ),
-        wrong(130, 28, "a sharp corner", "cracks"),
+        right(2, 28, "round"),
+        words(19, 14, *sheet.tell("crank.fillet", "nominal", "of {size}")),
+        placed((corner(sharp), line((1, 1), (-14, -16)), line((-14, -16), (-12, -26))), 180, 92),
+        wrong(130, 28, "sharp,", "it cracks"),
         placed(corner(step), 300, 92),
-        wrong(250, 28, "a step left", "by the wheel"),
+        wrong(250, 28, "a step", "left beside it"),
         sizes=sheet,
         scale="not to scale",
     )
@@ -174,11 +170,11 @@ def oil_hole_edges(sheet: Sheet) -> Drawing:
         " is sharp as the wheel"
         " left it, and scrapes the shell. Wrong: too much was taken off, and a saucer eats into the bearing.",
         placed(both(round_edge), 60, 108),
-        right(8, 34, "rounded"),
+        right(2, 34, "rounded"),
         placed(both(sharp), 180, 108),
-        wrong(130, 34, "sharp, it scrapes", "the shell"),
+        wrong(130, 34, "sharp,", "it scrapes"),
         placed(both(saucer), 300, 108),
-        wrong(250, 34, "a saucer, and", "oil runs off"),
+        wrong(250, 34, "a saucer,", "oil runs off"),
     )
 
 
@@ -204,10 +200,10 @@ def offset_journal(sheet: Sheet) -> Drawing:
         " old journal, where there is no metal.",
         placed(throw(9, 30), 88, 146),
         note(142, 208, (88, 186.5), "cleans up", anchor="middle"),
-        right(8, 24, "within the old one"),
-        placed((throw(17, 30), line((-16, 44), (16, 44), style="bad")), 268, 146),
+        right(8, 24, "within the old"),
+        placed((throw(17, 30), line((-16, 44), (16, 44))), 268, 146),
         note(318, 208, (272, 190), "no metal", anchor="middle"),
-        wrong(190, 24, "past its outer side"),
+        wrong(206, 24, "past its side"),
     )
 
 
@@ -232,15 +228,15 @@ def stroke_moves(sheet: Sheet) -> Drawing:
     return sketch(
         "Half of the longer stroke shows at the crown: a shim under the cylinder gives it back",
         "A piston at the top of its stroke, three times. First as it was, its crown a little below the"
-        " cylinder's end. Then with the"
-        " longer throw: the crown stands out of the cylinder. Then with a shim under the cylinder: the"
+        " cylinder's end. Wrong, with the"
+        " longer throw: the crown stands out of the cylinder. Right, with a shim under the cylinder: the"
         " crown is as far below as"
         " before, and the cylinder's end is further out.",
         placed(cylinder(0, 0), 60, 92),
         words(60, 20, "as it was", anchor="middle"),
         placed((cylinder(16, 0), arrow((50, 108), (50, 124))), 180, 92),
-        wrong(126, 20, "it stands out"),
+        wrong(112, 20, "stands out"),
         placed(cylinder(16, 16), 300, 92),
-        right(250, 20, "with a shim"),
+        right(252, 20, "shimmed"),
         scale="rise exaggerated",
     )
