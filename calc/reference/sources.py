@@ -111,6 +111,13 @@ STRAIGHT_CUT = Source(
     "analytic",
     name="geometry",
 )
+COMPRESSION = Source(
+    "compression-ratio",
+    "Geometric compression ratio, as engine handbooks define it: volume over the piston at the bottom of its"
+    " stroke ÷ that at the top.",
+    "handbook",
+    name="definition",
+)
 LIQUIDS = Source(
     "liquids",
     "Growth of liquids from 20 to 30 °C: water 0.00026, paraffin about 0.00095, spirit 0.00109 of their"

@@ -126,6 +126,15 @@ def _places(s: Sizes) -> tuple[Place, ...]:
         Place("piston.pin", "Pin", (0.6 * r, -hole), (0.6 * r, hole)),
         Place("piston.pin_clearance", "Pin\nclearance", (0.75 * r, -hole)),
         Place("piston.pin_running_temperature", "Pin,\nrunning", (-0.45 * r, -0.78 * hole)),
+        Place("piston.dome", "Bowl", (0.25 * r, crown)),
+        Place(
+            "piston.top_land",
+            "Top land",
+            (-r, 0.5 * (crown + grooves(s)[0][1])),
+            (r, 0.5 * (crown + grooves(s)[0][1])),
+        ),
+        Place("piston.top_land_height", "Its height", (0.9 * r, grooves(s)[0][1]), (0.9 * r, crown)),
+        Place("piston.top_land_clearance", "Less than\nthe bore", (r, 0.7 * crown + 0.3 * grooves(s)[0][1])),
         Place("piston.mass", "Mass", (-0.3 * r, crown - 0.05 * bore)),
         Place("rings", "Rings", (r, grooves(s)[0][0])),
     )

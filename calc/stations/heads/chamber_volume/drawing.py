@@ -9,7 +9,7 @@ from calc.formulas.round_cap import cap_depth
 from calc.stations.heads.chamber_volume.asked import In
 from calc.stations.heads.chamber_volume.chambers import Chambers
 from calc.stations.heads.chamber_volume.told import CC
-from calc.stations.shared.drawings import Points, on_both_sides
+from calc.stations.shared.drawings import Points, cap, on_both_sides
 from calc.stations.shared.forms import COARSE, ROUGH
 
 
@@ -18,7 +18,7 @@ def under_its_plate(i: In, chambers: Chambers) -> Drawing:
     mouth, volume, t = float(chambers.mouth), chambers.smallest, float(i.cut)
     a, h = math.sqrt(mouth / math.pi), cap_depth(float(volume), mouth)
     edge, deep, plate = a * 1.25, h + a * 0.25, a * 0.08
-    head = ((-edge, 0.0), *_cap(a, h), (edge, 0.0), (edge, -deep), (-edge, -deep))
+    head = ((-edge, 0.0), *cap(a, -h), (edge, 0.0), (edge, -deep), (-edge, -deep))
     return Drawing(
         "Smallest chamber under its plate",
         say(
@@ -44,17 +44,6 @@ def under_its_plate(i: In, chambers: Chambers) -> Drawing:
             ),
         ),
         say("to scale, drawn as a round cap of {V}", V=volume),
-    )
-
-
-def _cap(a: float, h: float) -> Points:
-    """A round cap from edge to edge, its mouth of radius `a` at height 0, `h` deep, m."""
-    radius = (a * a + h * h) / (2 * h)
-    middle = radius - h  # height of the ball's middle over the mouth
-    half = math.acos(max(-1.0, min(1.0, middle / radius)))
-    return tuple(
-        (radius * math.sin(phi), middle - radius * math.cos(phi))
-        for phi in (half * (n / 24 - 1) for n in range(49))
     )
 
 
