@@ -82,10 +82,8 @@ def crank_in_blocks(sheet: Sheet) -> Drawing:
     return sketch(
         "End mains in the blocks, the dial upright on the centre main, clear of the oil hole",
         "Above, a crank from the side: its end mains lie in V-blocks, a dial stands upright on the centre"
-        " main, and a stop"
-        " keeps the crank from walking. Below, the centre main from its end, twice. Right: the dial's tip"
-        " stands beside the"
-        " oil hole. Wrong: it stands over the oil hole.",
+        " main, and a stop keeps the crank from walking. Below, the centre main from its end, twice. Right:"
+        " the dial's tip stands beside the oil hole. Wrong: it stands over the oil hole.",
         placed((block(-112), block(112), shaft, tip, rect(134, -20, 142, 20, "b")), 176, 226),
         note(318, 272, (314, 246), "stop", anchor="middle"),
         placed((end(70), turning((0, 0), 44, 160, 20, double=False)), 88, 62),
@@ -112,10 +110,8 @@ def circle_in_worn_journal(sheet: Sheet) -> Drawing:
     return sketch(
         "Worn on one side: the circle that is left is smaller than the micrometer says",
         "A journal from its end, worn flat at the top, twice. Right: the circle about the old axis just"
-        " touches the worn side,"
-        " and is smaller than the old journal by twice the wear. Wrong: a circle of the size that the"
-        " micrometer reads reaches"
-        " out over the worn side.",
+        " touches the worn side, and is smaller than the old journal by twice the wear. Wrong: a circle of"
+        " the size that the micrometer reads reaches out over the worn side.",
         placed((journal, circle((0, 0), radius - worn, "band"), circle((0, 0), 2, "solid")), 88, 110),
         right(8, 18, "about its old axis,", "twice the wear goes"),
         placed((journal, circle((0, 0), least / 2, "band")), 268, 110),
@@ -137,10 +133,8 @@ def fillets(sheet: Sheet) -> Drawing:
     return sketch(
         "The fillet runs into journal and cheek without a corner or a step",
         "The corner between journal and cheek, cut, three times. Right: one round runs from the journal"
-        " into the cheek. Wrong:"
-        " the corner is sharp, and a crack starts in it. Wrong: the journal was ground lower than the"
-        " fillet, and a step is"
-        " left beside it.",
+        " into the cheek. Wrong: the corner is sharp, and a crack starts in it. Wrong: the journal was"
+        " ground lower than the fillet, and a step is left beside it.",
         placed(corner(good), 60, 92),
         right(2, 28, "round"),
         words(19, 14, *sheet.tell("crank.fillet", "nominal", "of {size}")),
@@ -167,8 +161,8 @@ def oil_hole_edges(sheet: Sheet) -> Drawing:
     return sketch(
         "Round every oil hole's edge again: no more than the edge",
         "An oil hole in a journal, cut, three times. Right: its edge is rounded all round. Wrong: the edge"
-        " is sharp as the wheel"
-        " left it, and scrapes the shell. Wrong: too much was taken off, and a saucer eats into the bearing.",
+        " is sharp as the wheel left it, and scrapes the shell. Wrong: too much was taken off, and a saucer"
+        " eats into the bearing.",
         placed(both(round_edge), 60, 108),
         right(2, 34, "rounded"),
         placed(both(sharp), 180, 108),
@@ -194,10 +188,8 @@ def offset_journal(sheet: Sheet) -> Drawing:
     return sketch(
         "The new journal lies within the old one, and its outer side still cleans up",
         "A throw from its end, the main journal below, the old rod journal dashed, twice. Right: the"
-        " smaller new journal lies further"
-        " out within the old one, with a little to clean up on the outer side. Wrong: it lies so far out"
-        " that it reaches past the"
-        " old journal, where there is no metal.",
+        " smaller new journal lies further out within the old one, with a little to clean up on the outer"
+        " side. Wrong: it lies so far out that it reaches past the old journal, where there is no metal.",
         placed(throw(9, 30), 88, 146),
         note(142, 208, (88, 186.5), "cleans up", anchor="middle"),
         right(8, 24, "within the old"),
@@ -228,10 +220,9 @@ def stroke_moves(sheet: Sheet) -> Drawing:
     return sketch(
         "Half of the longer stroke shows at the crown: a shim under the cylinder gives it back",
         "A piston at the top of its stroke, three times. First as it was, its crown a little below the"
-        " cylinder's end. Wrong, with the"
-        " longer throw: the crown stands out of the cylinder. Right, with a shim under the cylinder: the"
-        " crown is as far below as"
-        " before, and the cylinder's end is further out.",
+        " cylinder's end. Wrong, with the longer throw: the crown stands out of the cylinder. Right, with a"
+        " shim under the cylinder: the crown is as far below as before, and the cylinder's end is further"
+        " out.",
         placed(cylinder(0, 0), 60, 92),
         words(60, 20, "as it was", anchor="middle"),
         placed((cylinder(16, 0), arrow((50, 108), (50, 124))), 180, 92),

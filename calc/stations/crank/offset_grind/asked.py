@@ -18,8 +18,7 @@ class In(Inputs):
         tool="a micrometer",
         hard="20 to 120 mm",
         usual="35 to 80 mm",
-        feature="crank.rod_journal",
-        stage="",
+        example="51.993 mm",
     )
     along: Number = measured(
         "The same along the throw, smallest",
@@ -73,15 +72,13 @@ class In(Inputs):
         fold=True,
         assumed=("0°", "set up in the plane of the throw"),
     )
-    main: Number = measured(
+    main: Number = given(
         "Main journal, finished",
         "d_m",
         SIZE,
-        tool="a micrometer",
         hard="20 to 120 mm",
         usual="35 to 80 mm",
         feature="crank.main_journal",
-        stage="",
         fold=True,
     )
     overlap_least: Number = given(
@@ -112,8 +109,8 @@ class In(Inputs):
         feature="crankcase.deck_height",
         fold=True,
         hint=(
-            "From the cylinder's face down to the crown at top dead centre; less than nothing where it "
-            "stands out."
+            "From the cylinder's face down to the crown at top dead centre; less than nothing where it"
+            " stands out."
         ),
     )
     room: Number | None = measured(

@@ -18,8 +18,7 @@ def throw(i: In, then: Number, offset: Number, index: Number) -> Drawing:
         "A throw, seen along the crank",
         say(
             "Main journal of {m}, the old rod journal of {a} at a throw of {r}, and within it the new one"
-            " of {b},"
-            " its axis {e} further out.",
+            " of {b}, its axis {e} further out.",
             m=i.main,
             a=i.pin,
             r=i.throw,

@@ -11,8 +11,8 @@ from calc.stations.shared.forms import COARSE
 def remarks_on(i: In, found: Found) -> tuple[Remark | None, ...]:
     return (
         note(
-            "The longer stroke moves no pushrod. A shim under the cylinders does: the heads stand out by {z},"
-            " so pushrods and their tubes want as much more.",
+            "The longer stroke moves no pushrod. A shim under the cylinders does: the heads stand out by"
+            " {z}, so pushrods and their tubes want as much more.",
             z=found.shim,
         ),
         note(
@@ -31,9 +31,8 @@ def remarks_on(i: In, found: Found) -> tuple[Remark | None, ...]:
         ),
         (
             warning(
-                "The room of the rods to case and cam was not read: each throw takes {r} of it. Try it"
-                " with clay,"
-                " all the way round.",
+                "The room of the rods to case and cam was not read: each throw takes {r} of it. Try it with"
+                " clay, all the way round.",
                 r=found.shim,
             )
             if found.room is None

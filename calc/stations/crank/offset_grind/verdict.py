@@ -34,8 +34,7 @@ def verdict_on(i: In, found: Found) -> Judged:
             say("Rods come too near: {q} left", q=found.room),
             say(
                 "{least} are to be left to case and cam. Relieve the case or the rods' shoulders as their"
-                " makers"
-                " allow, and read again with clay; else a shorter stroke.",
+                " makers allow, and read again with clay; else a shorter stroke.",
                 least=i.room_least,
             ),
         )
@@ -44,8 +43,7 @@ def verdict_on(i: In, found: Found) -> Judged:
             "fail",
             say("Pin {e} out of its angle, {most} allowed", e=found.turned, most=i.index_most),
             "Set the offset in the plane of the throw: the old pin's highest point straight over the axis,"
-            " read"
-            " with a dial before the wheel comes near.",
+            " read with a dial before the wheel comes near.",
         )
     if past(i.overlap_least, found.overlap):
         return (
@@ -59,8 +57,8 @@ def verdict_on(i: In, found: Found) -> Judged:
         say("Stroke {S}: {e} off the old axis", S=i.stroke, e=found.offset),
         say(
             "All four alike, fillets first. Then shim every cylinder by {z}, or take shorter rods or"
-            " pistons, to"
-            " keep the deck height; measure deck, compression and room again before it is closed.",
+            " pistons, to keep the deck height; measure deck, compression and room again before it is"
+            " closed.",
             z=at_least(found.shim, COARSE),
         ),
     )
@@ -73,8 +71,7 @@ def _does_not_come_out(i: In, found: Found) -> Judged:
             "Nothing left to grind off centre",
             say(
                 "Journal wanted, wear and stock to clean up take all that there is. Rods for a smaller"
-                " journal"
-                " may serve: at least {d} smaller.",
+                " journal may serve: at least {d} smaller.",
                 d=at_least(-2 * found.largest_offset, SIZE),
             ),
         )
@@ -83,8 +80,7 @@ def _does_not_come_out(i: In, found: Found) -> Judged:
         say("{S} does not come out: {max} at most", S=i.stroke, max=at_most(found.largest, COARSE)),
         say(
             "Take that stroke, or rods whose journal is smaller by {d}. The outer side has to clean up: no"
-            " wheel"
-            " puts metal on.",
+            " wheel puts metal on.",
             d=at_least(2 * (found.offset - found.largest_offset), SIZE),
         ),
     )

@@ -66,8 +66,8 @@ def _unworn(words: str, symbol: str) -> Any:
         usual="35 to 80 mm",
         fold=True,
         hint=(
-            "The ring beside a fillet, or before an oil groove, that no shell touches. Else the largest "
-            "size as made counts."
+            "The ring beside a fillet, or before an oil groove, that no shell touches. Else the largest size"
+            " as made counts."
         ),
     )
 
@@ -98,8 +98,8 @@ class In(Inputs):
         "p",
         PINS,
         4,
-        "51.951; 51.972; 51.955; 51.974 | 51.948; 51.970; 51.954; 51.972 | 51.956; 51.974; 51.957; 51.975"
-        " | 51.953; 51.973; 51.958; 51.974",
+        "51.951; 51.972; 51.955; 51.974 | 51.948; 51.970; 51.954; 51.972 | 51.956; 51.974; 51.957; 51.975 |"
+        " 51.953; 51.973; 51.958; 51.974",
         "The smallest direction is often up and down, with the pin at the top.",
     )
     bow: Number = measured(

@@ -12,7 +12,7 @@ from calc.stations.crank.regrind.lot import Lot
 def across(i: In, lot: Lot, bow: Number | None) -> Drawing:
     """What differs from the circle ground is drawn many times as large; the worn side is up."""
     j, R = lot.worst, float(lot.aim) / 2
-    whole, worn = float(j.largest) / 2, float(j.largest - j.smallest) / (2 if i.wear == EVEN else 1)
+    whole, worn = float(j.full) / 2, float(j.full - j.smallest) / (2 if i.wear == EVEN else 1)
     shift = 0.0 if bow is None else float(bow) / 2
     most = max(abs(whole + shift - R), abs(whole - worn - shift - R), 1e-6)
     times = max(1, int(0.28 * R / most))
@@ -31,8 +31,7 @@ def across(i: In, lot: Lot, bow: Number | None) -> Drawing:
         f"{name}: worn, and as it will be ground",
         say(
             "{name} across its axis, its worn side up: the outline as worn, smallest {a}, largest {b}, and"
-            " the"
-            " circle of {d} that it is ground to about its old axis.",
+            " the circle of {d} that it is ground to about its old axis.",
             name=name,
             a=j.smallest,
             b=j.largest,

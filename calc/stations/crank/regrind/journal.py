@@ -11,12 +11,13 @@ from calc.stations.shared.forms import SIZE
 
 
 class Journal(NamedTuple):
-    """`clean` is the largest diameter at which it cleans up about its old axis; `bow` what the crank's bow
-    takes off it."""
+    """`full` is its size where it is not worn; `clean` the largest at which it cleans up about its old
+    axis."""
 
     name: str
     smallest: Number
     largest: Number
+    full: Number
     round: Number
     taper: Number
     clean: Number
@@ -41,11 +42,13 @@ def journal_of(
             a=smallest,
             b=largest,
         )
-    circle = smallest if wear == EVEN else 2 * smallest - greatest(unworn, largest)
+    full = largest if wear == EVEN else greatest(unworn, largest)
+    circle = smallest if wear == EVEN else 2 * smallest - full
     return Journal(
         name,
         smallest,
         largest,
+        full,
         step(
             f"o_{mark}", f"Out of round, {words}", SIZE, greatest(abs(a - b), abs(c - e)), sources.TWO_POINT
         ),

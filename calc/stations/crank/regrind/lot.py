@@ -151,8 +151,8 @@ def _ground_to(
     if float(largest - sizes.high) > LARGER:
         raise impossible(
             f"{field}.{name}.1",
-            "{d} is more than any of this engine has, {high}; look at the sheet's size, and give what is read"
-            " on this journal",
+            "{d} is more than any of this engine has, {high}; look at the sheet's size, and give what is"
+            " read on this journal",
             d=largest,
             high=sizes.high,
         )

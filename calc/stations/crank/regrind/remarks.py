@@ -11,14 +11,13 @@ def remarks_on(i: In, mains: Lot, pins: Lot, hard: Number | None) -> tuple[Remar
     ground = [lot for lot in (mains, pins) if lot.ground]
     return (
         note(
-            "Two readings do not see a three-cornered journal. Turn it in a V-block under the dial before"
-            " it is"
-            " ground, and after."
+            "Two readings do not see a three-cornered journal. Turn it in a V-block under the dial before it"
+            " is ground, and after."
         ),
         (
             note(
-                "A scratch that a fingernail feels counts as wear: it goes only when the journal is ground as"
-                " deep as that."
+                "A scratch that a fingernail feels counts as wear: it goes only when the journal is ground"
+                " as deep as that."
             )
         ),
         _one_side(i, ground),
@@ -34,8 +33,8 @@ def remarks_on(i: In, mains: Lot, pins: Lot, hard: Number | None) -> tuple[Remar
         ),
         (
             warning(
-                "The bow of {b} counts in full: it costs that much of every main between the blocks. Find out"
-                " first what bent the crank.",
+                "The bow of {b} counts in full: it costs that much of every main between the blocks. Find"
+                " out first what bent the crank.",
                 b=i.bow,
             )
             if mains.ground and i.bow_worn is not None and past(i.bow, i.bow_worn)

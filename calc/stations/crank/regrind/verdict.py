@@ -42,9 +42,8 @@ def _past_all(mains: Lot, pins: Lot) -> Judged | None:
             say("{lot} clean up at no undersize: {d}", lot=lot.words, d=lot.clean),
             say(
                 "{words} {n} is the worst. Measure it again, and beside the fillets where it is not worn;"
-                " where"
-                " it is worn alike all round, say so. If it stays, take another crank, or have it built up"
-                " by someone who does nothing else.",
+                " where it is worn alike all round, say so. If it stays, take another crank, or have it"
+                " built up by someone who does nothing else.",
                 words="Main" if words == "mains" else "Rod journal",
                 n=j.name,
             ),
@@ -95,8 +94,8 @@ def _fillet_left(i: In, most: Number | None) -> Judged | None:
         "attention",
         say("A fillet of {r} will not clean up", r=i.wheel),
         say(
-            "The old one is {old}: with what comes off, {most} at most come clean without touching the cheek."
-            " Dress the wheel to that, where the limits allow it.",
+            "The old one is {old}: with what comes off, {most} at most come clean without touching the"
+            " cheek. Dress the wheel to that, where the limits allow it.",
             old=i.fillet,
             most=at_most(most, COARSE),
         ),
@@ -172,8 +171,8 @@ def _worn(mains: Lot, pins: Lot) -> Judged | None:
         )
     else:
         do = say(
-            "They may run on if they are smooth and the clearance with the shells is right. For a full life:"
-            " {plan}",
+            "They may run on if they are smooth and the clearance with the shells is right. For a full"
+            " life: {plan}",
             plan=_plan(mains, pins, "grind"),
         )
     return "attention", headline, do

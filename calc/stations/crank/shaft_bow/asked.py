@@ -16,9 +16,8 @@ class In(Inputs):
         least=4,
         tool="a dial gauge, crank on blocks",
         hint=(
-            "Ends in blocks, tip on top, clear of the oil hole. Turn the crank against the clock as you"
-            " look at it,"
-            " angles from a mark; more is a higher journal. All eight, or 0, 90, 180 and 270°."
+            "Ends in blocks, tip on top, clear of the oil hole. Turn the crank against the clock as you look"
+            " at it, angles from a mark; more is a higher journal. All eight, or 0, 90, 180 and 270°."
         ),
         example="0.000 | 0.003 | 0.009 | 0.012 | 0.010 | 0.006 | 0.001 | -0.002",
     )

@@ -20,8 +20,7 @@ def verdict_on(i: In, found: Circle) -> Judged:
             say(
                 "Try the end journals in the blocks first: turn the crank end for end and read again. If it"
                 " stays, grind the mains with this bow counted, where an undersize takes it; straighten"
-                " only where"
-                " the maker allows, cold, high side at {phi}, crack-tested after.",
+                " only where the maker allows, cold, high side at {phi}, crack-tested after.",
                 phi=found.high,
             ),
         )
@@ -29,16 +28,15 @@ def verdict_on(i: In, found: Circle) -> Judged:
         return (
             "attention",
             say("Bow {b}: over a good crank's {n}", b=found.whole, n=good),
-            "It may run. Where the mains are ground, count it: it costs that much of every main between"
-            " the ends.",
+            "It may run. Where the mains are ground, count it: it costs that much of every main between the"
+            " ends.",
         )
     if i.oval_most is not None and past(found.oval, i.oval_most):
         return (
             "attention",
             say("Straight, but {o} out of round", o=found.oval),
             "It is the journal and not the shaft that the dial shows. Read it with a micrometer, and see"
-            " which"
-            " undersize cleans it up.",
+            " which undersize cleans it up.",
         )
     return (
         "pass",
@@ -68,8 +66,7 @@ def remarks_on(i: In, found: Circle) -> tuple[Remark | None, ...]:
         ),
         note(
             "The crank must come back to its first reading after a whole turn. If it does not, it walks in"
-            " the"
-            " blocks, or the dial slips."
+            " the blocks, or the dial slips."
         ),
         note(
             "The ends' own oval lifts the crank in V-blocks and reads as a bow: measure those journals too."

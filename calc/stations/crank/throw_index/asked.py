@@ -29,12 +29,11 @@ class In(Inputs):
         tool="a height gauge, crank on blocks",
         hint=(
             "Highest point over each pin, from one plate. Top and bottom: search for the greatest and the"
-            " least."
-            " Level: clamp the crank once, pin 1 to one side, and read all four without touching it."
+            " least. Level: clamp the crank once, pin 1 to one side, and read all four without touching it."
         ),
         example=(
-            "180.495; 111.493; 145.995 | 180.496; 111.488; 146.020 | 180.500; 111.482; 145.975 |"
-            " 180.493; 111.489; 146.030"
+            "180.495; 111.493; 145.995 | 180.496; 111.488; 146.020 | 180.500; 111.482; 145.975 | 180.493;"
+            " 111.489; 146.030"
         ),
     )
     beside: str = choice(

@@ -14,7 +14,7 @@ def throws(i: In, pins: Pins) -> Drawing:
     right = {"1", i.beside} if i.side == RIGHT else {*PINS} - {"1", i.beside}
     steepest = max(*(abs(float(pin.angle)) for pin in pins.each), 1e-6)
     times = max(1, min(100_000, int(0.3 / steepest)))
-    shapes: list = [Circle((0, 0), 0.75 * r, ""), Line(((-1.75 * r, 0), (1.75 * r, 0)), "centre")]
+    shapes: list = [Circle((0, 0), 0.75 * r, ""), Line(((-1.2 * r, 0), (1.2 * r, 0)), "centre")]
     heights: dict[bool, list[float]] = {True: [], False: []}
     for pin in pins.each:
         way = 1 if pin.name in right else -1
@@ -22,13 +22,12 @@ def throws(i: In, pins: Pins) -> Drawing:
         x, y = way * r * math.cos(angle), way * r * math.sin(angle)
         shapes += [Line(((0, 0), (x, y)), "outline"), Circle((x, y), 0.045 * r, "solid")]
         level = _clear(y, heights[way > 0], 0.24 * r)
-        shapes.append(Label((way * 1.35 * r, level), _named(pin.name, pin.error), target=(x, y)))
+        shapes.append(Label((way * 1.55 * r, level), _named(pin.name, pin.error), target=(x, y)))
     return Drawing(
         "Throws from the end, turned level",
         say(
             "Four throws from the end of the crank, pin 1 on the {side}; pin {n} is farthest out of its"
-            " angle, by"
-            " {d}.",
+            " angle, by {d}.",
             side=i.side,
             n=pins.worst.name,
             d=pins.turned,

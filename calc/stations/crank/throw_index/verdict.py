@@ -37,8 +37,8 @@ def _wrong_throw(i: In, pins: Pins) -> Judged | None:
         "fail",
         say("Throw of pin {n} {r}: {low} to {high}", n=wrong.name, r=wrong.throw, low=low, high=high),
         say(
-            "Is it a crank of another stroke? Then type that one's limits. Else read again, and if it stays:"
-            " {set}",
+            "Is it a crank of another stroke? Then type that one's limits. Else read again, and if it"
+            " stays: {set}",
             set=_set_right(pins),
         ),
     )
@@ -104,14 +104,12 @@ def remarks_on(i: In, pins: Pins) -> tuple[Remark | None, ...]:
     return (
         note(
             "A pin that is late by {d} has spark and valves early by as much for its cylinder; its piston"
-            " hardly"
-            " stands otherwise.",
+            " hardly stands otherwise.",
             d=pins.turned,
         ),
         note(
             "A pin's own oval comes into the heights by half: read it with a micrometer first, and read"
-            " heights"
-            " over its unworn ring where that is wide enough."
+            " heights over its unworn ring where that is wide enough."
         ),
         _odd_first(pins),
     )
