@@ -496,3 +496,39 @@ SLIDER_CRANK = Source(
     "analytic",
     name="slider-crank",
 )
+FARTHEST = Source(
+    "farthest-place",
+    "Plane geometry: a bore cleans up about a bar at twice the distance of its farthest place from the bar.",
+    "analytic",
+    name="farthest place",
+)
+LEAST_DEVIATION = Source(
+    "least-deviation",
+    "Line or plane of the least largest deviation (Chebyshev): the narrowest zone that holds all"
+    " points, as the"
+    " minimum zone of ISO 1101 does.",
+    "standard",
+    name="least deviation",
+)
+GEAR_DISTANCE = Source(
+    "gear-distance",
+    "Involute gears at another distance of their axes (ISO 21771): a'·cos α' = a·cos α, tan α_t ="
+    " tan α_n/cos β;"
+    " backlash more by 2a'·(inv α' − inv α), nearly 2·Δa·tan α_t.",
+    "standard",
+    name="involute geometry",
+)
+SPIGOT_WALL = Source(
+    "spigot-wall",
+    "Plane geometry: from the middle of a bore to a hole's edge is √(x² + y²) − d/2; less the bore's"
+    " radius, the"
+    " wall.",
+    "analytic",
+    name="geometry",
+)
+DECK_CUT = Source(
+    "deck-cut",
+    "Volumes of a cylinder: ratio = 1 + swept ÷ (chamber + bore's area × deck).",
+    "analytic",
+    name="volumes",
+)

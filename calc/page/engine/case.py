@@ -187,6 +187,8 @@ def view(s: Sizes) -> View:
                 "Case nut,\ntorque",
                 (0.72 * seat * 0.8 + 0.05 * bore, -housing - 0.16 * bore),
             ),
+            Place("saddles", "Joint and\nsaddles", (0, 0.5 * (housing + room(s)))),
+            Place("seats", "Cylinder\nseats", (-0.98 * seat, -0.2 * bore)),
             Place("lifter", "Lifter\nbores", (x, y)),
             Place("cam", "Cam\nbearing", (cam * 0.7, -low - cam * 0.7)),
             Place("crankcase.alloy", "Alloy", (-0.75 * seat, 0.62 * bore)),

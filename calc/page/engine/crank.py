@@ -98,9 +98,8 @@ def _webs(s: Sizes, a: Along) -> list[Area]:
 
 
 def to_cam(s: Sizes) -> float:
-    """From the crank's axis down to the cam's: clear of the big ends and of the lobes."""
-    room = s("cam.base_circle") / 2 + s("cam.lobe_lift") + 0.03 * s("cylinder.bore")
-    return s("crank.throw") + 0.78 * s("rod.big_end_bore") + room
+    """From the crank's axis down to the cam's."""
+    return s("crankcase.cam_distance")
 
 
 def gear_place(s: Sizes) -> tuple[float, float]:

@@ -48,9 +48,10 @@ def barrel(s: Sizes) -> Solids:
 def view(s: Sizes) -> View:
     bore, length, out = s("cylinder.bore"), s("cylinder.length"), register(s)
     r = bore / 2
-    deep, wide = 1.5 * spigot(s), 0.8 * bore
+    wide = 0.8 * bore
     hole = max(s("crankcase.spigot_bore") / 2, out)
     shim = s("cylinder.shim")
+    deep = shim + s("crankcase.spigot_depth")
     case = ((out, -shim), (wide, -shim), (wide, -deep), (hole, -deep))
     crown = length - max(s("crankcase.deck_height"), 0.0)
     piston = placed(piston_cut(s), (0, crown - s("piston.compression_height")))
@@ -78,6 +79,12 @@ def view(s: Sizes) -> View:
                 "Hole in\nthe case",
                 (-hole, -1.3 * spigot(s)),
                 (hole, -1.3 * spigot(s)),
+            ),
+            Place("crankcase.spigot_depth", "Hole,\ndepth", (0.76 * bore, -deep), (0.76 * bore, -shim)),
+            Place(
+                "cylinder.foot_running_temperature",
+                "Foot,\nrunning",
+                (-r - 0.5 * (out - r), -0.6 * spigot(s)),
             ),
             Place("crankcase.deck_height", "Deck\nheight", (0.3 * bore, crown), (0.3 * bore, length)),
             Place("cylinder.compression_ratio", "Ratio", (-0.2 * bore, length)),
