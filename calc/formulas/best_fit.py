@@ -8,11 +8,13 @@ along two of the points, and a plane along three of them, or along two pairs.
 Lengths in any one unit. A few points only: the work grows with the fourth power of their number.
 """
 
+from collections.abc import Iterator
 from itertools import combinations
 from typing import NamedTuple
 
 Point2 = tuple[float, float]  # place, height
 Point3 = tuple[float, float, float]  # x, y, height
+Slopes = tuple[float, float]  # of a plane, to the right and upwards
 SAME = 1e-12  # widths nearer to each other than this are one
 FLAT = 1e-9  # of a triangle's area against its sides: less is no triangle
 
@@ -78,36 +80,37 @@ def resting_plane(points: list[Point3], middle: Point2) -> Plane:
     under it.
     ValueError where the points lie in one line."""
     best, best_height = None, 0.0
-    for slopes in _through_three(points):
-        top = max(h - slopes[0] * x - slopes[1] * y for x, y, h in points)
-        height = top + slopes[0] * middle[0] + slopes[1] * middle[1]
+    for right, up in _through_three(points):
+        top = max(h - right * x - up * y for x, y, h in points)
+        height = top + right * middle[0] + up * middle[1]
         if best is None or height < best_height - SAME:
-            deep = zone(points, *slopes).width
-            best, best_height = Plane(top, *slopes, deep), height
+            best, best_height = Plane(top, right, up, zone(points, right, up).width), height
     if best is None:
         raise ValueError("points in one line make no plane")
     return best
 
 
-def _slopes(points: list[Point3]):
+def _slopes(points: list[Point3]) -> Iterator[Slopes]:
     """Slopes of every plane along three points, or along two pairs of them."""
     yield from _through_three(points)
-    edges = [
-        (*(q - p for p, q in zip(a, b)), i, j) for (i, a), (j, b) in combinations(list(enumerate(points)), 2)
-    ]
-    for one, other in combinations(edges, 2):
-        if not {one[3], one[4]} & {other[3], other[4]}:
+    edges = [({i, j}, _step(a, b)) for (i, a), (j, b) in combinations(list(enumerate(points)), 2)]
+    for (ends, one), (others, other) in combinations(edges, 2):
+        if not ends & others:
             yield from _along(one, other)
 
 
-def _through_three(points: list[Point3]):
+def _through_three(points: list[Point3]) -> Iterator[Slopes]:
     for a, b, c in combinations(points, 3):
-        yield from _along(tuple(q - p for p, q in zip(a, b)), tuple(q - p for p, q in zip(a, c)))
+        yield from _along(_step(a, b), _step(a, c))
 
 
-def _along(one: tuple, other: tuple):
+def _step(a: Point3, b: Point3) -> Point3:
+    return b[0] - a[0], b[1] - a[1], b[2] - a[2]
+
+
+def _along(one: Point3, other: Point3) -> Iterator[Slopes]:
     """Slopes of the plane that runs along two directions, unless these are one."""
-    (x1, y1, h1), (x2, y2, h2) = one[:3], other[:3]
+    (x1, y1, h1), (x2, y2, h2) = one, other
     area = x1 * y2 - x2 * y1
     if abs(area) <= FLAT * (abs(x1) + abs(y1)) * (abs(x2) + abs(y2)):
         return

@@ -21,9 +21,8 @@ from tests.test_command import here
 
 IDS = stations.ids()
 SHEETS = {name: Standing(engine(name), "1 intake") for name in ("TS-16", "RC-40")}
-WORKED_ON = {
-    "big-end-resize": ("cuts.3",)
-}  # a rod at its least length has none to give to the cut that it comes for
+# a rod at its least length, and a deck at its least, have none to give to the cut that they come for
+WORKED_ON = {"big-end-resize": ("cuts.3",), "deck-cut": ("deck",)}
 NAMED = ("read", "job", "none")  # origins that need no word: the reader's own, and what does not count
 
 

@@ -44,9 +44,13 @@ VERDICTS = {
     "the example": ("pass", "Deck 1.05 mm, ratio 7.73, then", {}),
     "not cut": ("pass", "Deck 1.20 mm, ratio 7.63, then", dict(cut="0")),
     "on its limit": ("pass", "Deck 1.02 mm, ratio 7.74, then", dict(cut="0.175 mm")),
-    "little deck": ("attention", "Little deck: 0.90 mm, 1.02 mm as made", dict(cut="0.3 mm")),
+    "little deck": ("attention", "Little deck: 0.90 mm, 1.025 mm as made", dict(cut="0.3 mm")),
     "shimmed back": ("pass", "Deck 1.20 mm, ratio 7.63, then", dict(cut="0.3 mm", shim_more="0.3 mm")),
-    "much deck": ("attention", "Much deck: 1.60 mm, 1.38 mm as made", dict(cut="0.1 mm", shim_more="0.5 mm")),
+    "much deck": (
+        "attention",
+        "Much deck: 1.60 mm, 1.375 mm as made",
+        dict(cut="0.1 mm", shim_more="0.5 mm"),
+    ),
     # what 0.30 more of ratio takes: under the 0.8 mm below which piston and head may meet
     "for the ratio": ("fail", "Piston may meet the head: 0.75 mm of deck", dict(cut="0.4505 mm")),
     "above the face": (

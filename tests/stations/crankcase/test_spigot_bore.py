@@ -72,12 +72,12 @@ VERDICTS = {
     ),
     "seizes as it warms up": (
         "fail",
-        "Register seizes in the case: −0.018 mm while the case is cool",
+        "Register seizes, case still cool: −0.018 mm",
         dict(clearance_low="0.03 mm"),
     ),
     "seizes running": (
         "fail",
-        "Register seizes in the case: −0.068 mm running",
+        "Register seizes, running: −0.068 mm",
         dict(clearance_low="0.03 mm", case_temperature="20 °C", case_warming="20 °C"),
     ),
 }

@@ -3,7 +3,7 @@
 from calc.core.kinds import VOLUME
 from calc.core.working import form
 from calc.declare.calculator import Inputs, Number, choice, given, limit, measured
-from calc.stations.shared.forms import COARSE, TIMES
+from calc.stations.shared.forms import COARSE, SIZE, TIMES
 
 BOTH, ONE = "both", "one"
 CC = form(VOLUME, 1)
@@ -97,7 +97,7 @@ class In(Inputs):
     deck_low: Number = limit(
         "Deck height, least as made",
         "t_min",
-        COARSE,
+        SIZE,
         feature="crankcase.deck_height",
         which="low",
         hard="0 to 5 mm",
@@ -106,7 +106,7 @@ class In(Inputs):
     deck_high: Number | None = limit(
         "Deck height, most as made",
         "t_max",
-        COARSE,
+        SIZE,
         feature="crankcase.deck_height",
         which="high",
         hard="0 to 8 mm",

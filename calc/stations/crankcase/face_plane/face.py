@@ -9,7 +9,7 @@ from calc.formulas import best_fit
 from calc.reference import sources
 from calc.stations.crankcase.face_plane.asked import DEPTH, PLACES, ROUND, In
 from calc.stations.crankcase.face_plane.told import Out
-from calc.stations.shared.forms import ROUGH, SIZE, STRAIN
+from calc.stations.shared.forms import DEGREES, ROUGH, SIZE, STRAIN
 
 
 class Face(NamedTuple):
@@ -70,7 +70,7 @@ def face_of(i: In) -> Face:
         Out.cut(spread + i.allowance),
         Out.cut_along(flatness + i.allowance),
         Out.tilt_angle(atan(steep)),
-        Out.downhill(constant("ψ_0", "Direction in which it falls", Out.downhill.form, _downhill(plane))),
+        Out.downhill(constant("ψ_0", "Direction in which it falls", DEGREES, _downhill(plane))),
         Out.resting_tilt(rest * across),
         Out.resting_deep(deep),
     )

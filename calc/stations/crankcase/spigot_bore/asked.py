@@ -22,7 +22,6 @@ def _bore(words: str, symbol: str, hint: str = "") -> Any:
         tool="a bore gauge set in a ring, case bolted up",
         hard="40 to 180 mm",
         usual="70 to 130 mm",
-        of="case_material",
         hint=hint,
     )
 

@@ -43,11 +43,11 @@ def _too_little_metal(i: In, hole: Hole) -> Judged | None:
 
 def _clearance_fails(i: In, hole: Hole) -> Judged | None:
     least, most = hole.cold
-    for clearance, when in ((hole.hot[0], "running"), (hole.hot[2], "while the case is cool")):
+    for clearance, when in ((hole.hot[0], "running"), (hole.hot[2], "case still cool")):
         if past(0.0, clearance):
             return (
                 "fail",
-                say("Register seizes in the case: {c} " + when, c=clearance),
+                say("Register seizes, " + when + ": {c}", c=clearance),
                 "Its foot grows more than the hole, bends the barrel and strains the case. Give it more"
                 " clearance cold.",
             )
