@@ -21,6 +21,6 @@ class Out(Outputs):
     pin_stock = Output("Rod journals, least stock, one side", "s_p", SIZE)
     pin_most = Output("Rod journals, most stock, one side", "S_p", SIZE)
     pin_shell = Output("Rod shells to order, wall thicker by", "W_p", SIZE)
-    round = Output("Out of round, at most", "Δ_o", SIZE, feature="crank.journal_round")
-    taper = Output("Taper, at most", "Δ_k", SIZE, feature="crank.journal_taper")
+    round = Output("Out of round, at most", "Δ_o", SIZE)
+    taper = Output("Taper, at most", "Δ_k", SIZE)
     depth = Output("Off one side since new, at most", "h_g", SIZE)

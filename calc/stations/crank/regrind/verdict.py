@@ -10,7 +10,10 @@ from calc.stations.crank.regrind.lot import GRIND, STAY, WORN, Lot
 from calc.stations.crank.regrind.skin import fillet_out
 from calc.stations.shared.forms import COARSE, SIZE
 
-AFTER = "Fillets first. Crack test before and after, then break the oil-hole edges, polish, wash and measure."
+AFTER = (
+    "Fillets first. Crack test before and after; then break the oil-hole edges, polish, wash, measure, and"
+    " order shells of that undersize."
+)
 
 
 def verdict_on(i: In, mains: Lot, pins: Lot, hard: Number | None, fillet_most: Number | None) -> Judged:
