@@ -268,7 +268,7 @@ def test_the_received_page_says_first_what_is_not_checked_and_who_can_check_it()
     assert markup.words(box).startswith("Not checked yet: 10 of 13 checks")
     groups = [[markup.words(item) for item in ul] for ul in box.iter("ul")]
     assert groups == [
-        ["Rods straight"],
+        ["Crank straight, journals round", "Rods straight"],
         ["Rod side clearance", "Deck height", "Flywheel runout"],
         [
             "Every passage clean",
