@@ -41,7 +41,8 @@ class Grid(Input):
     As text, rows stand on lines of their own or are parted by |, cells by ; or a tab; a column pasted from
     elsewhere fits as it is. A cell may be entered by itself as name.row.column, counted from 1. Rows left
     empty are skipped as long as `least` rows are filled; the value is one tuple of Numbers a row, None for a
-    skipped row and for an empty cell of an optional column.
+    skipped row and for an empty cell of an optional column. A grid with a `feature` asks for the sizes in
+    which that part is sold; unread, they come from the engine's sheet.
     """
 
     label: str
@@ -171,6 +172,10 @@ class Grid(Input):
     def example(self, chosen: dict[str, str]) -> Any:
         """The example's rows, as a calculator takes them."""
         return self._rows(self.example_cells)
+
+    def filled_with(self, sizes: Iterable[float]) -> Any:
+        """Rows whose first cells are those sizes, SI, from the top."""
+        return self._rows({(r, 0): self.cells[r, 0].number(x) for r, x in enumerate(sizes)})
 
     def _cells_read(
         self, texts: dict[str, str], system: str, chosen: dict[str, str]

@@ -61,6 +61,8 @@ class Standing:
             return self._unread_choice(declared, chosen)
         if isinstance(declared, Quantity):
             return self._unread_quantity(declared, chosen)
+        if isinstance(declared, Grid) and (sold := self._sizes(declared)):
+            return Taken(declared, {}, sold, False, origin=self.of_sheet)
         value = declared.example(chosen) if isinstance(declared, Grid) else declared.default_value
         origin = NONE if getattr(declared, "optional", False) else MISSED
         return Taken(declared, {}, value, False, origin=origin)
@@ -95,6 +97,15 @@ class Standing:
         if declared.stands_in:
             return feature.nominal, self.of_sheet, allowed(feature, declared.stage)
         return None, None, ()
+
+    def _sizes(self, declared: Grid) -> Any:
+        """The sizes in which the sheet says that a part is sold, as rows of a grid that asks for them; None
+        where it says none, or more than there are rows."""
+        feature = self.sheet.features.get(declared.feature) if self.sheet and declared.feature else None
+        if feature is None or feature.form.kind != declared.columns[0].form.kind:
+            return None
+        sizes = sorted({feature.nominal, *(feature.nominal + step.offset for step in feature.steps)})
+        return declared.filled_with(sizes) if len(sizes) <= len(declared.rows) else None
 
     def _kept(self, declared: Any, chosen: dict[str, str]) -> Any:
         """What keeps the place of an input that does not count."""

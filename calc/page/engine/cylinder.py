@@ -87,6 +87,7 @@ def view(s: Sizes) -> View:
                 (-r - 0.5 * (out - r), -0.6 * spigot(s)),
             ),
             Place("crankcase.deck_height", "Deck\nheight", (0.3 * bore, crown), (0.3 * bore, length)),
+            Place("crankcase.deck_slope", "Crown's\nslope", (-0.4 * bore, crown)),
             Place("cylinder.compression_ratio", "Ratio", (-0.2 * bore, length)),
             Place("cylinder.alloy", "Material", (-r - 0.5 * (out - r), 0.7 * length)),
             Place("cylinder.running_temperature", "Running\nheat", (r + 0.5 * (out - r), 0.55 * length)),

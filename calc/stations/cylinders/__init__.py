@@ -2,4 +2,4 @@
 
 TITLE = "Cylinders"
 PURPOSE = "Bores, pistons, pins and rings, deck and compression, leak-down."
-CALCULATORS = ("compression",)
+CALCULATORS = ("deck-height", "compression")
