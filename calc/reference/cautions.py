@@ -121,3 +121,8 @@ MAGNETIC = Caution(
     " near it, watch off, cleaned contacts, goggles that keep ultraviolet out, and no solvent that is"
     " still wet.",
 )
+FLYWHEEL = Caution(
+    "flywheel-held",
+    "A flywheel nut takes a long bar: lock the ring gear, not the rods, and keep hands out of the bar's path."
+    " The wheel is heavy and drops off its dowels: stand the engine firmly, lift with two hands.",
+)
