@@ -47,7 +47,11 @@ def case_cut(s: Sizes) -> Solids:
 def view(s: Sizes) -> View:
     a, bore, low = along(s), s("cylinder.bore"), to_cam(s)
     left, right = ends(s)
-    oil = -low - 0.42 * bore
+    oil, housing, thrust = (
+        -low - 0.42 * bore,
+        s("crankcase.main_housing") / 2,
+        s("crankcase.thrust_width") / 2,
+    )
     parts: dict[str, tuple[str, Point, Solids]] = {
         "case": ("Case", (0.2 * a.main, room(s) + 0.04 * bore), case_cut(s)),
         "cam": ("Cam", (a.pins[1], -low), placed(cam(s), (0, -low))),
@@ -58,7 +62,17 @@ def view(s: Sizes) -> View:
         "side",
         "The engine cut upright along crank and cam",
         pulley(s),
-        tuple(Place(of, words, at, part=shapes) for of, (words, at, shapes) in parts.items()),
+        (
+            *(Place(of, words, at, part=shapes) for of, (words, at, shapes) in parts.items()),
+            Place(
+                "crankcase.thrust_width",
+                "Thrust\nbearing",
+                (a.mains[-1] - thrust, housing),
+                (a.mains[-1] + thrust, housing),
+            ),
+            Place("crankcase.thrust_body", "Thrust,\nheld by", (a.mains[-1], 0.8 * room(s))),
+            Place("crank.running_temperature", "Crank,\nrunning", (a.mains[-2], 0)),
+        ),
         (
             axis(s),
             centre((left - 0.04 * bore, -low), (right + 0.04 * bore, -low)),

@@ -10,7 +10,7 @@ TRIALS = ("1", "2", "3")
 SHIMS = tuple("abcdefghijkl")
 STEEL, MAGNESIUM = "forged-steel", "mg-az91"
 BODIES = {id: MATERIALS[id].name for id in (MAGNESIUM, "al-si-t6", STEEL)}
-THICKNESS = dict(hard="0.02 to 3 mm", usual="0.1 to 1 mm")
+HARD, USUAL = "0.02 to 3 mm", "0.1 to 1 mm"
 
 
 class In(Inputs):
@@ -27,10 +27,10 @@ class In(Inputs):
     trial: Rows = grid(
         "Trial shims",
         rows=TRIALS,
-        columns=(column("Thickness", "t", SIZE, **THICKNESS),),
-        least=1,
+        columns=(column("Thickness", "t", SIZE, hard=HARD, usual=USUAL),),
+        least=2,
         tool="a micrometer",
-        hint="Each measured by itself, clean and without a burr; as many as are in.",
+        hint="Two or three, each measured by itself, clean and without a burr.",
         example="0.240; 0.240",
     )
     stock: str = choice(
@@ -42,8 +42,8 @@ class In(Inputs):
     shims: Rows = grid(
         "Shims to choose from",
         rows=SHIMS,
-        columns=(column("Thickness", "s", SIZE, **THICKNESS),),
-        least=1,
+        columns=(column("Thickness", "s", SIZE, hard=HARD, usual=USUAL),),
+        least=3,
         tool="a micrometer",
         hint="Out of the drawer: put the trial shims in again if they may be used.",
         example="0.240; 0.240; 0.262; 0.279; 0.301; 0.318; 0.341; 0.360; 0.382",

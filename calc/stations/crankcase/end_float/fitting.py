@@ -2,10 +2,9 @@
 
 from typing import NamedTuple
 
-from calc.core.result import impossible
 from calc.core.working import Number, constant, step
 from calc.stations.crankcase.end_float.asked import SOLD, In
-from calc.stations.crankcase.end_float.sets import THREE, best_three, one_to_add, picometres
+from calc.stations.crankcase.end_float.sets import best_three, one_to_add, picometres
 from calc.stations.crankcase.end_float.told import COUNT, Out
 from calc.stations.crankcase.end_float.warm import change_of
 from calc.stations.shared.forms import SIZE
@@ -42,12 +41,6 @@ def fitting_of(i: In) -> Fitting:
     shims = [row[0] for row in i.shims if row is not None]
     trial = [row[0] for row in i.trial if row is not None]
     again = i.stock == SOLD
-    if not again and len(shims) < THREE:
-        raise impossible(
-            "shims",
-            f"are only {'one' if len(shims) == 1 else 'two'}, and three are always fitted, each of them once;"
-            " give at least three",
-        )
     room = step("F", "Float with no shim at all", SIZE, sum(trial[1:], trial[0]) + i.float_read)
     in_all = Out.in_all(room - (i.low + i.high) / 2)
     low, high = picometres(room) - picometres(i.high), picometres(room) - picometres(i.low)
