@@ -531,6 +531,7 @@ DECK_CUT = Source(
     "Volumes of a cylinder: ratio = 1 + swept ÷ (chamber + bore's area × deck).",
     "analytic",
     name="volumes",
+)
 TRIED = Source(
     "all-tried",
     "Every set of three is tried and the nearest kept: counting, no approximation.",
