@@ -174,6 +174,18 @@ def view(s: Sizes) -> View:
                 "Main\nshell wall",
                 (-(housing - wall / 2) * 0.5, (housing - wall / 2) * 0.866),
             ),
+            Place("crankcase.main_housing_wall", "Wall round\na main", (-0.5 * housing, -1.2 * housing)),
+            Place("crankcase.main_shell_proud", "Shell,\nproud", (0, -housing + wall / 2)),
+            Place(
+                "crankcase.shell_alloy",
+                "Shells,\nbacking",
+                ((housing - wall / 2) * 0.819, (housing - wall / 2) * 0.574),
+            ),
+            Place(
+                "crankcase.shell_running_temperature",
+                "Shells,\nrunning",
+                ((housing - wall / 2) * 0.985, (housing - wall / 2) * 0.174),
+            ),
             Place("crankcase.main_clearance", "Main\nclearance", (journal * 0.5, journal * 0.866)),
             Place(
                 "crankcase.seat_height",

@@ -41,6 +41,7 @@ def view(s: Sizes) -> View:
         (
             Place("crank.fillet", "Fillet", _in_the_corner(half, r, fillet)),
             Place("crank.journal_round", "Out of\nround", (-0.55 * half, r)),
+            Place("crank.journal_roughness", "Rough-\nness, Rz", (-0.3 * half, -r)),
             Place("crank.journal_taper", "Taper", (0.72 * half, r)),
             Place("crank.hardness", "Hardness,\nRockwell C", (0.5 * half, -r)),
             Place("crank.hard_depth", "Hardened\nlayer", (0.85 * half, -r + deep / 2)),
