@@ -24,9 +24,7 @@ def mean_hoop(pressure: Value, housing: Value, wall: Value) -> Value:
     return -pressure * housing / (2 * wall)
 
 
-def housing_opens(
-    pressure: Value, housing: Value, outside: Value, modulus: Value, poisson: Value
-) -> Value:
+def housing_opens(pressure: Value, housing: Value, outside: Value, modulus: Value, poisson: Value) -> Value:
     """By how much the shells' grip opens the housing's bore, m."""
     return fit.outer_joint_change(pressure, housing, outside, modulus, poisson)
 
@@ -49,6 +47,6 @@ def fitted_bore(
     shell_strain: Value = 0.0,
 ) -> Value:
     """Bore of the fitted shells, m: the housing, grown and opened, less twice the wall, grown and thickened.
-    Where the shells have come loose both `opened` and `thickened` are 0, and this is the bore that the journal
-    finds with the shells pushed against the housing."""
+    Where the shells have come loose both `opened` and `thickened` are 0, and this is the bore that the
+    journal finds with the shells pushed against the housing."""
     return housing * (1 + housing_strain) + opened - 2 * wall * (1 + shell_strain) - thickened

@@ -447,6 +447,19 @@ SINE_OF_HEIGHT = Source(
     "analytic",
     name="geometry",
 )
+SHELL_CRUSH = Source(
+    "shell-crush",
+    "Two half-shells that each stand a proud of one joint are 2a too long round their outside: an"
+    " interference of 2a/π on the diameter.",
+    "analytic",
+    name="crush",
+)
+CLEARANCE_SUM = Source(
+    "clearance-sum",
+    "Clearance = housing − twice the wall − journal; hot, each part grown by its own heat.",
+    "analytic",
+    name="sum of sizes",
+)
 SPLIT_BORE = Source(
     "split-bore",
     "Plane geometry of a parted bore: two arcs of the old radius whose centres lie a and b off the new joint;"

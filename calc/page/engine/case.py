@@ -177,8 +177,8 @@ def view(s: Sizes) -> View:
             Place("crankcase.main_housing_wall", "Wall round\na main", (-0.5 * housing, -1.2 * housing)),
             Place("crankcase.main_shell_proud", "Shell,\nproud", (0, -housing + wall / 2)),
             Place(
-                "crankcase.shell_alloy",
-                "Shells,\nbacking",
+                "crankcase.main_shell_alloy",
+                "Shells,\nmaterial",
                 ((housing - wall / 2) * 0.819, (housing - wall / 2) * 0.574),
             ),
             Place(

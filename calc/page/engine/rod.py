@@ -223,6 +223,7 @@ def _big_end_places(s: Sizes, low: float) -> tuple[Place, ...]:
         Place("rod.shell_wall", "Shell\nwall", _on(bore - wall / 2, 100)),
         Place("rod.big_end_wall", "Wall round\nbig end", (0.2 * r, -1.12 * bore)),
         Place("rod.shell_proud", "Shell,\nproud", (bore - wall / 2, 0)),
+        Place("rod.shell_alloy", "Shells,\nbacking", _on(bore - wall / 2, -70)),
         Place("rod.alloy", "Rod,\nmaterial", (0.2 * r, 1.3 * r)),
         Place("rod.big_end_running_temperature", "Big end,\nrunning", (-0.55 * r, 1.05 * bore)),
         Place("rod.bearing_clearance", "Bearing\nclearance", _on(journal, 60)),
