@@ -147,6 +147,36 @@ def through_a_main(s: Sizes) -> Solids:
     )
 
 
+def _bearing_places(housing: float, wall: float, journal: float) -> tuple[Place, ...]:
+    """Housing, shells and clearance of the main bearing; radii, and the shell's wall."""
+    return (
+        Place(
+            "crankcase.main_housing",
+            "Main\nhousing",
+            (-housing * 0.94, housing * 0.342),
+            (housing * 0.94, -housing * 0.342),
+        ),
+        Place(
+            "crankcase.main_shell_wall",
+            "Main\nshell wall",
+            (-(housing - wall / 2) * 0.5, (housing - wall / 2) * 0.866),
+        ),
+        Place("crankcase.main_housing_wall", "Wall round\na main", (-0.5 * housing, -1.2 * housing)),
+        Place("crankcase.main_shell_proud", "Shell,\nproud", (0, -housing + wall / 2)),
+        Place(
+            "crankcase.main_shell_alloy",
+            "Shells,\nmaterial",
+            ((housing - wall / 2) * 0.819, (housing - wall / 2) * 0.574),
+        ),
+        Place(
+            "crankcase.shell_running_temperature",
+            "Shells,\nrunning",
+            ((housing - wall / 2) * 0.985, (housing - wall / 2) * 0.174),
+        ),
+        Place("crankcase.main_clearance", "Main\nclearance", (journal * 0.5, journal * 0.866)),
+    )
+
+
 def view(s: Sizes) -> View:
     """Cut through a main bearing."""
     bore, seat, low = s("cylinder.bore"), s("crankcase.seat_height"), to_cam(s)
@@ -163,30 +193,7 @@ def view(s: Sizes) -> View:
         "Crankcase, cut through a main bearing",
         through_a_main(s),
         (
-            Place(
-                "crankcase.main_housing",
-                "Main\nhousing",
-                (-housing * 0.94, housing * 0.342),
-                (housing * 0.94, -housing * 0.342),
-            ),
-            Place(
-                "crankcase.main_shell_wall",
-                "Main\nshell wall",
-                (-(housing - wall / 2) * 0.5, (housing - wall / 2) * 0.866),
-            ),
-            Place("crankcase.main_housing_wall", "Wall round\na main", (-0.5 * housing, -1.2 * housing)),
-            Place("crankcase.main_shell_proud", "Shell,\nproud", (0, -housing + wall / 2)),
-            Place(
-                "crankcase.main_shell_alloy",
-                "Shells,\nmaterial",
-                ((housing - wall / 2) * 0.819, (housing - wall / 2) * 0.574),
-            ),
-            Place(
-                "crankcase.shell_running_temperature",
-                "Shells,\nrunning",
-                ((housing - wall / 2) * 0.985, (housing - wall / 2) * 0.174),
-            ),
-            Place("crankcase.main_clearance", "Main\nclearance", (journal * 0.5, journal * 0.866)),
+            *_bearing_places(housing, wall, journal),
             Place(
                 "crankcase.seat_height",
                 "Crank to\nseat",
