@@ -323,6 +323,46 @@ MACH_INDEX = Source(
     "handbook",
     name="Taylor",
 )
+NEAREST = Source(
+    "valve-nearest",
+    "Way left along the valve = way at top dead centre + piston's way down by slider-crank ÷ cosine of the"
+    " lean − lift; least over the crank's angle by search.",
+    "analytic",
+    name="slider-crank and lobe",
+)
+LOBE_LAWS = Source(
+    "lobe-laws",
+    "Lift of a lobe by cycloid and polynomials 3-4-5 and 4-5-6-7 (Norton, Cam Design and Manufacturing"
+    " Handbook).",
+    "handbook",
+    name="lobe's law",
+)
+PARABOLA = Source(
+    "parabola",
+    "Lowest point of the parabola through three readings (Newton's divided differences).",
+    "analytic",
+    name="parabola",
+)
+ROCKER = Source(
+    "rocker",
+    "Plane geometry of a rocker's two arms and a pushrod of fixed length, the loop closed exactly.",
+    "analytic",
+    name="linkage",
+)
+CHAIN_ALONG_PUSHROD = Source(
+    "chain-along-pushrod",
+    "Lengths along the pushrod added with their signs; what the stem's tip rises turns the rocker, and comes"
+    " back by its ratio.",
+    "analytic",
+    name="chain of lengths",
+)
+LEAVES_LOBE = Source(
+    "leaves-lobe",
+    "The follower stays on its lobe while the spring's force is at least mass × deceleration, both taken at"
+    " the valve (Norton, Cam Design and Manufacturing Handbook).",
+    "handbook",
+    name="force balance",
+)
 SOUND = Source(
     "sound", "Speed of sound in an ideal gas, √(κ·R·T), air with κ = 1.4.", "analytic", name="speed of sound"
 )

@@ -135,6 +135,7 @@ def _places(s: Sizes) -> tuple[Place, ...]:
         ),
         Place("piston.top_land_height", "Its height", (0.9 * r, grooves(s)[0][1]), (0.9 * r, crown)),
         Place("piston.top_land_clearance", "Less than\nthe bore", (r, 0.7 * crown + 0.3 * grooves(s)[0][1])),
+        Place("piston.pocket_depth", "Valve\npocket", (-0.55 * r, crown)),
         Place("piston.mass", "Mass", (-0.3 * r, crown - 0.05 * bore)),
         Place("rings", "Rings", (r, grooves(s)[0][0])),
     )
