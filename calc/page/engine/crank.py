@@ -160,7 +160,6 @@ def view(s: Sizes) -> View:
             Place("crank.end_float", "End float", (m[-1] + a.main, journal)),
             Place("crank.end_float_shim", "End-float\nshim", (a.flange, -0.9 * journal)),
             Place("crank.alloy", "Crank,\nmaterial", (a.nose + 0.3 * (m[0] - a.nose), 0)),
-            Place("crank.running_temperature", "Journals,\nrunning", (m[0], 0)),
             Place("crank.bow", "Bow", (m[-2] + 0.6 * a.main, -journal)),
         ),
         (axis(s),),
