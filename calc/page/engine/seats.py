@@ -24,7 +24,7 @@ def face(s: Sizes) -> Solids:
     seat = max(1.13 * hole, hole + 0.04 * bore)
     shapes: list = [Area(rounded(-wide, -high, wide, high, 0.1 * bore), "")]
     for x in (-apart, apart):
-        shapes += [Circle((x, 0), seat, style="thin"), Circle((x, 0), hole, "c"), *studs(s, x)]
+        shapes += [Circle((x, 0), seat, style="thin"), Circle((x, 0), hole), *studs(s, x)]
     return tuple(shapes)
 
 
