@@ -159,3 +159,27 @@ def test_the_drawing_is_to_scale():
     (drawing,) = offset_grind(**OLD).figures
     old, new = (s for s in drawing.shapes if getattr(s, "radius", 0) in (0.0275, 0.025) and s.centre[1] > 0)
     assert not drawing.exaggerated and math.dist(old.centre, new.centre) == pytest.approx(2.4 * MM)
+
+
+def test_a_crank_of_another_stroke_is_no_fault():
+    """What is ground already is as it is: its throw and its deck are not held to the sheet's limits."""
+    read = dict(pin="51.99", along="51.97", new_pin="50", stroke="71", room="3", throw="35.0", deck="0.7")
+    found = evaluate(offset_grind, read, standing=Standing(engine("TS-16")))
+    assert found.verdict.state == "pass", found.verdict.headline.plain()
+    assert found["gain"] == pytest.approx(0.5 * MM)
+
+
+@pytest.mark.parametrize("throw", ["low", "high"])
+@pytest.mark.parametrize("deck", ["low", "high"])
+@pytest.mark.parametrize("pin", ["low", "high"])
+def test_both_ends_of_the_sheet_are_in_order(throw, deck, pin):
+    sheet = engine("TS-16")
+    ends = {
+        "throw": ("crank.throw", throw),
+        "deck": ("crankcase.deck_height", deck),
+        "pin": ("crank.rod_journal", pin),
+    }
+    entries = {name: f"{getattr(sheet.feature(id), end)!r} m" for name, (id, end) in ends.items()}
+    read = dict(new_pin="50 mm", stroke="70.4 mm", room="2.5 mm", along=entries["pin"])
+    found = evaluate(offset_grind, read | entries, standing=Standing(sheet))
+    assert found.verdict.state == "pass", found.verdict.headline.plain()

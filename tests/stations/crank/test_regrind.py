@@ -68,6 +68,10 @@ def test_the_first_undersize_is_the_first_in_fractions():
     assert (clean, first) == (Fraction("54.883"), Fraction("0.25"))
 
 
+MAINS_READ = (
+    "54.962; 54.972; 54.964; 54.974 | 54.953; 54.970; 54.958; 54.972 | 54.966; 54.974; 54.969; 54.975"
+)
+PINS_READ = " | ".join(["51.951; 51.972; 51.955; 51.974"] * 4)
 ROUND = "54.992; 54.992; 54.992; 54.992"
 VERDICTS = {
     "example": ("pass", "Mains 0.25 mm under, rod journals 0.25 mm", {}),
@@ -261,3 +265,43 @@ def test_limits_and_undersizes_come_from_the_reader_s_own_sheet():
 def test_the_drawing_shows_the_worn_side():
     (drawing,) = regrind().figures
     assert "times as thick" in drawing.exaggerated.plain() and "Main 2" in drawing.title
+
+
+def test_a_fillet_that_was_too_small_may_be_ground_right():
+    """2.25 mm is under the sheet's least; with 0.11 mm off a side it may rise to 2.36, and 2.3 is allowed."""
+    worn = dict(mains=MAINS_READ, pins=PINS_READ, bow="0.02 mm", fillet="2.25 mm", wheel="2.3 mm")
+    assert evaluate(regrind, worn, standing=Standing(engine("TS-16"))).verdict.state == "pass"
+
+
+def test_what_is_left_unread_is_asked_for():
+    standing = Standing(engine("TS-16"))
+    for missing, words in (("pins", "rod journals"), ("mains", "main journals"), ("bow", "bow")):
+        read = dict(mains=MAINS_READ, pins=PINS_READ, bow="0.02 mm")
+        del read[missing]
+        verdict = evaluate(regrind, read, standing=standing).verdict
+        assert verdict.state == "awaited" and words in verdict.headline.plain().lower(), (
+            verdict.headline.plain()
+        )
+
+
+@pytest.mark.parametrize("r, h", [(2.5, 0.11), (2.3, 0.25), (3.0, 0.5)])
+def test_the_largest_fillet_takes_no_metal_that_is_not_there(r, h):
+    """Cheek along x = 0, the new journal along y = 0, the old one h above it: points of a new fillet of R against the old void."""
+
+    def misses(R):
+        t = np.linspace(np.pi, 1.5 * np.pi, 20001)
+        x, y = R + R * np.cos(t), R + R * np.sin(t)
+        beyond_corner = (x >= r) & (y > h) | (y >= h + r) & (x > 0)
+        in_corner = (x < r) & (y < h + r) & (np.hypot(x - r, y - h - r) < r)
+        return bool(((beyond_corner | in_corner) & (np.minimum(x, y) > 1e-9)).any())
+
+    assert not misses(r + h - 1e-6) and misses(r + h + 1e-3)
+
+
+def test_the_fillet_that_is_advised_cleans_up():
+    told = regrind(fillet="2.3 mm").verdict.do.plain()
+    most = told.split("comes off, ")[1].split(" at most")[0]
+    assert regrind(fillet="2.3 mm", wheel=most).verdict.state == "pass"
+    assert (
+        regrind(fillet="2.3 mm", wheel=f"{float(most.split()[0]) + 0.01:.2f} mm").verdict.state == "attention"
+    )

@@ -52,6 +52,7 @@ class In(Inputs):
         hard="10 to 100 mm",
         usual="25 to 50 mm",
         feature="crank.throw",
+        stage="",
         fold=True,
     )
     clean_up: Number = given(
@@ -107,6 +108,7 @@ class In(Inputs):
         hard="-10 to 30 mm",
         usual="0 to 5 mm",
         feature="crankcase.deck_height",
+        stage="",
         fold=True,
         hint=(
             "From the cylinder's face down to the crown at top dead centre; less than nothing where it"

@@ -130,6 +130,7 @@ class In(Inputs):
         hard="0.2 to 10 mm",
         usual="1 to 5 mm",
         feature="crank.fillet",
+        stage="",
         hint="Of the journal with the smallest.",
     )
     wheel: Number | None = given(
