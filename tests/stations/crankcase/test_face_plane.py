@@ -87,21 +87,17 @@ CORNERS = "0; 0; 0 | 0; 300; 0 | {h}; 300; 200 | 0; 0; 200"
 VERDICTS = {
     "flat": ("pass", "Flat within 0.005 mm, tilted by 0.011 mm", {}),
     "tilted": ("fail", "Seat tilted: 0.060 mm, 0.050 mm allowed", face((0.06, 0.03, 0.0, 0.03))),
-    "a little tilted": (
-        "attention",
-        "Seat tilted: 0.030 mm, over a good 0.025 mm",
-        face(FACES["four, tilted"]),
-    ),
+    "a little tilted": ("attention", "Seat tilted: 0.030 mm, 0.025 mm is good", face(FACES["four, tilted"])),
     "twisted": ("fail", "Seat out of flat: 0.045 mm, 0.040 mm allowed", face((0.045, 0.0, 0.045, 0.0))),
     "on both limits": ("pass", "Flat within 0.020 mm, tilted by 0.000 mm", face(FACES["four, twisted"])),
     "one corner of a parting face": (
         "attention",
-        "Parting face out of flat: 0.050 mm, over a good 0.030 mm",
+        "Joint out of flat: 0.050 mm, 0.030 mm is good",
         PARTING | dict(readings=CORNERS.format(h=0.1)),
     ),
     "the same, more": (
         "fail",
-        "Parting face out of flat: 0.100 mm, 0.060 mm allowed",
+        "Joint out of flat: 0.100 mm, 0.060 mm allowed",
         PARTING | dict(readings=CORNERS.format(h=0.2)),
     ),
     "a good parting face": ("pass", "Flat within 0.010 mm", PARTING | dict(readings=CORNERS.format(h=0.02))),

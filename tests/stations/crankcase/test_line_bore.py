@@ -120,6 +120,11 @@ VERDICTS = {
         GOOD | dict(line="0; 0; 0 | 123; 0.058; 0 | 246; 0; 0", backlash=""),
     ),
     "in part": ("attention", "Cleans up in part of 0.50 mm oversize", saddles(65.480, 65.480, 0.012)),
+    "in part of the size they have": (
+        "attention",
+        "Cleans up in part of its limits",
+        saddles(64.995, 65.005, 0.005),
+    ),
     "the last": ("attention", "Last oversize: 1.00 mm", saddles(65.540, 65.540)),
     "no size": (
         "fail",
@@ -150,7 +155,7 @@ VERDICTS = {
     ),
     "faces cut, finished at the size they have": (
         "pass",
-        "Bore to 0.00 mm oversize, 65.010 mm",
+        "Finish to 65.010 mm: the same shells",
         saddles(65.000, 65.030, cut_right="0.02 mm", cut_left="0.02 mm"),
     ),
 }

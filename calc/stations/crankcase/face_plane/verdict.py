@@ -16,7 +16,7 @@ def _held(i: In, face: Face) -> list[Held]:
     if i.face != SEAT:
         return [
             (
-                "Parting face out of flat",
+                "Joint out of flat",
                 "the parting face's flatness",
                 face.flatness,
                 i.parting_good,
@@ -37,7 +37,7 @@ def verdict_on(i: In, face: Face) -> Judged:
         if past(number, good):
             return (
                 "attention",
-                say(words + ": {x}, over a good {good}", x=number, good=good),
+                say(words + ": {x}, {good} is good", x=number, good=good),
                 say(
                     "Take burrs off with a flat stone, wash, and read it again. If it stays: {cut}",
                     cut=_cut(i, face),

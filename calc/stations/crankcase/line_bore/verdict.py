@@ -62,7 +62,9 @@ def _in_part(size: Size) -> Judged | None:
         return None
     return (
         "attention",
-        say("Cleans up in part of {o} oversize", o=size.oversize),
+        say("Cleans up in part of {o} oversize", o=size.oversize)
+        if past(size.oversize, size.now)
+        else say("Cleans up in part of its limits"),
         say(
             "Bore to between {low} and {high}, in the upper part of the limits: nothing is left for a"
             " second try. {after}",
@@ -146,9 +148,12 @@ def _serves(saddles: Saddles, size: Size) -> Judged:
             say("In line and in size: {e} off", e=saddles.farthest),
             "Leave the saddles alone. Write them down with the torque at which they were read.",
         )
+    same = not past(size.oversize, size.now)
     return (
         "pass",
-        say("Bore to {o} oversize, {d}", o=size.oversize, d=size.aim),
+        say("Finish to {d}: the same shells", d=size.aim)
+        if same
+        else say("Bore to {o} oversize, {d}", o=size.oversize, d=size.aim),
         say("{plan} {after}", plan=_plan(size), after=AFTER),
     )
 
