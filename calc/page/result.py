@@ -82,6 +82,8 @@ def _stands(t, result, system) -> str:
         )
     if t.span:
         return f"{declared.form.bare(t.span[0], system)} to {declared.form.bare(t.span[1], system)}"
+    if isinstance(t.value, tuple):  # rows of the sheet stand in the cells
+        return ""
     return declared.form.bare(float(t.value), system)
 
 
