@@ -163,3 +163,32 @@ def hole_area(
 def hole_diameter(area: Value) -> Value:
     """Diameter of the round hole of that area, m."""
     return sqrt(4 * area / PI)
+
+
+# two holes in series
+
+
+def behind_an_orifice(up: Value, middle: Value, down: Value, kappa: Value = AIR_KAPPA) -> Value:
+    """Area of the hole that lets out of a volume as much as an orifice lets in, over that of the orifice.
+
+    `up` before the orifice, `middle` in the volume, `down` outside, steady, absolute, up ≥ middle > down.
+    Both holes have the same discharge coefficient, and the gas comes to rest in between, as warm as it was:
+    neither then counts.
+    """
+    return up * flow_function(middle / up, kappa) / (middle * flow_function(down / middle, kappa))
+
+
+def middle_pressure(up: float, down: float, share: float, kappa: float = AIR_KAPPA) -> float:
+    """The pressure that stands in such a volume, Pa, for a hole of `share` of the orifice's area; plain.
+
+    Halving: what goes in falls as the pressure rises, what goes out grows.
+    """
+    low, high = down, up
+    for _ in range(200):
+        middle = (low + high) / 2
+        if middle in (low, high):
+            break
+        lets_in = up * flow_function(middle / up, kappa)
+        lets_out = share * middle * flow_function(down / middle, kappa)
+        low, high = (middle, high) if lets_in > lets_out else (low, middle)
+    return (low + high) / 2

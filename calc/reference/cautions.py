@@ -93,6 +93,12 @@ SHEET = Caution(
     "Sheet that catches on a drill spins and cuts to the bone. Clamp it to wood, goggles on, no gloves near"
     " the drill, and take off the burr before you handle it.",
 )
+CRANK_HELD = Caution(
+    "crank-held",
+    "Air in a cylinder throws the crank round as soon as the piston is off top dead centre. Ignition off,"
+    " gear out, the flywheel locked or held by a second person with a bar; keep clear of bar, fan and belt."
+    " Let the air in slowly, and out again before anything is let go.",
+)
 HOT_OIL = Caution(
     "hot-oil",
     "Oil under pressure or at running heat burns and goes through skin. Goggles on, hands away from the jet;"

@@ -118,6 +118,13 @@ COMPRESSION = Source(
     "handbook",
     name="definition",
 )
+CRANK_ARM = Source(
+    "crank-arm",
+    "Crank and rod: a force F along the cylinder turns the crank with F·r·(sin θ + cos θ·tan β), sin β ="
+    " r/l·sin θ.",
+    "analytic",
+    name="crank and rod",
+)
 LIQUIDS = Source(
     "liquids",
     "Growth of liquids from 20 to 30 °C: water 0.00026, paraffin about 0.00095, spirit 0.00109 of their"

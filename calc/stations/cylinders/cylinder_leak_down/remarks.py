@@ -1,0 +1,35 @@
+"""What is to be known beside the leak."""
+
+from calc.core.result import Remark, note, warning
+from calc.formulas import leak as gas
+from calc.stations.cylinders.cylinder_leak_down.asked import In
+from calc.stations.cylinders.cylinder_leak_down.leak import Leak
+
+
+def remarks_on(i: In, found: Leak) -> tuple[Remark | None, ...]:
+    own = float(i.supply) != float(i.sheet_supply) or float(i.orifice) != float(i.sheet_orifice)
+    choked = float(found.choking) <= gas.critical_ratio()
+    return (
+        warning(
+            "The air pushes on this piston with {f}. Ten degrees off the top it turns the crank with {m}, and"
+            " with more the farther it goes.",
+            f=found.force,
+            m=found.torque,
+        ),
+        note(
+            "Your tester left {p} of {s}. The limits are for {d} and {t}: with that tester the same leak"
+            " leaves {q}.",
+            p=i.left,
+            s=i.supply,
+            d=i.sheet_orifice,
+            t=i.sheet_supply,
+            q=found.standard,
+        )
+        if own
+        else None,
+        note(
+            "The hole is a measure only: rings leak at their gaps and valves along a line, longer and"
+            " narrower. The flow through it is "
+            + ("choked." if choked else "not choked: it depends on the pressure outside too.")
+        ),
+    )
