@@ -28,9 +28,11 @@ NEXT = {
     " once through the rocker, turn the engine over, test again. If it stays, the head comes off: guide, then"
     " seat.",
     EXHAUST: "See that the valve has its lash. Tap the stem once through the rocker, turn the engine over,"
-    " test again: carbon on a seat does this. If it stays, the head comes off, before the valve burns through.",
+    " test again: carbon on a seat does this. If it stays, the head comes off, before the valve burns"
+    " through.",
     FILLER: "Turn the engine over ten times and test again: ring gaps may stand in line. If it stays, measure"
-    " bore, grooves and gaps. A squirt of oil proves little here: in a lying cylinder it runs to the lower side.",
+    " bore, grooves and gaps. A squirt of oil proves little here: in a lying cylinder it runs to the lower"
+    " side.",
     NEIGHBOUR: "Air goes from one cylinder to the other: the head is cracked between them, or does not sit."
     " Take it off and have it tested.",
     JOINT: "Tighten the head's nuts in their order, cold, to the sheet's torque, and test again. If it stays,"
