@@ -2,4 +2,4 @@
 
 TITLE = "Crankcase"
 PURPOSE = "Saddles in line, end float, faces, larger cylinders, studs, closing."
-CALCULATORS = ("face-plane", "line-bore", "deck-cut", "spigot-bore", "end-float")
+CALCULATORS = ("face-plane", "line-bore", "deck-cut", "spigot-bore", "end-float", "pair-clearance")
