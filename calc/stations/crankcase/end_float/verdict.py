@@ -40,8 +40,7 @@ def _fit(i: In, found: Fitting) -> Judged:
         say("Fit {three}", three=named(found)),
         say(
             "They leave {f}, of {low} to {high} allowed. All three go in, flat and oiled; then the flywheel"
-            " at"
-            " its full torque, and read the float again before its seal goes in.",
+            " at its full torque, and read the float again before its seal goes in.",
             f=found.float_then,
             low=i.low,
             high=i.high,
@@ -67,10 +66,8 @@ def _read_again(i: In, found: Fitting) -> Judged | None:
         say("Too little float: {f}" if little else "Too much float: {f}", f=found.left),
         say(
             "{low} to {high} is allowed. The three were to leave {then}: look for a burr, dirt, a shim left"
-            " out"
-            " or one too many, and a flywheel nut that is not at its full torque. Then enter the three as"
-            " trial"
-            " shims with this float.",
+            " out or one too many, and a flywheel nut that is not at its full torque. Then enter the three"
+            " as trial shims with this float.",
             low=i.low,
             high=i.high,
             then=found.float_then,
@@ -86,9 +83,9 @@ def _no_set(i: In, found: Fitting) -> Judged | None:
             "fail",
             say("Too much float: {f} with the thickest three", f=found.least),
             say(
-                "Measure float and trial shims again. If it stays, thrust bearing, saddle or crank have worn,"
-                " or were cut: look at all three faces. A worn saddle is cut square and gets a bearing with a"
-                " thicker flange. {other}",
+                "Measure float and trial shims again. If it stays, thrust bearing, saddle or crank have"
+                " worn, or were cut: look at all three faces. A worn saddle is cut square and gets a"
+                " bearing with a thicker flange. {other}",
                 other=_another(found),
             ),
         )
@@ -98,9 +95,8 @@ def _no_set(i: In, found: Fitting) -> Judged | None:
             say("Too little float: {f} with the thinnest three", f=found.most),
             say(
                 "Look first for dirt, a burr, a bearing off its dowel, a flywheel that does not sit, and"
-                " that the"
-                " bearing's flange is of the width that this saddle wants. {cut} must come off the thrust"
-                " face, or the shims must be thinner in all: never fewer than three.",
+                " that the bearing's flange is of the width that this saddle wants. {cut} must come off the"
+                " thrust face, or the shims must be thinner in all: never fewer than three.",
                 cut=at_least(float(i.low - found.most), SIZE),
             ),
         )
@@ -135,8 +131,7 @@ def _warm(i: In, found: Fitting) -> Judged | None:
             say(
                 "{what} leave {cold} cold, and heat takes {by}. Is what holds the thrust faces apart really"
                 " what was told, and so warm? If it is, this engine wants more float than its sheet allows:"
-                " ask"
-                " its maker.",
+                " ask its maker.",
                 what=what,
                 cold=found.left,
                 by=size(found.change),
@@ -146,8 +141,8 @@ def _warm(i: In, found: Fitting) -> Judged | None:
         "attention",
         say("Little float warm: {f}", f=found.warm),
         say(
-            "{what} leave {cold} cold, and {least} are wanted warm. Choose three that leave more, within the"
-            " sheet's {high}.",
+            "{what} leave {cold} cold, and {least} are wanted warm. Choose three that leave more, within"
+            " the sheet's {high}.",
             what=what,
             cold=found.left,
             least=i.least_warm,

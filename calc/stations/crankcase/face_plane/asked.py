@@ -15,9 +15,7 @@ class In(Inputs):
         "Face", {SEAT: "a cylinder's seat", PARTING: "the parting face of a half"}, default=SEAT
     )
     layout: str = choice(
-        "Places lie",
-        {ROUND: "evenly round a circle, the first on top", ANYWHERE: "where their x and y say"},
-        default=ROUND,
+        "Places lie", {ROUND: "evenly round a circle", ANYWHERE: "where their x and y say"}, default=ROUND
     )
     across: Number = measured(
         "Width of the circle of places",
@@ -47,8 +45,8 @@ class In(Inputs):
         least=4,
         tool="a depth or dial gauge from a straight datum",
         hint=(
-            "With the clock as you look at the face. A seat from a bar in the saddles or a plate square to"
-            " it; x and y only where the places lie anywhere."
+            "With the clock as you look at the face, the first on top. A seat from a bar in the saddles or"
+            " a plate square to it; x and y only where the places lie anywhere."
         ),
         example="0.010 | 0.014 | 0.018 | 0.016 | 0.020 | 0.012 | 0.008 | 0.006",
     )
