@@ -73,7 +73,7 @@ self.onmessage = ({ data }) => serve(data);
 self.postMessage({ state: "ready" });
 """
 
-# Types into the first calculator as soon as it can be typed into, and notes when the first answer was painted.
+# Types into the first calculator as soon as it can be typed into, and notes when its answer was painted.
 TYPE_AND_WATCH = """
 (() => {
   const painted = (then) => requestAnimationFrame(() => {

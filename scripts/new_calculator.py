@@ -240,7 +240,7 @@ def main(arguments: list[str] | None = None) -> int:
     parser.add_argument("--page", type=Path, help="where its block goes; else the station's first page")
     asked = parser.parse_args(arguments)
     try:
-        for path in lay(asked.station, asked.id, asked.title, asked.page):
+        for path in lay(asked.station, asked.id, asked.title, asked.page and asked.page.resolve()):
             print(path.relative_to(ROOT))
     except ValueError as error:
         print(error, file=sys.stderr)

@@ -597,4 +597,24 @@ TRIED = Source(
     "Every set of three is tried and the nearest kept: counting, no approximation.",
     "analytic",
     name="all tried",
+TURNING = Source("turning", "Speed at the skin of what turns: v = π·d·n.", "analytic", name="definition")
+WHEEL_MARK = Source(
+    "en-12413",
+    "EN 12413 and ISO 525: bonded wheels bear a mark of their highest speed, in m/s at the rim and in turns a"
+    " minute for their size as new; ISO 16089: guards and speeds of grinding machines.",
+    "standard",
+    name="EN 12413",
+)
+FEED_MARKS = Source(
+    "feed-marks",
+    "Plane geometry of a round-nosed edge fed along: its arc and its end edge, copied once a turn; for small"
+    " feeds Rt = f²/(8·r), as handbooks of machining have it.",
+    "analytic",
+    name="geometry",
+)
+CANTILEVER = Source(
+    "cantilever",
+    "Beam held at one end: bends by F·L³/(3·E·I) at the other, as strength-of-materials handbooks have it.",
+    "handbook",
+    name="cantilever",
 )

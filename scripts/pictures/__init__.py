@@ -17,6 +17,7 @@ from scripts.pictures import (
     chambers,
     crank,
     crankcase,
+    cutting,
     guides,
     lifters,
     measuring,
@@ -30,6 +31,9 @@ from scripts.pictures import (
 from scripts.pictures.sheet import Sheet
 
 PICTURES: dict[str, Callable[[Sheet], Drawing]] = {
+    "wheel-rung": cutting.wheel_rung,
+    "wheel-flanges": cutting.wheel_flanges,
+    "bar-held": cutting.bar_held,
     "bore-gauge-rocked": measuring.bore_gauge_rocked,
     "bore-places": measuring.bore_places,
     "pocket-places": measuring.pocket_places,
