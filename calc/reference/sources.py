@@ -597,6 +597,7 @@ TRIED = Source(
     "Every set of three is tried and the nearest kept: counting, no approximation.",
     "analytic",
     name="all tried",
+)
 TURNING = Source("turning", "Speed at the skin of what turns: v = π·d·n.", "analytic", name="definition")
 WHEEL_MARK = Source(
     "en-12413",

@@ -15,7 +15,18 @@ if TYPE_CHECKING:  # a page without a job needs nothing of jobs
     from calc.stations.shared.checks import Check
     from calc.stations.shared.orders.order import Order
 
-STATIONS = ("measuring", "heads", "cylinders", "rods", "crank", "crankcase", "cam", "lifters", "threads", "cutting")
+STATIONS = (
+    "measuring",
+    "heads",
+    "cylinders",
+    "rods",
+    "crank",
+    "crankcase",
+    "cam",
+    "lifters",
+    "threads",
+    "cutting",
+)
 
 # in the order in which an engine is closed
 CHECKS = (

@@ -60,7 +60,7 @@ def wheel_flanges(sheet: Sheet) -> Drawing:
         return (
             rect(-14, 8, 14, 80, "c"),
             rect(-14, -80, 14, -8, "c"),
-            papers,
+            *papers,
             rect(-26 - gap, 8, -14 - gap, left, "a"),
             rect(-26 - gap, -left, -14 - gap, -8, "a"),
             rect(14 + gap, 8, 26 + gap, other, "b"),
