@@ -51,12 +51,12 @@ def deck_height(view: View) -> Check | None:
         return None
     title, why = "Deck height", "It sets the compression, and keeps piston and head apart."
     do = (
-        "Each cylinder with its shims held down, piston at the top: crown below the cylinder's face. Both of"
-        " a pair alike."
+        "Each cylinder with its shims held down, piston at the top: crown below the cylinder's face, the mean"
+        " of both ends of the pin. Both under one head alike."
     )
     home = (
-        "The depth rod of a calliper over a straight edge across the cylinder; or feeler gauges under the"
-        " straight edge."
+        "The depth rod of a calliper over a straight edge laid across the cylinder along the pin, near both"
+        " walls; or feeler gauges under the straight edge."
     )
     features, row = tuple(id for id, _ in CHAIN), view.worst(deck.id)
     place = row.place if row else ""

@@ -1,5 +1,13 @@
 """Shims under the cylinders follow from the deck height."""
 
+import re
+
+import pytest
+
+from calc.declare.calculator import evaluate
+from calc.declare.standing import Standing
+from calc.reference.engine import engine
+from calc.stations.index import find
 from tests.stations.jobs import needed, said
 
 DECK = {
@@ -32,8 +40,10 @@ def test_shims_under_the_cylinders_follow_from_the_deck_height():
     assert thick.size.plain() == "1.00 mm"
     (too_high,) = needed(*deck(crankcase__seat_height="102.00 mm"))  # 1.50
     assert said(too_high)[1:] == ("none helps", ("1",), "fail")
-    (too_low,) = needed(*deck(crankcase__seat_height="100.00 mm"))  # −0.50: 1.70 is missing
-    assert said(too_low)[1:] == ("1.70 mm, which is not made", ("1",), "fail")
+    (two,) = needed(*deck(crankcase__seat_height="100.00 mm"))  # −0.50: 1.70 is missing, and 1.75 are two
+    assert said(two)[1:] == ("0.75 mm + 1.00 mm", ("1",), "pass")
+    (too_low,) = needed(*deck(crankcase__seat_height="99.00 mm"))  # −1.50: 2.70 is missing
+    assert said(too_low)[1:] == ("2.70 mm, which is not made", ("1",), "fail")
     assert needed(*deck()[:-1]) == [], "not every size of the chain is read"
 
 
@@ -59,3 +69,37 @@ def test_on_a_limit_exactly_a_shim_or_a_cleaned_up_size_is_right():
     # by hand: 54.780 less the 0.03 that must come off is 54.750, the first undersize's upper limit itself
     row = needed(("crank.main_journal", "1", "received", "54.780 mm"))[0]
     assert row.size.plain() == "0.25 mm undersize, once machined to it"
+
+
+@pytest.mark.parametrize(
+    "one, two",
+    [
+        (0.95, 0.97),
+        (0.95, 1.20),
+        (1.02, 1.10),
+        (0.62, 0.70),
+        (0.60, 1.00),
+        (-0.40, -0.38),
+        (-1.5, -1.5),
+        (1.2, 1.2),
+        (0.9, 1.03),
+    ],
+)
+def test_what_is_ordered_is_what_the_calculator_says(one, two):
+    """Both cylinders under a head get the same, though one alone would be right as it is."""
+    decks = [("crankcase.deck_height", n, "finished", f"{d:.2f} mm") for n, d in (("1", one), ("2", two))]
+    rows = needed(*decks)
+    readings = f"{one}; {one} | {two}; {two}"
+    found = evaluate(
+        find("deck-height"), dict(readings=readings, span="70 mm"), standing=Standing(engine("TS-16"))
+    )
+    thick = found["shims"] * 1000
+    if found.verdict.state == "fail":
+        assert rows and all(row.state == "fail" for row in rows)
+    elif not thick:
+        assert rows == []
+    else:
+        (row,) = rows
+        assert row.places == ("1", "2") and row.state == "pass"
+        sizes = [float(x) for x in re.findall(r"([\d.]+) mm", row.size.plain())]
+        assert sum(sizes) == pytest.approx(thick)

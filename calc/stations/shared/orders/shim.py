@@ -7,15 +7,19 @@ from calc.core.working import Number, constant
 from calc.job.sizes import Sizes, decision
 from calc.reference.engine import Feature
 from calc.stations.shared.orders.order import Because, Order, because
+from calc.stations.shared.shim_choice import Stack, stacks
 
 STAGES = ("assembly", "finished")  # what was before the work says nothing of the shims after it
+MOST_LISTED = 3
+_SAME = 1e-7  # m: shims that differ by less are of one thickness
 
 
 @dataclass(frozen=True)
 class Shim:
     """`sets` is the size that the `shim` sets; `way` is 1 where more makes that larger, −1 where smaller.
 
-    `in_all`: several lie on top of each other, so that only their sum is known.
+    `in_all`: several lie on top of each other, so that only their sum is known. `alike` are the places that
+    get the same, as both cylinders under one head; `most` is how many may lie on top of each other.
     """
 
     part: str
@@ -23,32 +27,50 @@ class Shim:
     shim: str
     way: int
     in_all: bool = False
+    alike: tuple[tuple[str, ...], ...] = ()
+    most: int = 1
 
     def rows(self, sizes: Sizes, before: tuple[Order, ...] = ()) -> list[Order]:
         target, made = sizes.feature(self.sets), sizes.feature(self.shim)
         if target is None or made is None or target.low is None or target.high is None:
             return []
+        known = {
+            place: size
+            for place in target.places or ("",)
+            if (size := self._size_at(sizes, target, place)) is not None
+        }
         rows = []
-        for place in target.places or ("",):
-            read = sizes.best(self.sets, place, STAGES)
-            size = (float(read.value), read.u) if read else None
-            if size is None and target.terms:
-                size = sizes.worked(target, place, STAGES)
-            if size is None or decision(*size, target.low, target.high) == "in":
+        for place, size in known.items():
+            mates = tuple(known[mate] for mate in self._mates(place) if mate in known)
+            if all(decision(*each, target.low, target.high) == "in" for each in (size, *mates)):
                 continue
-            own = (place,) if place in made.places else () if target.places else made.places or ("",)
-            fitted = [
-                float(found.value)
-                for where in own
-                if read and self.way < 0 and (found := sizes.best(self.shim, where, STAGES))
-            ]
-            rows.append(_Shimming(self, target, made, place, *size).order(fitted))
+            fitted = self._fitted(sizes, target, made, place)
+            rows.append(_Shimming(self, target, made, place, *size, mates).order(fitted))
         return together(rows)
+
+    def _mates(self, place: str) -> tuple[str, ...]:
+        """The other places that get the same."""
+        return tuple(mate for group in self.alike if place in group for mate in group if mate != place)
+
+    def _size_at(self, sizes: Sizes, target: Feature, place: str) -> tuple[float, float] | None:
+        """Value and standard uncertainty, read or worked out."""
+        read = sizes.best(self.sets, place, STAGES)
+        if read is None and target.terms:
+            return sizes.worked(target, place, STAGES)
+        return (float(read.value), read.u) if read else None
+
+    def _fitted(self, sizes: Sizes, target: Feature, made: Feature, place: str) -> list[float]:
+        """The shims that a size was read with, where less of them makes it larger."""
+        if self.way > 0 or not sizes.best(self.sets, place, STAGES):
+            return []
+        own = (place,) if place in made.places else () if target.places else made.places or ("",)
+        return [float(found.value) for where in own if (found := sizes.best(self.shim, where, STAGES))]
 
 
 @dataclass(frozen=True)
 class _Shimming:
-    """A size that is out of its limits, or may be, at one place: its value and standard uncertainty (SI)."""
+    """A size that is out of its limits, or may be, at one place: its value and standard uncertainty (SI);
+    `mates` are those of the places that get the same shims."""
 
     shim: Shim
     target: Feature
@@ -56,6 +78,7 @@ class _Shimming:
     place: str
     value: float
     u: float
+    mates: tuple[tuple[float, float], ...] = ()
 
     def order(self, fitted: list[float]) -> Order:
         """`fitted` are the shims that it was measured with (m), where known: one of them is exchanged."""
@@ -69,16 +92,33 @@ class _Shimming:
     @property
     def short(self) -> float:
         """How much thicker the shims must be in all (m)."""
-        return self.shim.way * (self.target.nominal - self.value)
+        values = [self.value, *(value for value, _ in self.mates)]
+        return self.shim.way * (self.target.nominal - sum(values) / len(values))
 
     @property
     def there(self) -> list[float]:
         """The sizes that are made (m)."""
         return sorted({self.made.nominal, *(self.made.nominal + step.offset for step in self.made.steps)})
 
+    @property
+    def stacks(self) -> dict[float, Stack]:
+        """What may lie there, by its thickness (m), of the fewest shims."""
+        found: dict[float, Stack] = {}
+        for stack in stacks(self.there, self.shim.most):
+            if stack and not any(abs(sum(stack) - thick) < _SAME for thick in found):
+                found[sum(stack)] = stack
+        return found
+
     def with_shims(self, thicker: float) -> str:
-        """Is it within its limits with shims so much thicker (m)?"""
-        return decision(self.value + self.shim.way * thicker, self.u, self.target.low, self.target.high)
+        """Are it and its mates within their limits with shims so much thicker (m)?"""
+        found = {self._alone(thicker), *(self._decided(*mate, thicker) for mate in self.mates)}
+        return found.pop() if len(found) == 1 else "out" if "out" in found else "cannot tell"
+
+    def _alone(self, thicker: float) -> str:
+        return self._decided(self.value, self.u, thicker)
+
+    def _decided(self, value: float, u: float, thicker: float) -> str:
+        return decision(value + self.shim.way * thicker, u, self.target.low, self.target.high)
 
     def _exchanged(self, fitted: list[float]) -> Order | None:
         choices = [
@@ -119,20 +159,31 @@ class _Shimming:
         )
 
     def _added(self) -> Order | None:
-        choices = [(abs(self.short - new), new) for new in self.there if self.with_shims(new) == "in"]
+        choices = [
+            (round(abs(self.short - new) / _SAME), new) for new in self.stacks if self.with_shims(new) == "in"
+        ]
         if not choices:
             return None
         _, new = min(choices)
         if self.doubtful:
             return self._order(
-                say("{new} or none", new=self._size(new)),
+                say("{new} or none", new=self._stacked(new)),
                 "unsure",
                 say("Cannot tell whether one is needed: measure again with less doubt before ordering."),
             )
         then = constant("", self.target.label, self.target.form, self.value + self.shim.way * new)
-        return self._order(say("{new}", new=self._size(new)), "pass", say("Brings it to {then}.", then=then))
+        return self._order(self._stacked(new), "pass", say("Brings it to {then}.", then=then))
 
     def _no_single_one(self) -> Order:
+        if self.mates and any(self._alone(new) == "in" for new in (0.0, *self.stacks)):
+            return self._order(
+                say("none serves both"),
+                "unsure" if any(self.with_shims(new) == "cannot tell" for new in self.stacks) else "fail",
+                say(
+                    "Both under one head get the same, and they are too unlike. Measure again; then change"
+                    " about the parts that cause it."
+                ),
+            )
         if self.short <= 0:
             return self._order(
                 say("none helps"),
@@ -143,10 +194,13 @@ class _Shimming:
                     by=self._size(abs(self.short)),
                 ),
             )
-        between = [new for new in self.there if self.with_shims(new) == "cannot tell"]
+        between = [new for new in self.stacks if self.with_shims(new) == "cannot tell"][:MOST_LISTED]
         if between:
             return self._order(
-                say("{list}", list=self._listed(between, " or ")),
+                say(
+                    " or ".join(f"{{s{n}}}" for n in range(len(between))),
+                    **{f"s{n}": self._stacked(new) for n, new in enumerate(between)},
+                ),
                 "unsure",
                 say(
                     "Cannot tell whether that brings it into its limits: measure again with less doubt before"
@@ -171,6 +225,10 @@ class _Shimming:
 
     def _size(self, thickness: float) -> Number:
         return constant("", self.made.label, self.made.form, thickness)
+
+    def _stacked(self, thickness: float) -> Text:
+        """A stack in words: "0.75 mm + 1.00 mm"."""
+        return self._listed(list(self.stacks[thickness]), " + ")
 
     def _listed(self, thicknesses: list[float], last: str = ", ") -> Text:
         return say(
