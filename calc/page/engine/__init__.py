@@ -31,6 +31,7 @@ from calc.page.engine import (
     seats,
     side,
     spring,
+    stud,
     valve,
 )
 from calc.page.engine.picture import picture as picture
@@ -84,6 +85,7 @@ def _all(s: Sizes) -> tuple[View, ...]:
         rocker.view(s),
         head.ports_view(s),
         cylinder.view(s),
+        stud.view(s),
         piston.view(s),
         piston.rings_view(s),
         rod.view(s),

@@ -71,6 +71,7 @@ def view(s: Sizes) -> View:
             Place(
                 "cylinder.length", "Length", (0.75 * bore, 0), (0.75 * bore, length), edges=(0.62 * bore, out)
             ),
+            Place("stud", "Its studs", (-0.62 * bore, 0.9 * length)),
             Place("cylinder.shim", "Shim", (0.64 * bore, -shim / 2)),
             Place("cylinder.register", "Register", (-out, -0.8 * spigot(s)), (out, -0.8 * spigot(s))),
             Place("cylinder.register_clearance", "Clearance\nin the case", (-out, -0.35 * spigot(s))),

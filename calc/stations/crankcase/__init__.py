@@ -2,4 +2,12 @@
 
 TITLE = "Crankcase"
 PURPOSE = "Saddles in line, end float, faces, larger cylinders, studs, closing."
-CALCULATORS = ("face-plane", "line-bore", "deck-cut", "spigot-bore", "end-float", "pair-clearance")
+CALCULATORS = (
+    "face-plane",
+    "line-bore",
+    "deck-cut",
+    "spigot-bore",
+    "stud-preload-hot",
+    "end-float",
+    "pair-clearance",
+)
