@@ -1,4 +1,4 @@
-"""A cylinder stud in what it clamps, cut along it. The face of its thread in the case at 0, y out to the nut."""
+"""A cylinder stud in what it clamps, cut along it: the face of its thread in the case at 0, y to the nut."""
 
 from calc.core.drawing import Area, Line
 from calc.page.engine.shapes import centre, halves, plate

@@ -55,15 +55,7 @@ def joint_of(i: In) -> Joint:
     thread = constant("A_s", "Stress area", SECTION, stress_area(THREADS[i.thread]), sources.STRESS_AREA)
     shank = step("A_d", "Section of the shank", SECTION, PI / 4 * i.shank**2)
     long = step("L_d", "Length of the shank", ROUGH, grip - i.thread_length)
-    if grip <= 0:
-        raise impossible("cylinder", "is nothing, and so are head and case; give what the stud clamps")
-    if long < 0:
-        raise impossible(
-            "thread_length",
-            "is {t}, more than all that is clamped, {g}; give less",
-            t=i.thread_length,
-            g=grip,
-        )
+    _refuse_impossible_lengths(i, grip, long)
     E = constant("E_b", "Stiffness of the stud's steel", GPA, stud.E, sources.MATERIALS)
     stud_gives = hot_stud.give(((i.thread_length, thread, E), (long, shank, E)))
     stud_rate = Out.stud_rate(1 / stud_gives, sources.BOLT_SPRINGS)
@@ -110,6 +102,18 @@ def joint_of(i: In) -> Joint:
             sources.BOLT_SPRINGS,
         ),
     )
+
+
+def _refuse_impossible_lengths(i: In, grip: Number, long: Number) -> None:
+    if grip <= 0:
+        raise impossible("cylinder", "is nothing, and so are head and case; give what the stud clamps")
+    if long < 0:
+        raise impossible(
+            "thread_length",
+            "is {t}, more than all that is clamped, {g}; give less",
+            t=i.thread_length,
+            g=grip,
+        )
 
 
 def _clamped(i: In, own: list) -> tuple[Part, ...]:
