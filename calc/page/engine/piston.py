@@ -136,58 +136,70 @@ def _places(s: Sizes) -> tuple[Place, ...]:
         Place("piston.top_land_height", "Its height", (0.9 * r, grooves(s)[0][1]), (0.9 * r, crown)),
         Place("piston.top_land_clearance", "Less than\nthe bore", (r, 0.7 * crown + 0.3 * grooves(s)[0][1])),
         Place("piston.pocket_depth", "Valve\npocket", (-0.55 * r, crown)),
+        Place("piston.skirt_running_temperature", "Skirt,\nrunning", (-r, 0.55 * foot)),
+        Place("piston.expansion", "Expansion", (-0.9 * r, 0.7 * foot)),
         Place("piston.mass", "Mass", (-0.3 * r, crown - 0.05 * bore)),
         Place("rings", "Rings", (r, grooves(s)[0][0])),
     )
 
 
+RINGS = (("", "Top", 0.0), ("_second", "Second", -6.2), ("_oil", "Oil", -13.0))
+"""Each ring by the end of its sizes' names, its word, and how many grooves' width it is drawn below the
+first."""
+
+
 def rings_view(s: Sizes) -> View:
-    """The top ring in its groove, and its gap in the bore."""
-    groove, ring, bore = s("piston.groove"), s("piston.ring_width"), s("cylinder.bore")
-    deep, wide = 2.2 * groove, 3.4 * groove
-    low, top = -groove / 2, groove / 2
-    piston = (
-        (-wide, 2.6 * groove),
-        (0, 2.6 * groove),
-        (0, top),
-        (-deep, top),
-        (-deep, low),
-        (0, low),
-        (0, -2.6 * groove),
-        (-wide, -2.6 * groove),
+    """The three rings in their grooves, and a ring's gap in the bore."""
+    unit, bore = s("piston.groove"), s("cylinder.bore")
+    deep, wide, gap = 2.2 * unit, 3.4 * unit, 0.08 * unit
+    edge: list[Point] = [(-wide, 2.6 * unit), (0, 2.6 * unit)]
+    rings: list[Area] = []
+    places: list[Place] = []
+    for end, word, down in RINGS:
+        groove, ring = s(f"piston.groove{end}"), s(f"piston.ring_width{end}")
+        low, top = down * unit - groove / 2, down * unit + groove / 2
+        edge += [(0, top), (-deep, top), (-deep, low), (0, low)]
+        rings.append(plate(-0.9 * deep, low, gap, low + ring, "c"))
+        places += [
+            Place(f"piston.groove{end}", f"{word}\ngroove", (-0.95 * deep, low), (-0.95 * deep, top)),
+            Place(
+                f"piston.ring_width{end}", f"{word}\nring", (-0.35 * deep, low), (-0.35 * deep, low + ring)
+            ),
+            Place(
+                f"piston.ring_side_clearance{end}",
+                "Side\nclearance",
+                (-0.15 * deep, low + ring + (groove - ring) / 2),
+            ),
+        ]
+    foot = -17.0 * unit
+    edge += [(0, foot), (-wide, foot)]
+    wall = plate(gap, foot, 1.6 * unit, 2.6 * unit, "a")
+    seen, tip = _from_above(s("piston.ring_gap") / bore * 6, (-0.9 * unit, foot - 4 * unit), 3 * unit)
+    return View(
+        "rings",
+        "The rings in their grooves, and a ring seen from above",
+        (Area(tuple(edge), "b"), wall, *rings, *seen),
+        (
+            *places,
+            Place("piston.ring_gap", "Top gap", tip),
+            Place("piston.ring_gap_second", "Second\ngap", (tip[0] - 0.3 * unit, tip[1])),
+            Place("piston.ring_gap_oil", "Oil gap", (tip[0] + 0.3 * unit, tip[1])),
+            Place("piston.ring_running_temperature", "Running", (0.5 * gap, 0.0)),
+            Place("piston.ring_expansion", "Expansion", (-0.6 * deep, 0.0)),
+        ),
     )
-    gap = 0.08 * groove
-    wall = plate(gap, -2.6 * groove, 1.6 * groove, 2.6 * groove, "a")
-    section = plate(-0.9 * deep, low, gap, low + ring, "c")
-    centre_below, r = (-0.9 * groove, -6.6 * groove), 3 * groove
-    open_ = s("piston.ring_gap") / bore * 6
-    seen = tuple(
-        Line(arc(centre_below, r * k, math.pi / 2 + open_, 2.5 * math.pi - open_, 40), "outline")
-        for k in (1, 0.87)
+
+
+def _from_above(open_: float, middle: Point, r: float) -> tuple[Solids, Point]:
+    """A ring with its gap upwards, twice `open_` wide (radians), and where the gap is."""
+    arcs = tuple(
+        Line(arc(middle, r * k, math.pi / 2 + open_, 2.5 * math.pi - open_, 40), "outline") for k in (1, 0.87)
     )
     ends = tuple(
         Line(
-            tuple(
-                (centre_below[0] + r * k * math.cos(a), centre_below[1] + r * k * math.sin(a))
-                for k in (0.87, 1)
-            ),
+            tuple((middle[0] + r * k * math.cos(a), middle[1] + r * k * math.sin(a)) for k in (0.87, 1)),
             "outline",
         )
         for a in (math.pi / 2 + open_, math.pi / 2 - open_)
     )
-    tip = centre_below[0], centre_below[1] + 0.93 * r
-    return View(
-        "rings",
-        "Top ring in its groove, and the ring seen from above",
-        (Area(piston, "b"), wall, section, *seen, *ends),
-        (
-            Place("piston.groove", "Groove", (-0.95 * deep, low), (-0.95 * deep, top)),
-            Place("piston.ring_width", "Ring\nwidth", (-0.35 * deep, low), (-0.35 * deep, low + ring)),
-            Place(
-                "piston.ring_side_clearance",
-                "Side\nclearance",
-                (-0.15 * deep, low + ring + (top - low - ring) / 2),
-            ),
-            Place("piston.ring_gap", "Gap", tip),
-        ),
-    )
+    return (*arcs, *ends), (middle[0], middle[1] + 0.93 * r)
