@@ -305,3 +305,12 @@ def test_the_fillet_that_is_advised_cleans_up():
     assert (
         regrind(fillet="2.3 mm", wheel=f"{float(most.split()[0]) + 0.01:.2f} mm").verdict.state == "attention"
     )
+
+
+@given(st.integers(0, 1000), st.integers(0, 1000))
+def test_more_bow_never_grinds_to_a_larger_size(a, b):
+    less, more = (regrind(bow=f"{x / 1000} mm") for x in sorted((a, b)))
+    assert more["main_undersize"] >= less["main_undersize"] and more["main_shell"] >= less["main_shell"]
+    for output in ("main_clean", "main_low", "main_high", "main_aim"):
+        assert more[output] <= less[output] + 1e-12, output
+    assert more["pin_clean"] == less["pin_clean"] and more["depth"] >= less["depth"] - 1e-12

@@ -30,10 +30,5 @@ CHECKS = [
 TRENDS = {
     "main_clean": Trend(falls="bow main_unworn"),
     "pin_clean": Trend(falls="pin_unworn"),
-    "main_undersize": Trend(rises="bow"),
-    "main_low": Trend(falls="bow"),
-    "main_high": Trend(falls="bow"),
-    "main_aim": Trend(falls="bow"),
-    "main_shell": Trend(rises="bow"),
     "depth": Trend(rises="bow"),
 }
