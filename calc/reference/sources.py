@@ -570,6 +570,13 @@ LEAST_DEVIATION = Source(
     "standard",
     name="least deviation",
 )
+LEAST_CUT = Source(
+    "least-cut",
+    "The bar about which several bores clean up smallest: a linear programme over their places, as the bar"
+    " is off by little against their radius.",
+    "analytic",
+    name="linear programme",
+)
 GEAR_DISTANCE = Source(
     "gear-distance",
     "Involute gears at another distance of their axes (ISO 21771): a'·cos α' = a·cos α, tan α_t ="

@@ -37,6 +37,7 @@ from calc.stations.crankcase.line_bore.verdict import limits_of, verdict_on
     ),
     sources=(
         sources.FARTHEST,
+        sources.LEAST_CUT,
         sources.LEAST_DEVIATION,
         sources.SPLIT_BORE,
         sources.GEAR_DISTANCE,
@@ -46,15 +47,13 @@ from calc.stations.crankcase.line_bore.verdict import limits_of, verdict_on
     cautions=(cautions.MAGNESIUM, cautions.CUTTING, cautions.MAKER_FIRST, cautions.AIRCRAFT),
 )
 def line_bore(i: In) -> Answer:
-    """Each saddle as an oval about its own centre, its halves moved in by what their faces lost; the
-    smallest circle
-    about the bar that leaves nothing of it standing.
+    """Each saddle as an oval about its own centre, its halves moved in by what their faces lost; the smallest
+    circle about the bar that leaves nothing of it standing.
 
-    The best bar is the line of least largest deviation, in each plane by itself, so saddles of unlike
-    sizes may
-    have a bar that costs a few micrometres less. Each saddle is taken as parted through its own centre.
-    Odd lobes, taper, and what a case does
-    that is not at its torque or not at room heat are not in it.
+    How far out of line the saddles are is told from the line of least largest deviation, in each plane by
+    itself. The bar that cuts least is another where saddles differ in size: a linear programme over all
+    places of all saddles. Each saddle is taken as parted through its own centre. Odd lobes, taper, and what a case
+    does that is not at its torque or not at room heat are not in it.
     """
     refuse_what_does_not_go_together(i)
     saddles = saddles_of(i)

@@ -9,7 +9,7 @@ from calc.declare.calculator import Inputs, Number, Rows, choice, column, given,
 from calc.stations.shared.forms import COARSE, ROUGH, SIZE, TENTHS_OF_DEGREE
 
 SADDLES = ("1", "2", "3", "4", "5")
-BEST, ENDS, READ = "best", "ends", "read"
+LEAST, BEST, ENDS, READ = "least", "best", "ends", "read"
 APART = (
     0.5e-3  # m: a saddle farther from any size that it may have is another one's; common practice, no source
 )
@@ -79,12 +79,16 @@ class In(Inputs):
     bar: str = choice(
         "Boring bar lies",
         {
-            BEST: "in the best line of all saddles",
+            LEAST: "where least is cut",
+            BEST: "in the best line of the centres",
             ENDS: "through the end saddles' centres",
             READ: "where the reading's bar lay",
         },
-        default=BEST,
-        hint="The best line has the least largest deviation in each plane.",
+        default=LEAST,
+        hint=(
+            "The centres' best line has the least largest deviation in each plane; saddles of unlike sizes"
+            " may want another."
+        ),
     )
     backlash: Number | None = measured(
         "Backlash of the cam's gears",

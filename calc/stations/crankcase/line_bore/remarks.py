@@ -2,7 +2,7 @@
 
 from calc.core.result import Remark, note, warning
 from calc.core.working import constant
-from calc.stations.crankcase.line_bore.asked import BEST, In
+from calc.stations.crankcase.line_bore.asked import LEAST, In
 from calc.stations.crankcase.line_bore.gears import Gears
 from calc.stations.crankcase.line_bore.saddles import Saddles
 from calc.stations.crankcase.line_bore.size import BORE, Size
@@ -36,11 +36,11 @@ def remarks_on(i: In, saddles: Saddles, size: Size, gears: Gears) -> tuple[Remar
 
 
 def _another_bar(i: In, saddles: Saddles) -> Remark | None:
-    if i.bar == BEST or float(saddles.gained) < WORTH:
+    if i.bar == LEAST or saddles.wasted < WORTH:
         return None
     return note(
-        "About the best line the saddles would clean up {g} smaller than about the line of the ends.",
-        g=saddles.gained,
+        "With the bar where least is cut, the saddles would clean up {g} smaller.",
+        g=constant("", "", SIZE, saddles.wasted),
     )
 
 

@@ -4,11 +4,13 @@ them up."""
 import math
 from typing import NamedTuple
 
+from calc.core.conformance import past
 from calc.core.result import Source
 from calc.core.working import Number, constant, greatest, least
 from calc.formulas import best_fit, split_bore
+from calc.formulas.least_bar import Bore, least_bar
 from calc.reference import sources
-from calc.stations.crankcase.line_bore.asked import BEST, ENDS, READ, SADDLES, In
+from calc.stations.crankcase.line_bore.asked import BEST, ENDS, LEAST, READ, SADDLES, In
 from calc.stations.crankcase.line_bore.told import Out
 from calc.stations.shared.forms import SIZE
 
@@ -63,6 +65,7 @@ class Saddles(NamedTuple):
     smallest: Number
     largest: Number
     narrow: Number
+    wasted: float  # m that another place of the bar would save
     told: tuple[Number, ...]  # outputs that only stand in the list
     cut: bool
 
@@ -70,7 +73,8 @@ class Saddles(NamedTuple):
 def saddles_of(i: In) -> Saddles:
     each = [_saddle(n, bore, line, i) for n, bore, line in zip(SADDLES, i.bores, i.line) if bore and line]
     best, ends = _best(each), _ends(each)
-    bar = {BEST: best, ENDS: ends, READ: _as_read()}[i.bar]
+    least_cut = _least_cut(each, best)
+    bar = {LEAST: least_cut, BEST: best, ENDS: ends, READ: _as_read()}[i.bar]
     cleans = [
         _told("D_c", f"Cleans up at, saddle {s.name}", bar.clean(s), s.name, sources.FARTHEST) for s in each
     ]
@@ -80,10 +84,15 @@ def saddles_of(i: In) -> Saddles:
     at_ends = constant(
         "e_0", "Farthest saddle off the line of the ends", SIZE, max(math.hypot(*ends.off(s)) for s in each)
     )
-    spread = (max(b.clean(s) for s in each) for b in (ends, best))
-    by_ends, by_best = (
-        constant(f"D_{mark}", f"Cleans up about the {words}", SIZE, size, sources.FARTHEST)
-        for mark, words, size in zip(("E", "B"), ("line of the ends", "best line"), spread)
+    by_ends, by_least = (
+        constant(
+            f"D_{mark}",
+            f"Cleans up about the bar {words}",
+            SIZE,
+            max(b.clean(s) for s in each),
+            sources.FARTHEST,
+        )
+        for mark, words, b in (("E", "through the ends", ends), ("L", "where least is cut", least_cut))
     )
     cut = i.cut_right + i.cut_left
     readings = [float(d) for s in each for d in (s.along, s.across)]
@@ -96,10 +105,11 @@ def saddles_of(i: In) -> Saddles:
         Out.farthest(greatest(*strays)),
         strays,
         Out.ends_off(at_ends),
-        Out.gained(by_ends - by_best),
+        Out.gained(by_ends - by_least),
         constant("D_1", "Smallest reading of a saddle", SIZE, min(readings)),
         constant("D_2", "Largest reading of a saddle", SIZE, max(readings)),
         Out.narrow(least(*(s.across for s in each)) - cut, sources.SPLIT_BORE),
+        float(greatest(*cleans) - by_least),
         _lines(each, best, bar),
         float(cut) > 0,
     )
@@ -118,6 +128,20 @@ def _best(each: list[Saddle]) -> Bar:
         best_fit.best_line([(float(s.place), float(s.x)) for s in each]),
         best_fit.best_line([(float(s.place), float(s.y)) for s in each]),
     )
+
+
+def _least_cut(each: list[Saddle], best: Bar) -> Bar:
+    """The best line itself where no other bar cuts less."""
+    bores = [
+        Bore(float(s.place), float(s.x), float(s.y), tuple(p for half in s.halves for p in half))
+        for s in each
+    ]
+    found = Bar(*least_bar(bores))
+
+    def cut(bar: Bar) -> float:
+        return max(bar.clean(s) for s in each)
+
+    return found if past(cut(best), cut(found)) else best
 
 
 def _ends(each: list[Saddle]) -> Bar:

@@ -22,7 +22,7 @@ class Out(Outputs):
     last_along = Output("Bar at the last saddle, from zero, to the cam", "B_x'", SIZE)
     last_across = Output("Bar at the last saddle, from zero, to the right", "B_y'", SIZE)
     ends_off = Output("Bar through the end saddles: farthest saddle", "e_E", SIZE)
-    gained = Output("Best line cleans up smaller than the ends' by", "g", SIZE)
+    gained = Output("Least cut: smaller than about the ends' line by", "g", SIZE)
     narrow = Output("Across the split once cut, narrowest", "D_k", SIZE)
     moved = Output("Crank moves away from the cam, at the gears", "Δa", SIZE)
     distance = Output("Crank to cam, then", "a'", SIZE, feature="crankcase.cam_distance")

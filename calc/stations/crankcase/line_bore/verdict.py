@@ -39,8 +39,8 @@ def _no_size(saddles: Saddles, size: Size) -> Judged | None:
         "fail",
         say("Cleans up at no oversize: {d}", d=saddles.clean),
         say(
-            "Saddle {n} is the worst. Bolt it up again, and read it and the bar once more. With the bar in"
-            " the best line? If it stays, no shells are sold for this case.",
+            "Saddle {n} is the worst. Bolt it up again, and read it and the bar once more. With the bar"
+            " where least is cut? If it stays, no shells are sold for this case.",
             n=max(zip(saddles.clean_each, saddles.each), key=lambda pair: float(pair[0]))[1].name,
         ),
     )

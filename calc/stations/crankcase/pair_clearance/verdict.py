@@ -44,8 +44,8 @@ def _cold(i: In, f: Found) -> Judged | None:
         return (
             "fail",
             say("Too loose: {c}, at most {high}", c=f.loose, high=i.high),
-            "Measure again where it is worn least. If it stays, renew the one that is out of its own limits:"
-            " the cheaper one first, a bush or an oversize where there is one.",
+            "Measure again where it is worn least. If it stays, renew the one that is out of its own"
+            " limits: the cheaper one first, a bush or an oversize where there is one.",
         )
     return None
 
@@ -110,8 +110,8 @@ def remarks_on(i: In, f: Found) -> tuple[Remark | None, ...]:
         ),
         (
             warning(
-                "Loose when running: it has {c} cold, and {r} running. Where that fit must hold, look at its"
-                " grip.",
+                "Loose when running: it has {c} cold, and {r} running. Where that fit must hold, look at"
+                " its grip.",
                 c=f.tight,
                 r=f.running,
             )

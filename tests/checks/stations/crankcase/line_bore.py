@@ -23,6 +23,11 @@ BENT = dict(bores="65.01; 65.01 | 65.01; 65.01 | 65.01; 65.01", line="0; 0; 0 | 
 CUT = saddles(65.015, 65.015, cut_right="0.05 mm", cut_left="0.05 mm")
 THREE = dict(bores="65.412; 65.412 | 65.455; 65.455 | 65.438; 65.438", line=ZERO)
 STANDING = 87 / math.cos(math.radians(22))  # mm between the axes of gears with 29 and 58 teeth, module 2, helix 22°
+# centres and bores of four unlike saddles, mm
+UNLIKE = ((0, 90, 187, 291), ((0.0, 0.0), (0.021, -0.014), (-0.006, 0.018), (0.004, 0.001)), ((65.012, 65.008), (65.041, 65.020), (65.030, 65.033), (65.010, 65.010)))
+UNLIKE_READ = dict(
+    bores=" | ".join(f"{a}; {c}" for a, c in UNLIKE[2]), line=" | ".join(f"{z}; {x}; {y}" for z, (x, y) in zip(*UNLIKE[:2]))
+)
 GEARS = saddles(65.05, 65.05, 0.05, 0.0, cam_distance=f"{STANDING!r} mm", helix="22°", pressure="20°")
 
 CHECKS = [
@@ -30,6 +35,7 @@ CHECKS = [
     Check("line-bore", "best line: largest deviation, mm", BENT, 0.0135, 1e-6, asked("line-bore", "off_along", "mm"), LINPROG, "library"),
     Check("line-bore", "bar through the end saddles: deviation of the middle, mm", BENT, 0.027, 1e-6, asked("line-bore", "ends_off", "mm"), "the middle's 0.030 less half of 0.006", "limit"),
     Check("line-bore", "clean-up gained by the best line, mm", BENT, 0.027, 1e-6, asked("line-bore", "gained", "mm"), LINPROG, "library"),
+    Check("line-bore", "least size at which four unlike saddles clean up, mm", UNLIKE_READ, 65.06018, 2e-5, asked("line-bore", "clean", "mm"), "scipy linprog: bar and radius, 1440 places of each saddle", "library"),
     Check("line-bore", "across the split, both faces cut 0.050 mm, mm", CUT, 64.915, 1e-9, asked("line-bore", "narrow", "mm"), ARCS, "limit"),
     Check("line-bore", "cleans up at about the new split, mm", CUT, 65.0149, 5e-5, asked("line-bore", "clean", "mm"), ARCS, "library"),
     Check("line-bore", "next oversize, mm", THREE, 0.5, 1e-9, asked("line-bore", "oversize", "mm"), TRIED, "library"),
