@@ -52,8 +52,8 @@ def line_bore(i: In) -> Answer:
 
     How far out of line the saddles are is told from the line of least largest deviation, in each plane by
     itself. The bar that cuts least is another where saddles differ in size: a linear programme over all
-    places of all saddles. Each saddle is taken as parted through its own centre. Odd lobes, taper, and what a case
-    does that is not at its torque or not at room heat are not in it.
+    places of all saddles. Each saddle is taken as parted through its own centre. Odd lobes, taper, and
+    what a case does that is not at its torque or not at room heat are not in it.
     """
     refuse_what_does_not_go_together(i)
     saddles = saddles_of(i)
