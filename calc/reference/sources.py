@@ -501,6 +501,13 @@ SHELL_CRUSH = Source(
     "analytic",
     name="crush",
 )
+STRIP_SECTION = Source(
+    "strip-section",
+    "A crushed strip keeps its section: gap times width stays the same; between the marks of its own printed"
+    " scale 1/gap goes straight with the width.",
+    "analytic",
+    name="constant section",
+)
 CLEARANCE_SUM = Source(
     "clearance-sum",
     "Clearance = housing − twice the wall − journal; hot, each part grown by its own heat.",

@@ -162,6 +162,7 @@ def _bearing_places(housing: float, wall: float, journal: float) -> tuple[Place,
             (-(housing - wall / 2) * 0.5, (housing - wall / 2) * 0.866),
         ),
         Place("crankcase.main_housing_wall", "Wall round\na main", (-0.5 * housing, -1.2 * housing)),
+        Place("crankcase.main_crush_opens", "Crush\nopens by", (-housing * 0.5, -housing * 0.866)),
         Place("crankcase.main_shell_proud", "Shell,\nproud", (0, -housing + wall / 2)),
         Place(
             "crankcase.main_shell_alloy",

@@ -222,6 +222,7 @@ def _big_end_places(s: Sizes, low: float) -> tuple[Place, ...]:
         Place("rod.big_end_bore", "Big-end\nbore", _on(bore, 140), _on(bore, -40)),
         Place("rod.shell_wall", "Shell\nwall", _on(bore - wall / 2, 100)),
         Place("rod.big_end_wall", "Wall round\nbig end", (0.2 * r, -1.12 * bore)),
+        Place("rod.crush_opens", "Crush\nopens by", _on(bore, 215)),
         Place("rod.shell_proud", "Shell,\nproud", (bore - wall / 2, 0)),
         Place("rod.shell_alloy", "Shells,\nbacking", _on(bore - wall / 2, -70)),
         Place("rod.alloy", "Rod,\nmaterial", (0.2 * r, 1.3 * r)),

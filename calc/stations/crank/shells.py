@@ -38,9 +38,9 @@ _SHELL = {
 _LIMITS = {"low": ("Clearance, least", "c_min"), "high": ("Clearance of fresh parts, most", "c_max")}
 
 
-def which_bearing() -> Any:
-    """Input: main or rod bearing."""
-    return choice("Bearing", BEARINGS, default=MAIN)
+def which_bearing(first: str = MAIN) -> Any:
+    """Input: main or rod bearing; `first` stands in sight."""
+    return choice("Bearing", BEARINGS, default=first)
 
 
 def housing(kind: str, when: tuple[str, ...], **more: Any) -> Any:
@@ -117,6 +117,21 @@ def proud(kind: str, when: tuple[str, ...]) -> Any:
         feature=_PROUD[kind],
         fold=True,
         hint="Its other end flush. Empty: what the crush opens the housing by is left out.",
+        when=when,
+    )
+
+
+def opens(kind: str, when: tuple[str, ...]) -> Any:
+    """Input: by how much the shells' crush opens the housing, where that is known."""
+    return given(
+        f"Crush of the {kind} shells opens the housing by",
+        f"u_{kind[0]}",
+        SIZE,
+        hard="0 to 0.1 mm",
+        usual="0.001 to 0.03 mm",
+        feature={MAIN: "crankcase.main_crush_opens", ROD: "rod.crush_opens"}[kind],
+        fold=True,
+        hint="As “Bearing clearance” tells it. Empty: it is left out.",
         when=when,
     )
 

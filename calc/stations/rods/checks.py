@@ -92,7 +92,7 @@ def bearings(view: View) -> Check | None:
         "crank.rod_journal",
         home="Plastic gauging strip from a parts shop: a piece along the dry journal, cap on at full"
         " torque, the rod not turned, cap off. The width that it was pressed to is read on its own"
-        " card.",
+        " card. It is out by up to a hundredth of a millimetre: nearer to a limit, the shop measures.",
     )
 
 
