@@ -76,6 +76,12 @@ ORDINARY = {  # received, sizes as finished: 35 to 40 readings each
         "crank.main_journal crank.rod_journal rod.big_end_bore rod.shell_wall rod.bush_bore rod.centre_distance crankcase.main_housing "
         "crankcase.main_shell_wall crank.end_float crank.bow rod.width crank.rod_journal_length",
     ),
+    "bottom end": (
+        "crank, rods, case, shells, flywheel",
+        "crank.main_journal crank.rod_journal crank.bow crank.journal_round crank.journal_taper crank.end_float crankcase.main_housing "
+        "crankcase.main_shell_wall crankcase.saddle_line crankcase.cam_distance crankcase.spigot_bore crankcase.seat_height "
+        "rod.big_end_bore rod.shell_wall flywheel.runout",
+    ),
     "cylinders": (
         "cylinders and pistons",
         "cylinder.bore piston.diameter piston.ring_gap piston.pin piston.pin_bore cylinder.length piston.compression_height piston.groove piston.ring_width",
@@ -105,6 +111,26 @@ def ordinary(received, ids):
             for n, (f, place) in enumerate(sizes)
         ],
     )
+
+
+@pytest.mark.parametrize("size", sheet.PAPERS)
+def test_a_bottom_end_that_was_ground_is_ordered_for_on_its_first_page(paper, size):
+    """What a parts counter asks for: shells by undersize, and shims by size."""
+    received, ids = ORDINARY["bottom end"]
+    made = ordinary(received, ids)
+    ground = {
+        "crank.main_journal": "54.743 mm",
+        "crank.rod_journal": "51.493 mm",
+        "crank.end_float": "0.28 mm",
+    }
+    for told in made["readings"]:
+        told["text"] = ground.get(told["feature"], told["text"])
+    # as bored for shells of standard outside, worn past those that were in it
+    made["readings"] = [told for told in made["readings"] if "shell_wall" not in told["feature"]]
+    words = text(paper(made, size))
+    ordered = words[words.index("To order") :] if "To order" in words else words
+    for told in ("Main bearing shells", "0.25 mm", "Rod bearing shells", "0.50 mm", "End-float shims"):
+        assert told in ordered, ordered[:600]
 
 
 @pytest.mark.parametrize("size", sheet.PAPERS)
