@@ -71,11 +71,7 @@ VERDICTS = {
     "tip far too high": ("fail", "Sweeps 2.17 mm across the tip, 2.00 mm allowed", dict(tip="13.5")),
     "shaft too high": ("fail", "Sweeps 3.03 mm across the tip, 2.00 mm allowed", dict(tip="-7.5")),
     "a worn lobe": ("fail", "Valve opens only 8.66 mm, 8.75 mm told", dict(lobe_lift="8.00")),
-    "a lobe that lifts more": (
-        "attention",
-        "Valve opens 9.04 mm, 8.95 mm told",
-        dict(lobe_lift="8.35"),
-    ),
+    "a lobe that lifts more": ("attention", "Valve opens 9.04 mm, 8.95 mm told", dict(lobe_lift="8.35")),
 }
 
 
