@@ -10,6 +10,8 @@ eight times too high. Lengths in m, pressure in Pa, viscosity in Pa·s, flow in 
 plunger's offset over the radial clearance, 0 in the middle to 1 where it touches.
 """
 
+import math
+
 from calc.core.working import PI, Value
 
 
@@ -44,3 +46,32 @@ def clearance_for(clearance: Value, time: Value, wanted_time: Value) -> Value:
     """Clearance that changes the leak-down time to the one wanted: time goes as one over the cube of the
     clearance."""
     return clearance * (time / wanted_time) ** (1 / 3)
+
+
+def alike(one: Value, other: Value) -> Value:
+    """Even clearance that leaks as a straight taper from `one` to `other` does, in the middle: the parts
+    along the flow lie one behind the other, ∫dx/c³ = L·(c₁ + c₂)/(2·c₁²·c₂²). Radial, m."""
+    return (2 * one**2 * other**2 / (one + other)) ** (1 / 3)
+
+
+STRIPS = 360
+
+
+def aside(one: float, other: float, offset: float) -> float:
+    """Leak of a tapered gap whose plunger lies `offset` out of its middle over that in the middle: strips
+    round the gap, each with its own taper, in series along. For an even gap it is
+    `eccentric(offset/clearance)`.
+
+    Lengths in m, floats; `offset` from 0 to the narrower of both clearances. Trapezoidal rule round the gap,
+    which for a periodic film is exact to the last digits.
+    """
+    turns = (2 * math.pi * n / STRIPS for n in range(STRIPS))
+    strips = (_passes(one - offset * math.cos(t), other - offset * math.cos(t)) for t in turns)
+    return sum(strips) / STRIPS / _passes(one, other)
+
+
+def _passes(one: float, other: float) -> float:
+    """1/∫dx/c³ along a strip for each unit of its length; none where it is shut at one place."""
+    if min(one, other) <= 0:
+        return 0.0
+    return 2 * one**2 * other**2 / (one + other)

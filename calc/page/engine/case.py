@@ -213,6 +213,8 @@ def view(s: Sizes) -> View:
             Place("cam", "Cam\nbearing", (cam * 0.7, -low - cam * 0.7)),
             Place("crankcase.alloy", "Alloy", (-0.75 * seat, 0.62 * bore)),
             Place("crankcase.running_temperature", "Case,\nrunning", (-0.8 * seat, -0.66 * bore)),
+            Place("crankcase.idle_oil_pressure", "Oil, idling\npressure", (0.16 * bore, -low - 0.56 * bore)),
+            Place("crankcase.pump_idle_flow", "Pump,\nidling", (0.3 * bore, -low - 0.6 * bore)),
             Place("crankcase.oil_temperature", "Oil,\nrunning", (-0.2 * bore, -low - 0.6 * bore)),
         ),
         (

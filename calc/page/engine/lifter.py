@@ -145,6 +145,8 @@ def view(s: Sizes) -> View:
             Place("lifter.oil_groove", "Oil\ngroove", (-0.98 * r, low), (-0.98 * r, high)),
             Place("lifter.feed_angle", "Fed for", (-1.4 * hole, middle)),
             Place("lifter.oil_volume", "Oil that\nit takes", (-0.12 * r, 0.62 * top)),
+            Place("crankcase.lifter_seal_cam", "Seals to\nthe cam", (-1.1 * hole, 0.3 * top)),
+            Place("crankcase.lifter_seal_tube", "Seals to\nthe rod", (-1.1 * hole, 0.74 * top)),
             Place("lifter.alloy", "Material", (0.5 * r, 0.14 * top)),
             Place("plunger", "Plunger", (0.5 * r, 0.78 * top)),
             Place("snap-ring", "Snap ring", (0.8 * r, top - s("lifter.lip") - s("lifter.ring") / 2)),

@@ -7,6 +7,7 @@ CALCULATORS = (
     "line-bore",
     "deck-cut",
     "spigot-bore",
+    "lifter-gallery",
     "stud-preload-hot",
     "end-float",
     "pair-clearance",

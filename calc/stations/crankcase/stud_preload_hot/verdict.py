@@ -127,9 +127,9 @@ def _bears(i: In, joint: Joint, found: Worst) -> Judged:
         say(
             "Set it cold. Take {most}"
             + (", its most on the first warm-up," if first else "")
-            + " as the hot preload to the insert and to the torque. With a slippery thread it may reach {w}, with"
-            " a rough one fall to {s}. Tighten again, one nut at a time, once it has been hot and is quite"
-            " cold.",
+            + " as the hot preload to the insert and to the torque. With a slippery thread it may reach {w},"
+            " with a rough one fall to {s}. Tighten again, one nut at a time, once it has been hot and is"
+            " quite cold.",
             most=joint.warming if first else joint.running,
             w=found.worst,
             s=found.slackest,
