@@ -27,3 +27,9 @@ def working_angle(before: Value, after: Value, angle: Value) -> Value:
 def backlash_gained(after: Value, angle: Value, working: Value) -> Value:
     """Backlash more than before, along the working circle, square to the axis; less where negative."""
     return 2 * after * (involute(working) - involute(angle))
+
+
+def per_radius(larger: Value, angle: Value) -> Value:
+    """Backlash that a gear larger by that in pitch radius takes, as axes that move together do:
+    2·Δr·tan α."""
+    return 2 * larger * tan(angle)

@@ -91,7 +91,8 @@ def _square(i: In, read: list[Rod]) -> tuple[Number, Number]:
     if abs(float(signed)) >= 0.9 * float(i.lift):
         raise impossible(
             "rods",
-            "say that the contact of {v} runs {c}, too much for a lift of {l}; give both as read from the same edge",
+            "say that the contact of {v} runs {c}, too much for a lift of {l}; give both as read from the"
+            " same edge",
             v=worst.name,
             c=Out.run(abs(signed)),
             l=i.lift,

@@ -141,8 +141,8 @@ def remarks_on(i: In, found: Needed) -> tuple[Remark | None, ...]:
         if checked
         else None,
         note(
-            "A tenth of a millimetre of the contact's run is about half a millimetre of shim: read the mark with"
-            " a magnifier, and twice."
+            "A tenth of a millimetre of the contact's run is about half a millimetre of shim: read the mark"
+            " with a magnifier, and twice."
         )
         if found.read
         else None,
