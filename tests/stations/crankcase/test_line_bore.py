@@ -318,6 +318,15 @@ def test_inches_give_the_same():
         assert second[output] == pytest.approx(first[output], rel=1e-9, abs=1e-12), output
 
 
+def test_the_hand_is_told_where_the_bar_lies():
+    """At the first saddle and the last, from the reading's zero: the line through both is that of the dual."""
+    do = line_bore(**BENT | dict(bores="65.05; 65.05 | 65.05; 65.05 | 65.05; 65.05")).verdict.do.plain()
+    assert (
+        "0.014 mm to the cam and 0.000 mm to the right of where it read zero at the first saddle, 0.020 mm"
+        in do
+    )
+
+
 def test_what_another_bar_costs_and_what_a_cut_does_is_told():
     told = [r.text.plain() for r in line_bore(**BENT, bar="ends").remarks]
     assert any("would clean up 0.027 mm smaller" in words for words in told)

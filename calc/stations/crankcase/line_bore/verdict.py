@@ -154,15 +154,34 @@ def _serves(saddles: Saddles, size: Size) -> Judged:
         say("Finish to {d}: the same shells", d=size.aim)
         if same
         else say("Bore to {o} oversize, {d}", o=size.oversize, d=size.aim),
-        say("{plan} {after}", plan=_plan(size), after=AFTER),
+        say(
+            "{bar} Bore to {low} to {high}. {after}",
+            bar=_bar(saddles),
+            low=at_least(size.low, SIZE),
+            high=at_most(size.high, SIZE),
+            after=AFTER,
+        ),
     )
 
 
 def _plan(size: Size) -> Text:
     return say(
-        "Bore to {low} to {high}, with the bar set as told.",
+        "Bore to {low} to {high}, the bar where Numbers has it.",
         low=at_least(size.low, SIZE),
         high=at_most(size.high, SIZE),
+    )
+
+
+def _bar(saddles: Saddles) -> Text:
+    """Where the bar lies at both ends."""
+    *_, x, y, far_x, far_y = saddles.told
+    return say(
+        "Lay the bar {x} to the cam and {y} to the right of where it read zero at the first saddle, {far_x} and"
+        " {far_y} at the last.",
+        x=x,
+        y=y,
+        far_x=far_x,
+        far_y=far_y,
     )
 
 
