@@ -99,6 +99,8 @@ def stem_view(s: Sizes) -> View:
                 edges=(1.45 * out, 1.04 * out),
             ),
             Place("spring.open_height", "Height at\nfull lift", (1.25 * out, 0), (1.25 * out, open_)),
+            Place("spring.mass", "Spring,\nmass", (-0.9 * wide / 2, 0.6 * high)),
+            Place("spring.retainer_mass", "Retainer,\nmass", (0.5 * out, high + 0.1 * out)),
             Place("spring.shim", "Shim", (-0.95 * out, 0.5 * s("spring.shim"))),
             Place("spring.seat_load", "Load,\nfitted", (0.95 * out, high + 0.04 * out)),
             Place("spring.open_load", "Load at\nfull lift", (1.02 * wide / 2, 0.42 * high)),

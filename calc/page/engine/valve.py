@@ -124,6 +124,8 @@ def view(s: Sizes) -> View:
                 (0.3 * stem, low + 0.02 * long),
             ),
             Place("valve.lean", "Lean to the\ncylinder", (0, 1.02 * tip)),
+            Place("valve.mass_intake", "Mass,\nintake", (0, 0.45 * low)),
+            Place("valve.mass_exhaust", "Mass,\nexhaust", (0, 0.3 * low)),
             Place("valve.way_intake", "Way to\npiston, in", (-0.8 * r, -margin)),
             Place("valve.way_exhaust", "Way to\npiston, ex", (0.8 * r, -margin)),
             Place("valve.room_intake", "Room left,\nintake", (-0.45 * r, -margin)),
