@@ -2,4 +2,12 @@
 
 TITLE = "Crank"
 PURPOSE = "Journals ground, shells and clearance, crush, bow, a longer stroke."
-CALCULATORS = ("shaft-bow", "throw-index", "regrind", "offset-grind", "bearing-clearance", "strip-clearance")
+CALCULATORS = (
+    "shaft-bow",
+    "throw-index",
+    "regrind",
+    "offset-grind",
+    "bearing-clearance",
+    "strip-clearance",
+    "shell-crush",
+)

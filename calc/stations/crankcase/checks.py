@@ -17,9 +17,10 @@ def main_bearings(view: View) -> Check | None:
         "crankcase.main_shell_wall",
         "crank.main_journal",
         shop="A bore gauge in the case, bolted up with its shells, and a micrometer on the journals.",
-        home="Plastic gauging strip along each dry journal, away from the joint, the halves bolted up to full"
-        " torque, nothing turned, and opened again: out by up to a hundredth of a millimetre. Feel alone finds"
-        " only the worst: shells oiled and case bolted up, two fingers turn the crank all the way round.",
+        home="Plastic gauging strip along each dry journal, away from the joint, the halves bolted up to"
+        " full torque, nothing turned, and opened again: out by up to a hundredth of a millimetre. Feel alone"
+        " finds only the worst: shells oiled and case bolted up, two fingers turn the crank all the way"
+        " round.",
     )
 
 
