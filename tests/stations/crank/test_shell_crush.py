@@ -126,6 +126,5 @@ def test_more_crush_grips_harder_and_opens_more(a, b):
     less, more = (shell_crush(main_proud=f"{x!r} mm") for x in sorted((a, b)))
     for output in ("interference", "grip", "grip_hot", "opened", "housing_hoop", "shell_used"):
         assert more[output] >= less[output], output
-    assert (
-        abs(more["hoop"]) <= abs(more["rigid"]) * 1.15
-    )  # a thick shell's mean is over its middle, not its outside
+    cold = shell_crush(main_proud=f"{a!r} mm", main_temperature="20 °C", shell_temperature="20 °C")
+    assert abs(cold["hoop"]) < abs(cold["rigid"])  # what gives takes some of it
