@@ -24,11 +24,14 @@ def test_the_orchard_job_is_closed_in_this_order():
         "Each part to its own place",
         "Crank straight, journals round",
         "Main bearing clearance",
+        "Main shells on their dowels",
         "Rods straight",
         "Rod bearing clearance",
         "Rod nuts",
         "Rod side clearance",
+        "Seals of the through studs",
         "Close the case",
+        "Crank turns, case bolted up",
         "Crank end float",
         "Deck height",
         "Valves tight",
@@ -67,7 +70,14 @@ def test_only_the_parts_of_the_job_are_checked():
 def test_an_engine_without_a_sheet_gets_the_checks_that_need_no_size():
     assert titles(
         ("crank.main_journal", "1", "finished", "54.743 mm"), received="heads, case, crank", engine="XX-9"
-    ) == ["Every passage clean", "Each part to its own place", "Valves tight", "Turned through by hand"]
+    ) == [
+        "Every passage clean",
+        "Each part to its own place",
+        "Main shells on their dowels",
+        "Seals of the through studs",
+        "Valves tight",
+        "Turned through by hand",
+    ]
 
 
 EVERY = (

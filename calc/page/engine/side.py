@@ -72,6 +72,7 @@ def view(s: Sizes) -> View:
             ),
             Place("crankcase.thrust_body", "Thrust,\nheld by", (a.mains[-1], 0.8 * room(s))),
             Place("crank.running_temperature", "Crank,\nrunning", (a.mains[-2], 0)),
+            Place("crank.turning_torque", "Turns\nwith", (a.nose, 0)),
         ),
         (
             axis(s),
