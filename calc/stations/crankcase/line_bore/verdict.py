@@ -176,8 +176,8 @@ def _bar(saddles: Saddles) -> Text:
     """Where the bar lies at both ends."""
     *_, x, y, far_x, far_y = saddles.told
     return say(
-        "Lay the bar {x} to the cam and {y} to the right of where it read zero at the first saddle, {far_x} and"
-        " {far_y} at the last.",
+        "Lay the bar {x} to the cam and {y} to the right of where it read zero at the first saddle, {far_x}"
+        " and {far_y} at the last.",
         x=x,
         y=y,
         far_x=far_x,
@@ -196,9 +196,8 @@ def limits_of(i: In, saddles: Saddles, size: Size, gears: Gears) -> tuple[Limit,
     ]
     if gears.then is not None:
         found.append(Limit("the backlash", gears.then, low=0))
-        found.append(
-            Limit("the backlash", gears.then, low=i.backlash_low, high=i.backlash_high, level="attention")
-        )
+        low, high = i.backlash_low, i.backlash_high
+        found.append(Limit("the backlash", gears.then, low=low, high=high, level="attention"))
     return tuple(found)
 
 
