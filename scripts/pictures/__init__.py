@@ -14,6 +14,7 @@ from calc.page.figure import figure
 from calc.page.html import Html, el
 from calc.reference import engine
 from scripts.pictures import (
+    bearings,
     chambers,
     crank,
     crankcase,
@@ -94,6 +95,9 @@ PICTURES: dict[str, Callable[[Sheet], Drawing]] = {
     "oil-hole-edges": crank.oil_hole_edges,
     "offset-journal": crank.offset_journal,
     "stroke-moves": crank.stroke_moves,
+    "shell-wall-read": bearings.shell_wall_read,
+    "shell-on-dowel": bearings.shell_on_dowel,
+    "shells-worn": bearings.shells_worn,
     "lifter-foot": lifters.lifter_foot,
     "lifter-oil-hole": lifters.lifter_oil_hole,
     "ring-in-groove": lifters.ring_in_groove,
