@@ -31,6 +31,7 @@ PARTS = (
     Part("rods", "rods?|conrods?", ("rod",)),
     Part("crank", "cranks?|crankshafts?", ("crank",)),
     Part("case", "(?:crank)?cases?", ("crankcase",)),
+    Part("studs", "studs?", ("stud",)),
     Part("cam", "cams?|camshafts?", ("cam",)),
     Part("lifters", "lifters?", ("lifter",)),
     Part("flywheel", "flywheels?", ("flywheel",)),
