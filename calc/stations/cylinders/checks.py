@@ -35,6 +35,54 @@ def pistons(view: View) -> Check | None:
     )
 
 
+def rings_on(view: View) -> Check | None:
+    if not view.has("piston", "cylinder"):
+        return None
+    return Check(
+        "Rings on their pistons",
+        "A ring upside down pumps oil; gaps in one line let the gas through.",
+        as_text(
+            "Each on the piston of its own cylinder, mark up, free in its groove. Gaps a third of a turn"
+            " apart, none over an end of the pin; the oil ring's up, where the cylinder lies."
+        ),
+        "eyes, a ring expander",
+        home="Eyes and a finger: roll each ring round its groove, then turn the gaps. Spread a ring no more"
+        " than it needs: it breaks, and its ends cut.",
+    )
+
+
+def pistons_round(view: View) -> Check | None:
+    if not view.has("piston") or not view.any("rod", "cylinder"):
+        return None
+    return Check(
+        "Pistons the right way round, clips in",
+        "A clip that jumps out wrecks its cylinder; a piston turned round knocks.",
+        as_text(
+            "Arrow or mark as the maker says, piston and rod by their numbers. Two new clips for each pin,"
+            " bedded in their grooves all round, gaps up or down and not towards the cylinder."
+        ),
+        "eyes, pliers, goggles",
+        home="Goggles, and a rag in the case's mouth. Turn each clip with a small screwdriver: it goes round"
+        " in its groove, and does not come out.",
+    )
+
+
+def tubes_sealed(view: View) -> Check | None:
+    if not view.has("head", "cylinder") or not view.any("lifter", "crankcase"):
+        return None
+    return Check(
+        "Pushrod tubes and their seals",
+        "They lose the oil, and cannot be exchanged with the head on.",
+        as_text(
+            "No crack, no rust hole, all equally long, seams up. New seals at both ends, square in their"
+            " seats, before the head is drawn down."
+        ),
+        "eyes, a calliper",
+        home="A lamp inside the tube, and a calliper along it: folds that were pressed flat are drawn out by"
+        " hand, to the length that the maker says.",
+    )
+
+
 # sizes that the deck height is made of, and the way of each: 1 opens the gap over the piston, −1 closes it
 CHAIN = (
     ("crankcase.seat_height", "1"),

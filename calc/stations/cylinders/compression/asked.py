@@ -79,7 +79,7 @@ class In(Inputs):
         usual="-30 to 30 cm³",
         feature="piston.dome",
         stage="",
-        fold=True,
+        stands_in=True,
         when=("crown_by", KNOWN),
         hint="A dome counts plus, a bowl and valve reliefs minus; a flat crown is 0.",
     )
