@@ -41,8 +41,8 @@ def shell_dowel(sheet: Sheet) -> Drawing:
             ),
             rect(-5, -96, 5, -R),
             shell,
-            hole,
-            dowel,
+            *hole,
+            *dowel,
         )
 
     return sketch(
