@@ -151,5 +151,10 @@ def test_inches_give_the_same():
 
 def test_drawing_shows_the_deck_and_the_cut():
     (drawing,) = deck_cut(cut="0.2 mm").figures
-    names = {s.name for s in drawing.shapes if hasattr(s, "away")}
-    assert names == {"t'", "c"} and "times as thick" in drawing.exaggerated.plain()
+    (deck,) = (s for s in drawing.shapes if hasattr(s, "away"))
+    (cut,) = (s.words.plain() for s in drawing.shapes if hasattr(s, "words"))
+    assert (
+        deck.end[1] > deck.start[1]
+        and cut == "0.20 mm off each seat"
+        and "times as thick" in drawing.exaggerated.plain()
+    )

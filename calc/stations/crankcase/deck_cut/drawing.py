@@ -1,6 +1,6 @@
 """The seat before and after the cut, and the deck that is left over the piston."""
 
-from calc.core.drawing import Area, Dimension, Drawing, Line, box
+from calc.core.drawing import Area, Dimension, Drawing, Label, Line, box
 from calc.core.result import say
 from calc.core.working import Number
 from calc.stations.crankcase.deck_cut.asked import In
@@ -32,7 +32,7 @@ def section(i: In, deck: Number) -> Drawing:
             Line(((1.02 * r, c), (1.6 * r, c)), "hidden"),
             Line(((0, -0.6 * r), (0, top + 0.25 * r)), "centre"),
             Dimension((-0.5 * r, top - t), (-0.5 * r, top), deck, 0.0, "t'"),
-            Dimension((1.5 * r, 0), (1.5 * r, c), i.cut, -0.25 * r, "c"),
+            Label((0.0, -0.8 * r), say("{c} off each seat", c=i.cut), target=(1.3 * r, c / 2)),
         ),
         say("cut, shim and deck drawn {n} times as thick", n=str(times)),
     )
