@@ -563,6 +563,14 @@ SLIDER_CRANK = Source(
     "analytic",
     name="slider-crank",
 )
+HARMONIC_STROKE = Source(
+    "harmonic-stroke",
+    "A crank with a long rod moves the stones as a sine: fastest in the middle at π/2 times the mean, and"
+    " at a"
+    " share x of the half stroke from there √(1 − x²) times that.",
+    "analytic",
+    name="sine of the stroke",
+)
 FARTHEST = Source(
     "farthest-place",
     "Plane geometry: a bore cleans up about a bar at twice the distance of its farthest place from the bar.",

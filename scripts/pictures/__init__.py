@@ -21,6 +21,7 @@ from scripts.pictures import (
     crankcase,
     cutting,
     decks,
+    cylinders,
     guides,
     lifters,
     measuring,
@@ -34,6 +35,11 @@ from scripts.pictures import (
 from scripts.pictures.sheet import Sheet
 
 PICTURES: dict[str, Callable[[Sheet], Drawing]] = {
+    "cylinder-held": cylinders.cylinder_held,
+    "cylinder-places": cylinders.cylinder_places,
+    "hone-hatch": cylinders.hone_hatch,
+    "ring-square": cylinders.ring_square,
+    "ring-filed": cylinders.ring_filed,
     "wheel-rung": cutting.wheel_rung,
     "wheel-flanges": cutting.wheel_flanges,
     "bar-held": cutting.bar_held,

@@ -2,4 +2,4 @@
 
 TITLE = "Cylinders"
 PURPOSE = "Bores, pistons, pins and rings, deck and compression, leak-down."
-CALCULATORS = ("cylinder-bore", "deck-height", "compression", "cylinder-leak-down", "ring-gap")
+CALCULATORS = ("cylinder-bore", "hone-angle", "ring-gap", "deck-height", "compression", "cylinder-leak-down")

@@ -5,14 +5,13 @@ of it, and its clearance sideways."""
 from typing import NamedTuple
 
 from calc.core.result import impossible
-from calc.core.working import Number, Value, constant, greatest, least, step
+from calc.core.working import PI, Number, Value, constant, greatest, least, step
 from calc.reference import sources
 from calc.stations.cylinders.ring_gap.asked import RINGS, In
 from calc.stations.cylinders.ring_gap.told import Out
 from calc.stations.shared.forms import COARSE, SIZE, STRAIN
 from calc.stations.shared.growth import reference_temperature
 
-PI = constant("π", "Circle's circumference over its diameter", STRAIN, 3.141592653589793)
 WORN_APART = 0.3e-3  # m: a bore worn by more is another size of bore, or a slip; common practice
 
 
