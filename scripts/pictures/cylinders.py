@@ -132,7 +132,7 @@ def hone_hatch(sheet: Sheet) -> Drawing:
         "The bore's wall laid flat, twice, the circumference from left to right. Right: scratches cross at 50"
         " degrees. Wrong: they cross at 20 degrees and lie nearly round the bore.",
         placed(hatched(50), 88, 96),
-        right(24, 30, "crosses in the", "sheet's angle"),
+        right(24, 30, "the angle", "of the sheet"),
         placed(hatched(20), 268, 96),
         wrong(204, 30, "too flat: it holds", "too much oil"),
     )
