@@ -480,6 +480,13 @@ SWEPT = Source(
     "handbook",
     name="compression",
 )
+LIFT_CURVE = Source(
+    "lift-curve",
+    "Local least squares on a table of lifts: polynomials of the fourth degree, near readings counting most"
+    " (local regression after Cleveland, from memory); the readings' doubt goes through the sums exactly.",
+    "analytic",
+    name="local regression",
+)
 HARMONICS = Source(
     "harmonics",
     "Least squares on dial readings at even angles: mean, once-round and twice-round part (Fourier); the"

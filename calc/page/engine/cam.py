@@ -75,6 +75,8 @@ def view(s: Sizes) -> View:
             Place("cam.lobe_lift", "Lobe lift", (middle[0], low + base), (middle[0], low + base + lift)),
             Place("cam.base_circle", "Base\ncircle", (middle[0] - base, low), (middle[0] + base, low)),
             Place("cam.open_angle", "Open for", opening[0]),
+            Place("cam.duration", "Duration", opening[len(opening) // 2]),
+            Place("cam.checking_lift", "Checking\nlift", (middle[0] + 0.25 * base, low + base + 0.1 * lift)),
             Place("cam.flank_angle", "Base circle\nto nose", opening[-1]),
             Place("cam.centre_intake", "Middle,\nintake", (middle[0] + 0.1 * base, low + 0.55 * base)),
             Place("cam.centre_exhaust", "Middle,\nexhaust", (middle[0] - 0.1 * base, low + 0.3 * base)),

@@ -2,4 +2,11 @@
 
 TITLE = "Cam"
 PURPOSE = "Lobes measured and reground, timing, rockers and pushrods, room to the piston."
-CALCULATORS = ("mesh-backlash", "valve-to-piston", "valve-float", "rocker-lift", "pushrod-length")
+CALCULATORS = (
+    "lift-table",
+    "mesh-backlash",
+    "valve-to-piston",
+    "valve-float",
+    "rocker-lift",
+    "pushrod-length",
+)
