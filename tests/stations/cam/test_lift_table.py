@@ -197,7 +197,7 @@ def test_doubt_grows_with_what_a_reading_may_be_off():
 
 REFUSALS = [
     ("checking", table(checking="9 mm"), "does not pass"),
-    ("every", table() | dict(every="15°"), "more than a whole turn"),
+    ("every", table() | dict(every="15°"), "more than a turn"),
     ("lifts", dict(lifts="0 | 0.1 | 0.2"), "at least 8"),
     ("lifts.11.1", table(wrong=lambda n, h, f: None if n < 10 else h), "stands on the flank"),
     ("reading", table(reading="-0.1 mm"), "below 0"),
