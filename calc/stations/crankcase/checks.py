@@ -147,8 +147,15 @@ def end_float(view: View) -> Check | None:
     shims, limits = view.feature("crank.end_float_shim"), view.feature("crank.end_float")
     if check is None or shims is None or limits is None or len(shims.steps) < 2:
         return check
-    entries = _sizes_sold(shims) | sheet_limits(limits) | {"after": check.entries.get("reading", "")}
-    return replace(check, calculator="end-float", entries=entries, open=("float_read", "trial"))
+    reading = check.entries.get("reading", "")
+    fitted = [text for place in shims.places if (text := view.text(shims.id, place))]
+    known = {"float_read": reading, "trial": " | ".join(fitted)} if reading and len(fitted) > 1 else {}
+    if not known or check.state == "pass":  # read with the right ones in: that reading decides
+        known = known | {"after": reading}
+    left = tuple(name for name in ("float_read", "trial") if name not in known)
+    return replace(
+        check, calculator="end-float", entries=_sizes_sold(shims) | sheet_limits(limits) | known, open=left
+    )
 
 
 def _sizes_sold(shims: Feature) -> dict[str, str]:

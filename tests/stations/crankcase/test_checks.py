@@ -49,3 +49,20 @@ def test_gears_of_a_cam_are_checked_by_their_marks_and_backlash():
         "Cam gear: marks and backlash",
     )
     assert found.state == "fail" and found.home
+
+
+def test_three_shims_that_were_read_are_the_trial_shims_of_a_float_that_is_not_right():
+    three = [("crank.end_float_shim", place, "assembly", "0.24 mm") for place in "123"]
+    wrong, good = (
+        by_title(
+            checks(("crank.end_float", "", "assembly", read), *three, received="crank, case"),
+            "Crank end float",
+        )
+        for read in ("0.40 mm", "0.10 mm")
+    )
+    found = evaluate(find("end-float"), wrong.entries)
+    assert wrong.open == () and found.verdict.state == "pass"
+    assert [round(found[k] * 1e3, 6) for k in ("first", "second", "third")] == [
+        0.34
+    ] * 3  # 0.72 + 0.40 − 0.10 = 1.02
+    assert evaluate(find("end-float"), good.entries).verdict.headline.plain() == "End float right: 0.100 mm"

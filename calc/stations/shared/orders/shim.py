@@ -1,6 +1,7 @@
 """Shims: how thick they must be to bring a size within its limits."""
 
 from dataclasses import dataclass, replace
+from itertools import combinations, combinations_with_replacement
 
 from calc.core.result import Text, say
 from calc.core.working import Number, constant
@@ -121,20 +122,26 @@ class _Shimming:
         return decision(value + self.shim.way * thicker, u, self.target.low, self.target.high)
 
     def _exchanged(self, fitted: list[float]) -> Order | None:
-        choices = [
-            (abs(self.short - (new - old)), old, new)
-            for old in fitted
-            for new in self.there
-            if self.with_shims(new - old) == "in"
-        ]
-        if not choices:
-            return None
-        _, old, new = min(choices)
-        return self._order(
-            say("{new} in place of {old}", new=self._size(new), old=self._size(old)),
-            "unsure" if self.doubtful else "pass",
-            say("Measure again once it is in."),
-        )
+        """As few of those fitted as it takes, for sizes that are made: every set is tried."""
+        for count in range(1, len(fitted) + 1):
+            choices = [
+                (abs(self.short - (sum(new) - sum(old))), old, new)
+                for old in combinations(sorted(fitted), count)
+                for new in combinations_with_replacement(self.there, count)
+                if self.with_shims(sum(new) - sum(old)) == "in"
+            ]
+            if choices:
+                _, old, new = min(choices)
+                return self._order(
+                    say(
+                        "{new} in place of {old}",
+                        new=self._listed(list(new), " and "),
+                        old=self._listed(list(old), " and "),
+                    ),
+                    "unsure" if self.doubtful else "pass",
+                    say(f"Measure again once {'it is' if count == 1 else 'they are'} in."),
+                )
+        return None
 
     def _in_all(self) -> Order:
         # how much thicker they may be
@@ -231,8 +238,9 @@ class _Shimming:
         return self._listed(list(self.stacks[thickness]), " + ")
 
     def _listed(self, thicknesses: list[float], last: str = ", ") -> Text:
+        names = [f"{{s{n}}}" for n in range(len(thicknesses))]
         return say(
-            last.join(f"{{s{n}}}" for n in range(len(thicknesses))),
+            ", ".join(names[:-1]) + last * (len(names) > 1) + names[-1],
             **{f"s{n}": self._size(thickness) for n, thickness in enumerate(thicknesses)},
         )
 
