@@ -130,9 +130,9 @@ def half_lift_square(sheet: Sheet) -> Drawing:
         " stands as far above square when shut as below it when open. Wrong: it is square when shut, goes all"
         " the way below, and the pad wanders four times as far.",
         placed(arms(14, -14), 108, 96),
-        right(18, 8, "square at half lift"),
+        right(18, 8, "at half lift"),
         placed(arms(0, -28), 290, 96),
-        wrong(196, 8, "square when shut"),
+        wrong(196, 8, "when shut"),
         turning((290, 96), 60, 180, 206, double=False),
     )
 
