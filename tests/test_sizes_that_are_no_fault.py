@@ -23,6 +23,16 @@ SPRING = {
     "loads.1.2": "650",
 }
 CASES = {
+    "a chamber cut at its step, the deck shimmed for it": (
+        "compression",
+        "1",
+        dict(bore="88.010", chamber="54.9 cm³", deck="1.30", dome="-2 cm³"),
+    ),
+    "a piston with a deeper bowl": (
+        "compression",
+        "1",
+        dict(bore="88.010", chamber="55.6 cm³", deck="1.20", dome="-3 cm³"),
+    ),
     "a plunger worn, its clearance within 0.016 mm": (
         "lifter-bore",
         "",

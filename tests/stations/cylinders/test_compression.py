@@ -145,15 +145,15 @@ def test_all_corners_of_the_sheet_are_in_order_at_every_size_of_bore():
 
 def test_limits_are_those_of_the_engine_in_hand():
     assert on("TS-16", **READ).verdict.state == "pass"  # the crown is what the sheet says, wherever it lies
-    rc40 = on(
-        "RC-40", bore="3.7504 in", chamber="58 cm³", deck="0.045 in", dome="0 cm³", step_across="3.9 in"
-    )
+    rc40 = on("RC-40", bore="3.7504 in", chamber="58 cm³", deck="0.045 in", dome="0 cm³")
     assert rc40.verdict.state == "unjudged" and rc40["ratio"] > 1
-    assert on("", **READ, dome="0 cm³", stroke="69 mm", step_across="90 mm").verdict.state == "unjudged"
+    assert on("", **READ, dome="0 cm³", stroke="69 mm").verdict.state == "unjudged"
     assert on("TS-16", bore="88.010 mm", chamber="56.0 cm³").verdict.state == "awaited"
     typed = dict(low="7.2", high="7.8", least_deck="1.0 mm", most_deck="1.4 mm")
-    own = on("", **READ, dome="-2 cm³", stroke="69 mm", step_across="90 mm", **typed)
+    own = on("", **READ, dome="-2 cm³", stroke="69 mm", **typed)
     assert own.verdict.state == "pass"
+    stepped = on("", **READ, dome="-2 cm³", stroke="69 mm", step_depth="0.5 mm", **typed)
+    assert stepped.verdict.state == "awaited" and "step, across" in stepped.verdict.headline.plain()
 
 
 def test_a_deck_out_of_its_own_limits_is_not_in_order_whatever_the_ratio():

@@ -104,16 +104,15 @@ class In(Inputs):
         when=("crown_by", FILLED),
         example="79.3 cm³",
     )
-    step_depth: Number = given(
+    step_depth: Number | None = given(
         "Step over the cylinder's face that the plate did not cover",
         "h_s",
         COARSE,
         hard="-10 to 20 mm",
         usual="-1 to 6 mm",
         fold=True,
-        assumed=("0 mm", "the burette's plate lay where the cylinder's face comes to rest"),
-        hint="A sealing ring counts too, as thick as it is when tight. Minus where the cylinder goes in past"
-        " the plate's plane.",
+        hint="Empty where the plate lay where the face comes to rest. A sealing ring counts too, as thick as"
+        " it is when tight. Minus where the cylinder goes in past the plate's plane.",
     )
     step_across: Number = measured(
         "That step, across",
@@ -124,6 +123,7 @@ class In(Inputs):
         usual="60 to 140 mm",
         feature="chamber.mouth",
         fold=True,
+        when=("step_depth",),
         hint="It is wider than the bore.",
     )
     land_height: Number = measured(

@@ -13,7 +13,7 @@ from calc.stations.shared.drawings import cap, on_both_sides
 
 def over_the_piston(i: In, v: Volumes) -> Drawing:
     """The cylinder's face at height 0."""
-    r, deck, step = float(i.bore) / 2, float(i.deck), max(float(i.step_depth), 0.0)
+    r, deck, step = float(i.bore) / 2, float(i.deck), max(float(i.step_depth or 0.0), 0.0)
     mouth = float(i.step_across) / 2 if step else r
     out, deep, thick = 1.22 * max(r, mouth), 0.62 * r, 0.17 * r
     roof = cap(r, cap_depth(float(i.chamber), math.pi * r * r))

@@ -4,14 +4,15 @@ from typing import NamedTuple
 
 from calc.core.kinds import AREA
 from calc.core.result import impossible
-from calc.core.working import PI, Number, form, step
+from calc.core.working import PI, Number, constant, form, step
 from calc.formulas import compression
 from calc.reference import sources
 from calc.stations.cylinders.compression.asked import FILLED, In
 from calc.stations.cylinders.compression.told import CC, Out
-from calc.stations.shared.forms import SIZE
+from calc.stations.shared.forms import COARSE, SIZE
 
 FACE = form(AREA, 0)
+NO_STEP = constant("h_s", "No step", COARSE, 0.0)
 
 
 class Volumes(NamedTuple):
@@ -45,7 +46,9 @@ def volumes_of(i: In) -> Volumes:
         compression.crown_from_fill(i.bore, i.lowered, i.filled) if i.crown_by == FILLED else i.dome
     )
     deck = Out.deck_volume(area * i.deck)
-    stepped = Out.step_volume(compression.disc(i.step_across, i.step_depth))
+    stepped = Out.step_volume(
+        area * NO_STEP if i.step_depth is None else compression.disc(i.step_across, i.step_depth)
+    )
     fixed = step("V_0", "Step, less the crown", CC, stepped - crown)
     left = Out.left(i.chamber + deck + fixed, sources.COMPRESSION)
     if left <= 0:
