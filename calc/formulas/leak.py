@@ -183,6 +183,7 @@ def middle_pressure(up: float, down: float, share: float, kappa: float = AIR_KAP
 
     Halving: what goes in falls as the pressure rises, what goes out grows.
     """
+    up, down, share = float(up), float(down), float(share)
     low, high = down, up
     for _ in range(200):
         middle = (low + high) / 2

@@ -34,6 +34,7 @@ PARTS = (
     Part("studs", "studs?", ("stud",)),
     Part("cam", "cams?|camshafts?", ("cam",)),
     Part("lifters", "lifters?", ("lifter",)),
+    Part("rockers", "rockers?", ("rocker",)),
     Part("flywheel", "flywheels?", ("flywheel",)),
 )
 

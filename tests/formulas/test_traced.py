@@ -137,6 +137,8 @@ CASES = [
     (bolt_torque.twist, (OUTER, SMALL), PURE),
     (bolt_torque.together, (P, MU), STRESS),
     (annular_gap.eccentric, ((0.4, PURE),), PURE),
+    (annular_gap.alike, (FEED, (2e-4, LENGTH)), LENGTH),
+    (leak.behind_an_orifice, ((600e3, STRESS), HIGH, AIR), PURE),
     (annular_gap.leak, (OUTER, FEED, SMALL, THICK, P, (0.4, PURE)), FLOW),
     (annular_gap.reynolds, (C, OUTER, HEAVY, THICK), PURE),
     (annular_gap.plunger_area, (OUTER,), AREA),
@@ -206,6 +208,8 @@ def test_traced_number_has_the_value_and_the_dimensions(formula, inputs, dims):
 
 YIELD, WEAK, SOFT = (400e6, STRESS), (100e6, STRESS), (70e9, STRESS)
 BY_TRIAL = [  # found by trial, as plain floats
+    (leak.middle_pressure, ((600e3, STRESS), AIR, (2.0, PURE)), STRESS),
+    (annular_gap.aside, (FEED, (2e-4, LENGTH), (5e-5, LENGTH)), PURE),
     (past_yield.outer_plastic_pressure, (WEAK, JOINT, OUTSIDE), STRESS),
     (past_yield.inner_plastic_pressure, (YIELD, BORE, JOINT), STRESS),
     (past_yield.outer_set, (P, JOINT, OUTSIDE, (80e6, STRESS), SOFT), LENGTH),
@@ -238,7 +242,7 @@ def test_no_formula_is_left_out():
     """All but those for drawings, which return several numbers, and those found by trial."""
     drawn = (
         {press_fit.inner_stress, press_fit.outer_stress, seat_geometry.section}
-        | {past_yield._where, past_yield._place}
+        | {past_yield._where, past_yield._place, annular_gap._passes}
         | {f for f, _, _ in BY_TRIAL}
     )
     formulas = {

@@ -22,6 +22,8 @@ PARTS = {
     "crankcase": "Case",
     "cam": "Cam",
     "lifter": "Lifters",
+    "rocker": "Rockers",
+    "stud": "Studs",
     "flywheel": "Flywheel",
 }  # by the groups of an engine's sheet
 

@@ -46,7 +46,7 @@ def known_hot() -> Any:
         hard="0.05 to 1000 kN",
         usual="0.5 to 300 kN",
         fold=True,
-        hint="“A stud's preload, hot and in frost” works it out, of this cold preload.",
+        hint="“Preload of a stud, hot and in frost” works it out, of this cold preload.",
     )
 
 

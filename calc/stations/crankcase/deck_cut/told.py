@@ -9,7 +9,7 @@ FINE_TIMES = form(RATIO, 3)
 
 
 class Out(Outputs):
-    deck_then = Output("Deck height, then", "t'", COARSE, main=True, feature="crankcase.deck_height")
+    deck_then = Output("Deck height, then", "t'", COARSE, main=True)
     ratio_then = Output("Compression ratio, then", "ε'", TIMES, main=True)
     restores = Output("Shim that restores the deck height", "s_r", COARSE, main=True)
     ratio = Output("Compression ratio before", "ε", TIMES)

@@ -13,7 +13,7 @@ from calc.stations.crankcase.stud_preload_hot.worst import worst_of
 
 @calculator(
     "stud-preload-hot",
-    "A stud's preload, hot and in frost",
+    "Preload of a stud, hot and in frost",
     In,
     Out,
     purpose="What does heat make of this stud's preload, and is it borne, hot and in frost?",
