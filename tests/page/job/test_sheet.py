@@ -275,7 +275,7 @@ def test_the_back_says_of_each_check_how_it_is_made_and_what_of_it_takes_the_sho
         assert words.startswith(f"{check.title}. ")
         assert (f"At home: {check.home}" in words) == bool(check.home)
         assert (f"Only the shop can: {check.shop}" in words) == bool(check.shop)
-    assert "Only the shop can: A rod gauge" in markup.words(how[4])
+    assert "Only the shop can: A rod gauge" in markup.words(how[5])
 
 
 def test_the_head_says_whose_job_and_whose_limits():
