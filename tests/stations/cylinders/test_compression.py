@@ -157,8 +157,14 @@ def test_limits_are_those_of_the_engine_in_hand():
 
 
 def test_a_deck_out_of_its_own_limits_is_not_in_order_whatever_the_ratio():
-    found = on("TS-16", **READ | dict(deck="0.90 mm", chamber="57.9 cm³"))
-    assert found.verdict.state != "pass"
+    for deck, headline in (
+        ("0.90", "Deck 0.90 mm: 1.025 mm is the least"),
+        ("1.50", "Deck 1.50 mm: 1.375 mm is the most"),
+    ):
+        verdict = on("TS-16", **READ | dict(deck=f"{deck} mm")).verdict
+        assert (verdict.state, verdict.headline.plain()) == ("fail", headline)
+    open_ = on("TS-16", **READ | dict(deck="1.03 ± 0.03 mm")).verdict
+    assert open_.state == "unsure" and "deck height" in open_.headline.plain()
 
 
 def test_a_doubt_that_reaches_the_limit_leaves_it_open():

@@ -64,7 +64,7 @@ class In(Inputs):
         hard="-3 to 15 mm",
         usual="0.5 to 3 mm",
         feature="crankcase.deck_height",
-        stage="finished",
+        stage="",
         hint="Cylinder held down on its shims. Minus where the piston stands proud.",
     )
     crown_by: str = choice(

@@ -23,10 +23,33 @@ def limits_of(i: In, v: Volumes, wanted: Wanted) -> tuple[Limit, ...]:
             Limit("the deck height left", wanted.deck, low=i.least_deck, level="attention"),
             Limit("the deck height left", wanted.deck, high=i.most_deck, level="attention"),
         )
-    return (Limit("the compression ratio", v.ratio, low=i.low, high=i.high),)
+    return (
+        Limit("the deck height", i.deck, low=i.least_deck, high=i.most_deck),
+        Limit("the compression ratio", v.ratio, low=i.low, high=i.high),
+    )
+
+
+def _deck_first(i: In) -> Judged | None:
+    if past(i.least_deck, i.deck):
+        return (
+            "fail",
+            say("Deck {t}: {least} is the least", t=i.deck, least=i.least_deck),
+            "The piston comes too near the head, whatever the ratio. Read it again at both ends of the pin,"
+            " choose shims by the deck height, and work the ratio out with them.",
+        )
+    if past(i.deck, i.most_deck):
+        return (
+            "fail",
+            say("Deck {t}: {most} is the most", t=i.deck, most=i.most_deck),
+            "Read it again at both ends of the pin. Take shims out, as far as there are any; else a part is"
+            " too short, or belongs to another engine. Then work the ratio out again.",
+        )
+    return None
 
 
 def _as_it_is(i: In, v: Volumes) -> Judged:
+    if unfit := _deck_first(i):
+        return unfit
     if past(v.ratio, i.high):
         return "fail", say("Ratio {e}: over {high}", e=v.ratio, high=i.high), _too_high(i, v)
     if past(i.low, v.ratio):
