@@ -480,6 +480,12 @@ SWEPT = Source(
     "handbook",
     name="compression",
 )
+TIMING = Source(
+    "timing",
+    "Angles of one turn: a lobe's centre lies midway between its events, half its duration from each.",
+    "analytic",
+    name="angles of a turn",
+)
 LIFT_CURVE = Source(
     "lift-curve",
     "Local least squares on a table of lifts: polynomials of the fourth degree, near readings counting most"
