@@ -584,6 +584,12 @@ HARMONIC_STROKE = Source(
     "analytic",
     name="sine of the stroke",
 )
+EVERY_WAY = Source(
+    "every-way",
+    "All pairings and all choices are tried and compared: no other is better.",
+    "analytic",
+    name="trying all",
+)
 FARTHEST = Source(
     "farthest-place",
     "Plane geometry: a bore cleans up about a bar at twice the distance of its farthest place from the bar.",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from calc.core.drawing import Area, Drawing
+from calc.core.drawing import Area, Drawing, Shape
 from scripts.pictures.pen import (
     Shapes,
     arrow,
@@ -117,7 +117,7 @@ def hone_hatch(sheet: Sheet) -> Drawing:
 
     def hatched(angle: float) -> Shapes:
         w, h, slope = 64.0, 46.0, math.tan(math.radians(angle / 2))
-        found = [rect(-w, -h, w, h)]
+        found: list[Shape] = [rect(-w, -h, w, h)]
         for sign in (1, -1):
             for n in range(-14, 15):
                 offset = n * 14.0

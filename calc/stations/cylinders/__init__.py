@@ -2,4 +2,12 @@
 
 TITLE = "Cylinders"
 PURPOSE = "Bores, pistons, pins and rings, deck and compression, leak-down."
-CALCULATORS = ("cylinder-bore", "hone-angle", "ring-gap", "deck-height", "compression", "cylinder-leak-down")
+CALCULATORS = (
+    "cylinder-bore",
+    "hone-angle",
+    "ring-gap",
+    "set-pairing",
+    "deck-height",
+    "compression",
+    "cylinder-leak-down",
+)
