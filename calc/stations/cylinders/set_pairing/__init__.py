@@ -16,9 +16,9 @@ from calc.stations.shared.forms import SIZE
 class Out(Outputs):
     tight = Output("Least clearance", "c_k", SIZE, main=True)
     loose = Output("Most clearance", "c_g", SIZE, main=True)
-    masses = Output("Chosen by weight, they differ by", "s_m", GRAMS, main=True)
-    volumes = Output("Chosen by volume, they differ by", "s_V", CC, main=True)
-    forces = Output("Chosen by load, they differ by", "s_F", LOAD, main=True)
+    masses = Output("Chosen by weight, they differ by", "s_m", GRAMS)
+    volumes = Output("Chosen by volume, they differ by", "s_V", CC)
+    forces = Output("Chosen by load, they differ by", "s_F", LOAD)
 
 
 class Pairs(NamedTuple):
