@@ -515,6 +515,23 @@ def test_a_result_that_is_a_size_of_the_part_is_kept_as_it_is_shown_with_its_dou
     )  # 0.002 in over 6 in is 0.00131 in over 100 mm (3.937 in)
 
 
+BOW = {f"readings.{n}.1": f"{x / 1000:.3f}" for n, x in enumerate((0, 11, 23, 30, 24, 12, 2, -5), 1)}
+
+
+def test_a_result_of_a_grid_is_kept_once_the_grid_is_the_readers_own():
+    told = fields(fresh(), "shaft-bow", "")
+    assert told["results"] == {"=whole": ["readings"]}
+    call = dict(job=fresh(), calculator="shaft-bow", typed=["=whole"], place="", stage="received", why="")
+    (kept,) = files.load(ask("keep", entries=BOW, **call)["job"])["readings"]
+    assert kept["feature"] == "crank.bow" and kept["text"].startswith(
+        "0.033 mm"
+    )  # twice 16.72 µm, as scipy has it
+    reply = ask("keep", entries={}, **call)
+    assert not reply["ok"] and "still to be read" in reply["errors"][0]["message"]
+    some = {name: text for name, text in BOW.items() if name < "readings.3"}
+    assert not ask("keep", entries=some, **call)["ok"]
+
+
 @pytest.mark.parametrize(
     ("change", "words"),
     [
@@ -546,9 +563,6 @@ def test_results_that_are_sizes_are_on_the_sheet_as_the_calculator_has_them():
     for calculator, output in found:
         feature = engine("TS-16").features[output.feature]
         assert feature.form.kind == output.form.kind and not feature.terms, (calculator.id, output.key)
-        assert not any(isinstance(i, Grid) for i in calculator.inputs), (
-            "that every cell is the reader's own could not be told"
-        )
         assert output.key in {o.declared.key for o in spots.results(calculator, engine("TS-16"), "")}
 
 

@@ -119,7 +119,8 @@ def _worked_out(job: dict, calculator: Calculator, spot: WorkedOut, asked: dict)
     declared, entries, system = spot.declared, asked["entries"], asked["system"]
     standing = Standing(sheet_of(job), _place(spot))
     needs = behind(calculator, evaluate(calculator).outputs[declared.key])
-    left = [calculator.input[name].label for name in needs if not entries.get(name, "").strip()]
+    typed = {entry.partition(".")[0] for entry, text in entries.items() if text.strip()}
+    left = [calculator.input[name].label for name in needs if name not in typed]
     if left:
         raise _unread(spot, " and ".join(left), len(left))
     found = evaluate(calculator, entries, system, standing)

@@ -90,9 +90,14 @@ def results(calculator: Calculator, sheet: Engine | None, chosen: str) -> list[W
 
 
 def behind(calculator: Calculator, result: Number) -> list[str]:
-    """The measured inputs that a result was worked out from, in the order of the form."""
-    names = {number.key for number in origins([result])}
-    return [i.name for i in calculator.inputs if i.name in names and isinstance(i, Quantity) and i.measured]
+    """The measured inputs that a result was worked out from, in the order of the form: fields, and grids of
+    readings, of which the reader's own cells are all that counts once one is typed."""
+    names = {number.key.partition(".")[0] for number in origins([result])}
+    return [
+        i.name
+        for i in calculator.inputs
+        if i.name in names and ((isinstance(i, Quantity) and i.measured) or (isinstance(i, Grid) and i.tool))
+    ]
 
 
 def measured(calculator: Calculator, sheet: Engine | None, features: dict[str, str]) -> set[str]:

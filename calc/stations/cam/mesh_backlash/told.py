@@ -6,7 +6,7 @@ from calc.stations.shared.forms import SIZE
 
 
 class Out(Outputs):
-    least = Output("Backlash, least round the gear", "j_1", SIZE, main=True)
+    least = Output("Backlash, least round the gear", "j_1", SIZE, main=True, feature="cam.gear_backlash")
     most = Output("Backlash, most round the gear", "j_2", SIZE, main=True)
     take = Output("Size code to take", "n_w", CODE, main=True)
     mean = Output("Backlash, mean", "j_m", SIZE)

@@ -9,6 +9,6 @@ class Out(Outputs):
     off = Output("With the one at hand the adjuster stands off its middle by", "d", COARSE, main=True)
     longer = Output("To fit, longer than the one at hand by", "ΔL", COARSE, main=True)
     apart = Output("With the one to fit, off its middle by at most", "d_w", COARSE)
-    run = Output("Contact runs across the tip by, at most", "c", COARSE)
+    run = Output("Contact runs across the tip by, at most", "c", COARSE, feature="rocker.contact_run")
     up = Output("Shaft higher for square at half lift, by", "t", COARSE)
     with_shims = Output("Pushrod to fit once the shaft stands so", "L_t", COARSE)

@@ -7,7 +7,7 @@ from calc.stations.shared.forms import SIZE
 
 
 class Out(Outputs):
-    whole = Output("Bow, full reading without the oval", "b", SIZE, main=True)
+    whole = Output("Bow, full reading without the oval", "b", SIZE, main=True, feature="crank.bow")
     bow = Output("Journal's axis off by", "e", SIZE, main=True)
     high = Output("High side at", "φ", form(ANGLE, 1), main=True)
     oval = Output("Out of round by the dial", "Δ_o", SIZE)

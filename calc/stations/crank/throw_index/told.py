@@ -9,7 +9,7 @@ DEGREES = form(ANGLE, 3)
 
 
 class Out(Outputs):
-    index = Output("Pin farthest out of its angle", "δ", DEGREES, main=True)
+    index = Output("Pin farthest out of its angle", "δ", DEGREES, main=True, feature="crank.index_error")
     spread = Output("Longest less shortest throw", "Δ", SIZE, main=True)
     longest = Output("Longest stroke", "S_max", SIZE)
     shortest = Output("Shortest stroke", "S_min", SIZE)

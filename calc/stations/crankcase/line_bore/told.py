@@ -6,7 +6,9 @@ from calc.stations.shared.forms import COARSE, FINE, FINE_DEGREES, SIZE
 
 class Out(Outputs):
     clean = Output("All saddles clean up at", "D_c", SIZE, main=True)
-    farthest = Output("Farthest saddle off the best line", "e", SIZE, main=True)
+    farthest = Output(
+        "Farthest saddle off the best line", "e", SIZE, main=True, feature="crankcase.saddle_line"
+    )
     oversize = Output("Shells' outside, over standard", "O", COARSE, main=True)
     low = Output("Finished saddle, least", "D_min'", SIZE)
     high = Output("Finished saddle, most", "D_max'", SIZE)
@@ -23,7 +25,7 @@ class Out(Outputs):
     gained = Output("Least cut: smaller than about the ends' line by", "g", SIZE)
     narrow = Output("Across the split once cut, narrowest", "D_k", SIZE)
     moved = Output("Crank moves away from the cam, at the gears", "Δa", SIZE)
-    distance = Output("Crank to cam, then", "a'", SIZE)
+    distance = Output("Crank to cam, then", "a'", SIZE, feature="crankcase.cam_distance")
     angle = Output("Working pressure angle, then", "α'", FINE_DEGREES)
     backlash_more = Output("Backlash grows by, on the working circle", "Δj", FINE)
     backlash_rule = Output("The same by the rule 2·Δa·tan α", "Δj_r", FINE)
