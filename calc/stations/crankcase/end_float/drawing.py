@@ -28,7 +28,7 @@ def in_a_row(found: Fitting) -> Drawing:
             *(Area(box(a, 0.1 * high, b, 0.9 * high), h) for a, b, h in zip(edges, edges[1:], "aba")),
             Area(box(length, 0, length + side, 1.15 * high), "b"),
             Line(((-1.2 * side, -0.25 * high), (length + 1.2 * side, -0.25 * high)), "centre"),
-            Label((-0.5 * side, 1.35 * high), "bearing"),
+            Label((-0.5 * side, -0.55 * high), "bearing"),
             Label((length + 0.5 * side, 1.35 * high), "flywheel"),
             *(
                 Dimension((a, 0.9 * high), (b, 0.9 * high), n, (0.5 + 0.45 * k) * high, f"s_{k + 1}")

@@ -1,6 +1,6 @@
-"""The stud over its temperature: preload from frost to heat."""
+"""The stud and what it clamps, cut along it."""
 
-from calc.core.drawing import Area, Dimension, Drawing, Label, Line, box
+from calc.core.drawing import Area, Dimension, Drawing, Line, box
 from calc.core.result import say
 from calc.stations.crankcase.stud_preload_hot.asked import In
 from calc.stations.crankcase.stud_preload_hot.joint import Joint
@@ -37,14 +37,17 @@ def section(i: In, joint: Joint) -> Drawing:
             Area(box(-0.95 * d, grip, 0.95 * d, grip + nut), "solid"),
             Line(((0, -2.3 * d), (0, grip + nut + d)), "centre"),
             *(
-                Dimension((1.25 * wide, low), (1.25 * wide, high), n, -0.5 * wide, name)
-                for low, high, n, name in zip(
-                    heights, heights[1:], (i.case, i.cylinder, i.head), ("L_g", "L_z", "L_k")
+                Dimension((1.25 * wide, low), (1.25 * wide, high), n, away * wide, name)
+                for low, high, n, name, away in zip(
+                    heights,
+                    heights[1:],
+                    (i.case, i.cylinder, i.head),
+                    ("L_g", "L_z", "L_k"),
+                    (-1.1, -0.5, -0.5),
                 )
                 if high > low + 0.04 * grip
             ),
             Dimension((-1.25 * wide, 0), (-1.25 * wide, grip), joint.grip, 0.5 * wide, "L"),
-            Label((0, grip + nut + 1.6 * d), say("{f} running", f=joint.running)),
         ),
         "widths of what is clamped are not to scale",
     )
