@@ -10,7 +10,7 @@ from calc.declare.standing import Standing
 from calc.declare.taken import Origin
 from calc.page import link, live_first, live_rest, size_html
 from calc.page.html import el
-from calc.page.result import origins
+from calc.page.result import idle, origins
 from calc.page.size import size
 from calc.reference.engine import engine
 from calc.stations.index import find
@@ -78,7 +78,7 @@ def _evaluated(asked: dict) -> dict:
     told = {
         "ok": True,
         "notes": notes,
-        "origins": origins(found, system) if found.standing else {},
+        "origins": origins(found, system) if found.standing else idle(found),
         "errors": [],
     }
     first = live_first(found, anchor, system)

@@ -47,6 +47,17 @@ def origins(result: Result, system: str) -> dict:
     return told
 
 
+def idle(result: Result) -> dict:
+    """Of a worked example: the fields that count only with another choice than the one that stands, as
+    `origins` tells them."""
+    chosen = {t.input.name: t.value for t in result.taken if hasattr(t.input, "options")}
+    return {
+        t.input.name: {"from": "idle", "words": "", "shown": ""}
+        for t in result.taken
+        if len(t.input.when) > 1 and chosen.get(t.input.when[0], t.input.when[1]) not in t.input.when[1:]
+    }
+
+
 def _where(t, result) -> str:
     if t.span:
         return f"any of {t.origin.words}"

@@ -30,7 +30,7 @@ ALONE = """async () => {
                 const sheet = /^Limits: |[.] Limits: /.test(live.querySelector('.granted')?.textContent ?? '');
                 for (const field of live.querySelectorAll('[data-field]')) {
                     const name = field.querySelector('[data-origin]')?.dataset.origin, { from } = field.dataset;
-                    if (!name || from === 'read' || from === 'none') continue;
+                    if (!name || ['read', 'none', 'idle'].includes(from)) continue; // idle: none, as another choice stands
                     const question = field.querySelector('[data-question]');
                     if (!(named.includes(name) || from === 'sheet' && sheet || question)) wrong.push(`${live.id} ${entry.name}: ${said.textContent} over ${name}, ${from}`);
                 }

@@ -730,3 +730,17 @@ def test_the_length_of_words_is_that_of_the_font():
         (611 + 222 + 278 + 278 + 222 + 278) * 12 / 1000
     )  # Adobe's metrics of Helvetica, from memory
     assert from_unit(1, LENGTH.inch) == 0.0254
+
+
+@pytest.mark.parametrize("read, shown", [("main-apart", "main_housing"), ("rod-fitted", "rod_fitted")])
+def test_a_field_that_counts_only_with_another_choice_goes_and_comes_as_one_chooses(read, shown):
+    """Of a worked example too: of a bearing's sizes those of the other bearing stand in nobody's way."""
+    asked = {
+        "call": "evaluate",
+        "calculator": "bearing-clearance",
+        "entries": {"read": read},
+        "system": "metric",
+    }
+    told = json.loads(answer(json.dumps(asked)))["origins"]
+    idle = {name for name, place in told.items() if place["from"] == "idle"}
+    assert {"main_housing", "main_fitted", "rod_housing", "rod_fitted"} - idle == {shown}
