@@ -77,10 +77,10 @@ def shells_worn(sheet: Sheet) -> Drawing:
     def half(x: float, y: float, number: int, *worn: Area, told: str) -> Shapes:
         return (
             rect(x, y, x + 150, y + 46),
-            placed(worn, x, y),
+            *placed(worn, x, y),
             disc((x + 75, y + 23), 3, "solid"),
-            numbered(x - 11, y + 23, number),
-            words(x + 75, y - 15, told, anchor="middle"),
+            *numbered(x - 11, y + 23, number),
+            *words(x + 75, y - 15, told, anchor="middle"),
         )
 
     return sketch(
