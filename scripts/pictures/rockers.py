@@ -45,8 +45,8 @@ def cam_marks(sheet: Sheet) -> Drawing:
         gap = small + large
         dots = [(math.radians(90 + step * (n + 0.5 + off)), large - 9) for n in (-1, 0)]
         return (
-            placed(_gear(large, 32, step / 2 + step * off), 0, 0),
-            placed(_gear(small, 16, 180), 0, gap),
+            *placed(_gear(large, 32, step / 2 + step * off), 0, 0),
+            *placed(_gear(small, 16, 180), 0, gap),
             circle((0, 0), 12),
             circle((0, gap), 10),
             disc((0, gap - small + 8), 2.6, "solid"),

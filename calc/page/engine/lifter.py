@@ -337,6 +337,7 @@ def way_view(s: Sizes) -> View:
             Place("lifter.running_temperature", "Pushrod,\nrunning", (0, reach + 0.35 * long)),
             Place("lifter.running_load", "Load on\nthe lifter", (0.1 * bore, base)),
             Place("lifter.mass", "Lifter,\nmass", (-0.1 * bore, base + 0.3 * length(s))),
+            Place("lifter.lash_hot", "Lash,\nrunning", (x, tip + 0.02 * bore)),
             Place("lifter.lash", "Lash", (x, tip)),
             Place("rocker", "Rocker,\nlarger", (-0.5 * short, top)),
             Place("valve.rocker_ratio", "Rocker,\nratio", (short, top)),

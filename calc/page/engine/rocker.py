@@ -80,6 +80,7 @@ def _places(s: Sizes, x: float, y: float, low: float) -> tuple[Place, ...]:
         Place("rocker.adjuster", "Adjuster's\ntravel", (x, y + 1.2 * nose)),
         Place("rocker.felt_mass", "Felt at\nthe valve", (-0.55 * valve, 0.3 * tip)),
         Place("rocker.pushrod_mass", "Pushrod,\nmass", (x, 0.5 * low)),
+        Place("head.seat_to_shaft", "Seat up\nto shaft", (0, 0.35 * low)),
         Place("rocker.pushrod_bow", "Bow of the\npushrod", (x, 0.3 * low)),
         Place("rocker.tube_length", "Tube,\nlength", (x + wide, 0.8 * low)),
         Place(

@@ -10,4 +10,5 @@ CALCULATORS = (
     "valve-float",
     "rocker-lift",
     "pushrod-length",
+    "lash-hot",
 )
