@@ -14,5 +14,11 @@ SHIMS = Shim(
     most=2,
 )
 WORN = Worn(
-    {"piston.diameter": "Pistons with rings", "piston.pin": "Piston pins", "piston.ring_gap": "Piston rings"}
+    {
+        "piston.diameter": "Pistons with rings",
+        "piston.pin": "Piston pins",
+        "piston.ring_gap": "Piston rings",
+        "piston.ring_gap_second": "Piston rings",
+        "piston.ring_gap_oil": "Piston rings",
+    }
 )

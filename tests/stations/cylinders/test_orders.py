@@ -103,3 +103,21 @@ def test_what_is_ordered_is_what_the_calculator_says(one, two):
         assert row.places == ("1", "2") and row.state == "pass"
         sizes = [float(x) for x in re.findall(r"([\d.]+) mm", row.size.plain())]
         assert sum(sizes) == pytest.approx(thick)
+
+
+@pytest.mark.parametrize(
+    "bore, bottom", [("88.130", "88.010"), ("88.250", "88.010"), ("88.440", "88.010"), ("88.640", "88.510")]
+)
+def test_pistons_are_ordered_as_the_calculator_of_bores_chooses_them(bore, bottom):
+    """Read alike all over, the worst place is all that counts: the size sheet and the calculator name the same oversize."""
+    (row,) = needed(("cylinder.bore", "1", "received", f"{bore} mm"))
+    # worn alike at the top, and at the bottom as it was made: the hone follows it
+    rows = f"{bore}; {bore} | {bore}; {bore} | {bottom}; {bottom}"
+    found = evaluate(find("cylinder-bore"), dict(bores=rows, axis="free"), standing=Standing(engine("TS-16")))
+    assert row.size.plain() == f"{found['oversize'] * 1000:.2f} mm oversize, once machined to it"
+
+
+def test_rings_of_each_groove_are_ordered_when_their_gap_is_worn_out():
+    for feature in ("piston.ring_gap", "piston.ring_gap_second", "piston.ring_gap_oil"):
+        (row,) = needed((feature, "1", "received", "1.10 mm"))
+        assert said(row)[0] == "Piston rings"

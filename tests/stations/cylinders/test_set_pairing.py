@@ -81,7 +81,11 @@ VERDICTS = {
         "fail",
         "No pairing serves: bore 2 has 0.030 mm",
     ),
-    "a bore too large": (GOOD | dict(bores="88.060 | 88.012"), "fail", "No pairing serves: bore 1 has 0.095 mm"),
+    "a bore too large": (
+        GOOD | dict(bores="88.060 | 88.012"),
+        "fail",
+        "No pairing serves: bore 1 has 0.095 mm",
+    ),
     "rods": (RODS, "pass", "They belong together: 0.9 g apart"),
     "rods too far apart": (RODS | dict(masses_apart="0.5 g"), "attention", "The closest differ by 0.9 g"),
     "springs": (SPRINGS, "pass", "They belong together: 9 N apart"),
