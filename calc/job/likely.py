@@ -88,6 +88,17 @@ port: width_exhaust height_exhaust manifold_width_exhaust manifold_height_exhaus
 piston: height
 rod: small_end_wall small_end_length bush_supplied_bore bolt_shank bolt_shank_length bolt_free_thread pad_beyond_big_end pad_beyond_small_end pad_loss_big_end pad_loss_small_end offset"""
 
+_SINCE_3 = """valve: mass_intake mass_exhaust way_intake way_exhaust edge_room
+spring: mass retainer_mass
+cylinder: round taper cross_hatch leak_down
+piston: pocket_depth dome top_land top_land_height groove_second ring_width_second ring_gap_second groove_oil ring_width_oil ring_gap_oil
+rod: big_end_wall shell_proud
+crank: main_journal_length journal_round journal_taper hardness oil_hole_edge index_error rod_room journal_roughness mass
+crankcase: saddle_line cam_distance main_housing_wall main_shell_proud spigot_depth spigot_wall stud_along stud_up stud_hole cylinder_spacing land seat_flatness seat_tilt parting_flatness dowel_clearance deck_slope
+cam: gear_backlash duration centre_intake centre_exhaust
+lifter: mass
+rocker: arm_valve arm_pushrod tip_over_shaft sweep contact_run adjuster shaft bush pushrod_mass pushrod_bow tube_length"""
+
 
 def _ids(lines: str):
     return (
@@ -99,3 +110,4 @@ def _ids(lines: str):
 
 DICTIONARIES = {"1": FIELD.join((*_ids(_FEATURES), *_LIKELY)).encode()}
 DICTIONARIES["2"] = FIELD.join(_ids(_SINCE_2)).encode() + FIELD.encode() + DICTIONARIES["1"]
+DICTIONARIES["3"] = FIELD.join(_ids(_SINCE_3)).encode() + FIELD.encode() + DICTIONARIES["2"]

@@ -1,6 +1,6 @@
 """A job as a code for a link or a printed code, and back: short, and any damage to it is noticed.
 
-    code = "2" + base32 of (CRC-32 of what follows, big end first; raw deflate with the dictionary of form 2)
+    code = "3" + base32 of (CRC-32 of what follows, big end first; raw deflate with the dictionary of form 3)
     part = "P" + number and count (two digits each) + CRC-32 of the whole code (eight hexadecimal digits)
                + a piece of the code + CRC-32 of all that (base32, seven characters)
 
@@ -23,7 +23,8 @@ from calc.job.contents import MOST_TEXT, JobError
 from calc.job.likely import DICTIONARIES
 
 DAMAGED = "This code is damaged or cut short: scan it or open its link once more, or take the file instead."
-_FORM, _FORMS, _PART = "2", ("1", "2"), "P"
+# the forms of codes, and how a job of each stands by columns: the third only knows more words
+_FORM, _FORMS, _PART = "3", {"1": 1, "2": 2, "3": 2}, "P"
 _PART_LOOKS = re.compile(r"P([0-9]{2})([0-9]{2})([0-9A-F]{8})([0-9A-Z]+)([A-Z2-7]{7})")
 _AROUND = 20  # characters of a part that are not a piece of the code
 # What any job comes to; more is a bomb. What a link holds is counted before anything is made of it.
@@ -53,7 +54,7 @@ def decode(code: str) -> dict:
     if code[0] not in _FORMS:
         raise JobError(
             "This code was made by a newer handbook; open it with that one."
-            if re.fullmatch("[3-9][A-Z2-7]+", code)
+            if re.fullmatch("[4-9][A-Z2-7]+", code)
             else "This is no code of a job; open the link that is printed on the sheet, or take the file."
         )
     try:
@@ -67,7 +68,7 @@ def decode(code: str) -> dict:
         text = inflate.decompress(data[4:], _MOST_BYTES)
         if not inflate.eof or inflate.unused_data:
             raise JobError(DAMAGED)
-        return checked(job_of(text.decode(), int(code[0])))
+        return checked(job_of(text.decode(), _FORMS[code[0]]))
     except (zlib.error, ValueError, LookupError, OverflowError):  # a check sum can be made to fit anything
         raise JobError(DAMAGED) from None
 
