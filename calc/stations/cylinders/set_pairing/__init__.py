@@ -3,7 +3,7 @@
 from typing import NamedTuple
 
 from calc.core.conformance import past
-from calc.core.drawing import Area, Drawing, Label, Line, box
+from calc.core.drawing import Area, Dimension, Drawing, Label, Line, box
 from calc.core.result import Judged, Remark, Table, impossible, note, say
 from calc.core.working import Number, greatest, least, step
 from calc.declare.calculator import Answer, Limit, Output, Outputs, Rows, answer, calculator
@@ -217,9 +217,13 @@ def _drawing(i: In, pairs: Pairs, sets: dict[str, Set]) -> Drawing:
     most = max([abs(value) for _, value, _ in bars] + [1e-12])
     shapes: list = []
     for n, (name, value, number) in enumerate(bars):
-        y, long = -n * 0.014, 0.06 * value / most
-        if abs(long) > 1e-4:
-            shapes.append(Area(box(min(0, long), y, max(0, long), y + 0.007), "a"))
-        shapes += [Label((-0.02, y), name, "end"), Label((0.066, y), say("{v}", v=number), "start")]
-    shapes.append(Line(((0, 0.01), (0, -0.014 * len(bars) + 0.005)), "outline"))
+        y, long = -n * 0.016, 0.06 * value / most
+        shapes.append(Label((-0.0054, y), name, "end"))
+        if abs(long) > 0.03:
+            shapes.append(Area(box(min(0, long), y, max(0, long), y + 0.003), "a"))
+            shapes.append(Dimension((min(0, long), y + 0.006), (max(0, long), y + 0.006), number))
+        else:
+            shapes.append(Area(box(min(0, long) - 1e-4, y, max(0, long) + 1e-4, y + 0.003), "a"))
+            shapes.append(Label((0.045, y), say("{v}", v=number)))
+    shapes.append(Line(((0, 0.01), (0, -0.016 * len(bars) + 0.008)), "outline"))
     return Drawing(words, say("Bars side by side: {w}.", w=words.lower()), tuple(shapes), "bars to one scale")
