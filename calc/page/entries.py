@@ -71,7 +71,7 @@ def entry_fields(calculator: Calculator, taken: tuple[Taken, ...], anchor: str, 
 def _field(taken: Taken, anchor: str, presets: dict, idle: bool = False) -> Html:
     """A field; one that is `idle` counts only with another choice than the one that stands."""
     if isinstance(taken.input, Grid):
-        return _grid(taken, anchor, presets)
+        return _grid(taken, anchor, presets, idle)
     declared, id = taken.input, f"{anchor}-{taken.input.name}"
     label = el("label", _label(declared), for_=id)
     hint = _hint(declared)
@@ -201,7 +201,7 @@ def _entry(name, id, shape, value, preset, described, label=None) -> Html:
     )
 
 
-def _grid(taken: Taken, anchor: str, presets: dict) -> Html:
+def _grid(taken: Taken, anchor: str, presets: dict, idle: bool = False) -> Html:
     """A field of several rows. A column pasted into a cell fills the cells below it."""
     declared, id = taken.input, f"{anchor}-{taken.input.name}"
     hint = " ".join(filter(None, (_hint(declared), "A pasted column fills downwards.")))
@@ -231,6 +231,7 @@ def _grid(taken: Taken, anchor: str, presets: dict) -> Html:
         el("p", hint, id=f"{id}-hint", class_="hint"),
         class_="field grid",
         data_field=True,
+        data_from="idle" if idle else None,
     )
 
 

@@ -8,6 +8,7 @@ import pytest
 from calc.declare.calculator import evaluate
 from calc.declare.standing import Standing
 from calc.page import calculator_html
+from calc.page.entries import entry_fields
 from calc.reference.engine import demo
 from calc.stations.index import find
 
@@ -92,3 +93,12 @@ def test_the_unit_of_a_column_stands_above_it_and_signs_that_a_keypad_lacks_belo
     plain = calculator_html("round-and-taper")
     grid = plain[plain.index("<fieldset") : plain.index("</fieldset>")]
     assert 'data-key="−"' not in grid and 'data-key=" ± "' in grid
+
+
+def test_rows_that_count_with_another_choice_only_are_put_away():
+    """As single fields are: the readings of a dial, where the lobe is asked for."""
+    calculator = find("valve-to-piston")
+    for how, idle in (("lobe", True), ("dial", False)):
+        fields = str(entry_fields(calculator, evaluate(calculator, {"how": how}).taken, "a", {}))
+        (rows,) = re.findall(r"<fieldset[^>]*>", fields)
+        assert ('data-from="idle"' in rows) == idle
