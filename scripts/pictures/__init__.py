@@ -15,6 +15,7 @@ from calc.page.html import Html, el
 from calc.reference import engine
 from scripts.pictures import (
     bearings,
+    cam,
     chambers,
     closing,
     crank,
@@ -36,6 +37,8 @@ from scripts.pictures import (
 from scripts.pictures.sheet import Sheet
 
 PICTURES: dict[str, Callable[[Sheet], Drawing]] = {
+    "lobe-across": cam.lobe_across,
+    "wheel-one-way": cam.wheel_one_way,
     "cylinder-held": cylinders.cylinder_held,
     "cylinder-places": cylinders.cylinder_places,
     "hone-hatch": cylinders.hone_hatch,
