@@ -5,6 +5,7 @@ PURPOSE = "Lobes measured and reground, timing, rockers and pushrods, room to th
 CALCULATORS = (
     "lift-table",
     "valve-timing",
+    "cam-phase",
     "mesh-backlash",
     "valve-to-piston",
     "valve-float",
