@@ -1,6 +1,7 @@
 """Clearance of a shell bearing: the equation of the thick cylinder, corners of the sheets, verdicts, refusals."""
 
 import itertools
+import re
 
 import pytest
 from hypothesis import given
@@ -179,3 +180,23 @@ def test_one_metal_throughout_keeps_its_share_of_the_size():
     )
     found, grown = bearing_clearance(**same), 1 + MATERIALS["forged-steel"].strain_at(393.15)
     assert found["running"] == pytest.approx(found["tight"] * grown, rel=1e-9)
+
+
+def test_a_tapered_journal_is_not_cured_by_shells():
+    """The journal's own 0.073 mm make it loose: neither new nor thicker shells bring both ends within."""
+    verdict = bearing_clearance(main_journal="54.993 mm", journal_least="54.920 mm").verdict
+    assert verdict.state == "attention" and "journal's own readings differ" in verdict.do.plain()
+    assert "change the shells" not in verdict.do.plain()
+    worse = bearing_clearance(main_journal="54.993 mm", journal_least="54.910 mm").verdict
+    assert worse.state == "fail" and "which undersize" in worse.do.plain(), worse.do.plain()
+
+
+def test_both_ends_of_what_is_said_to_serve_are_in_order():
+    for start in ("54.750 mm", "55.100 mm"):
+        do = bearing_clearance(main_journal=start).verdict.do.plain()
+        found = re.search(r"journal of (\S+) mm to (\S+) mm, or shells of (\S+) mm to (\S+) mm each", do)
+        for journal in found.groups()[:2]:
+            assert bearing_clearance(main_journal=f"{journal} mm").verdict.state == "pass", journal
+        for wall in found.groups()[2:]:
+            told = dict(main_journal=start, main_wall=f"{wall} mm")
+            assert bearing_clearance(**told).verdict.state == "pass", wall

@@ -262,6 +262,17 @@ def test_limits_and_undersizes_come_from_the_reader_s_own_sheet():
     assert evaluate(regrind, {}, standing=Standing(engine("TS-16"))).verdict.state == "awaited"
 
 
+def test_no_size_under_its_limits_is_told_of_what_stays():
+    mains, pins = (
+        " | ".join(["; ".join([f"{d} mm"] * 4)] * count) for d, count in ((54.990, 3), (51.990, 4))
+    )
+    found = regrind(mains=mains, pins=pins, bow="0.01 mm")
+    assert found.verdict.state == "pass"
+    for lot in ("main", "pin"):
+        assert found[f"{lot}_low"] <= found[f"{lot}_aim"] <= found[f"{lot}_high"], lot
+    assert "ground" not in found.figures[0].title + found.figures[0].exaggerated.plain()
+
+
 def test_the_drawing_shows_the_worn_side():
     (drawing,) = regrind().figures
     assert "times as thick" in drawing.exaggerated.plain() and "Main 2" in drawing.title

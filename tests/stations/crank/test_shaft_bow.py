@@ -124,6 +124,18 @@ def test_a_doubt_that_reaches_the_limit_leaves_it_open():
     assert verdict.state == "unsure" and "bow" in verdict.headline.plain(), verdict.headline.plain()
 
 
+def test_one_reading_that_slipped_never_bends_a_straight_crank():
+    """A dial that drops into an oil hole at 90° reads as a bow and an oval; so far astray, nothing is said."""
+    steady = [0.000, 0.003, 0.009, 0.012, 0.010, 0.006, 0.001, -0.002]
+    slipped = [*steady[:2], 0.500, *steady[3:]]
+    verdict = shaft_bow(readings=" | ".join(f"{x} mm" for x in slipped)).verdict
+    assert verdict.state == "unsure" and "90°" in verdict.headline.plain(), verdict.headline.plain()
+    assert shaft_bow(readings=" | ".join(f"{x} mm" for x in steady)).verdict.state == "pass"
+    bent = [0.4 * math.cos(t) for t in EIGHTHS]
+    bent[2] += 0.02
+    assert shaft_bow(readings=" | ".join(f"{x:.4f} mm" for x in bent)).verdict.state == "fail"
+
+
 def test_inches_give_the_same():
     rows = ("0.0000", "0.0001", "0.0004", "0.0005", "0.0004", "0.0002", "0.0000", "-0.0001")
     inch = evaluate(shaft_bow, dict(readings=" | ".join(rows)), "inch")

@@ -208,3 +208,18 @@ def test_four_places_are_told_to_be_few():
     four = face_plane(**face(FACES["four, tilted"]))
     assert any("read eight" in r.text.plain() for r in four.remarks)
     assert not any("read eight" in r.text.plain() for r in face_plane().remarks)
+
+
+def test_hundredths_typed_as_millimetres_cut_nothing():
+    rows = "10 mm | 14 mm | 18 mm | 16 mm | 20 mm | 12 mm | 8 mm | 6 mm"
+    verdict = face_plane(readings=rows).verdict
+    assert verdict.state == "unsure" and "Cut" not in verdict.do.plain(), verdict.do.plain()
+    jacked = "0 mm; 0 mm; 0 mm | 2 mm; 100 mm; 0 mm | 2 mm; 100 mm; 200 mm | 0 mm; 0 mm; 200 mm"
+    assert face_plane(face="parting", layout="anywhere", readings=jacked).verdict.state == "pass"
+
+
+def test_a_place_left_out_between_others_is_asked_for():
+    with pytest.raises(Refused) as refused:
+        face_plane(readings="0.010 | 0.014 | 0.018 | 0.016 | 0.020 | 0.012 |  | 0.006")
+    (error,) = refused.value.errors
+    assert error.field == "readings.7.1" and "is empty between others" in error.sentence()

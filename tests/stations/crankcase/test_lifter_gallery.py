@@ -68,6 +68,16 @@ VERDICTS = {
         "Worn: 0.101 mm at the gallery, 0.100 mm allowed",
         dict(gallery="21.050 mm", cam_end="21.05 mm", lifter="20.949 mm"),
     ),
+    "worn at an end only": (
+        "attention",
+        "Bell mouth: 0.101 mm at one end, 0.100 mm allowed",
+        dict(tube_end="21.068 mm"),
+    ),
+    "at an end on its wear limit": (
+        "pass",
+        "Leave it: 0.043 mm at the gallery, 2.26 % leaks",
+        dict(tube_end="21.067 mm"),
+    ),
     "starves": (
         "fail",
         "Starves the bearings: 39.13 % leaks at the lifters",

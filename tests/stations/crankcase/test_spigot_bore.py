@@ -37,6 +37,21 @@ def test_clearances_are_those_of_the_corners():
 
 BORED = dict(bored_small="98.100 mm", bored_large="98.120 mm")
 VERDICTS = {
+    "hole wider than they want": (
+        "fail",
+        "Hole too wide already: 98.152 mm, 98.151 mm at most",
+        dict(old_bore="98.152 mm"),
+    ),
+    "hole of their size": (
+        "attention",
+        "Nothing to bore: the smallest hole is 98.151 mm",
+        dict(old_bore="98.151 mm"),
+    ),
+    "smaller cylinders": (
+        "fail",
+        "Hole too wide already: 94.118 mm, 90.189 mm at most",
+        dict(register_small="90 mm", register_large="90.02 mm"),
+    ),
     "to be bored": ("pass", "Bore to 98.085 mm to 98.151 mm", {}),
     "bored": ("pass", "Fits: 0.115 mm cold at least, 0.195 mm running", BORED),
     "at both its ends": (

@@ -57,18 +57,51 @@ def _tight(i: In, c: Clearance) -> Judged | None:
 
 def _tight_do(c: Clearance) -> Text:
     b = c.bearing
-    short = float(b.low) - float(c.tight)
-    serves = say(
-        "a journal of {d} or less, or shells of {w} or less each.",
-        d=at_most(float(b.journal) - short, SIZE),
-        w=at_most(float(b.wall) - short / 2, SIZE),
-    )
     return say(
         "Do not close it: it seizes. Wipe the backs of the shells and their seats, bolt up again to the full"
         " torque and measure all three once more. If it stays, change the one that is out of its own limits:"
-        " shells of the wrong undersize, a journal ground too large, a " + b.words + " bored too small. What"
-        " serves here: {serves}",
-        serves=serves,
+        " shells of the wrong undersize, a journal ground too large, a " + b.words + " bored too small."
+        " {serves}",
+        serves=_serves(c),
+    )
+
+
+def _serves(c: Clearance) -> Text:
+    """From which to which size another journal, or other shells, bring both ends within their limits."""
+    b = c.bearing
+    spare, over = float(c.tight) - float(b.low), float(c.loose) - float(b.high)
+    told = [
+        say(words, a=at_least(least, SIZE), b=at_most(most, SIZE))
+        for words, least, most in (
+            ("a journal of {a} to {b}", float(b.journal_least) + over, float(b.journal) + spare),
+            ("shells of {a} to {b} each", float(b.wall_least) + over / 2, float(b.wall) + spare / 2),
+        )
+        if least <= most
+    ]
+    if len(told) == 2:
+        return say("What serves here: {d}, or {w}.", d=told[0], w=told[1])
+    if told:
+        return say("What serves here: {one}.", one=told[0])
+    return say("Neither another journal nor other shells serve alone.")
+
+
+def _differs(c: Clearance) -> Text | None:
+    """Whose own readings lie so far apart that they alone make the bearing loose."""
+    b = c.bearing
+    journal, bore = float(b.journal - b.journal_least), float(b.bore_most - b.bore)
+    apart = max(journal, bore)
+    if float(c.loose) - apart > float(b.high):
+        return None
+    if journal >= bore:
+        return say(
+            "The journal's own readings differ by {s}, and other shells do not cure that: read it again, at"
+            " both ends and in two directions, and see which undersize cleans it up.",
+            s=at_least(apart, SIZE),
+        )
+    return say(
+        "The bore's own readings differ by {s}, and other shells do not cure that: bolt it up again clean,"
+        " read it in three directions, and look at the " + b.words + ".",
+        s=at_least(apart, SIZE),
     )
 
 
@@ -76,16 +109,15 @@ def _worn(c: Clearance) -> Judged | None:
     b = c.bearing
     if not past(c.loose, _most(c)):
         return None
-    over = float(c.loose) - float(b.high)
     return (
         "fail",
         say("Too loose: {c}, {w} allowed", c=c.loose, w=_most(c)),
-        say(
+        _differs(c)
+        or say(
             "Measure again with shells and seats wiped. If it stays, change the one that is out of its own"
             " limits: worn shells first, then a journal to the next undersize, a " + b.words + " that was"
-            " pounded wide last. What serves here: shells of {w} or more each, or a journal of {d} or more.",
-            w=at_least(float(b.wall_least) + over / 2, SIZE),
-            d=at_least(float(b.journal_least) + over, SIZE),
+            " pounded wide last. {serves}",
+            serves=_serves(c),
         ),
     )
 
@@ -106,7 +138,8 @@ def _worth_a_look(i: In, c: Clearance) -> Judged | None:
         return (
             "attention",
             say("Loose for fresh parts: {c}, {h} at most", c=c.loose, h=b.high),
-            say(
+            _differs(c)
+            or say(
                 "Parts that have run may stay up to {w}, if the shells are smooth and the oil pressure was"
                 " good. In an engine that is built anew, change the shells.",
                 w=_most(c),

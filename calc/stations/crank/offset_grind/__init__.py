@@ -63,13 +63,14 @@ def offset_grind(i: In) -> Answer:
     deck = Out.deck_then(i.deck - gain)
     shim = Out.shim(gain)
     left = None if i.room is None else step("q_2", "Room of the rods then", i.room.sure_form, i.room - gain)
-    found = Found(offset, most, largest, turned, overlap_then, shim, deck, left)
+    inner = Out.inner_stock(room + offset)
+    found = Found(offset, most, largest, turned, overlap_then, shim, deck, left, inner)
     return answer(
         gain,
         largest,
         offset,
         most,
-        Out.inner_stock(room + offset),
+        inner,
         Out.outer_stock(room - offset),
         index,
         Out.overlap((i.main + i.pin) / 2 - i.throw, sources.OVERLAP),

@@ -21,6 +21,11 @@ def remarks_on(i: In, found: Found) -> tuple[Remark | None, ...]:
             r=found.shim,
         ),
         note("Grind all four alike, then balance the crank again with its flywheel: the pins are lighter."),
+        note(
+            "{s} come off the inner side. A journal that was hardened has no hard skin left there: it is"
+            " hardened again before it is finished, as the crank's maker says.",
+            s=found.inner_stock,
+        ),
         (
             warning(
                 "Without a shim the crown would stand {over} out of the cylinder: it strikes the head.",

@@ -23,6 +23,7 @@ class Found(NamedTuple):
     shim: Number
     deck: Number
     room: Number | None
+    inner_stock: Number
 
 
 def verdict_on(i: In, found: Found) -> Judged:

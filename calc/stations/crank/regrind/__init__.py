@@ -5,7 +5,7 @@ from calc.declare.calculator import Answer, answer, calculator
 from calc.reference import cautions, sources
 from calc.stations.crank.regrind.asked import In, refuse_limits_crossed
 from calc.stations.crank.regrind.drawing import across
-from calc.stations.crank.regrind.lot import Lot, mains_of, pins_of
+from calc.stations.crank.regrind.lot import STAY, Lot, mains_of, pins_of
 from calc.stations.crank.regrind.remarks import remarks_on
 from calc.stations.crank.regrind.skin import ground_off, hardened_left, largest_fillet
 from calc.stations.crank.regrind.table import journal_by_journal
@@ -52,7 +52,8 @@ def regrind(i: In) -> Answer:
     every = (*mains.each, *pins.each)
     off = ground_off(i, mains, pins)
     hard, fillet_most = hardened_left(i, off), largest_fillet(i, mains, pins)
-    worst = min((lot for lot in (mains, pins)), key=lambda lot: float(lot.stock))
+    # what is ground is drawn before what stays
+    worst = min((mains, pins), key=lambda lot: (lot.state == STAY, float(lot.stock)))
     return answer(
         mains.clean,
         pins.clean,

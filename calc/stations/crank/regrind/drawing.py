@@ -6,7 +6,7 @@ from calc.core.drawing import Area, Circle, Drawing, Label, Line, Points
 from calc.core.result import say
 from calc.core.working import Number
 from calc.stations.crank.regrind.asked import EVEN, In
-from calc.stations.crank.regrind.lot import Lot
+from calc.stations.crank.regrind.lot import STAY, Lot
 
 
 def across(i: In, lot: Lot, bow: Number | None) -> Drawing:
@@ -27,11 +27,24 @@ def across(i: In, lot: Lot, bow: Number | None) -> Drawing:
         return tuple(points)
 
     name = f"{'Main' if lot.field == 'mains' else 'Rod journal'} {j.name}"
+    stays = lot.state == STAY
+    labels = (
+        (Label((0, -0.45 * R), say("as made, {d}", d=lot.aim), target=(0.7 * R, -0.714 * R)),)
+        if stays
+        else (
+            Label((0, 0.35 * R), say("{s} least stock", s=lot.stock), target=(0, R)),
+            Label((0, -0.45 * R), say("ground to {d}", d=lot.aim), target=(0.7 * R, -0.714 * R)),
+        )
+    )
     return Drawing(
-        f"{name}: worn, and as it will be ground",
+        f"{name}: worn, and as it was made" if stays else f"{name}: worn, and as it will be ground",
         say(
             "{name} across its axis, its worn side up: the outline as worn, smallest {a}, largest {b}, and"
-            " the circle of {d} that it is ground to about its old axis.",
+            + (
+                " the circle of {d}, the middle of its limits; it stays."
+                if stays
+                else " the circle of {d} that it is ground to about its old axis."
+            ),
             name=name,
             a=j.smallest,
             b=j.largest,
@@ -42,8 +55,10 @@ def across(i: In, lot: Lot, bow: Number | None) -> Drawing:
             Circle((0, 0), R, style="band"),
             Line(((0, -1.45 * R), (0, 1.45 * R)), "centre"),
             Line(((-1.45 * R, 0), (1.45 * R, 0)), "centre"),
-            Label((0, 0.35 * R), say("{s} least stock", s=lot.stock), target=(0, R)),
-            Label((0, -0.45 * R), say("ground to {d}", d=lot.aim), target=(0.7 * R, -0.714 * R)),
+            *labels,
         ),
-        say("what comes off drawn {n} times as thick", n=str(times)),
+        say(
+            "what differs drawn {n} times as thick" if stays else "what comes off drawn {n} times as thick",
+            n=str(times),
+        ),
     )

@@ -106,7 +106,8 @@ def _lot(
     clean, undersize = out("clean", worst.clean), out("undersize", u)
     low, high = out("low", sizes.low - undersize), out("high", sizes.high - undersize)
     whole = not past(high, worst.clean)
-    top = high if whole or at is None else clean
+    # nothing is ground where they stay, and no size under their limits is told for it
+    top = high if whole or at is None or state == STAY else clean
     aim = out("aim", (low + top) / 2)
     return Lot(
         words,

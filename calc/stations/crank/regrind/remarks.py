@@ -4,7 +4,7 @@ from calc.core.conformance import past
 from calc.core.result import Remark, note, warning
 from calc.core.working import Number
 from calc.stations.crank.regrind.asked import ONE_SIDE, In
-from calc.stations.crank.regrind.lot import Lot
+from calc.stations.crank.regrind.lot import STAY, Lot
 
 
 def remarks_on(i: In, mains: Lot, pins: Lot, hard: Number | None) -> tuple[Remark | None, ...]:
@@ -21,6 +21,15 @@ def remarks_on(i: In, mains: Lot, pins: Lot, hard: Number | None) -> tuple[Remar
             )
         ),
         _one_side(i, ground),
+        *(
+            note(
+                "{lot} stay: the size to grind to, and the stock, that stand among the numbers are not for"
+                " them.",
+                lot=lot.words,
+            )
+            for lot in (mains, pins)
+            if lot.state == STAY
+        ),
         (
             note("The fillets were not read: gauge them before the wheel is dressed.")
             if ground and i.fillet is None

@@ -2,7 +2,7 @@
 
 from calc.core.conformance import past
 from calc.core.result import Judged, Remark, note, say, warning
-from calc.core.working import constant
+from calc.core.working import Number, constant
 from calc.declare.calculator import Limit
 from calc.stations.crank.shaft_bow.asked import PLACES, In
 from calc.stations.crank.shaft_bow.circle import EIGHTHS, Circle
@@ -11,8 +11,31 @@ from calc.stations.shared.forms import SIZE
 SLIP = 0.003e-3  # m: a reading that lies farther from bow and oval is read again; common practice, no source
 
 
+# How far one reading that does not belong may have moved the bow, for what it lies off in the end: of eight
+# at even angles it moves the full reading by half of itself, and keeps 3/8 of itself as its own remainder.
+MOVED = (1 / 2) / (3 / 8)
+
+
+def _one_astray(i: In, found: Circle, good: Number) -> Judged | None:
+    """One reading lies so far off that without it the bow might be on the other side of a limit."""
+    reach = MOVED * found.rest
+    if found.rest <= SLIP or not any(abs(float(found.whole - limit)) < reach for limit in (i.worn, good)):
+        return None
+    return (
+        "unsure",
+        say("One reading does not fit: that at {place}", place=PLACES[found.slip]),
+        say(
+            "It lies {r} off what bow and oval make of the others: an oil hole, a scratch, or a dial that"
+            " slipped. Read it again before anything is done to the crank.",
+            r=constant("", "", SIZE, found.rest),
+        ),
+    )
+
+
 def verdict_on(i: In, found: Circle) -> Judged:
     good = min(i.good, i.worn, key=float)
+    if astray := _one_astray(i, found, good):
+        return astray
     if past(found.whole, i.worn):
         return (
             "fail",

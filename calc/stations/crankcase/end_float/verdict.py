@@ -95,9 +95,11 @@ def _no_set(i: In, found: Fitting) -> Judged | None:
             say("Too little float: {f} with the thinnest three", f=found.most),
             say(
                 "Look first for dirt, a burr, a bearing off its dowel, a flywheel that does not sit, and"
-                " that the bearing's flange is of the width that this saddle wants. {cut} must come off the"
-                " thrust face, or the shims must be thinner in all: never fewer than three.",
-                cut=at_least(float(i.low - found.most), SIZE),
+                " that the bearing's flange is of the width that this saddle wants. If it stays,"
+                " get thinner shims, {less} less in all, and never fit fewer than three. {other} A thrust"
+                " face is cut only where no shims are sold so thin.",
+                less=at_least(float(i.low - found.most), SIZE),
+                other=_another(found),
             ),
         )
     return (

@@ -130,6 +130,15 @@ def refuse_what_does_not_go_together(i: In) -> None:
     for field, good, most in pairs:
         if most < good:
             raise impossible(field, "is {v}, less than what is good, {n}; give {n} or more", v=most, n=good)
+    if i.layout == ROUND:
+        filled = [row is not None for row in i.readings]
+        if not all(filled[: sum(filled)]):
+            gap = filled.index(False)
+            raise impossible(
+                f"readings.{PLACES[gap]}.1",
+                "is empty between others, so that the places are not even; read it, or give the places'"
+                " x and y",
+            )
     if i.layout == ANYWHERE:
         for n, row in zip(PLACES, i.readings):
             if row is not None and (row[1] is None or row[2] is None):

@@ -27,6 +27,7 @@ class Face(NamedTuple):
     downhill: Number
     resting_tilt: Number
     resting_deep: Number
+    spread: Number  # highest place less the lowest
 
 
 def face_of(i: In) -> Face:
@@ -73,6 +74,7 @@ def face_of(i: In) -> Face:
         Out.downhill(constant("ψ_0", "Direction in which it falls", DEGREES, _downhill(plane))),
         Out.resting_tilt(rest * across),
         Out.resting_deep(deep),
+        spread,
     )
 
 

@@ -9,6 +9,10 @@ from calc.stations.crankcase.face_plane.asked import SEAT, In
 from calc.stations.crankcase.face_plane.face import Face
 from calc.stations.shared.forms import SIZE
 
+TOO_MUCH = (
+    1.0e-3  # m: more than a face that was in use may differ from end to end; common practice, no source
+)
+
 Held = tuple[str, str, Number, Number, Number]  # words of a headline, of a doubt; number, good, most
 
 
@@ -29,7 +33,23 @@ def _held(i: In, face: Face) -> list[Held]:
     ]
 
 
+def _wrong_unit(i: In, face: Face) -> Judged | None:
+    """No face that a cylinder or a half sat on differs so much: a unit was mistaken. How a half stands on
+    its jacks is no matter."""
+    differ = face.spread if i.face == SEAT else face.flatness
+    if not past(differ, TOO_MUCH):
+        return None
+    return (
+        "unsure",
+        say("Readings differ by {d}: wrong unit?", d=differ),
+        "Were hundredths or thousandths typed as whole millimetres, or did a gauge slip? Put that right or"
+        " read again; nothing is cut by these numbers.",
+    )
+
+
 def verdict_on(i: In, face: Face) -> Judged:
+    if wrong := _wrong_unit(i, face):
+        return wrong
     for words, _, number, _, most in _held(i, face):
         if past(number, most):
             return "fail", say(words + ": {x}, {most} allowed", x=number, most=most), _cut(i, face)

@@ -48,7 +48,7 @@ def lifter_gallery(i: In) -> Answer:
     refuse_no_gap(i)
     found = leak_of(i)
     return answer(
-        *found,
+        *found[:-1],
         verdict=verdict_on(i, found),
         limits=limits_of(i, found),
         remarks=_remarks_on(i, found),
@@ -57,14 +57,13 @@ def lifter_gallery(i: In) -> Answer:
 
 
 def _remarks_on(i: In, found: Leak) -> tuple[Remark | None, ...]:
-    widest = max(i.cam_end, i.tube_end, key=float) - i.lifter
     return (
         note(
             "A bell mouth leaks as its narrow part, not as its mean: what counts is the reading at the"
             " gallery. But it"
             " lets the lifter tilt, and a tilted foot wears its lobe."
         )
-        if float(widest) > BELL * float(found.clearance)
+        if float(found.widest) > BELL * float(found.clearance)
         else None,
         note("The leak goes as the cube of the gap: a quarter more clearance doubles it."),
     )

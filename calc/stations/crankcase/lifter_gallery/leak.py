@@ -3,12 +3,12 @@
 from typing import NamedTuple
 
 from calc.core.result import impossible
-from calc.core.working import Number, constant, step
+from calc.core.working import Number, constant, greatest, step
 from calc.formulas import annular_gap
 from calc.reference import sources
 from calc.stations.crankcase.lifter_gallery.asked import In
 from calc.stations.crankcase.lifter_gallery.told import Out
-from calc.stations.shared.forms import FINE, TIMES
+from calc.stations.shared.forms import FINE, SIZE, TIMES
 from calc.stations.shared.oil_at import DataSheet, oil_at
 
 WIDEST = 0.02  # of the diameter: clearance up to which the gap counts as narrow
@@ -27,6 +27,7 @@ class Leak(NamedTuple):
     every: Number
     aside: Number
     viscosity: Number
+    widest: Number  # clearance at the wider end
 
 
 def refuse_no_gap(i: In) -> None:
@@ -97,4 +98,5 @@ def leak_of(i: In) -> Leak:
         every,
         Out.aside(leak / (to_cam / factors["i"] + to_tube / factors["o"])),
         viscosity,
+        step("C_w", "Clearance at the wider end", SIZE, greatest(i.cam_end, i.tube_end) - i.lifter),
     )

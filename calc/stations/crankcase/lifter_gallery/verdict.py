@@ -11,6 +11,7 @@ def limits_of(i: In, found: Leak) -> tuple[Limit, ...]:
         Limit("the lifter's clearance", found.clearance, high=i.worn),
         Limit("the share that leaks", found.share, high=i.most),
         Limit("the share that leaks", found.share, high=i.fair, level="attention"),
+        Limit("the lifter's clearance at its wider end", found.widest, high=i.worn, level="attention"),
     )
 
 
@@ -46,6 +47,14 @@ def verdict_on(i: In, found: Leak) -> Judged:
                 " the widest ones, before a larger pump.",
                 f=i.fair,
             ),
+        )
+    if past(found.widest, i.worn):
+        return (
+            "attention",
+            say("Bell mouth: {c} at one end, {m} allowed", c=found.widest, m=i.worn),
+            "It leaks little, for the gallery's place is narrow, but the lifter tilts in it and wears its"
+            " lobe. Try an unworn lifter first; if it still rocks, bush the bore, or ream all for oversize"
+            " lifters.",
         )
     return (
         "pass",

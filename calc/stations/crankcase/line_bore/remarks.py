@@ -1,5 +1,6 @@
 """What is said beside the verdict of saddles that may be line-bored."""
 
+from calc.core.conformance import past
 from calc.core.result import Remark, note, warning
 from calc.core.working import constant
 from calc.stations.crankcase.line_bore.asked import LEAST, In
@@ -18,6 +19,7 @@ def remarks_on(i: In, saddles: Saddles, size: Size, gears: Gears) -> tuple[Remar
             " up: the line decides, not only the size."
         ),
         _another_bar(i, saddles),
+        _old_distance(i, saddles, size, gears),
         _cut(i, saddles),
         warning(
             "A line hone follows the line that it finds: it makes size and finish, not a straighter line."
@@ -41,6 +43,23 @@ def _another_bar(i: In, saddles: Saddles) -> Remark | None:
     return note(
         "With the bar where least is cut, the saddles would clean up {g} smaller.",
         g=constant("", "", SIZE, saddles.wasted),
+    )
+
+
+def _old_distance(i: In, saddles: Saddles, size: Size, gears: Gears) -> Remark | None:
+    """The bar through the end saddles leaves the crank where it was at the gears; it may reach the same
+    size."""
+    if (
+        i.bar != LEAST
+        or not size.bored
+        or abs(float(gears.moved)) < WORTH
+        or past(saddles.by_ends, size.high)
+    ):
+        return None
+    return note(
+        "A bar through the end saddles cleans them up at {d}, for the same shells, and leaves the crank where"
+        " it was from the cam: the better choice where the backlash is right as it is.",
+        d=saddles.by_ends,
     )
 
 

@@ -65,6 +65,7 @@ class Saddles(NamedTuple):
     smallest: Number
     largest: Number
     narrow: Number
+    by_ends: Number  # what cleans up about a bar through the end saddles
     wasted: float  # m that another place of the bar would save
     told: tuple[Number, ...]  # outputs that only stand in the list
     cut: bool
@@ -109,6 +110,7 @@ def saddles_of(i: In) -> Saddles:
         constant("D_1", "Smallest reading of a saddle", SIZE, min(readings)),
         constant("D_2", "Largest reading of a saddle", SIZE, max(readings)),
         Out.narrow(least(*(s.across for s in each)) - cut, sources.SPLIT_BORE),
+        by_ends,
         float(greatest(*cleans) - by_least),
         _lines(each, best, bar),
         float(cut) > 0,

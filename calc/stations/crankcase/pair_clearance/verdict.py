@@ -44,8 +44,9 @@ def _cold(i: In, f: Found) -> Judged | None:
         return (
             "fail",
             say("Too loose: {c}, at most {high}", c=f.loose, high=i.high),
-            "Measure again where it is worn least. If it stays, renew the one that is out of its own"
-            " limits: the cheaper one first, a bush or an oversize where there is one.",
+            "Measure both again, where they run and where nothing ran: the difference tells which of them"
+            " has worn. Renew the one that is out of its own limits, by a bush or an oversize where there"
+            " is one.",
         )
     return None
 

@@ -12,7 +12,9 @@ from calc.stations.shared.forms import COARSE, SIZE
 def verdict_on(i: In, hole: Hole) -> Judged:
     return (
         _too_little_metal(i, hole)
+        or _too_wide(i, hole)
         or _clearance_fails(i, hole)
+        or _wide_enough(i, hole)
         or _thin(i, hole)
         or _one_by_one(hole)
         or _in_order(i, hole)
@@ -39,6 +41,33 @@ def _too_little_metal(i: In, hole: Hole) -> Judged | None:
                 ),
             )
     return None
+
+
+def _too_wide(i: In, hole: Hole) -> Judged | None:
+    """A hole that is there is past what these cylinders want: no cutter makes it smaller."""
+    if hole.bored or not past(i.old_bore, hole.large):
+        return None
+    return (
+        "fail",
+        say("Hole too wide already: {D}, {high} at most", D=i.old_bore, high=hole.large),
+        "Do not bore. Read hole and registers once more. If they stay, these cylinders stand loose in this"
+        " case: take cylinders with a larger register, or have the holes sleeved.",
+    )
+
+
+def _wide_enough(i: In, hole: Hole) -> Judged | None:
+    if hole.bored or past(hole.low, i.old_bore):
+        return None
+    return (
+        "attention",
+        say("Nothing to bore: the smallest hole is {D}", D=i.old_bore),
+        say(
+            "{low} to {high} is wanted. Read every hole, and type the smallest and the largest as bored:"
+            " then the fit is judged.",
+            low=at_least(hole.low, SIZE),
+            high=at_most(hole.large, SIZE),
+        ),
+    )
 
 
 def _clearance_fails(i: In, hole: Hole) -> Judged | None:
@@ -133,5 +162,7 @@ def limits_of(i: In, hole: Hole) -> tuple[Limit, ...]:
             Limit("the clearance cold", hole.cold[1], high=i.clearance_high),
         ]
     else:
+        found.append(Limit("the hole as it is", i.old_bore, high=hole.large))
+        found.append(Limit("the hole as it is", i.old_bore, high=hole.low, level="attention"))
         found.append(Limit("one hole for all", hole.low, high=hole.high, level="attention"))
     return tuple(found)
