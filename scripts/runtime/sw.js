@@ -13,9 +13,10 @@ const AT_ONCE = 6;
 // Needed only by a browser that Python's memory cannot be woken in: kept when it has been asked for.
 const SELDOM = Object.keys(FILES).some((path) => path.endsWith("/memory.wasm")) ? /^runtime\/[^/]+\/pyodide\.asm\.wasm$/ : /^$/;
 
-// Pages and what finds them: kept as they are opened, and all of them once the page says that the line may be used for it (offline.mjs).
+// Pages and what finds them, and what draws a size sheet's code: kept as they are opened, and all of them once the page says that the line
+// may be used for it (offline.mjs).
 /** @param {string} path */
-const isLater = (path) => /.\/index\.html$|^search\//.test(path);
+const isLater = (path) => /.\/index\.html$|^search\/|\/codes\.zip$/.test(path);
 
 worker.addEventListener("install", (event) => event.waitUntil(fill((path) => !isLater(path))));
 worker.addEventListener("activate", (event) => event.waitUntil(clear()));
