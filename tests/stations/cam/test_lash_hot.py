@@ -51,11 +51,11 @@ def set_up(lash, case, barrel, head, valve, rod, stem="valve-steel"):
 def test_parts_set_at_their_heights_leave_the_same(case, barrel, head, valve, rod, lash):
     found = lash_hot(
         lash=f"{lash / 100}",
-        case_heat=f"{case}",
-        cylinder_heat=f"{barrel}",
-        head_heat=f"{head}",
-        valve_heat=f"{valve}",
-        rod_heat=f"{rod}",
+        case_temperature=f"{case}",
+        cylinder_temperature=f"{barrel}",
+        head_temperature=f"{head}",
+        valve_temperature=f"{valve}",
+        rod_temperature=f"{rod}",
     )
     assert found["running"] / MM == pytest.approx(
         set_up(lash / 100, case, barrel, head, valve, rod), abs=1e-7
@@ -75,7 +75,7 @@ def test_the_cold_lash_that_is_told_serves():
             lash="0",
             pushrod_expansion="24",
             valve="exhaust",
-            valve_heat="320",
+            valve_temperature="320",
             valve_material="austenitic-valve-steel",
         ),
     ):
@@ -85,7 +85,7 @@ def test_the_cold_lash_that_is_told_serves():
         assert again["running"] >= 0.05 * MM and again["frost"] > 0
 
 
-HOT_EXHAUST = dict(valve="exhaust", valve_heat="320 °C", valve_material="austenitic-valve-steel")
+HOT_EXHAUST = dict(valve="exhaust", valve_temperature="320 °C", valve_material="austenitic-valve-steel")
 VERDICTS = {
     "as on the sheet": ("pass", "Stays shut: 0.68 mm running, 0.06 mm in frost", {}),
     "no lash": ("fail", "Held open in frost: 0.09 mm too little", dict(lash="0.00 mm")),
@@ -116,7 +116,7 @@ def test_verdict(name):
     [
         (dict(lash="-0.1 mm"), "lash", "below 0"),
         (dict(pushrod_expansion="50"), "pushrod_expansion", "above 30"),
-        (dict(valve_heat="700 °C"), "valve_heat", "above 600"),
+        (dict(valve_temperature="700 °C"), "valve_temperature", "above 600"),
         (dict(lash="0.1 N"), "lash", "a force"),
     ],
 )

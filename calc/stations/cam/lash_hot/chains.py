@@ -52,25 +52,28 @@ def _chains(i: In, mark: str, words: str, all_at: Number | None) -> tuple[Number
         t, blame = (heat, field) if all_at is None else (all_at, "frost")
         return growth(MATERIALS[id], t, reference, letter + mark, f"{name}, {words}", blame)
 
-    case = strain(i.case_material, i.case_heat, "c", "case", "case_heat")
-    barrel = strain(i.cylinder_material, i.cylinder_heat, "z", "cylinder", "cylinder_heat")
-    top = strain(i.head_material, i.head_heat, "h", "head", "head_heat")
-    stem = strain(i.valve_material, i.valve_heat, "v", "valve", "valve_heat")
-    body = strain(LIFTER, i.rod_heat, "l", "lifter and cam", "rod_heat")
+    case = strain(i.case_material, i.case_temperature, "c", "case", "case_temperature")
+    barrel = strain(i.cylinder_material, i.cylinder_temperature, "z", "cylinder", "cylinder_temperature")
+    top = strain(i.head_material, i.head_temperature, "h", "head", "head_temperature")
+    stem = strain(i.valve_material, i.valve_temperature, "v", "valve", "valve_temperature")
+    body = strain(LIFTER, i.rod_temperature, "l", "lifter and cam", "rod_temperature")
     rod = step(
         f"ε_p{mark}",
         f"Growth of the pushrod, {words}",
         STRAIN,
-        free_strain(i.pushrod_expansion, i.rod_heat if all_at is None else all_at, reference),
+        free_strain(i.pushrod_expansion, i.rod_temperature if all_at is None else all_at, reference),
         sources.THERMAL,
     )
     carried = step(
         f"g_t{mark}",
         f"Shaft goes from the lifter more than the pushrod follows, {words}",
         COARSE,
-        i.case * case + i.cylinder * barrel + i.head * top - i.lifter * body - i.pushrod * rod,
+        i.case_length * case + i.cylinder * barrel + i.head * top - i.lifter * body - i.pushrod * rod,
     )
     risen = step(
-        f"g_v{mark}", f"Stem's tip rises over the shaft, {words}", COARSE, i.length * stem - i.beside * top
+        f"g_v{mark}",
+        f"Stem's tip rises over the shaft, {words}",
+        COARSE,
+        i.valve_length * stem - i.beside * top,
     )
     return carried, risen

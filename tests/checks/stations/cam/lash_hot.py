@@ -22,7 +22,7 @@ def lash_at_heat(lash_mm) -> float:
     return lash_after(lash_mm, train(11.5), grown(112, 12, 320) - grown(72, 21.5, 140), 40 / 36)
 
 
-COLD = dict(lash="0.15 mm", case_heat="20 °C", cylinder_heat="20 °C", head_heat="20 °C", valve_heat="20 °C", rod_heat="20 °C")
+COLD = dict(lash="0.15 mm", case_temperature="20 °C", cylinder_temperature="20 °C", head_temperature="20 °C", valve_temperature="20 °C", rod_temperature="20 °C")
 CHECKS = [
     Check("lash-hot", "pushrod's side opens by, mm", dict(pushrod_alpha=11.5), 0.2116, 6e-5, train, CHAINS, "limit"),
     Check("lash-hot", "the same with an aluminium pushrod, mm", dict(pushrod_alpha=23.0), -0.0368, 6e-5, train, CHAINS, "limit"),
@@ -31,8 +31,8 @@ CHECKS = [
 ]
 
 TRENDS = {
-    "running": Trend(rises="lash case_heat cylinder_heat", falls="valve_heat rod_heat pushrod_expansion"),
+    "running": Trend(rises="lash case_temperature cylinder_temperature", falls="valve_temperature rod_temperature pushrod_expansion"),
     "frost": Trend(rises="lash pushrod_expansion"),
-    "stem": Trend(rises="valve_heat length", falls="head_heat"),
-    "train": Trend(rises="case_heat cylinder_heat head_heat", falls="rod_heat pushrod_expansion"),
+    "stem": Trend(rises="valve_temperature valve_length", falls="head_temperature"),
+    "train": Trend(rises="case_temperature cylinder_temperature head_temperature", falls="rod_temperature pushrod_expansion"),
 }
