@@ -18,7 +18,8 @@ OVEN = Caution(
 )
 FROZEN_RING = Caution(
     "frozen-ring",
-    "Dry ice and liquid nitrogen freeze skin and push the air out of a small room. Insulated gloves, goggles,"
+    "Dry ice and liquid nitrogen freeze skin and push the air out of a small room. Insulated gloves,"
+    " goggles,"
     " an open door; never a closed container.",
 )
 BRITTLE_RING = Caution(
@@ -31,32 +32,38 @@ PRESS_TRAPPED = Caution(
 )
 CUTTING = Caution(
     "cutting",
-    "Chips are sharp and the cutter pulls. Goggles on, sleeves back, no gloves near a turning spindle, never"
+    "Chips are sharp and the cutter pulls. Goggles on, sleeves back, no gloves near a turning spindle,"
+    " never"
     " clear chips by hand or with compressed air.",
 )
 FLUID = Caution(
     "cutting-fluid",
-    "Cutting fluid on hot metal smokes and can flash. Ventilate, keep an extinguisher for metal and oil fires"
+    "Cutting fluid on hot metal smokes and can flash. Ventilate, keep an extinguisher for metal and oil"
+    " fires"
     " at hand.",
 )
 MAGNESIUM = Caution(
     "magnesium",
-    "Magnesium-bearing chips and dust burn and water feeds the fire. Cut with sharp tools, sweep often, keep"
+    "Magnesium-bearing chips and dust burn and water feeds the fire. Cut with sharp tools, sweep often,"
+    " keep"
     " dry sand or a class D extinguisher within reach; never water.",
 )
 BERYLLIUM = Caution(
     "beryllium",
-    "Some copper alloys hold beryllium, and its dust harms the lungs for good. Know the alloy before you cut;"
+    "Some copper alloys hold beryllium, and its dust harms the lungs for good. Know the alloy before you"
+    " cut;"
     " cut it wet, and never grind or sand it dry.",
 )
 SODIUM = Caution(
     "sodium",
-    "A hollow exhaust valve may hold sodium, which burns skin and explodes in water. Grind only its face and"
+    "A hollow exhaust valve may hold sodium, which burns skin and explodes in water. Grind only its face"
+    " and"
     " tip; never drill, cut or crush one, and hand a broken one to a waste firm that takes it.",
 )
 COMPRESSED_AIR = Caution(
     "compressed-air",
-    "Compressed air in a closed volume can blow out plugs and covers. Regulate it low, shield the work, wear"
+    "Compressed air in a closed volume can blow out plugs and covers. Regulate it low, shield the work,"
+    " wear"
     " goggles, and never aim it at skin.",
 )
 VACUUM = Caution(
@@ -65,12 +72,14 @@ VACUUM = Caution(
 )
 AIRCRAFT = Caution(
     "aircraft",
-    "On an aircraft engine only the approved data and a licensed person may decide; a number from here is for"
+    "On an aircraft engine only the approved data and a licensed person may decide; a number from here"
+    " is for"
     " study.",
 )
 SPRING = Caution(
     "spring",
-    "A compressed valve spring holds enough to blind. Goggles, a compressor that cannot slip, and never your"
+    "A compressed valve spring holds enough to blind. Goggles, a compressor that cannot slip, and never"
+    " your"
     " face over it.",
 )
 SPINNING = Caution(
@@ -80,7 +89,8 @@ SPINNING = Caution(
 SOLVENT = Caution("solvent", "Solvent vapour burns and harms. Open the door, no flame or spark, gloves on.")
 LEADED_CARBON = Caution(
     "leaded-carbon",
-    "Carbon of an engine that ran on leaded fuel holds lead. Scrape and brush it wet, with gloves and a mask,"
+    "Carbon of an engine that ran on leaded fuel holds lead. Scrape and brush it wet, with gloves and a"
+    " mask,"
     " never with a dry wheel or an air line, and wash before you eat.",
 )
 ONE_GRINDER = Caution(
@@ -101,7 +111,8 @@ CRANK_HELD = Caution(
 )
 HOT_OIL = Caution(
     "hot-oil",
-    "Oil under pressure or at running heat burns and goes through skin. Goggles on, hands away from the jet;"
+    "Oil under pressure or at running heat burns and goes through skin. Goggles on, hands away from the"
+    " jet;"
     " oil driven under the skin is a case for a hospital at once.",
 )
 SNAP_RING = Caution(
@@ -111,24 +122,36 @@ SNAP_RING = Caution(
 )
 ROD_SCRAP = Caution(
     "rod-scrap",
-    "A rod that lets go wrecks the engine and what stands beside it. Scrap one that is cracked, bent past its"
+    "A rod that lets go wrecks the engine and what stands beside it. Scrap one that is cracked, bent"
+    " past its"
     " limit, blued by heat, nicked across, or that lost a bolt while running.",
 )
 BREAK_IN = Caution(
     "break-in",
-    "New or refaced flat lifter feet are never idled nor cranked for long: they are gone in minutes, and the"
+    "New or refaced flat lifter feet are never idled nor cranked for long: they are gone in minutes, and"
+    " the"
     " lobes with them. Only on new or reground lobes, both smeared with running-in paste, oil pressure made"
     " by hand first. At the first start at once to 2000 to 3000 1/min for 20 to 30 minutes; if it does not"
     " start at once, find out why. Common practice.",
 )
 MAGNETIC = Caution(
     "magnetic",
-    "A crack tester's current burns where it touches badly, and its field stops a pacemaker: nobody with one"
+    "A crack tester's current burns where it touches badly, and its field stops a pacemaker: nobody with"
+    " one"
     " near it, watch off, cleaned contacts, goggles that keep ultraviolet out, and no solvent that is"
     " still wet.",
 )
 FLYWHEEL = Caution(
     "flywheel-held",
-    "A flywheel nut takes a long bar: lock the ring gear, not the rods, and keep hands out of the bar's path."
+    "A flywheel nut takes a long bar: lock the ring gear, not the rods, and keep hands out of the bar's"
+    " path."
     " The wheel is heavy and drops off its dowels: stand the engine firmly, lift with two hands.",
+)
+FLYWHEEL_BURST = Caution(
+    "flywheel-burst",
+    "A flywheel that bursts goes through the bell housing, the floor and whoever is in its plane. One"
+    " that is"
+    " cracked, or of which nobody knows the highest speed, does not run; lightened, it never runs faster"
+    " than its"
+    " maker allows it as new.",
 )

@@ -1,4 +1,5 @@
-"""Where formulas and limits come from, in one place. No copy of a standard was open when these were written:
+"""Where formulas and limits come from, in one place. No copy of a standard was open when these were
+written:
 all are from memory."""
 
 from calc.core.result import Source
@@ -80,7 +81,8 @@ MATERIALS = Source(
 )
 ISO_14253 = Source(
     "iso-14253-1",
-    "ISO 14253-1:2017: conformity, and non-conformity, must be proven against the doubt of the reading, at 95"
+    "ISO 14253-1:2017: conformity, and non-conformity, must be proven against the doubt of the reading,"
+    " at 95"
     " % unless agreed otherwise.",
     "standard",
     name="ISO 14253-1",
@@ -100,7 +102,8 @@ GUM = Source(
 )
 ROCKING = Source(
     "rocking",
-    "A straight stem that leans in a straight guide and touches it at both ends: reading = clearance × (1 + 2"
+    "A straight stem that leans in a straight guide and touches it at both ends: reading = clearance ×"
+    " (1 + 2"
     " × height beyond the end ÷ guide length).",
     "analytic",
     name="geometry",
@@ -113,7 +116,8 @@ STRAIGHT_CUT = Source(
 )
 COMPRESSION = Source(
     "compression-ratio",
-    "Geometric compression ratio, as engine handbooks define it: volume over the piston at the bottom of its"
+    "Geometric compression ratio, as engine handbooks define it: volume over the piston at the bottom of"
+    " its"
     " stroke ÷ that at the top.",
     "handbook",
     name="definition",
@@ -147,7 +151,8 @@ SPRING = Source(
 )
 WAHL = Source(
     "wahl",
-    "Wahl's factor for the curvature of the wire, (4C − 1)/(4C − 4) + 0.615/C. EN 13906-1 writes (C + 0.5)/(C"
+    "Wahl's factor for the curvature of the wire, (4C − 1)/(4C − 4) + 0.615/C. EN 13906-1 writes (C +"
+    " 0.5)/(C"
     " − 0.75), up to 2 % less.",
     "handbook",
     name="Wahl",
@@ -233,7 +238,8 @@ DRILLS = Source(
 )
 H28 = Source(
     "fed-std-h28",
-    "FED-STD-H28/2B, formulas 2a and 4a: shear areas of a hole's and a bolt's thread at their least material;"
+    "FED-STD-H28/2B, formulas 2a and 4a: shear areas of a hole's and a bolt's thread at their least"
+    " material;"
     " shear strength taken as half of the tensile.",
     "standard",
     name="FED-STD-H28",
@@ -259,7 +265,8 @@ THREE_WIRES = Source(
 )
 STI = Source(
     "sti",
-    "Tapped hole of a wire thread insert, as ASME B18.29.2M and DIN 8140-2 have it: the stud's thread form at"
+    "Tapped hole of a wire thread insert, as ASME B18.29.2M and DIN 8140-2 have it: the stud's thread"
+    " form at"
     " a nominal diameter of d + 1.299·P.",
     "standard",
     name="insert's thread",
@@ -273,7 +280,8 @@ ISO_16047 = Source(
 )
 VDI_2230 = Source(
     "vdi-2230",
-    "VDI 2230-1: bolt pulled and twisted while it is tightened, stress by von Mises in the stress area, yield"
+    "VDI 2230-1: bolt pulled and twisted while it is tightened, stress by von Mises in the stress area,"
+    " yield"
     " over the whole section (shear modulus πd³/12); classes of friction A, B, C.",
     "standard",
     name="VDI 2230",
@@ -287,7 +295,8 @@ AISI_S100 = Source(
 )
 COLLAR = Source(
     "collar",
-    "A collar drawn up from sheet keeps its volume: the metal between pilot hole and collar's outside is what"
+    "A collar drawn up from sheet keeps its volume: the metal between pilot hole and collar's outside is"
+    " what"
     " stands in it.",
     "analytic",
     name="constant volume",
@@ -318,14 +327,16 @@ CONTINUITY = Source(
 )
 CURTAIN = Source(
     "curtain",
-    "Least area between valve and seat in three stages of lift: frustum square to the seat, frustum from edge"
+    "Least area between valve and seat in three stages of lift: frustum square to the seat, frustum from"
+    " edge"
     " to edge, throat less stem (Heywood, ch. 6).",
     "handbook",
     name="Heywood",
 )
 MACH_INDEX = Source(
     "mach-index",
-    "Inlet Mach index (b/D)²·S_p/(C_i·a); filling falls off above about 0.6 (Taylor, The Internal-Combustion"
+    "Inlet Mach index (b/D)²·S_p/(C_i·a); filling falls off above about 0.6 (Taylor, The"
+    " Internal-Combustion"
     " Engine in Theory and Practice, vol. 1).",
     "handbook",
     name="Taylor",
@@ -358,7 +369,8 @@ ROCKER = Source(
 )
 CHAIN_ALONG_PUSHROD = Source(
     "chain-along-pushrod",
-    "Lengths along the pushrod added with their signs; what the stem's tip rises turns the rocker, and comes"
+    "Lengths along the pushrod added with their signs; what the stem's tip rises turns the rocker, and"
+    " comes"
     " back by its ratio.",
     "analytic",
     name="chain of lengths",
@@ -389,14 +401,16 @@ COOLING_AIR = Source(
 )
 SAME_PRESSURE = Source(
     "same-pressure",
-    "Turbulent channels under one pressure: speed grows with the hydraulic diameter to the power 5/7 (Blasius"
+    "Turbulent channels under one pressure: speed grows with the hydraulic diameter to the power 5/7"
+    " (Blasius"
     " friction).",
     "handbook",
     name="Blasius",
 )
 WALTHER = Source(
     "astm-d341",
-    "ASTM D341: viscosity over temperature as a straight line of log log(ν + 0.7) over log T (Walther), from"
+    "ASTM D341: viscosity over temperature as a straight line of log log(ν + 0.7) over log T (Walther),"
+    " from"
     " 2 mm²/s up.",
     "standard",
     name="ASTM D341",
@@ -449,7 +463,8 @@ VALVE_TRAIN_GROWTH = Source(
 )
 OLD_AXIS = Source(
     "old-axis",
-    "Plane geometry: the largest circle about the old axis is twice the shortest radius from it; an axis that"
+    "Plane geometry: the largest circle about the old axis is twice the shortest radius from it; an axis"
+    " that"
     " moved by e costs 2e.",
     "analytic",
     name="geometry",
@@ -463,7 +478,8 @@ FILLET_RISE = Source(
 )
 TWO_THROWS = Source(
     "two-throws",
-    "Vector sum of the old throw and the offset in the plane across the crank; the new circle lies within the"
+    "Vector sum of the old throw and the offset in the plane across the crank; the new circle lies"
+    " within the"
     " old one as far as half the difference of their diameters.",
     "analytic",
     name="geometry",
@@ -502,7 +518,8 @@ HARMONICS = Source(
 )
 SINE_OF_HEIGHT = Source(
     "sine-of-height",
-    "A pin's height over the crank's axis is throw × sine of its angle; half the difference of top and bottom"
+    "A pin's height over the crank's axis is throw × sine of its angle; half the difference of top and"
+    " bottom"
     " is the throw.",
     "analytic",
     name="geometry",
@@ -516,7 +533,8 @@ SHELL_CRUSH = Source(
 )
 STRIP_SECTION = Source(
     "strip-section",
-    "A crushed strip keeps its section: gap times width stays the same; between the marks of its own printed"
+    "A crushed strip keeps its section: gap times width stays the same; between the marks of its own"
+    " printed"
     " scale 1/gap goes straight with the width.",
     "analytic",
     name="constant section",
@@ -529,7 +547,8 @@ CLEARANCE_SUM = Source(
 )
 SPLIT_BORE = Source(
     "split-bore",
-    "Plane geometry of a parted bore: two arcs of the old radius whose centres lie a and b off the new joint;"
+    "Plane geometry of a parted bore: two arcs of the old radius whose centres lie a and b off the new"
+    " joint;"
     " 2R − a − b along the rod, √(R² − a²) to each side at the joint.",
     "analytic",
     name="two arcs",
@@ -543,14 +562,16 @@ PIN_CLEARANCE = Source(
 )
 TWO_AXES = Source(
     "two-axes",
-    "Angle of two axes whose slopes against each other are u and v in two planes square to one another: tan φ"
+    "Angle of two axes whose slopes against each other are u and v in two planes square to one another:"
+    " tan φ"
     " = √(u² + v²).",
     "analytic",
     name="geometry",
 )
 REVERSAL = Source(
     "reversal",
-    "Reading by reversal: turned end for end, a part shows its own error with the other sign and the gauge's"
+    "Reading by reversal: turned end for end, a part shows its own error with the other sign and the"
+    " gauge's"
     " with the same.",
     "handbook",
     name="reversal",
@@ -563,15 +584,18 @@ TWO_SUPPORTS = Source(
 )
 BOLT_SPRINGS = Source(
     "bolt-springs",
-    "Shank and free thread as springs in series: stretch = force × Σ length ÷ (stiffness × area), the thread"
-    " with its stress area; over the ends, half a diameter more for the head and half one of the core for the"
+    "Shank and free thread as springs in series: stretch = force × Σ length ÷ (stiffness × area), the"
+    " thread"
+    " with its stress area; over the ends, half a diameter more for the head and half one of the core"
+    " for the"
     " thread in the nut (VDI 2230).",
     "handbook",
     name="springs in series",
 )
 SLIDER_CRANK = Source(
     "slider-crank",
-    "Slider-crank at top dead centre, exact: piston r·ω²·(1 + r/l), crankpin r·ω²; the rod's mass on its two"
+    "Slider-crank at top dead centre, exact: piston r·ω²·(1 + r/l), crankpin r·ω²; the rod's mass on its"
+    " two"
     " bores as weighed.",
     "analytic",
     name="slider-crank",
@@ -642,14 +666,16 @@ TRIED = Source(
 TURNING = Source("turning", "Speed at the skin of what turns: v = π·d·n.", "analytic", name="definition")
 WHEEL_MARK = Source(
     "en-12413",
-    "EN 12413 and ISO 525: bonded wheels bear a mark of their highest speed, in m/s at the rim and in turns a"
+    "EN 12413 and ISO 525: bonded wheels bear a mark of their highest speed, in m/s at the rim and in"
+    " turns a"
     " minute for their size as new; ISO 16089: guards and speeds of grinding machines.",
     "standard",
     name="EN 12413",
 )
 FEED_MARKS = Source(
     "feed-marks",
-    "Plane geometry of a round-nosed edge fed along: its arc and its end edge, copied once a turn; for small"
+    "Plane geometry of a round-nosed edge fed along: its arc and its end edge, copied once a turn; for"
+    " small"
     " feeds Rt = f²/(8·r), as handbooks of machining have it.",
     "analytic",
     name="geometry",
@@ -659,4 +685,49 @@ CANTILEVER = Source(
     "Beam held at one end: bends by F·L³/(3·E·I) at the other, as strength-of-materials handbooks have it.",
     "handbook",
     name="cantilever",
+)
+SHELLS = Source(
+    "shells",
+    "Mass and moment of inertia as the sum of thin shells of the radius r, ∫2πr·t·dr and ∫2πr³·t·dr;"
+    " holes by"
+    " Steiner's theorem.",
+    "analytic",
+    name="shells",
+)
+STEPPED_DISC = Source(
+    "stepped-disc",
+    "Spinning disc of rings of even thickness, plane stress, displacement and radial force alike where"
+    " they meet"
+    " (Timoshenko, Strength of Materials, part II).",
+    "handbook",
+    name="Timoshenko",
+)
+FLAT_DISC = Source(
+    "flat-disc",
+    "Spinning flat disc with a bore: hoop stress there ρω²/4·((3 + ν)R² + (1 − ν)r²); without one half"
+    " of what the"
+    " smallest bore has (Timoshenko).",
+    "handbook",
+    name="flat disc",
+)
+HALVES = Source(
+    "halves",
+    "Balance of half a disc: what pulls the halves apart over the section that holds them, ρω²·∫h·r²dr ÷"
+    " ∫h·dr.",
+    "analytic",
+    name="balance of halves",
+)
+MEAN_HOOP = Source(
+    "mean-hoop",
+    "A disc bursts when its mean hoop stress reaches the tensile strength (Robinson's rule, factor 1);"
+    " brittle and"
+    " cracked ones burst below it.",
+    "handbook",
+    name="Robinson",
+)
+KIRSCH = Source(
+    "kirsch",
+    "Edge of a small round hole in a plate that is pulled two ways: 3·σ₁ − σ₂ (Kirsch).",
+    "handbook",
+    name="Kirsch",
 )

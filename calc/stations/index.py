@@ -22,6 +22,7 @@ STATIONS = (
     "rods",
     "crank",
     "crankcase",
+    "flywheel",
     "cam",
     "lifters",
     "threads",
@@ -60,6 +61,7 @@ CHECKS = (
     "heads.checks.nuts",
     "lifters.checks.lash_or_travel",
     "crankcase.checks.flywheel",
+    "flywheel.checks.clutch_step",
     "shared.every_engine.turned_through",
 )
 
@@ -82,6 +84,7 @@ ORDERS = (
     "cylinders.orders.WORN",
     "rods.orders.WORN",
     "crankcase.orders.WORN",
+    "flywheel.orders.WORN",
     "lifters.orders.WORN",
     "threads.orders.INSERTS",
 )
@@ -118,7 +121,8 @@ def every() -> list[Calculator]:
 def checks(job: dict, rows: "list[Row] | None" = None) -> "list[Check]":
     """What whoever bolts the engine together must check, for exactly the parts of a job, in order.
 
-    `rows` are the job's verdicts, where they are at hand. An engine without a sheet here gets the checks that
+    `rows` are the job's verdicts, where they are at hand. An engine without a sheet here gets the checks
+    that
     need no size.
     """
     from calc.job.verdicts import judge

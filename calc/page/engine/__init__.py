@@ -4,9 +4,11 @@
     place_of(engine, "crank.rod_journal").name                    -> "crank"
     picture(view, id, written={"crank.rod_journal": number})      -> the size written at its place
 
-Every size of the sheet, and what each part is made of, is a place of exactly one view: a link to `#size-<id>`
+Every size of the sheet, and what each part is made of, is a place of exactly one view: a link to
+`#size-<id>`
 with `data-feature`, and the size's label for a name. Parts are links to the view that shows them larger
-(`#view-<name>`). The page that shows a view gives it the id `view-<name>`, and each size's panel `size-<id>`.
+(`#view-<name>`). The page that shows a view gives it the id `view-<name>`, and each size's panel
+`size-<id>`.
 A view of which the sheet has no size is left out. `NOTE` stands with every view.
 """
 
@@ -103,6 +105,7 @@ def _all(s: Sizes) -> tuple[View, ...]:
         lifter.ring_view(s),
         lifter.way_view(s),
         flywheel.view(s),
+        flywheel.gear_view(s),
     )
 
 

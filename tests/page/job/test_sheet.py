@@ -229,13 +229,22 @@ def words_of(made) -> str:
 
 
 def test_what_was_not_read_is_told_by_part_and_count_on_paper():
-    assert "Not checked: 2 of 2 sizesFlywheel: 2 sizes not checked." in words_of(job(received="flywheel"))
-    one = [reading("flywheel.runout", "", "finished", "0.05 mm")]
-    assert "Not checked: 1 of 2 sizesFlywheel: 1 size not checked." in words_of(
+    assert "Not checked: 8 of 8 sizesFlywheel: 8 sizes not checked." in words_of(job(received="flywheel"))
+    sizes = {
+        "runout": "0.05 mm",
+        "register": "40.012 mm",
+        "face_thickness": "18.00 mm",
+        "root_thickness": "18.00 mm",
+        "step": "10.00 mm",
+        "gear_seat": "256.00 mm",
+        "gear_bore": "255.70 mm",
+    }
+    one = [reading(f"flywheel.{id}", "", "finished", size) for id, size in sizes.items()]
+    assert "Not checked: 1 of 8 sizesFlywheel: 1 size not checked." in words_of(
         job(received="flywheel", readings=one)
     )
     both = [*one, reading("flywheel.mass", "", "finished", "8600 g")]
-    assert "Nothing: all 2 sizes of these parts were read." in words_of(
+    assert "Nothing: all 8 sizes of these parts were read." in words_of(
         job(received="flywheel", readings=both)
     )
     assert "is not known here" in words_of(job(received="flywheel", engine="XX-9"))
