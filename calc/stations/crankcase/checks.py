@@ -38,8 +38,8 @@ def shells_seated(view: View) -> Check | None:
             "Saddles and shells' backs dry. Each oil hole over its gallery, each dowel in its hole: then no"
             " shell rocks or turns."
         ),
-        home="Press each shell with both thumbs: it lies down all over, its ends level with the joint, and"
-        " does not click. Look through its oil hole with a lamp: the gallery's hole is in sight, whole. A"
+        home="Press each shell with both thumbs: it lies down all over, its ends level with the joint or"
+        " just proud of it, and does not click. Look through its oil hole with a lamp: the gallery's hole is in sight, whole. A"
         " pencil line on shell and case over the dowel, drawn before the crank goes in, shows that none"
         " turned.",
     )
