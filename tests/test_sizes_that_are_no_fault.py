@@ -23,6 +23,11 @@ SPRING = {
     "loads.1.2": "650",
 }
 CASES = {
+    "a piston nearer to its valve than as drawn, the room still wanted left": (
+        "valve-to-piston",
+        "1 intake",
+        dict(way="3.00", edge="2.00"),
+    ),
     "a chamber cut at its step, the deck shimmed for it": (
         "compression",
         "1",

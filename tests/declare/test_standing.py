@@ -22,7 +22,8 @@ from tests.test_command import here
 IDS = stations.ids()
 SHEETS = {name: Standing(engine(name), "1 intake") for name in ("TS-16", "RC-40")}
 # a rod at its least length, and a deck at its least, have none to give to the cut that they come for
-WORKED_ON = {"big-end-resize": ("cuts.3",), "deck-cut": ("deck",)}
+# the bores of the example are worn out, and another engine's are of another size: no sheet's pistons belong in them
+WORKED_ON = {"big-end-resize": ("cuts.3",), "deck-cut": ("deck",), "cylinder-bore": ("pistons.1",)}
 NAMED = ("read", "job", "none")  # origins that need no word: the reader's own, and what does not count
 
 

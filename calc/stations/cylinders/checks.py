@@ -59,7 +59,8 @@ def pistons_round(view: View) -> Check | None:
         "A clip that jumps out wrecks its cylinder; a piston turned round knocks.",
         as_text(
             "Arrow or mark as the maker says, piston and rod by their numbers. Two new clips for each pin,"
-            " bedded in their grooves all round, gaps up or down and not towards the cylinder."
+            " bedded in their grooves all round, each with its opening towards the crown or the open end of"
+            " the skirt, never to a side."
         ),
         "eyes, pliers, goggles",
         home="Goggles, and a rag in the case's mouth. Turn each clip with a small screwdriver: it goes round"

@@ -45,6 +45,18 @@ def test_a_tip_that_rises_wants_one_shorter_by_the_arms():
     assert pushrod_length(**changed(tip="0.6"))["longer"] / MM == pytest.approx(exact, abs=0.005)
 
 
+def test_a_stand_raised_over_valves_that_stay_wants_more_than_its_shim():
+    """The shaft stands 0.50 mm higher over lifter and tip: the loop closed anew, against shim + shim ÷ ratio."""
+    shut = brentq(lambda a: rod_for(-a, -205 + 8.2) - rod_for(a, -205), 0.01, 0.4, xtol=1e-15)
+    lower = math.asin(math.sin(shut) - 0.5 / 40)
+    exact = rod_for(lower, -205.5) - rod_for(shut, -205)
+    assert exact == pytest.approx(0.9522, abs=1e-4)
+    assert pushrod_length(**changed(stand="0.5"))["longer"] / MM == pytest.approx(exact, abs=0.005)
+    # a tip raised with it leaves the rocker alone, and only the shim counts
+    both = pushrod_length(**changed(stand="0.5", tip="0.5"))
+    assert both["longer"] / MM == pytest.approx(rod_for(shut, -205.5) - rod_for(shut, -205), abs=0.001)
+
+
 def read(*lengths, run=0.0):
     return dict(rods=" | ".join(f"{x:.2f} mm; 4.00 mm; {4 + run:.3f} mm" for x in lengths))
 

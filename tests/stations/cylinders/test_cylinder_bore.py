@@ -60,6 +60,51 @@ def test_the_heat_that_closes_a_pair_is_the_root_of_both_growths():
     assert cylinder_bore(**HOT)["closes"] - 273.15 == pytest.approx(brentq(gap, 20, 300), abs=1e-6)
 
 
+PISTON_SETS = {
+    "as the sheet has them": (
+        "88.460 | 88.460 | 88.455 | 88.465",
+        "pass",
+        "All to 0.50 mm oversize: 88.500 mm to 88.518 mm",
+    ),
+    "of the next oversize": ("88.960 | 88.960", "fail", "Piston 1 too large for 88.500 mm to 88.518 mm"),
+    "one that is too small": ("88.430", "fail", "Piston 1 too small for 88.500 mm to 88.518 mm"),
+    "the worn ones that came out": (
+        "87.930 | 87.920",
+        "pass",
+        "All to 0.50 mm oversize: 88.500 mm to 88.518 mm",
+    ),
+}
+
+
+@pytest.mark.parametrize("case", PISTON_SETS)
+def test_pistons_in_hand_are_held_against_the_bore_that_is_still_to_be_machined(case):
+    """Their makers' sizes decide, not the box's label: read before anything is bored."""
+    pistons, state, headline = PISTON_SETS[case]
+    found = on("TS-16", bores=bores((88.145, 88.014)), pistons=pistons)
+    assert (found.verdict.state, plain(found)) == (state, headline)
+
+
+def test_barrels_of_another_engine_or_a_gauge_set_wrong_are_not_bored():
+    found = on("RC-40", bores=alike(88.05))
+    assert found.verdict.state == "fail" and "far under" in plain(found)
+    assert "Machine nothing" in found.verdict.do.plain()
+    assert on("TS-16", bores=alike(87.499)).verdict.state == "fail"
+    assert plain(on("TS-16", bores=alike(87.60))) == "All to standard: 88.000 mm to 88.018 mm"
+
+
+def test_a_bore_is_honed_for_a_tight_piston_only_where_that_helps():
+    helps = on("TS-16", bores=alike(88.001), pistons="87.970")
+    vain = on("TS-16", bores=alike(88.010), pistons="87.990")
+    assert helps.verdict.state == vain.verdict.state == "fail"
+    assert "to 88.018 mm at most" in helps.verdict.do.plain() and "does not help" in vain.verdict.do.plain()
+
+
+def test_worn_bores_that_may_run_on_ask_for_their_pistons():
+    worn = dict(bores=bores((88.045, 88.012)))
+    assert "Type the pistons" in on("TS-16", **worn).verdict.do.plain()
+    assert "Type the pistons" not in on("TS-16", **worn, pistons="87.960").verdict.do.plain()
+
+
 NEW = alike(88.010, 88.012, 88.008, 88.010)
 PISTONS = "87.960 | 87.961 | 87.959 | 87.960"
 VERDICTS = {

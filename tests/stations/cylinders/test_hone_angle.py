@@ -84,7 +84,7 @@ def test_limits_are_those_of_the_engine_in_hand():
 def test_what_is_told_serves_when_it_is_set(spindle):
     read = READ | dict(bore="88 mm")
     told = on("TS-16", **read, spindle=spindle).verdict.do.plain()
-    n, strokes = re.search(r"spindle to (\d+) .*stroke at (\d+) ", told).groups()
+    n, strokes = re.search(r"spindle to (\d+) .*single strokes at (\d+) ", told).groups()
     assert on("TS-16", **read, spindle=f"{n} 1/min").verdict.state == "pass"
     assert on("TS-16", **read | dict(strokes=f"{strokes} 1/min"), spindle=spindle).verdict.state == "pass"
 

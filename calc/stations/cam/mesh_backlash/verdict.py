@@ -54,6 +54,11 @@ def _cure(i: In, mesh: Mesh) -> Text:
             " gear runs out. Measure both before you order.",
             n=i.last,
         )
+    if mesh.kept and abs(float(i.code)) >= float(i.last):
+        return say(
+            "Code {n} is the last that is sold: measure how far crank and cam stand apart, and both gears.",
+            n=i.code,
+        )
     if mesh.kept:
         return say("No other code brings it nearer: it is its unevenness, {v}.", v=mesh.differs)
     return say(

@@ -71,7 +71,11 @@ class In(Inputs):
     base: Number = _changed(
         "Base circle smaller in radius by", "a_b", "A reground cam: half of what its diameter lost."
     )
-    stand: Number = _changed("Rocker stands raised by", "a_r")
+    stand: Number = _changed(
+        "Rocker stands raised by",
+        "a_r",
+        "By shims under them, the valves as they were: the rocker turns too.",
+    )
     tip: Number = _changed(
         "Stem's tip higher by", "a_t", "After a seat was sunk; minus where the tip was ground."
     )

@@ -70,12 +70,19 @@ def _read(i: In) -> tuple[Rod, ...]:
 
 
 def _by_the_chain(i: In) -> Rod:
+    # a shaft raised over a tip that stays turns the rocker: the cup rises by the shim, and by the shim ÷ i
     along = step(
         "a", "Lifter farther from the rocker by", COARSE, i.shims + i.base + i.stand - i.case_cut - i.head_cut
     )
     return Rod(
         "all",
-        step("L_1", "Needed now", COARSE, i.fitted + along - i.tip / i.ratio, sources.CHAIN_ALONG_PUSHROD),
+        step(
+            "L_1",
+            "Needed now",
+            COARSE,
+            i.fitted + along + (i.stand - i.tip) / i.ratio,
+            sources.CHAIN_ALONG_PUSHROD,
+        ),
         None,
         None,
     )

@@ -45,6 +45,7 @@ def _centre(label: str, symbol: str, feature: str) -> Any:
         hard="60 to 150°",
         usual="95 to 125°",
         feature=feature,
+        stage="",  # the verdict holds it against the same limits, and knows what is done next
         when=("known", LOBES),
     )
 

@@ -26,7 +26,8 @@ def verdict_on(i: In, t: Timing) -> Judged:
                 e=t.ex_centre,
             ),
             both + "both lobes are off the same way: the gear is a tooth out, or its key or dowel is moved."
-            " A whole tooth shows as far more than a few degrees.",
+            " A whole tooth shows as far more than a few degrees. Until the valves are proved clear of the"
+            " pistons it is not turned by the starter.",
         )
     for off, name, centre, low, high in (
         (intake, "Intake", t.in_centre, i.intake_low, i.intake_high),

@@ -44,7 +44,7 @@ class In(Inputs):
         hard="0 to 40 mm",
         usual="1 to 15 mm",
         feature="valve.way_{valve}",
-        stage="finished",
+        stage="",  # the room that it leaves is judged; a way by itself is neither made nor scrapped
         hint="Along the valve, from its seat until it touches.",
         when=("how", LOBE),
     )

@@ -88,7 +88,7 @@ class In(Inputs):
         ),
         least=0,
         tool="a micrometer, at the height that the piston's maker says",
-        hint="Square to the pin. May stay empty where the bores are to be machined.",
+        hint="Square to the pin. Where bores are to be machined: those in hand for them, or empty.",
     )
     axis: str = choice(
         "Machined",

@@ -14,13 +14,19 @@ from calc.stations.shared.forms import COARSE, SIZE
 
 class Pairs(NamedTuple):
     """`tight` and `loose` name the cylinders; `read` where pistons were measured and stay, else the
-    clearances are those that the sheet's sizes leave."""
+    clearances are those that the sheet's sizes leave. `new` where pistons in hand are for bores still to be
+    machined: `tightest` is what the largest of them has in the largest finished bore, `loosest` what the
+    smallest has in the smallest."""
 
     read: bool
+    new: bool
     tight: str
     loose: str
     clearance: Number
     most: Number
+    largest: Number
+    tightest: Number
+    loosest: Number
     hot: Number
     closes: Number
     wall: Number | None
@@ -29,8 +35,9 @@ class Pairs(NamedTuple):
 def pairs_of(i: In, lot: Lot, reference: Number) -> Pairs:
     pistons = {name: row[0] for name, row in zip(CYLINDERS, i.pistons or ()) if row is not None}
     bores = [b for b in lot.each if b.name in pistons]
+    new = not lot.stays and any(pistons[b.name] >= b.smallest for b in bores)
     for b in bores:
-        if pistons[b.name] >= b.smallest:
+        if lot.stays and pistons[b.name] >= b.smallest:
             raise impossible(
                 f"pistons.{b.name}.1",
                 "is {d}, and the bore is {b} where it is smallest; a piston is smaller than its bore",
@@ -53,6 +60,11 @@ def pairs_of(i: In, lot: Lot, reference: Number) -> Pairs:
         loose = max(bores, key=lambda b: float(b.largest - pistons[b.name]))
         least, most = tight.smallest - pistons[tight.name], loose.largest - pistons[loose.name]
         bore, piston, names = tight.smallest, pistons[tight.name], (tight.name, loose.name)
+    elif new:
+        tight = max(bores, key=lambda b: float(pistons[b.name]))
+        loose = min(bores, key=lambda b: float(pistons[b.name]))
+        bore, piston, names = lot.low, pistons[tight.name], (tight.name, loose.name)
+        least, most = i.least_clearance * 1, i.most_clearance * 1
     else:
         bore = lot.low
         piston = step("d_1", "Largest piston of that size", SIZE, lot.low - i.least_clearance)
@@ -67,4 +79,17 @@ def pairs_of(i: In, lot: Lot, reference: Number) -> Pairs:
     )
     hot = Out.hot(grown - piston * (1 + i.piston_expansion * (i.skirt_running - reference)), sources.THERMAL)
     closes = Out.closes(reference + (grown / piston - 1) / i.piston_expansion, sources.THERMAL)
-    return Pairs(names[0] != "", *names, clearance, widest, hot, closes, wall)
+    small = pistons[names[1]] if names[1] else piston
+    return Pairs(
+        bool(names[0]) and not new,
+        new,
+        *names,
+        clearance,
+        widest,
+        piston,
+        lot.high - piston,
+        lot.low - small,
+        hot,
+        closes,
+        wall,
+    )

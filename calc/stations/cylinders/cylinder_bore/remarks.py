@@ -1,5 +1,6 @@
 """What is said beside the verdict of a set of cylinders."""
 
+from calc.core.conformance import past
 from calc.core.result import Remark, note, warning
 from calc.core.working import Number, constant
 from calc.stations.cylinders.cylinder_bore.asked import CYLINDERS, In
@@ -8,6 +9,11 @@ from calc.stations.cylinders.cylinder_bore.pair import Pairs
 from calc.stations.shared.forms import SIZE
 
 WARM = 5e-6  # m: what warmth adds to a reading before it is told; common practice
+
+
+def _unlike(i: In, pairs: Pairs) -> bool:
+    """Whether no bore of that size would suit one of the pistons in hand."""
+    return past(pairs.loosest, i.most_clearance) or past(i.least_clearance, pairs.tightest)
 
 
 def remarks_on(i: In, lot: Lot, pairs: Pairs, warm: Number) -> tuple[Remark | None, ...]:
@@ -27,6 +33,18 @@ def remarks_on(i: In, lot: Lot, pairs: Pairs, warm: Number) -> tuple[Remark | No
             all=str(len(CYLINDERS)),
         )
         if len(lot.each) < len(CYLINDERS) and not lot.stays
+        else None,
+        note(
+            "Hone each bore to its own piston: its size and {a} to {b} more, and within {low} to {high}.",
+            a=i.least_clearance,
+            b=i.most_clearance,
+            low=lot.low,
+            high=lot.high,
+        )
+        if pairs.new and not _unlike(i, pairs)
+        else None,
+        note("The clearances told are those of new pistons in bores as made, not of any in hand.")
+        if not pairs.read and not pairs.new
         else None,
         note(
             "Diameters do not say to which side a bore is worn. About the old axis the worst is clean at"

@@ -1,29 +1,42 @@
 """May these bores stay, or to which oversize do all go?"""
 
 from calc.core.conformance import past
-from calc.core.result import Judged, say
-from calc.core.working import constant, least
+from calc.core.result import Judged, Text, say
+from calc.core.working import Number, constant, least
 from calc.declare.calculator import Limit
 from calc.stations.cylinders.cylinder_bore.asked import OLD, In
-from calc.stations.cylinders.cylinder_bore.lot import HONE, STAY, WORN, Lot
+from calc.stations.cylinders.cylinder_bore.lot import CUT, HONE, STAY, WORN, Lot
 from calc.stations.cylinders.cylinder_bore.pair import Pairs
 from calc.stations.shared.forms import SIZE
 from calc.stations.shared.honing import LEFT_LEAST, plan
 
 MORE_SPARE = constant("", "", SIZE, 0.03e-3)  # from 0.05 to 0.08 mm are left; common practice, no source
+SMALL = constant("", "", SIZE, 0.5e-3)  # an oversize, where none is told; common practice, no source
 AFTER = "Let it cool, wash with hot soapy water until a white cloth stays white, oil, and measure again."
 
 
 def verdict_on(i: In, lot: Lot, pairs: Pairs) -> Judged:
     if lot.stays:
-        return _pair_wrong(i, lot, pairs) or (_worn(lot) if lot.state == WORN else _stay(pairs))
+        return _pair_wrong(i, lot, pairs) or (_worn(lot, pairs) if lot.state == WORN else _stay(pairs))
     if lot.state == HONE:
-        return _wall_thin(i, pairs) or _hone(lot)
-    return _past_all(i, lot) or _wall_thin(i, pairs) or _little_left(i, lot) or _cut(i, lot)
+        return _new_wrong(i, lot, pairs) or _wall_thin(i, pairs) or _hone(lot)
+    return (
+        _not_these(i, lot)
+        or _past_all(i, lot)
+        or _new_wrong(i, lot, pairs)
+        or _wall_thin(i, pairs)
+        or _little_left(i, lot)
+        or _cut(i, lot)
+    )
 
 
 def limits_of(i: In, lot: Lot, pairs: Pairs) -> tuple[Limit, ...]:
     found = [] if lot.stays else _machined(i, lot)
+    if lot.state == CUT:
+        found.append(Limit("the smallest bore", lot.smallest, low=_least_likely(i)))
+    if pairs.new:
+        found.append(Limit("the piston clearance", pairs.tightest, low=i.least_clearance))
+        found.append(Limit("the piston clearance", pairs.loosest, high=i.most_clearance))
     if lot.stays or not lot.serves:
         found += _as_they_are(i, lot, pairs)
     if not lot.stays and pairs.wall is not None and i.least_wall is not None:
@@ -72,10 +85,8 @@ def _pair_wrong(i: In, lot: Lot, pairs: Pairs) -> Judged | None:
             "fail",
             say("Piston {n} tight: {c}, {m} wanted", n=pairs.tight, c=pairs.clearance, m=i.least_clearance),
             say(
-                "Measure both at one heat. If it stays, try the smallest piston of the set there, or hone"
-                " that"
-                " bore larger, to {high} at most.",
-                high=lot.high,
+                "Measure both at one heat. If it stays, try the smallest piston of the set there{hone}",
+                hone=_hone_for(i, lot, pairs),
             ),
         )
     most = i.most_clearance if i.worn_clearance is None else i.worn_clearance
@@ -96,6 +107,53 @@ def _pair_wrong(i: In, lot: Lot, pairs: Pairs) -> Judged | None:
     return None
 
 
+def _hone_for(i: In, lot: Lot, pairs: Pairs) -> Text:
+    """Honing helps only where the largest bore of that size leaves this piston its clearance."""
+    if past(i.least_clearance, lot.high - pairs.largest):
+        return say(
+            ". Honing does not help, even to {high}: that piston is too large for this size of bore.",
+            high=lot.high,
+        )
+    return say(", or hone that bore larger, to {high} at most.", high=lot.high)
+
+
+def _least_likely(i: In) -> Number:
+    """No wear and no half-finished barrel is a whole oversize smaller than standard."""
+    return i.low - (SMALL if i.by is None else i.by)
+
+
+def _not_these(i: In, lot: Lot) -> Judged | None:
+    if not past(_least_likely(i), lot.smallest):
+        return None
+    return (
+        "fail",
+        say("Bore {d}: far under {low}, the standard size", d=lot.smallest, low=i.low),
+        "No bore wears smaller. Set the gauge in its ring again, and see that barrels and sheet belong to one"
+        " engine. Machine nothing until that is settled.",
+    )
+
+
+def _new_wrong(i: In, lot: Lot, pairs: Pairs) -> Judged | None:
+    """Pistons in hand for bores that are still to be machined: their sizes decide, not the box's label."""
+    if not pairs.new:
+        return None
+    small = past(pairs.loosest, i.most_clearance)
+    if not small and not past(i.least_clearance, pairs.tightest):
+        return None
+    return (
+        "fail",
+        say(
+            "Piston {n} too {w} for {low} to {high}",
+            n=pairs.loose if small else pairs.tight,
+            w="small" if small else "large",
+            low=lot.low,
+            high=lot.high,
+        ),
+        "Bore nothing for these pistons yet. Measure them again at the height that their maker says, and see"
+        " for which oversize they were sold.",
+    )
+
+
 def _stay(pairs: Pairs) -> Judged:
     return (
         "pass",
@@ -107,14 +165,16 @@ def _stay(pairs: Pairs) -> Judged:
     )
 
 
-def _worn(lot: Lot) -> Judged:
+def _worn(lot: Lot, pairs: Pairs) -> Judged:
     return (
         "attention",
         say("Worn by {w}, within limits: may run on", w=lot.wear),
         say(
-            "Cylinder {n} is the worst. Take the ridge off, break the glaze, and gap new rings at the bottom,"
-            " where the bore is smallest. For an overhaul that is to last, all go to the next oversize.",
+            "Cylinder {n} is the worst. {pistons}Take the ridge off, break the glaze, and gap new rings at"
+            " the bottom, where the bore is smallest. For an overhaul that is to last, all go to the next"
+            " oversize.",
             n=lot.worst.name,
+            pistons="" if pairs.read else "Type the pistons first: their clearance decides too. ",
         ),
     )
 
@@ -183,6 +243,8 @@ def _cut(i: In, lot: Lot) -> Judged:
     )
     return (
         "pass",
-        say("All to {u} oversize: {low} to {high}", u=lot.oversize, low=lot.low, high=lot.high),
+        say("All to {u} oversize: {low} to {high}", u=lot.oversize, low=lot.low, high=lot.high)
+        if float(lot.oversize)
+        else say("All to standard: {low} to {high}", low=lot.low, high=lot.high),
         say("Have the pistons in hand and measured first. {how} " + AFTER, how=how),
     )

@@ -5,6 +5,9 @@ from calc.formulas import leak as gas
 from calc.stations.cylinders.cylinder_leak_down.asked import In
 from calc.stations.cylinders.cylinder_leak_down.leak import Leak
 
+# of the supply: what is left where a valve stands open, or the fitting; common practice, no source
+NEARLY_ALL = 0.25
+
 
 def remarks_on(i: In, found: Leak) -> tuple[Remark | None, ...]:
     own = float(i.supply) != float(i.sheet_supply) or float(i.orifice) != float(i.sheet_orifice)
@@ -16,6 +19,12 @@ def remarks_on(i: In, found: Leak) -> tuple[Remark | None, ...]:
             f=found.force,
             m=found.torque,
         ),
+        warning(
+            "So much is lost only where something stands open. See that this is the compression stroke, that"
+            " both rockers have play, and that the fitting is tight, before anything is taken for worn."
+        )
+        if float(i.left) < NEARLY_ALL * float(i.supply)
+        else None,
         note(
             "Your tester left {p} of {s}. The limits are for {d} and {t}: with that tester the same leak"
             " leaves {q}.",

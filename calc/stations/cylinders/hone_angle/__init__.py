@@ -130,7 +130,7 @@ def _verdict_on(i: In, hatch: Hatch) -> Judged:
             m=i.low if flat else i.high,
         ),
         say(
-            "Set the spindle to {n} for {b}, or stroke at {s} a minute. {why}",
+            "Set the spindle to {n} for {b}, or keep it and make single strokes at {s}. {why}",
             n=constant("", "", TURNS, float(hatch.spindle)),
             b=i.wanted,
             s=constant("", "", TURNS, float(hatch.strokes)),

@@ -193,6 +193,12 @@ def _remarks_on(i: In, sets: dict[str, Set]) -> tuple[Remark | None, ...]:
     return (
         note("Left over: {l}.", l=", ".join(left)) if left else None,
         note("Bores and parts must have had the same heat when they were read.") if i.what == PAIR else None,
+        note(
+            "This tells only that they are alike. Whether each is within its own limits is judged where it is"
+            " measured: all four may be alike, and worn."
+        )
+        if i.what != PAIR
+        else None,
     )
 
 
