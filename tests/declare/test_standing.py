@@ -22,8 +22,9 @@ from tests.test_command import here
 IDS = stations.ids()
 SHEETS = {name: Standing(engine(name), "1 intake") for name in ("TS-16", "RC-40")}
 # a rod at its least length, and a deck at its least, have none to give to the cut that they come for
-# the bores of the example are worn out, and another engine's are of another size: no sheet's pistons belong in them
-WORKED_ON = {"big-end-resize": ("cuts.3",), "deck-cut": ("deck",), "cylinder-bore": ("pistons.1",)}
+WORKED_ON = {"big-end-resize": ("cuts.3",), "deck-cut": ("deck",)}
+# the example's bores are 7 mm smaller than this engine's, and the verdict says so
+OF_ANOTHER_ENGINE = {("cylinder-bore", "RC-40")}
 NAMED = ("read", "job", "none")  # origins that need no word: the reader's own, and what does not count
 
 
@@ -132,6 +133,8 @@ def test_parts_at_the_ends_of_the_sheets_own_limits_are_in_order(id, sheet, kind
     """Every corner of the limits as made of the sizes that a verdict is about: either it passes, or sheet or check is wrong."""
     calculator, standing = stations.find(id), Standing(SHEETS[sheet].sheet, f"1 {kind}")
     if kind == "exhaust" and not any(getattr(i, "which", False) for i in calculator.inputs):
+        return
+    if (id, sheet) in OF_ANOTHER_ENGINE:
         return
     entries = needed(calculator, standing)
     found = told(id, entries, standing)

@@ -49,6 +49,12 @@ def read(*plays):
     return dict(readings=" | ".join(f"{p} mm" for p in plays), dial_radius="69 mm")
 
 
+def test_the_last_code_sold_is_not_called_uneven():
+    told = dict(readings="0.06 mm | 0.06 mm | 0.06 mm", dial_radius="69 mm", code="4")
+    found = evaluate(mesh_backlash, told, standing=Standing(engine("TS-16")))
+    assert found.verdict.state == "attention" and "Code 4 is the last" in found.verdict.do.plain()
+
+
 VERDICTS = {
     "as on the sheet": ("pass", "Play right: 0.026 mm to 0.044 mm", {}),
     "on both limits": ("attention", "Play differs by 0.040 mm round it", read(0.01, 0.03, 0.05)),

@@ -44,17 +44,6 @@ def pairs_of(i: In, lot: Lot, reference: Number) -> Pairs:
                 d=pistons[b.name],
                 b=b.smallest,
             )
-    wall = None
-    if i.register is not None:
-        bore = lot.largest if lot.stays else lot.high
-        if bore >= i.register:
-            raise impossible(
-                "register",
-                "is {r}, no larger than the bore, {b}; give what is read outside",
-                r=i.register,
-                b=bore,
-            )
-        wall = step("t_w", "Wall left in the case", COARSE, (i.register - bore) / 2)
     if bores and lot.stays:
         tight = min(bores, key=lambda b: float(b.smallest - pistons[b.name]))
         loose = max(bores, key=lambda b: float(b.largest - pistons[b.name]))
@@ -91,5 +80,19 @@ def pairs_of(i: In, lot: Lot, reference: Number) -> Pairs:
         lot.low - small,
         hot,
         closes,
-        wall,
+        _wall(i, lot),
     )
+
+
+def _wall(i: In, lot: Lot) -> Number | None:
+    if i.register is None:
+        return None
+    bore = lot.largest if lot.stays else lot.high
+    if bore >= i.register:
+        raise impossible(
+            "register",
+            "is {r}, no larger than the bore, {b}; give what is read outside",
+            r=i.register,
+            b=bore,
+        )
+    return step("t_w", "Wall left in the case", COARSE, (i.register - bore) / 2)
