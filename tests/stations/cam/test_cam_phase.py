@@ -92,7 +92,7 @@ REFUSALS = [
     ("low", read(108, low="112°"), "more than the most"),
     ("stop_after", read(108, stop_after="20°"), "the same as the other way"),
     ("closing", read(108) | dict(closing="352°"), "the same as opening"),
-    ("opening", read(108) | dict(valve="exhaust"), "wrong side of top dead centre"),
+    ("opening", read(108) | dict(valve="exhaust"), "108.0° on the wrong side of top dead centre"),
     ("opening", read(108, opening="400°"), "above 360"),
 ]
 

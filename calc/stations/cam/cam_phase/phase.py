@@ -87,7 +87,7 @@ def phase_of(i: In) -> Phase:
             "opening",
             "puts the centre of this lobe {c} on the wrong side of top dead centre; give the other lobe, or"
             " opening and closing the other way about",
-            c=-centre,
+            c=constant("", "", TENTHS_OF_DEGREE, -float(centre)),
         )
     late = Out.late(centre - i.wanted if i.valve == "intake" else i.wanted - centre)
     turn = Out.turn(late / 2)

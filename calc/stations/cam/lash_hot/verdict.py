@@ -19,9 +19,8 @@ def verdict_on(i: In, found: Lash) -> Judged:
                 "fail",
                 say("Held open " + when + ": {s} too little", s=constant("", "", COARSE, abs(float(lash)))),
                 say(
-                    what
-                    + " Set {c} cold, if the cam's ramps allow it; if not, take pushrods that grow as the"
-                    " cylinders do.",
+                    what + " Set {c} cold or more, never less than the maker says, if the cam's ramps allow"
+                    " it; if not, take pushrods that grow as the cylinders do.",
                     c=found.cold,
                 ),
             )
@@ -29,7 +28,10 @@ def verdict_on(i: In, found: Lash) -> Judged:
         return (
             "attention",
             say("Little lash running: {s}, {l} wanted", s=found.running, l=i.least),
-            say("Set {c} cold. A seat that sinks a little closes the rest.", c=found.cold),
+            say(
+                "Set {c} cold or more, never less than the maker says. A sinking seat closes the rest.",
+                c=found.cold,
+            ),
         )
     if past(found.running, i.most):
         return (

@@ -20,13 +20,13 @@ def remarks_on(i: In, rings: Rings) -> tuple[Remark | None, ...]:
         if elsewhere
         else None,
         note(
-            "In the worn part the widest gap is {t}: π times the wear of the bore. New rings do not close"
-            " that.",
+            "In the worn part the widest gap is {t}: π times the wear of the bore is added there. New"
+            " rings do not close that: judge the bore by itself.",
             t=rings.top,
         )
         if i.largest is not None and float(i.largest) - float(i.bore) > WORN
         else None,
-        note("Side clearance of the {n} was not read.", n=" and ".join(unread) + " ring") if unread else None,
+        note("Side clearance was not read of: {n}.", n=", ".join(unread)) if unread else None,
         note(
             "Where neither engine nor rings come with a gap, 3.5 to 4.5 thousandths of a millimetre for each"
             " millimetre of bore are common practice; no source."
