@@ -39,9 +39,9 @@ def shells_seated(view: View) -> Check | None:
             " shell rocks or turns."
         ),
         home="Press each shell with both thumbs: it lies down all over, its ends level with the joint or"
-        " just proud of it, and does not click. Look through its oil hole with a lamp: the gallery's hole is in sight, whole. A"
-        " pencil line on shell and case over the dowel, drawn before the crank goes in, shows that none"
-        " turned.",
+        " just proud of it, and does not click. Look through its oil hole with a lamp: the gallery's hole is"
+        " in sight, whole. A pencil line on shell and case over the dowel, drawn before the crank"
+        " goes in, shows that none turned.",
     )
 
 

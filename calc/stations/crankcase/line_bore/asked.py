@@ -67,8 +67,9 @@ class In(Inputs):
         least=3,
         tool="a dial gauge on a straight bar",
         hint=(
-            "Turn the bar and read opposite sides: half their difference is the centre. Right as you look"
-            " from the gears' end, cam below; minus for away and left."
+            "Turn the bar and read opposite sides: half their difference is the centre, which lies towards"
+            " the wall that is farther off. Right as you look from the gears' end, cam below; minus for"
+            " away and left."
         ),
         example="0; 0.000; 0.000 | 123; 0.030; -0.016 | 246; 0.004; 0.002",
     )
