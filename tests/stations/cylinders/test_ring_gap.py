@@ -57,7 +57,7 @@ VERDICTS = {
     "loose": (
         dict(rings="0.38; 1.97; 2.060"),
         "attention",
-        "Top ring somewhat loose in its groove: 0.090 mm, 0.072 mm as made",
+        "Top ring a little loose: 0.090 mm, 0.072 mm as made",
     ),
     "groove worn": (
         dict(rings="0.38; 1.97; 2.10"),

@@ -9,7 +9,7 @@ from calc.stations.shared.forms import SIZE
 def cylinder_by_cylinder(heads: list[Head]) -> Table:
     return Table(
         "Cylinder by cylinder",
-        ("Cylinder", "Without shims", "Slope over 100 mm", "Shims", "Deck then"),
+        ("Cylinder", "Without shims", "Slope", "Shims", "Deck then"),
         tuple(
             (
                 barrel.name,

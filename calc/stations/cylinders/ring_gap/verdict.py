@@ -107,15 +107,14 @@ def _tight(ring: Ring, rings: Rings) -> Judged | None:
 def _within(ring: Ring, rings: Rings) -> Judged | None:
     for size, bounds, words in (
         (ring.gap, ring.gaps, "{r}'s gap wide: {s}, {m} as made"),
-        (ring.side, ring.sides, "{r} somewhat loose in its groove: {s}, {m} as made"),
+        (ring.side, ring.sides, "{r} a little loose: {s}, {m} as made"),
     ):
         if size is not None and bounds.high is not None and past(size, bounds.high):
             return (
                 "attention",
                 say(words, r=_name(ring), s=size, m=bounds.high),
                 "It is within what it may wear to. A used engine may run on with it; for an overhaul fit a"
-                " new"
-                " ring, and try that in bore and groove.",
+                " new ring, and try that in bore and groove.",
             )
     return None
 
