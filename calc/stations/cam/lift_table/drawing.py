@@ -54,4 +54,6 @@ def plots(i: In, lobe: Lobe) -> tuple[Plot, ...]:
 
 
 def doubts(lobe: Lobe) -> Table:
-    return Table("What the readings leave in doubt", ("", "Told", "±"), lobe.doubts)
+    """The numbers themselves stand above it."""
+    rows = tuple((label, doubt) for label, _, doubt in lobe.doubts)
+    return Table("What the readings leave in doubt", ("Number", "±"), rows)
