@@ -33,6 +33,7 @@ LEADS = {
     "bottoming": ("Bottoming, about 2 threads", 2.0),
 }
 SLOW = form(SPEED, 1, "m/min", "ft/min")
+CORE = 1.0825318  # 5/4 of the height of the sharp triangle, over the pitch: ISO 68-1
 THIN = 2.0e-3  # m of metal under the point: less may break out when the drill comes near, common practice
 
 
@@ -132,6 +133,7 @@ def tapping_speed(i: In) -> Answer:
     drill = i.drill if i.drill is not None else step("d_b", "Drill, thread less pitch", SIZE, d - P)
     if drill >= d:
         raise impossible("drill", "is {b}, not less than the thread, {d}; give less", b=drill, d=d)
+    core = step("D_1", "Thread's core in the hole, basic size", SIZE, d - CORE * P)
     threads = constant("z", "Threads of the tap's end", form(RATIO, 0), LEADS[i.lead][1], sources.PRACTICE)
     spindle = Out.spindle(i.speed / (pi * d), sources.TURNING)
     travel = i.depth + threads * P
@@ -143,19 +145,22 @@ def tapping_speed(i: In) -> Answer:
         full,
         tip,
         Out.turns(travel / P),
-        verdict=_verdict_on(i, full, tip),
-        limits=()
-        if i.metal is None or i.hole == THROUGH
-        else (
-            Limit("the drill's point", tip, high=i.metal),
-            Limit("the metal under it", i.metal - tip, low=THIN, level="attention"),
-        ),
+        verdict=_verdict_on(i, full, tip, core),
+        limits=_limits_of(i, tip, core),
         remarks=_remarks_on(i),
         figures=lambda: (section(i, d, drill, full, tip),),
     )
 
 
-def _verdict_on(i: In, full: Number, tip: Number) -> Judged:
+def _limits_of(i: In, tip: Number, core: Number) -> tuple[Limit, ...]:
+    found = [] if i.drill is None else [Limit("the drill", i.drill, low=core, level="attention")]
+    if i.metal is not None and i.hole == BLIND:
+        found.append(Limit("the drill's point", tip, high=i.metal))
+        found.append(Limit("the metal under it", i.metal - tip, low=THIN, level="attention"))
+    return tuple(found)
+
+
+def _verdict_on(i: In, full: Number, tip: Number, core: Number) -> Judged:
     left = None if i.metal is None or i.hole == THROUGH else i.metal - tip
     if left is not None and past(tip, i.metal or 0):
         return (
@@ -170,6 +175,13 @@ def _verdict_on(i: In, full: Number, tip: Number) -> Judged:
             say("Only {x} left under the point", x=constant("", "", ROUGH, float(left))),
             "Thin metal breaks out under the drill. Set the stop by a trial on the outside, and feed by hand"
             " at the end.",
+        )
+    if i.drill is not None and past(core, i.drill):
+        return (
+            "attention",
+            say("Drill small: {b}, core {c}", b=i.drill, c=core),
+            "The tap cuts at its core too, binds and breaks. See that the drill belongs to this thread; take"
+            " the one that “Drill for a tap” names.",
         )
     return (
         "pass",

@@ -36,6 +36,8 @@ def test_the_outside_numbers_are_worked_again():
         (dict(metal="27.5 mm"), "attention", "Only 1.5 mm left under the point"),
         (dict(metal="26.0 mm"), "fail", "Breaks through: 26.04 mm deep, 26.0 mm there"),
         (dict(metal="20 mm"), "fail", "Breaks through: 26.0 mm deep, 20.0 mm there"),
+        (dict(drill="6.647 mm"), "pass", "Drill 24.0 mm deep"),
+        (dict(drill="6.0 mm"), "attention", "Drill small: 6.000 mm, core 6.647 mm"),
         (dict(hole="through", metal="20 mm"), "pass", "Drill through"),
     ],
 )

@@ -1,8 +1,16 @@
 """What is to be known beside the shims."""
 
 from calc.core.result import Remark, note, warning
+from calc.core.working import constant
 from calc.stations.cylinders.deck_height.asked import In
 from calc.stations.cylinders.deck_height.barrels import Barrel, Head
+from calc.stations.shared.forms import SIZE
+
+
+def _apart(heads: list[Head]) -> float:
+    """How far the middles of the decks of two heads are apart with their shims, m; 0 where one was read."""
+    middles = [sum(float(deck) for deck in head.decks) / len(head.decks) for head in heads]
+    return max(middles) - min(middles) if len(middles) > 1 else 0.0
 
 
 def remarks_on(i: In, barrels: list[Barrel], heads: list[Head]) -> tuple[Remark | None, ...]:
@@ -31,6 +39,13 @@ def remarks_on(i: In, barrels: list[Barrel], heads: list[Head]) -> tuple[Remark 
             ),
         )
         if any(len({barrel.fitted for barrel in head.barrels}) > 1 for head in heads)
+        else None,
+        note(
+            "The decks of the two heads are {d} apart, so their ratios differ too. Within limits it runs; the"
+            " nearer they are, the more evenly.",
+            d=constant("", "", SIZE, _apart(heads)),
+        )
+        if _apart(heads) > float(i.most_spread)
         else None,
         note(
             "Shims change the ratio and how far pushrods reach: work out both with the shims that you choose."
