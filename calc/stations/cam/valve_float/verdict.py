@@ -33,7 +33,8 @@ def verdict_on(i: In, found: Leaving) -> Judged:
 
 def _cure(found: Leaving) -> Text:
     return say(
-        "Renew springs that have sagged, or shim them to their loads; springs of {F} at full lift would do."
+        "Renew springs that have sagged, or shim them to their loads where no coil then binds at full"
+        " lift; springs of {F} at full lift would do."
         " More load wears lobe and foot: see first what they bear. Lighter retainers and pushrods do the same"
         " without it.",
         F=found.load_wanted,
