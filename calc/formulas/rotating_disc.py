@@ -152,3 +152,10 @@ def at_a_hole(first: Value, second: Value) -> Value:
     first the
     harder: 3·σ₁ − σ₂ (Kirsch)."""
     return 3 * first - second
+
+
+def dead_weight(inner: Value, outer: Value, filled: Value, density: Value, turns: Value) -> Value:
+    """Pull on a unit of the cylinder at the inner radius from what hangs on it up to the outer one and
+    carries
+    nothing, as teeth do; `filled` is the share of that ring that is metal. ∫ρω²r²dr ÷ inner radius."""
+    return filled * density * (2 * PI * turns) ** 2 * (outer**3 - inner**3) / (3 * inner)

@@ -155,3 +155,10 @@ FLYWHEEL_BURST = Caution(
     " than its"
     " maker allows it as new.",
 )
+HOT_RING = Caution(
+    "hot-ring",
+    "A ring gear at fitting heat looks cold and burns through gloves. Gauntlets, goggles, tongs that"
+    " grip it at two"
+    " places, a clear way from oven to flywheel, nothing that burns beside it. A chilled flywheel"
+    " freezes skin.",
+)

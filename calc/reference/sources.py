@@ -731,3 +731,20 @@ KIRSCH = Source(
     "handbook",
     name="Kirsch",
 )
+CONED_DISC = Source(
+    "coned-disc",
+    "Coned disc spring by Almen and László, as DIN EN 16984 has it.",
+    "standard",
+    name="DIN EN 16984",
+)
+COILS_OPEN = Source(
+    "coils-open", "Springs that open by x lose rate × x each.", "analytic", name="spring rate"
+)
+EVEN_WEAR = Source(
+    "even-wear",
+    "Clutch that is worn in, pressure × radius the same all over: mean radius (D + d)/4; torque = faces"
+    " × µ × force"
+    " × that radius (Shigley, clutches).",
+    "handbook",
+    name="even wear",
+)

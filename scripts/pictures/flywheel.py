@@ -113,3 +113,74 @@ def corners(sheet: Sheet) -> Drawing:
         wrong(208, 112, "a sharp corner"),
         words(232, 0, "and it cracks"),
     )
+
+
+def gear_side(sheet: Sheet) -> Drawing:
+    """Rim and ring gear, cut, with the pinion: chamfers towards it, and away from it."""
+    rim = (Area(((0, 0), (56, 0), (56, 40), (34, 40), (34, 30), (0, 30)), "a"),)
+    teeth = ((0, 30), (34, 30), (34, 78), (16, 78), (0, 62))
+    pinion = (rect(-66, 62, -26, 92, "c"), arrow((-22, 77), (-4, 77)))
+    turned = tuple((34 - x, y) for x, y in teeth)
+    return sketch(
+        "The chamfered ends of the teeth face the starter's pinion",
+        "Rim and ring gear, cut, twice; the pinion comes from the left. Right: the ends of the teeth"
+        " that it meets are"
+        " chamfered. Wrong: the ring gear lies the other way round, and the pinion strikes square ends.",
+        placed((rim, Area(teeth, "b"), pinion), 92, 10),
+        words(26, 82, "pinion"),
+        right(16, 122, "chamfers to it"),
+        placed((rim, Area(turned, "b"), pinion), 266, 10),
+        words(200, 82, "pinion"),
+        wrong(194, 122, "square ends to it"),
+    )
+
+
+def gear_heated(sheet: Sheet) -> Drawing:
+    """In an oven, hot all round; and with a torch, hot in one place."""
+    oven = (rect(-74, -30, 74, 44), rect(-62, -22, 62, -18, "solid"), rect(-52, -18, 52, -8, "b"))
+    flame = ((0, 0), (-5, 10), (0, 30), (5, 10))
+    torch = (
+        rect(-56, -18, 56, -8, "b"),
+        placed((Area(flame, ""), rect(-5, 30, 5, 60, "c")), -38, -6),
+        line((-62, -18), (62, -18)),
+    )
+    return sketch(
+        "Heat it in an oven: all round, and not past what its teeth bear",
+        "A ring gear that is heated, twice. Right: it lies flat in an oven, with a probe on it. Wrong: a"
+        " torch heats it in"
+        " one place, where its teeth go soft, and the other side stays cold.",
+        placed(oven, 88, 44),
+        note(84, 64, (118, 31), "probe", anchor="middle"),
+        right(16, 106, "in an oven"),
+        placed(torch, 272, 44),
+        note(270, 66, (236, 32), "soft here"),
+        note(296, 8, (322, 31), "cold here", anchor="middle"),
+        wrong(200, 106, "with a torch"),
+    )
+
+
+def faces(sheet: Sheet) -> Drawing:
+    """Both faces cut alike, and one alone; the dashed line is where they lay before."""
+
+    def rim(face: float, cover: float) -> Shapes:
+        return (
+            Area(((0, 0), (120, 0), (120, cover), (76, cover), (76, face), (0, face)), "a"),
+            line((0, 40), (76, 40), style="hidden"),
+            line((76, 64), (120, 64), style="hidden"),
+        )
+
+    return sketch(
+        "What comes off the friction face comes off the cover's face as well",
+        "Part of a flywheel's section, twice, the old faces as hidden lines. Right: friction face and"
+        " cover's face are cut by"
+        " as much. Wrong: only the friction face was cut, and the step has grown.",
+        placed(rim(33, 57), 20, 10),
+        words(24, 62, "friction face"),
+        words(98, 84, "cover"),
+        right(20, 112, "both alike"),
+        placed(rim(33, 64), 206, 10),
+        words(210, 62, "friction face"),
+        words(286, 84, "cover"),
+        wrong(206, 112, "one alone"),
+        scale="cuts exaggerated",
+    )

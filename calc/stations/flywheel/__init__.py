@@ -1,5 +1,5 @@
 """Flywheels: what may be taken off, at which speed that still holds, ring gear and clutch face."""
 
 TITLE = "Flywheel"
-PURPOSE = "Lightening, and the speed that a section bears."
-CALCULATORS = ("lighten", "spin-stress")
+PURPOSE = "Lightening, the speed that a section bears, ring gear, clutch step."
+CALCULATORS = ("lighten", "spin-stress", "ring-gear-shrink", "clutch-step")
