@@ -3,7 +3,20 @@
 from __future__ import annotations
 
 from calc.core.drawing import Area, Drawing, Points
-from scripts.pictures.pen import Shapes, bow, centre, line, note, placed, rect, right, sketch, words, wrong
+from scripts.pictures.pen import (
+    Shapes,
+    arrow,
+    bow,
+    centre,
+    line,
+    note,
+    placed,
+    rect,
+    right,
+    sketch,
+    words,
+    wrong,
+)
 from scripts.pictures.sheet import Sheet
 from scripts.pictures.tools import dial
 
