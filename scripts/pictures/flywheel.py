@@ -124,7 +124,7 @@ def corners(sheet: Sheet) -> Drawing:
         right(8, 112, "round, by 3 mm"),
         placed((block(sharp), line((30, -10), (37, -22), (35, -31), (44, -44), style="band")), 268, 58),
         wrong(208, 112, "a sharp corner"),
-        words(232, 0, "and it cracks"),
+        words(232, -5, "and it cracks"),
     )
 
 
@@ -132,7 +132,7 @@ def gear_side(sheet: Sheet) -> Drawing:
     """Rim and ring gear, cut, with the pinion: chamfers towards it, and away from it."""
     rim = (Area(((0, 0), (56, 0), (56, 40), (34, 40), (34, 30), (0, 30)), "a"),)
     teeth = ((0, 30), (34, 30), (34, 78), (16, 78), (0, 62))
-    pinion = (rect(-66, 62, -26, 92, "c"), arrow((-22, 77), (-4, 77)))
+    pinion = (rect(-70, 62, -26, 92), arrow((-22, 77), (-4, 77)))
     turned = tuple((34 - x, y) for x, y in teeth)
     return sketch(
         "The chamfered ends of the teeth face the starter's pinion",
@@ -140,10 +140,10 @@ def gear_side(sheet: Sheet) -> Drawing:
         " that it meets are"
         " chamfered. Wrong: the ring gear lies the other way round, and the pinion strikes square ends.",
         placed((rim, Area(teeth, "b"), pinion), 92, 10),
-        words(26, 82, "pinion"),
+        words(25, 83, "pinion"),
         right(16, 122, "chamfers to it"),
         placed((rim, Area(turned, "b"), pinion), 266, 10),
-        words(200, 82, "pinion"),
+        words(199, 83, "pinion"),
         wrong(194, 122, "square ends to it"),
     )
 
@@ -188,11 +188,11 @@ def faces(sheet: Sheet) -> Drawing:
         " cover's face are cut by"
         " as much. Wrong: only the friction face was cut, and the step has grown.",
         placed(rim(33, 57), 20, 10),
-        words(24, 62, "friction face"),
+        words(16, 62, "friction face"),
         words(98, 84, "cover"),
         right(20, 112, "both alike"),
         placed(rim(33, 64), 206, 10),
-        words(210, 62, "friction face"),
+        words(202, 62, "friction face"),
         words(286, 84, "cover"),
         wrong(206, 112, "one alone"),
         scale="cuts exaggerated",
