@@ -460,6 +460,7 @@ SPEED = _kind(
     ("in/min", _IN / 60, "ipm"),
     ("in/s", _IN),
 )
+BALANCE_GRADE = _kind("balance quality grade", (1, 0, -1, 0), "mm/s", "mm/s", "6.3 mm/s", ("mm/s", _MILLI))
 ACCELERATION = _kind(
     "acceleration",
     (1, 0, -2, 0),

@@ -162,3 +162,8 @@ HOT_RING = Caution(
     " places, a clear way from oven to flywheel, nothing that burns beside it. A chilled flywheel"
     " freezes skin.",
 )
+IN_ITS_PLANE = Caution(
+    "in-its-plane",
+    "A part that is spun to be balanced throws what is loose on it. Guard closed, nobody in its plane, trial"
+    " masses held by screw or clamp and never by tape or putty alone, no hand near it until it stands still.",
+)

@@ -748,3 +748,37 @@ EVEN_WEAR = Source(
     "handbook",
     name="even wear",
 )
+BALANCE_GRADE = Source(
+    "balance-grade",
+    "ISO 21940-11: permissible residual unbalance = grade e·ω × mass ÷ angular speed, shared by two planes in"
+    " inverse proportion to their distance from the centre of mass; from memory.",
+    "standard",
+    name="ISO 21940-11",
+)
+INDEXING = Source(
+    "indexing",
+    "ISO 21940-14, index balancing: a part turned by 180° on its arbor keeps its own unbalance against its"
+    " mark, the arbor's changes its sign; from memory.",
+    "standard",
+    name="ISO 21940-14",
+)
+DRILLED = Source(
+    "drilled",
+    "Drilled hole as cylinder and cone; in a rim each slice at its own radius, ∫ρA(R − x)dx.",
+    "analytic",
+    name="geometry",
+)
+INFLUENCE = Source(
+    "influence",
+    "Influence coefficients: vibration is linear in the unbalance, so that a known trial mass tells how much"
+    " and how late the machine answers (ISO 21940-13, balancing in situ; from memory).",
+    "standard",
+    name="ISO 21940-13",
+)
+FOUR_RUNS = Source(
+    "four-runs",
+    "Amplitudes alone, one run without and three with a trial mass at 0, 120 and 240°: the squares' mean and"
+    " their differences give size and place.",
+    "analytic",
+    name="squares of amplitudes",
+)

@@ -14,6 +14,7 @@ from calc.page.figure import figure
 from calc.page.html import Html, el
 from calc.reference import engine
 from scripts.pictures import (
+    balancing,
     bearings,
     cam,
     chambers,
@@ -113,6 +114,9 @@ PICTURES: dict[str, Callable[[Sheet], Drawing]] = {
     "rod-hung": rods.rod_hung,
     "shell-crush": rods.shell_crush,
     "strip-crushed": rods.strip_crushed,
+    "turned-on-arbor": balancing.turned_on_arbor,
+    "marks-over-joints": balancing.marks_over_joints,
+    "where-metal-comes-off": balancing.where_metal_comes_off,
     "crank-in-blocks": crank.crank_in_blocks,
     "circle-in-worn-journal": crank.circle_in_worn_journal,
     "fillets": crank.fillets,

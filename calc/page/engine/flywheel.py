@@ -73,6 +73,7 @@ def view(s: Sizes) -> View:
             Place("flywheel.alloy", "Material", (0.4 * face, -0.65 * r)),
             Place("flywheel.top_speed", "Maker\u2019s\nspeed", (0.3 * face, -0.88 * r)),
             Place("flywheel.runout", "Face,\nrunout", (face, -0.6 * r)),
+            Place("flywheel.balance_grade", "Balance,\ngrade", (0.5 * face, 0.78 * r)),
             Place("flywheel.register", "Register", (0.2 * root, -boss), (0.2 * root, boss)),
             Place("flywheel.face_thickness", "Behind the\nface", (0, 0.6 * r), (face, 0.6 * r)),
             Place("flywheel.root_thickness", "At the\nroot", (0, 0.32 * r), (root, 0.32 * r)),
