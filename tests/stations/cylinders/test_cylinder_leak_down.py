@@ -37,6 +37,13 @@ def numbers(entries):
     return [float(entries[name].split()[0]) for name in ("supply", "left", "orifice")]
 
 
+def test_the_push_that_is_warned_of_is_that_of_the_whole_supply():
+    """550 kPa on a bore of 88 mm: a valve that snaps shut ends the leak, and the crank is thrown."""
+    told = dict(left="10 kPa", supply="550 kPa", orifice="1 mm", bore="88 mm")
+    warned = cylinder_leak_down(**told).remarks[0].text.plain()
+    assert f"{550e3 * 3.14159265 * 0.044**2:.0f} N" in warned
+
+
 @pytest.mark.parametrize("entries", [OWN, OTHER, LOW, CHOKED])
 def test_checks_are_flow_by_its_mach_number(entries):
     supply, left, orifice = numbers(entries)

@@ -1,6 +1,7 @@
 """What is to be known beside the leak."""
 
 from calc.core.result import Remark, note, warning
+from calc.core.working import constant
 from calc.formulas import leak as gas
 from calc.stations.cylinders.cylinder_leak_down.asked import In
 from calc.stations.cylinders.cylinder_leak_down.leak import Leak
@@ -11,13 +12,14 @@ NEARLY_ALL = 0.25
 
 def remarks_on(i: In, found: Leak) -> tuple[Remark | None, ...]:
     own = float(i.supply) != float(i.sheet_supply) or float(i.orifice) != float(i.sheet_orifice)
+    whole = float(i.supply) / float(i.left)
     choked = float(found.choking) <= gas.critical_ratio()
     return (
         warning(
-            "The air pushes on this piston with {f}. Ten degrees off the top it turns the crank with {m}, and"
-            " with more the farther it goes.",
-            f=found.force,
-            m=found.torque,
+            "Where the leak shuts itself, the whole supply pushes on this piston with {f}. Ten degrees off"
+            " the top it turns the crank with {m}, and with more the farther it goes.",
+            f=constant("", "", found.force.sure_form, float(found.force) * whole),
+            m=constant("", "", found.torque.sure_form, float(found.torque) * whole),
         ),
         warning(
             "So much is lost only where something stands open. See that this is the compression stroke, that"
