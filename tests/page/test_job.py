@@ -265,11 +265,17 @@ def received_page(job: dict, key: str | None = "s", by: str = "JP") -> str:
 def test_the_received_page_says_first_what_is_not_checked_and_who_can_check_it():
     shown = page(received_page(ordinary()))
     (box,) = markup.classed(shown, "job-open")
-    assert markup.words(box).startswith("Not checked yet: 13 of 16 checks")
+    assert markup.words(box).startswith("Not checked yet: 14 of 17 checks")
     groups = [[markup.words(item) for item in ul] for ul in box.iter("ul")]
     assert groups == [
         ["Crank straight, journals round", "Rods straight"],
-        ["Rod side clearance", "Crank turns, case bolted up", "Deck height", "Flywheel runout"],
+        [
+            "Rod side clearance",
+            "Crank turns, case bolted up",
+            "Deck height",
+            "Flywheel runout",
+            "Clutch step",
+        ],
         [
             "Every passage clean",
             "Each part to its own place",
@@ -307,14 +313,14 @@ def test_a_check_says_its_way_at_home_and_what_takes_the_shop():
 def test_every_check_can_be_ticked_off_and_the_tick_taken_back():
     asked, call = ordinary(), {"now": NOW, "by": "JP"}
     ids = re.findall(r'id="tick-([^"]+)"', received_page(asked))
-    assert len(ids) == 16 and "passages-clean" in ids and "crankcase-end-float" in ids
+    assert len(ids) == 17 and "passages-clean" in ids and "crankcase-end-float" in ids
     for n, id in enumerate(ids, 1):
         asked = files.load(ask("tick", job=files.dump(asked), check=id, **call)["job"])
         html = received_page(asked)
         assert html.count('aria-checked="true"') == n
-    assert "All 16 checks are read or ticked off." in html and "ticked off 25 Nov 14:15, JP" in html
+    assert "All 17 checks are read or ticked off." in html and "ticked off 25 Nov 14:15, JP" in html
     back = ask("strike", job=files.dump(asked), line="check-rods-nuts", **call)["job"]
-    assert "Not checked yet: 1 of 16 checks" in markup.words(page(received_page(files.load(back))))
+    assert "Not checked yet: 1 of 17 checks" in markup.words(page(received_page(files.load(back))))
     errors = ask("tick", job=files.dump(asked), check="lifters-lash-or-travel", **call)["errors"]
     assert "no longer asked for" in errors[0]["message"]
 

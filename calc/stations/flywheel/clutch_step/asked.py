@@ -34,17 +34,7 @@ class In(Inputs):
     steps: Rows = grid(
         "Step at three places",
         ("1", "2", "3"),
-        (
-            column(
-                "Step",
-                "h",
-                COARSE,
-                hard="0 to 60 mm",
-                usual="0.2 to 40 mm",
-                feature="flywheel.step",
-                stage="",
-            ),
-        ),
+        (column("Step", "h", COARSE, hard="0 to 60 mm", usual="0.2 to 40 mm"),),
         tool="a depth micrometer over a straight edge",
         hint="A third of a turn apart, both faces clean.",
         example="10.02 | 10.01 | 10.03",
