@@ -68,7 +68,8 @@ def _too_high(i: In, v: Volumes) -> Text:
     again = "Read chamber, deck and the crown's sign again: the engine knocks when it is so."
     if deck <= float(i.most_deck):
         return say(
-            again + " If it stays, shims {s} thicker under both cylinders of that head bring it within.",
+            again + " If it stays, shims {s} thicker or a little more, as they are sold, under both cylinders"
+            " of that head bring it within. Read the deck again with them.",
             s=at_least(more, COARSE),
         )
     return say(
@@ -83,7 +84,8 @@ def _too_low(i: In, v: Volumes) -> Text:
     again = "Read chamber, deck and the crown's sign again."
     if deck >= float(i.least_deck):
         return say(
-            again + " If it stays, shims {s} thinner under both cylinders of that head bring it within.",
+            again + " If it stays, shims {s} thinner under both cylinders of that head bring it within, where"
+            " such shims are in; where none are, the chamber is too large.",
             s=at_least(less, COARSE),
         )
     return say(
