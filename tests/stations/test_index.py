@@ -37,6 +37,7 @@ def test_the_orchard_job_is_closed_in_this_order():
         "Valves tight",
         "Stem heights",
         "Chambers alike",
+        "Valves clear the pistons",
         "Head nuts",
         "Turned through by hand",
     ]
@@ -48,6 +49,7 @@ def test_only_the_parts_of_the_job_are_checked():
         "Each part to its own place",
         "Valves tight",
         "Stem heights",
+        "Valves clear the pistons",
         "Head nuts",
         "Turned through by hand",
     ]

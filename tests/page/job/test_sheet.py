@@ -278,7 +278,7 @@ def test_a_check_is_ticked_where_it_was_ticked_off_and_stands_not_among_what_was
 
 def test_the_back_says_of_each_check_how_it_is_made_and_what_of_it_takes_the_shop():
     how, front = (list(part(body(orchard()), name)) for name in ("sheet-how", "sheet-checks"))
-    assert len(how) == len(front) == 19
+    assert len(how) == len(front) == 20
     for line, check in zip(how, stations.checks(orchard()), strict=True):
         words = told(line)
         assert words.startswith(f"{check.title}. ")

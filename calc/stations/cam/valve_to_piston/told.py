@@ -5,6 +5,6 @@ from calc.stations.shared.forms import COARSE
 
 
 class Out(Outputs):
-    running = Output("Least room when running", "m", COARSE, main=True)
+    running = Output("Least room when running", "m", COARSE, main=True, feature="valve.room_{valve}")
     least = Output("Least way left, as assembled", "w_min", COARSE, main=True)
     taken = Output("Lash, float and stretch take", "Δ_run", COARSE)
