@@ -567,9 +567,14 @@ def test_results_that_are_sizes_are_on_the_sheet_as_the_calculator_has_them():
     found = [(c, o) for c in every() for o in c.outputs if o.feature]
     assert found
     for calculator, output in found:
-        feature = engine("TS-16").features[output.feature]
-        assert feature.form.kind == output.form.kind and not feature.terms, (calculator.id, output.key)
-        assert output.key in {o.declared.key for o in spots.results(calculator, engine("TS-16"), "")}
+        any_valve = "{valve}" in output.feature
+        for kind in ("intake", "exhaust"):
+            feature = engine("TS-16").features[output.feature.replace("{valve}", kind)]
+            assert feature.form.kind == output.form.kind and not feature.terms, (calculator.id, output.key)
+            kept = spots.results(calculator, engine("TS-16"), f"1 {kind}" if any_valve else "")
+            assert (output.key, feature.id) in {(o.declared.key, o.feature.id) for o in kept}
+        early = {o.declared.key for o in spots.results(calculator, engine("TS-16"), "")}
+        assert (output.key in early) != any_valve, "whose it is must be said first"
 
 
 def test_the_jobs_view_tells_quietly_what_was_worn_as_received():

@@ -83,7 +83,7 @@ def results(calculator: Calculator, sheet: Engine | None, chosen: str) -> list[W
     return [
         WorkedOut(f"={output.key}", output, feature, _place(feature, chosen), output.feature)
         for output in calculator.outputs
-        if (feature := sheet.features.get(output.feature))
+        if (feature := _of_the_valve(sheet, output.feature, chosen))
         and output.form
         and feature.form.kind == output.form.kind
     ]
@@ -130,6 +130,15 @@ def _twins(sheet: Engine, named: str) -> list[Feature]:
     exhaust's."""
     ids = dict.fromkeys(for_chosen(named, {"valve": kind}) for kind in WHICH["valve"])
     return [sheet.features[id] for id in ids if id in sheet.features]
+
+
+def _of_the_valve(sheet: Engine, named: str, chosen: str) -> Feature | None:
+    """The feature of a result's name; of room_{valve} that of the valve that was chosen, and none before: an
+    exhaust's must not be kept as an intake's."""
+    kind = chosen.partition(" ")[2]
+    if for_chosen(named, {}) != named and kind not in WHICH["valve"]:
+        return None
+    return sheet.features.get(for_chosen(named, {"valve": kind}))
 
 
 def _place(feature: Feature, chosen: str) -> str | None:
