@@ -30,11 +30,13 @@ def rockers(view: View) -> Check | None:
 
 
 def valves_clear(view: View) -> Check | None:
-    """For whatever brings valve and piston nearer: a cam, a cut head, other pistons.
+    """For whatever brings valve and piston nearer: a cam, rockers, a cut head, other pistons or shims.
 
     Both kinds have a limit of their own; the one that was read nearest to it is filled in.
     """
-    if not view.any("cam", "head", "piston") or any(view.feature(id) is None for id in ROOMS):
+    if not view.any("cam", "rocker", "head", "piston", "cylinder") or any(
+        view.feature(id) is None for id in ROOMS
+    ):
         return None
     row = view.worst(*ROOMS)
     feature = view.feature(row.feature) if row else None

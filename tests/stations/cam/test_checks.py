@@ -15,10 +15,10 @@ CLEAR, ROCKERS = "Valves clear the pistons", "Rockers and pushrods"
     "received, found",
     [
         ("two heads", {CLEAR}),
-        ("pistons", {CLEAR}),
+        ("cylinders", {CLEAR}),
         ("cam, case", {CLEAR, ROCKERS}),
         ("lifters", {ROCKERS}),
-        ("rockers", {ROCKERS}),
+        ("rockers", {CLEAR, ROCKERS}),
         ("crank, four rods", set()),
     ],
 )
