@@ -375,6 +375,20 @@ CHAIN_ALONG_PUSHROD = Source(
     "analytic",
     name="chain of lengths",
 )
+SMALLER_LOBE = Source(
+    "smaller-lobe",
+    "Lift is heel to nose less the base circle's diameter; under a flat foot a lobe of the same lifts on a"
+    " smaller circle is a curve parallel to the old one.",
+    "analytic",
+    name="parallel curve",
+)
+FLAT_FOOT = Source(
+    "flat-foot",
+    "Under a flat foot a lobe's radius of curvature is base circle + lift + its second derivative, and the"
+    " contact lies off the axis by the first (Norton, Cam Design and Manufacturing Handbook).",
+    "handbook",
+    name="lobe under a flat foot",
+)
 LEAVES_LOBE = Source(
     "leaves-lobe",
     "The follower stays on its lobe while the spring's force is at least mass × deceleration, both taken at"

@@ -41,6 +41,8 @@ from scripts.pictures.sheet import Sheet
 PICTURES: dict[str, Callable[[Sheet], Drawing]] = {
     "lobe-across": cam.lobe_across,
     "wheel-one-way": cam.wheel_one_way,
+    "lobe-taper": cam.lobe_taper,
+    "lobe-all-round": cam.lobe_all_round,
     "cylinder-held": cylinders.cylinder_held,
     "cylinder-places": cylinders.cylinder_places,
     "hone-hatch": cylinders.hone_hatch,

@@ -90,3 +90,59 @@ def wheel_one_way(sheet: Sheet) -> Drawing:
         wrong(206, 14, "turned back"),
         words(180, 176, "pointer", anchor="middle"),
     )
+
+
+def lobe_taper(sheet: Sheet) -> Drawing:
+    """A lobe with its taper under a foot that turns, and one without, under a foot that stands still."""
+
+    def under(taper: float, aside: float) -> Shapes:
+        lobe_ = ((-26.0, 0.0), (26.0, 0.0), (26.0, 60.0 + taper), (-26.0, 60.0 - taper))
+        bent = {x: 6 * (x / 44) ** 2 for x in range(-44, 45, 2)}
+        # down until it touches
+        low = max(60 + taper * (x + aside) / 26 - up for x, up in bent.items() if abs(x + aside) <= 26)
+        crown = tuple((x + aside, low + up) for x, up in bent.items())
+        foot = (*crown, (44 + aside, 78.0), (12 + aside, 84.0), (12 + aside, 118.0), (-12 + aside, 118.0))
+        return (
+            Area(lobe_, "a"),
+            Area((*foot, (-12 + aside, 84.0), (-44 + aside, 78.0)), "b"),
+            centre((0, -8), (0, 66)),
+            centre((aside, 52), (aside, 128)),
+        )
+
+    return sketch(
+        "A lobe with taper turns its lifter",
+        "Two lobes from the side with a lifter on each. Right: the lobe is a little higher at one edge, the"
+        " foot is slightly crowned, and both are drawn much enlarged: they touch beside the lifter's axis and"
+        " the lifter turns. Wrong: the lobe is straight across, the foot is touched on its axis, stands"
+        " still, and wears a groove.",
+        placed((under(3.5, -9), turning((-9, 108), 24, 200, 340)), 88, 30),
+        note(136, 118, (101, 92), "touched aside"),
+        right(20, 6, "high edge, it turns"),
+        placed(under(0, 0), 272, 30),
+        note(306, 130, (272, 90), "same spot", anchor="middle"),
+        wrong(206, 6, "straight, it stands"),
+    )
+
+
+def lobe_all_round(sheet: Sheet) -> Drawing:
+    """What is taken off all round, and what is taken off the heel alone."""
+
+    def old() -> Shapes:
+        shapes = _lobe()
+        assert isinstance(shapes[0], Area)
+        return (line(*shapes[0].points, shapes[0].points[0], style="hidden"), *shapes[1:])
+
+    smaller = placed(_lobe(28.0, 20.0, 9.0), 0, 0)
+    flat = placed(_lobe(34.0, 12.0, 18.0), 0, 0)
+    return sketch(
+        "Smaller all round, and the lift comes back; nose alone, and it is gone",
+        "Two lobes from their ends, the old one dashed. Right: the new lobe is smaller all round by the same"
+        " amount, its base circle too, so that it lifts as far as before. Wrong: only the nose was"
+        " smoothed, and the lobe lifts less.",
+        placed((old(), smaller[0]), 88, 88),
+        note(130, 40, (108, 66), "base circle", "smaller too"),
+        right(14, 14, "less all round, same lift"),
+        placed((old(), flat[0]), 270, 88),
+        note(310, 142, (278, 137), "lift lost", anchor="middle"),
+        wrong(200, 14, "the nose alone"),
+    )

@@ -80,6 +80,16 @@ def view(s: Sizes) -> View:
             Place("cam.flank_angle", "Base circle\nto nose", opening[-1]),
             Place("cam.centre_intake", "Middle,\nintake", (middle[0] + 0.1 * base, low + 0.55 * base)),
             Place("cam.centre_exhaust", "Middle,\nexhaust", (middle[0] - 0.1 * base, low + 0.3 * base)),
+            Place("cam.lobe_taper", "Lobe\ntaper", (x1 + 0.5 * (x2 - x1), base + lift)),
+            Place("cam.nose_radius", "Nose\nradius", (middle[0] + 0.3 * base, low + base + 0.9 * lift)),
+            Place(
+                "cam.core",
+                "Between\nlobes",
+                (x2 + 0.4 * journal, -0.8 * journal),
+                (x2 + 0.4 * journal, 0.8 * journal),
+            ),
+            Place("cam.hard_depth", "Hardened,\nas made", (x1 + 0.35 * (x2 - x1), 0.97 * base + lift)),
+            Place("cam.hard_left", "Hardened,\nleft", (x1 + 0.7 * (x2 - x1), 0.94 * base + lift)),
             Place("cam.may_wear", "May wear\nby", (middle[0] - base * 0.7, low - base * 0.71)),
         ),
         (

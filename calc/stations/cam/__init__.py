@@ -4,6 +4,7 @@ TITLE = "Cam"
 PURPOSE = "Lobes measured and reground, timing, rockers and pushrods, room to the piston."
 CALCULATORS = (
     "lift-table",
+    "cam-regrind",
     "valve-timing",
     "cam-phase",
     "mesh-backlash",
