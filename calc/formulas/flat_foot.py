@@ -1,8 +1,8 @@
 """A lobe under a lifter with a flat foot: how sharp it is, and how far off the axis the foot is touched.
 
 Radius of curvature R + s + s″ and contact off the axis s′, s the lift over the cam's angle (Norton, Cam
-Design and Manufacturing Handbook, from memory). Lengths in m, angles at the cam in radians; `x` runs from 0 on
-the base circle to 1 at the nose, as in calc.formulas.lobe.
+Design and Manufacturing Handbook, from memory). Lengths in m, angles at the cam in radians; `x` runs from 0
+on the base circle to 1 at the nose, as in calc.formulas.lobe.
 """
 
 from calc.core.working import Value

@@ -36,9 +36,21 @@ def cam(s: Sizes) -> Solids:
     return (*shapes, *gear(near, far, 2 / 3 * to_cam(s)))
 
 
+def _along_the_lobe(s: Sizes, x1: float, x2: float) -> tuple[Place, ...]:
+    """What a grinder wants to know, on the lobe seen from the side, from x1 to x2."""
+    base, lift, neck = s("cam.base_circle") / 2, s("cam.lobe_lift"), s("cam.core") / 2
+    beside = x2 + 0.2 * s("cam.journal")
+    return (
+        Place("cam.lobe_taper", "Lobe\ntaper", (x1 + 0.5 * (x2 - x1), base + lift)),
+        Place("cam.core", "Between\nlobes", (beside, -neck), (beside, neck)),
+        Place("cam.hard_depth", "Hardened,\nas made", (x1 + 0.35 * (x2 - x1), 0.97 * base + lift)),
+        Place("cam.hard_left", "Hardened,\nleft", (x1 + 0.7 * (x2 - x1), 0.94 * base + lift)),
+    )
+
+
 def view(s: Sizes) -> View:
     journal, base, lift = s("cam.journal") / 2, s("cam.base_circle") / 2, s("cam.lobe_lift")
-    hole = s("crankcase.cam_bore") / 2
+    hole, neck = s("crankcase.cam_bore") / 2, s("cam.core") / 2
     long, wide = 1.1 * journal, 0.9 * base
     x1, x2 = 2.2 * journal, 2.2 * journal + wide
     low = -2.6 * base - lift
@@ -47,10 +59,10 @@ def view(s: Sizes) -> View:
         *bearing,
         plate(-1.5 * long, -1.3 * journal, -long * 1.06, 1.3 * journal),
         plate(-long * 1.06, -journal, long * 1.06, journal),
-        plate(long * 1.06, -0.8 * journal, x1, 0.8 * journal),
+        plate(long * 1.06, -neck, x1, neck),
         plate(x1, -base, x2, base + lift),
         Line(((x1, base), (x2, base)), "thin"),
-        plate(x2, -0.8 * journal, x2 + 0.6 * journal, 0.8 * journal),
+        plate(x2, -neck, x2 + 0.6 * journal, neck),
     )
     middle = (x2 - 1.6 * base, low)
     end = tuple((x + middle[0], y + middle[1]) for x, y in lobe(s))
@@ -65,7 +77,7 @@ def view(s: Sizes) -> View:
             Line(opening, "thin"),
             Area(end, ""),
             Circle(middle, base, style="thin"),
-            Circle(middle, 0.8 * journal, style="hidden"),
+            Circle(middle, neck, style="hidden"),
         ),
         (
             Place("cam.journal", "Journal", (-0.4 * long, -journal), (-0.4 * long, journal)),
@@ -80,16 +92,8 @@ def view(s: Sizes) -> View:
             Place("cam.flank_angle", "Base circle\nto nose", opening[-1]),
             Place("cam.centre_intake", "Middle,\nintake", (middle[0] + 0.1 * base, low + 0.55 * base)),
             Place("cam.centre_exhaust", "Middle,\nexhaust", (middle[0] - 0.1 * base, low + 0.3 * base)),
-            Place("cam.lobe_taper", "Lobe\ntaper", (x1 + 0.5 * (x2 - x1), base + lift)),
             Place("cam.nose_radius", "Nose\nradius", (middle[0] + 0.3 * base, low + base + 0.9 * lift)),
-            Place(
-                "cam.core",
-                "Between\nlobes",
-                (x2 + 0.4 * journal, -0.8 * journal),
-                (x2 + 0.4 * journal, 0.8 * journal),
-            ),
-            Place("cam.hard_depth", "Hardened,\nas made", (x1 + 0.35 * (x2 - x1), 0.97 * base + lift)),
-            Place("cam.hard_left", "Hardened,\nleft", (x1 + 0.7 * (x2 - x1), 0.94 * base + lift)),
+            *_along_the_lobe(s, x1, x2),
             Place("cam.may_wear", "May wear\nby", (middle[0] - base * 0.7, low - base * 0.71)),
         ),
         (
