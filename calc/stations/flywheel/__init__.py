@@ -2,4 +2,12 @@
 
 TITLE = "Flywheel"
 PURPOSE = "Lightening, the speed that a section bears, ring gear, clutch step, balancing."
-CALCULATORS = ("lighten", "spin-stress", "ring-gear-shrink", "clutch-step", "balance", "balance-trial")
+CALCULATORS = (
+    "lighten",
+    "spin-stress",
+    "ring-gear-shrink",
+    "clutch-step",
+    "balance",
+    "balance-trial",
+    "balance-two-plane",
+)
