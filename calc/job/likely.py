@@ -95,9 +95,10 @@ piston: pocket_depth dome top_land top_land_height groove_second ring_width_seco
 rod: big_end_wall shell_proud
 crank: main_journal_length journal_round journal_taper hardness oil_hole_edge index_error rod_room journal_roughness mass
 crankcase: saddle_line cam_distance main_housing_wall main_shell_proud spigot_depth spigot_wall stud_along stud_up stud_hole cylinder_spacing land seat_flatness seat_tilt parting_flatness dowel_clearance deck_slope
-cam: gear_backlash duration centre_intake centre_exhaust
+cam: lobe_taper nose_radius core gear_backlash duration centre_intake centre_exhaust
 lifter: mass
-rocker: arm_valve arm_pushrod tip_over_shaft sweep contact_run adjuster shaft bush pushrod_mass pushrod_bow tube_length"""
+rocker: arm_valve arm_pushrod tip_over_shaft sweep contact_run adjuster shaft bush pushrod_mass pushrod_bow tube_length
+flywheel: register face_thickness root_thickness step gear_seat gear_bore"""
 
 
 def _ids(lines: str):
