@@ -117,10 +117,10 @@ def lobe_taper(sheet: Sheet) -> Drawing:
         " still, and wears a groove.",
         placed((under(3.5, -9), turning((-9, 108), 24, 200, 340)), 88, 30),
         note(136, 118, (101, 92), "touched aside"),
-        right(20, 6, "high edge, it turns"),
+        right(20, 6, "it turns"),
         placed(under(0, 0), 272, 30),
-        note(306, 130, (272, 90), "same spot", anchor="middle"),
-        wrong(206, 6, "straight, it stands"),
+        note(294, 140, (272, 90), "same spot"),
+        wrong(206, 6, "it stands still"),
     )
 
 
@@ -141,8 +141,8 @@ def lobe_all_round(sheet: Sheet) -> Drawing:
         " smoothed, and the lobe lifts less.",
         placed((old(), smaller[0]), 88, 88),
         note(130, 40, (108, 66), "base circle", "smaller too"),
-        right(14, 14, "less all round, same lift"),
+        right(14, 14, "off all round"),
         placed((old(), flat[0]), 270, 88),
         note(310, 142, (278, 137), "lift lost", anchor="middle"),
-        wrong(200, 14, "the nose alone"),
+        wrong(206, 14, "off the nose"),
     )

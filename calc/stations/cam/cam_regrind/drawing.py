@@ -59,7 +59,7 @@ def lobes(i: In, found: Ground) -> Drawing:
         Line(((-1.2 * low, 0), (1.2 * low, 0)), "centre"),
         Dimension((-now, 0), (now, 0), found.base, away=-1.35 * low),
         Dimension((0, now), (0, now + h1), found.lift, away=-1.3 * low),
-        Label((1.5 * low, -0.75 * low), say("{d} off", d=found.heel_off), "start", (0.71 * now, -0.71 * now)),
+        Label((0, -0.4 * now), say("{d} off", d=found.heel_off), target=(0.71 * now, -0.71 * now)),
     ]
     return Drawing(
         "The lobe as made, dashed, and as ground",
