@@ -118,7 +118,7 @@ def refuse_impossible(i: In) -> None:
             raise impossible(
                 f"heights.{n}.3",
                 "is {h}, where a level throw reads about halfway between {bottom} and {top}; turn the"
-                " throws level",
+                " throws level and give what is read then",
                 h=level,
                 bottom=bottom,
                 top=top,

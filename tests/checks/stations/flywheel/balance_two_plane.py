@@ -10,9 +10,9 @@ B_ALONE = dict(method="phase", before="46.88 mm/s", before_at="265°", with_tria
 
 CHECKS = [
     Check("balance-two-plane", "mass to add in A, g", READ, 5.971, 5e-4, asked("balance-two-plane", "mass_a", "g"), MATRIX, "library"),
-    Check("balance-two-plane", "its place, °", READ, 213.0, 0.05, asked("balance-two-plane", "place_a", "°"), MATRIX, "library"),
+    Check("balance-two-plane", "place in plane A, °", READ, 213.0, 0.05, asked("balance-two-plane", "place_a", "°"), MATRIX, "library"),
     Check("balance-two-plane", "mass to add in B, g", READ, 5.081, 5e-4, asked("balance-two-plane", "mass_b", "g"), MATRIX, "library"),
-    Check("balance-two-plane", "its place, °", READ, 25.56, 5e-3, asked("balance-two-plane", "place_b", "°"), MATRIX, "library"),
+    Check("balance-two-plane", "place in plane B, °", READ, 25.56, 5e-3, asked("balance-two-plane", "place_b", "°"), MATRIX, "library"),
     Check("balance-two-plane", "unbalance in A by what it was made from, g·mm", READ, 420.0, 4.0, asked("balance-two-plane", "unbalance_a", "g·mm"), MATRIX, "limit"),
     Check("balance-two-plane", "condition of the 2 × 2", READ, 4.961286, 1e-5, asked("balance-two-plane", "condition", ""), "numpy: linalg.cond", "library"),
     Check("balance-two-plane", "plane B by itself would want, wrongly, g", B_ALONE, 8.631, 5e-4, asked("balance-trial", "correction", "g"), MATRIX, "library"),
