@@ -42,13 +42,16 @@ def visit(browser, copy):
 
 
 def pythons(page) -> list[str]:
-    """The shared workers of the page's origin."""
+    """The shared workers of the page's origin and browser context: one of a context that was closed may take a while to go."""
     origin = page.evaluate("location.origin")
+    own = page.context.new_cdp_session(page).send("Target.getTargetInfo")["targetInfo"]["browserContextId"]
     found = page.context.browser.new_browser_cdp_session().send("Target.getTargets")["targetInfos"]
     return [
         each["targetId"]
         for each in found
-        if each["type"] == "shared_worker" and each["url"].startswith(origin)
+        if each["type"] == "shared_worker"
+        and each["url"].startswith(origin)
+        and each["browserContextId"] == own
     ]
 
 

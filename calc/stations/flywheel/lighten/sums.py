@@ -56,16 +56,16 @@ def sums_of(i: In, rings: list[Ring], cuts: list[Cut]) -> Sums:
 
 
 def _section(rings: list[Ring], density: Number) -> tuple[Number, Number]:
-    of = [(r.inner, r.outer, r.thickness, r.thickness, density) for r in rings]
+    masses, inertias = [], []
+    for n, r in enumerate(rings, 1):
+        ring = r.inner, r.outer, r.thickness, r.thickness, density
+        masses.append(step(f"m_s{n}", f"Ring {n}", GRAMS, turned_ring.ring_mass(*ring), sources.SHELLS))
+        inertias.append(
+            step(f"J_s{n}", f"Inertia of ring {n}", TURNED, turned_ring.ring_inertia(*ring), sources.SHELLS)
+        )
     return (
-        Out.section_mass(sum((turned_ring.ring_mass(*each) for each in of), 0), sources.SHELLS),
-        step(
-            "J_s",
-            "Moment of inertia by the section",
-            TURNED,
-            sum((turned_ring.ring_inertia(*each) for each in of), 0),
-            sources.SHELLS,
-        ),
+        Out.section_mass(sum(masses, 0), sources.SHELLS),
+        step("J_s", "Moment of inertia by the section", TURNED, sum(inertias, 0), sources.SHELLS),
     )
 
 
