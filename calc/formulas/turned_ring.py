@@ -1,35 +1,39 @@
 """Mass and moment of inertia of what is turned about one axis: rings of even thickness, rings whose
-thickness
-falls or rises in a straight line, and rows of holes.
+thickness falls or rises in a straight line, and rows of holes.
 
-Sizes are diameters and thicknesses in m, density kg/m³, mass kg, moment of inertia kg·m². A ring lies
-between
-0 ≤ inner < outer. Shells of the radius r integrated over the ring (mechanics; any handbook).
+Radii a < b, diameters and thicknesses in m, density kg/m³, mass kg, moment of inertia kg·m². Shells of the
+radius r integrated over the ring (mechanics; any handbook).
 """
 
 from calc.core.working import PI, Value
 
 
-def ring_mass(inner: Value, outer: Value, at_inner: Value, at_outer: Value, density: Value) -> Value:
-    """Of a ring whose thickness goes in a straight line from that at its inner to that at its outer
-    diameter."""
-    a, b = inner / 2, outer / 2
+def ring_mass(a: Value, b: Value, at_inner: Value, at_outer: Value, density: Value) -> Value:
+    """Of a ring between the radii a and b, whose thickness goes in a straight line from that at the inner to
+    that at the outer."""
     return PI / 3 * density * (b - a) * (at_inner * (2 * a + b) + at_outer * (a + 2 * b))
 
 
-def ring_inertia(inner: Value, outer: Value, at_inner: Value, at_outer: Value, density: Value) -> Value:
-    """The same ring about its axis."""
-    a, b = inner / 2, outer / 2
-    return (
-        PI
-        / 10
-        * density
-        * (b - a)
-        * (
-            at_inner * (4 * a**3 + 3 * a**2 * b + 2 * a * b**2 + b**3)
-            + at_outer * (a**3 + 2 * a**2 * b + 3 * a * b**2 + 4 * b**3)
-        )
-    )
+def flat_mass(a: Value, b: Value, thickness: Value, density: Value) -> Value:
+    """The same where it is of one thickness."""
+    return PI * density * thickness * (b**2 - a**2)
+
+
+def weights(a: Value, b: Value) -> tuple[Value, Value]:
+    """By how much the thickness at the inner and at the outer radius counts in its moment of inertia, m³."""
+    return 4 * a**3 + 3 * a**2 * b + 2 * a * b**2 + b**3, a**3 + 2 * a**2 * b + 3 * a * b**2 + 4 * b**3
+
+
+def ring_inertia(
+    a: Value, b: Value, at_inner: Value, at_outer: Value, of_inner: Value, of_outer: Value, density: Value
+) -> Value:
+    """Of such a ring about its axis; `of_inner` and `of_outer` are its `weights`."""
+    return PI / 10 * density * (b - a) * (at_inner * of_inner + at_outer * of_outer)
+
+
+def flat_inertia(a: Value, b: Value, thickness: Value, density: Value) -> Value:
+    """The same where it is of one thickness."""
+    return PI / 2 * density * thickness * (b**4 - a**4)
 
 
 def depth_for_inertia(inertia: Value, inner: Value, outer: Value, density: Value) -> Value:

@@ -2,7 +2,7 @@
 
 from typing import NamedTuple
 
-from calc.core.kinds import DENSITY
+from calc.core.kinds import DENSITY, VOLUME
 from calc.core.result import impossible
 from calc.core.working import Number, constant, form, step
 from calc.formulas import turned_ring
@@ -12,6 +12,7 @@ from calc.stations.flywheel.lighten.asked import GRAMS, TURNED, In
 from calc.stations.flywheel.lighten.cuts import Cut, least_left
 from calc.stations.flywheel.lighten.told import Out
 from calc.stations.flywheel.section import Ring
+from calc.stations.shared.forms import ROUGH
 
 
 class Off(NamedTuple):
@@ -58,11 +59,10 @@ def sums_of(i: In, rings: list[Ring], cuts: list[Cut]) -> Sums:
 def _section(rings: list[Ring], density: Number) -> tuple[Number, Number]:
     masses, inertias = [], []
     for n, r in enumerate(rings, 1):
-        ring = r.inner, r.outer, r.thickness, r.thickness, density
-        masses.append(step(f"m_s{n}", f"Ring {n}", GRAMS, turned_ring.ring_mass(*ring), sources.SHELLS))
-        inertias.append(
-            step(f"J_s{n}", f"Inertia of ring {n}", TURNED, turned_ring.ring_inertia(*ring), sources.SHELLS)
-        )
+        a, b = _radii(f"s{n}", f"ring {n}", r.inner, r.outer)
+        mass, inertia = (flat(a, b, r.thickness, density) for flat in FLAT)
+        masses.append(step(f"m_s{n}", f"Ring {n}", GRAMS, mass, sources.SHELLS))
+        inertias.append(step(f"J_s{n}", f"Inertia of ring {n}", TURNED, inertia, sources.SHELLS))
     return (
         Out.section_mass(sum(masses, 0), sources.SHELLS),
         step("J_s", "Moment of inertia by the section", TURNED, sum(inertias, 0), sources.SHELLS),
@@ -72,11 +72,31 @@ def _section(rings: list[Ring], density: Number) -> tuple[Number, Number]:
 def _cut_off(cut: Cut, density: Number) -> Off:
     mark = f"{cut.side[0]}{cut.name}"
     words = f"cut {cut.name} on the {cut.side}'s side"
-    ring = cut.inner, cut.outer, cut.inside, cut.outside, density
+    a, b = _radii(mark, words, cut.inner, cut.outer)
+    if cut.inside is cut.outside:
+        mass, inertia = (flat(a, b, cut.inside, density) for flat in FLAT)
+    else:
+        ends = cut.inside, cut.outside
+        mass = turned_ring.ring_mass(a, b, *ends, density)
+        inner, outer = turned_ring.weights(a, b)
+        u = step(f"u_{mark}", f"Weight of its depth inside, {words}", CUBED, inner, sources.SHELLS)
+        v = step(f"v_{mark}", f"Weight of its depth outside, {words}", CUBED, outer, sources.SHELLS)
+        inertia = turned_ring.ring_inertia(a, b, *ends, u, v, density)
     return Off(
         words,
-        step(f"m_{mark}", f"Taken off by {words}", GRAMS, turned_ring.ring_mass(*ring), sources.SHELLS),
-        step(f"J_{mark}", f"Inertia of {words}", TURNED, turned_ring.ring_inertia(*ring), sources.SHELLS),
+        step(f"m_{mark}", f"Taken off by {words}", GRAMS, mass, sources.SHELLS),
+        step(f"J_{mark}", f"Inertia of {words}", TURNED, inertia, sources.SHELLS),
+    )
+
+
+FLAT = (turned_ring.flat_mass, turned_ring.flat_inertia)
+CUBED = form(VOLUME, 1)
+
+
+def _radii(mark: str, words: str, inner: Number, outer: Number) -> tuple[Number, Number]:
+    return (
+        step(f"a_{mark}", f"Inner radius of {words}", ROUGH, inner / 2),
+        step(f"b_{mark}", f"Outer radius of {words}", ROUGH, outer / 2),
     )
 
 
