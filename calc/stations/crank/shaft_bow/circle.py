@@ -4,8 +4,9 @@ sums."""
 import math
 from typing import NamedTuple
 
-from calc.core.kinds import ANGLE, COUNT, RATIO
-from calc.core.working import Number, atan, constant, form, greatest, least, sqrt, step
+from calc.core.kinds import COUNT, RATIO
+from calc.core.working import Number, constant, form, greatest, least, sqrt, step
+from calc.formulas.planar import Vector
 from calc.reference import sources
 from calc.stations.crank.shaft_bow.asked import PLACES
 from calc.stations.crank.shaft_bow.told import Out
@@ -37,14 +38,15 @@ def circle_of(read: list[tuple[int, Number]]) -> Circle:
     mean = step("y_0", "Mean", FINE, sum(y.values()) / n)
     a, b = _once(y, whole)
     c, d = _twice(y, whole)
-    bow = Out.bow(sqrt(a**2 + b**2), sources.HARMONICS)
+    off = Vector(a, b)
+    bow = Out.bow(off.size(), sources.HARMONICS)
     swing = abs(c) if d is None else sqrt(c**2 + d**2)
     left = {k: abs(float(v) - _fitted(k, mean, a, b, c, d)) for k, v in read}
     slip = max(left, key=lambda k: left[k])
     return Circle(
         Out.whole(2 * bow),
         bow,
-        _direction(a, b),
+        Out.high(off.direction(), sources.HARMONICS),
         Out.oval(4 * swing, sources.HARMONICS),
         Out.total(greatest(*y.values()) - least(*y.values())),
         mean,
@@ -81,17 +83,3 @@ def _fitted(k: int, mean: Number, a: Number, b: Number, c: Number, d: Number | N
     t = 2 * math.pi * k / EIGHTHS
     oval = float(c) * math.cos(2 * t) + (0.0 if d is None else float(d) * math.sin(2 * t))
     return float(mean) + float(a) * math.cos(t) + float(b) * math.sin(t) + oval
-
-
-def _direction(a: Number, b: Number) -> Number:
-    """Angle of the high side from the mark, 0 to 360°."""
-    if not float(a) and not float(b):
-        return Out.high(0.0)
-    turn = constant("τ", "Whole turn", form(ANGLE, 0), 2 * math.pi)
-    if abs(float(a)) >= abs(float(b)):
-        angle, behind = atan(b / a), float(a) < 0
-    else:
-        angle, behind = turn / 4 - atan(a / b), float(b) < 0
-    if behind:
-        angle = angle + turn / 2
-    return Out.high(angle + turn if float(angle) < 0 else angle, sources.HARMONICS)
